@@ -1,14 +1,7 @@
 /** The rule for the cells of a field: which values a person may type, and the message about any other value. */
 import type { Box, EntryRule } from "../workbook/port";
 import type { Field } from "../specification/field";
-import { DATE_LIMITS, limitsOf, type Limits } from "../specification/measures";
-
-const range = ({ least, above, most }: Limits): string => {
-  const from = least === undefined ? "" : above ? `greater than ${least}` : `not less than ${least}`;
-  const to = most === undefined ? "" : `not more than ${most}`;
-  const both = [from, to].filter(Boolean).join(" and ");
-  return both && ` ${both}`;
-};
+import { DATE_LIMITS, limitsOf, numberWithin } from "../specification/measures";
 
 /** Returns the rule of a field; undefined for texts and picks. `loads` is the number of loads of the sheet. */
 export function entryRule(
@@ -30,6 +23,6 @@ export function entryRule(
     box,
     kind: "number",
     ...allowed,
-    message: `${called}: enter a number${range(allowed)}, with this computer's own decimal sign (a text such as 12,5 or 12.5 kPa is no number).`,
+    message: `${called}: enter ${numberWithin(allowed)}, with this computer's own decimal sign (a text such as 12,5 or 12.5 kPa is no number).`,
   };
 }

@@ -15,7 +15,16 @@ import { secondarySlope } from "../reduction/increment/constructions/secondary";
 import { cyclesPast, noSlope } from "../reduction/increment/constructions/tail";
 import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../reduction/increment/fit/terzaghi";
 import { answer, remarksOf, rowsOfLines, valueOf, type Item } from "./answer";
-import { refuseCell, toChoice, toMillimetres, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
+import {
+  CellError,
+  refuseCell,
+  toChoice,
+  toMillimetres,
+  toNumber,
+  toOptionalPositive,
+  toPositive,
+  toUnit,
+} from "./cells";
 import { reduce, toCurve } from "./reduced-curve";
 
 const NO_HEIGHT = "cv needs the height of the specimen at the middle of the increment";
@@ -270,6 +279,7 @@ export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[]
  * @param [picks] Two columns, names and values, of picks by hand, as in LOG_TIME and ROOT_TIME; or LOAD_PICKS.
  * @param [procedure] "aided" (default) or "drawn", as in LOG_TIME.
  * @param [zeros] What a reading of 0 is: "blank" (default), since desktop Excel passes a blank cell as 0; or "readings", if the formula passes blanks as "".
+ * @param [refusal] Where the reason stands if the times or readings cannot be used: "error" (default), the error of the first cell; or "remark", the last cell, and the others are blank.
  * @returns One row of eleven cells; all blank where there are no readings.
  * @example =CLAY.TIME_CURVE(A2:A16,B2:B16)
  * @refuses =CLAY.TIME_CURVE(A2:A16,B2:B15)
@@ -277,7 +287,24 @@ export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[]
  * @picture log time
  * @picture root time
  */
-export function TIME_CURVE(times: any[][], readings: any[][], picks?: any[][], procedure?: any, zeros?: any): any[][] {
+export function TIME_CURVE(
+  times: any[][],
+  readings: any[][],
+  picks?: any[][],
+  procedure?: any,
+  zeros?: any,
+  refusal?: any,
+): any[][] {
+  const wanted = toChoice(refusal, "the place of a refusal", ["error", "remark"], "error");
+  try {
+    return timeCurve(times, readings, picks, procedure, zeros);
+  } catch (error) {
+    if (wanted === "error" || !(error instanceof CellError)) throw error;
+    return [[...new Array(10).fill(""), `the time curve is refused: ${error.message}`]];
+  }
+}
+
+function timeCurve(times: any[][], readings: any[][], picks?: any[][], procedure?: any, zeros?: any): any[][] {
   const zerosCount = toChoice(zeros, "the meaning of zeros", ["blank", "readings"], "blank") === "readings";
   const [t, d] = toCurve(times, readings);
   if (t.length === 0 || d.every((reading) => reading === 0)) return [new Array(11).fill("")];

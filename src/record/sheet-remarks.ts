@@ -39,7 +39,7 @@ export function remarkOfLoad(record: TestRecord, number: number): Message | unde
   const { cleaned, logTime, rootTime } = load.increment;
   const ofCurve = cleaned.ok
     ? distinct([logTime, rootTime].flatMap((outcome) => (outcome.ok ? outcome.remarks : [outcome.reason])))
-    : [say`the time curve is refused: its first cell says why`];
+    : [say`the time curve is refused: ${cleaned.reason}`];
   return joined([...notes(record, load, loads[index - 1]), ...(ofCurve.length ? ofCurve : [say`ok`])]);
 }
 

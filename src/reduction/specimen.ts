@@ -17,7 +17,7 @@ import { poreWaterDensity, saltCorrection, waterDensity, WATER_DENSITY } from ".
  */
 export const GS = { least: 1.2, low: 2.5, high: 2.9, most: 4.5 };
 /** Peat reaches a water content of about 15 to 20; above it, the ratio was typed as a percentage. Common practice, no source. */
-const WETTEST = 20;
+export const WETTEST = 20;
 /**
  * A reviewer questions values outside these. Common practice, no source; the two sizes are from ASTM D2435 and BS
  * 1377-5, from memory.

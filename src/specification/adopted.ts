@@ -4,7 +4,7 @@
  */
 import { METHOD_NAMES, METHOD_WORDS } from "../reduction/curve/method-words";
 import { when, type Column, type Table } from "./field";
-import { atLoad, byMethod, INDEX_OF, linePicked, METHOD, ofCurve, STRESS_PICKED } from "./formulas";
+import { atLoad, byMethod, INDEX_OF, linePicked, METHOD, ofCurve, shown, STRESS_PICKED } from "./formulas";
 import { ADOPTABLE, type AdoptableName } from "./adoptable";
 
 interface Constructed {
@@ -29,7 +29,7 @@ const CONSTRUCTED: Readonly<Record<AdoptableName, Constructed>> = {
     source: `"as by the unloading"&${linePicked("unloading")}`,
   },
   c_alpha_chosen: {
-    formula: when(["{c_alpha_load}"], atLoad("c_alpha", "{c_alpha_load}")),
+    formula: when(["{c_alpha_load}"], shown(atLoad("c_alpha", "{c_alpha_load}"))),
     source: 'IF({c_alpha_load}="","no load chosen","as by load "&{c_alpha_load})',
   },
 };

@@ -130,7 +130,7 @@ export const SEATING_DEFLECTION: readonly Field[] = [
     "apparatus_deflection_seating",
     "Deflection at the seating stress",
     "length",
-    '=IF(COUNT({apparatus_stress})=0,"",IF(OR({seating_stress}="",{seating_stress}=0),0,CLAY.APPARATUS_DEFLECTION({seating_stress},{apparatus_stress},{apparatus_loading})))',
-    "Of the loading column, interpolated on log stress. The zero reading was taken under it, so that a load is corrected by the table's value less this one. 0 where the seating stress is blank or 0. #N/A where the table does not reach down to the seating stress: enter a row for that stress, with deflection 0 where the blank test was zeroed under it.",
+    '=IF(COUNT({apparatus_stress})=0,"",IF(OR({seating_stress}="",{seating_stress}=0),0,IFERROR(CLAY.APPARATUS_DEFLECTION({seating_stress},{apparatus_stress},{apparatus_loading}),"")))',
+    "Of the loading column, interpolated on log stress. The zero reading was taken under it, so that a load is corrected by the table's value less this one. 0 where the seating stress is blank or 0. Blank where the table does not reach down to the seating stress: enter a row for that stress, with deflection 0 where the blank test was zeroed under it.",
   ),
 ];

@@ -11,6 +11,7 @@ export const CHOICES = panels(
       "In-situ effective stress",
       "stress",
       "Vertical effective stress in the ground at the depth of the specimen.",
+      { limits: { least: 0, above: true } },
     ),
     input(
       "curve_from",

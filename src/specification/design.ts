@@ -5,7 +5,7 @@
 import { DESIGN_INCREASE } from "../reduction/curve/design";
 import { when, type Field } from "./field";
 import { result } from "./form-fields";
-import { CURVE, onceOver } from "./formulas";
+import { CURVE, HAS_CURVE, onceOver, shown } from "./formulas";
 
 /** The increase of stress that was typed, or the usual one. */
 const INCREASE = `IF(IFERROR({design_increase},"")="",CLAY.CONVERT_UNIT(${DESIGN_INCREASE},"kPa",{stress_unit}),{design_increase})`;
@@ -13,9 +13,9 @@ const INCREASE = `IF(IFERROR({design_increase},"")="",CLAY.CONVERT_UNIT(${DESIGN
 const item = (name: string): string =>
   when(
     ["{in_situ_stress}", "{void_ratio_initial}"],
-    `IF(COUNT({void_ratio_curve})=0,"",${onceOver(
+    `IF(${HAS_CURVE},${onceOver(
       `CLAY.DESIGN_PARAMETERS(${CURVE},{in_situ_stress},${INCREASE},{preconsolidation_stress},{void_ratio_initial},"e","${name}",{stress_unit},{mv_unit})`,
-    )})`,
+    )},"")`,
   );
 
 const ratioOf = (index: string): string =>
@@ -85,7 +85,7 @@ export const DESIGN: readonly (readonly Field[])[] = [
       "cv",
       when(
         ["{in_situ_stress}"],
-        `IF(COUNT({cv_chosen})=0,"",${onceOver(`CLAY.CV_AT({load_stress},{cv_chosen},{in_situ_stress}+${INCREASE}/2)`)})`,
+        `IF(AND(COUNT({cv_chosen})>0,${HAS_CURVE}),${onceOver(`CLAY.CV_AT({load_stress},{cv_chosen},{in_situ_stress}+${INCREASE}/2)`)},"")`,
       ),
       "Of the loads beside the in-situ stress and half the increase, interpolated on log stress.",
     ),
@@ -95,7 +95,7 @@ export const DESIGN: readonly (readonly Field[])[] = [
       "conductivity",
       when(
         ["{design_cv}", "{design_mv}"],
-        "CLAY.CONDUCTIVITY({design_cv},{design_mv},{cv_unit},{mv_unit},{conductivity_unit})",
+        shown("CLAY.CONDUCTIVITY({design_cv},{design_mv},{cv_unit},{mv_unit},{conductivity_unit})"),
       ),
       "k = cv mv x unit weight of water. No substitute for a direct test.",
     ),
@@ -110,7 +110,7 @@ export const DESIGN: readonly (readonly Field[])[] = [
       "design_from",
       "From",
       "text",
-      `=IF(COUNT({void_ratio_curve})=0,"",IF({in_situ_stress}="","no in-situ stress: ratios only","lab. curve over "&ROUND(${INCREASE},3)&" "&{stress_unit}))`,
+      `=IF(COUNT({void_ratio_curve})=0,"",IF({in_situ_stress}="","no in-situ stress: ratios only","lab. curve over "&IFERROR(ROUND(${INCREASE},3),"?")&" "&{stress_unit}))`,
       "The curve that the values were read from with the increase in stress, or that the in-situ stress is missing: it stands among the choices.",
     ),
   ],

@@ -76,17 +76,9 @@ export type Part = Field | Table | Spill;
 export const isTable = (part: Part): part is Table => "columns" in part;
 export const isSpill = (part: Part): part is Spill => "spills" in part;
 
-const anyBlank = (needs: readonly string[]): string => {
-  const blanks = needs.map((need) => `${need}=""`);
-  return blanks.length > 1 ? `OR(${blanks.join(",")})` : blanks.join();
-};
-
 /**
- * Returns a formula that stays blank until every cell that it needs is filled, so that an unfinished sheet shows no
- * error. It tests the cells of its own row first, so that an error elsewhere does not show in unused rows.
+ * Returns a formula that stays blank until every cell that it needs has a number, so that a sheet that is unfinished, or
+ * has an input that cannot be, shows no error. `also` is a condition on these numbers.
  */
-export function when(needs: readonly string[], formula: string): string {
-  const own = needs.filter((need) => /^\[\w/.test(need));
-  const groups = [own, needs.filter((need) => !own.includes(need))].filter((group) => group.length > 0);
-  return `=${groups.reduceRight((inner, group) => `IF(${anyBlank(group)},"",${inner})`, formula)}`;
-}
+export const when = (needs: readonly string[], formula: string, also?: string): string =>
+  `=IF(COUNT(${needs.join(",")})<${needs.length},"",${also === undefined ? formula : `IF(${also},${formula},"")`})`;

@@ -2,9 +2,14 @@
 import { OF_CURVE } from "../reduction/curve/picks";
 import { INTRINSIC_LINE, SEDIMENTATION_SENSITIVITY } from "../reduction/curve/intrinsic";
 
+/** The names of the cells with what cannot be: among the numbers, among the words of lists, and of the points of the curve. */
+export const INPUT_REMARK = "input_remark";
+export const CHOICE_REMARK = "choice_remark";
+export const CURVE_GAP = "curve_gap";
+
 export const DRY_MASS = ["{ring_mass}", "{ring_and_dry}"];
 /** Whether the ring with dry soil is heavier than the ring. Where it is not, nothing follows from the masses. */
-export const HAS_SOIL = "{ring_and_dry}>{ring_mass}";
+export const HAS_SOIL = "{ring_mass}>=0,{ring_and_dry}>{ring_mass}";
 /** The mass of the ring and the dry soil, without the salt that drying left in the soil. */
 export const DRY = '{ring_and_dry}-IF({salt_mass}="",0,{salt_mass})';
 export const SOLIDS = ["{dry_mass}", "{specific_gravity}", "{diameter}"];
@@ -28,11 +33,20 @@ export const SPECIMEN_CALL =
 /** True if the test is finished. A sheet without a cell for this counts as finished. */
 const IS_OVER = 'IFERROR({test_state},"")<>"running"';
 
-/** What a method gives; blank, and not #N/A, while the test is running. */
-export const onceOver = (call: string): string => `IF(${IS_OVER},${call},IFERROR(${call},""))`;
+/** True if every input can be. A sheet without cells for these remarks counts as such. */
+const IS_POSSIBLE = `IFERROR({${INPUT_REMARK}}&{${CHOICE_REMARK}},"")=""`;
+
+/** A calculation that is blank, and shows no error, while an input cannot be; the head of the sheet names the input. */
+export const shown = (call: string): string => `IF(${IS_POSSIBLE},${call},IFERROR(${call},""))`;
+
+/** What a method gives; blank, and not #N/A, while the test is running or an input cannot be. */
+export const onceOver = (call: string): string => `IF(AND(${IS_OVER},${IS_POSSIBLE}),${call},IFERROR(${call},""))`;
+
+/** True if the curve has points, and lacks none of a load that was read. */
+export const HAS_CURVE = `AND(COUNT({void_ratio_curve})>0,IFERROR({${CURVE_GAP}},"")="")`;
 
 /** A formula over the compression curve; it is blank until the curve has points. */
-export const ofCurve = (call: string) => `=IF(COUNT({void_ratio_curve})=0,"",${onceOver(`CLAY.${call}`)})`;
+export const ofCurve = (call: string) => `=IF(${HAS_CURVE},${onceOver(`CLAY.${call}`)},"")`;
 export const CURVE = "{load_stress},{void_ratio_curve}";
 
 /** The chosen method of preconsolidation stress; Casagrande's if none was chosen or the cell was lost. */

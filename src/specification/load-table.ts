@@ -5,7 +5,7 @@
  */
 import { SAME_LOAD } from "../reduction/curve/loads";
 import { when, type Column, type Table } from "./field";
-import { atLoad } from "./formulas";
+import { atLoad, shown } from "./formulas";
 import type { Measure } from "./measures";
 import { LOADS } from "./readings";
 
@@ -80,6 +80,7 @@ const COMPRESSION: readonly Column[] = [
     when(
       ["[load_stress]"],
       `IF(AND([^load_stress]>0,[load_stress]<=[^load_stress]*${1 + SAME_LOAD},[^load_stress]<=[load_stress]*${1 + SAME_LOAD}),"wetting",IF([load_stress]<[^load_stress],"unloading","loading"))`,
+      "ISNUMBER([^load_stress]+0)",
     ),
     `Unloading where the stress is less than that of the load before; wetting where it is the same within ${100 * SAME_LOAD} %: water was added, or the load was left standing.`,
   ),
@@ -88,7 +89,7 @@ const COMPRESSION: readonly Column[] = [
     "Reading at the end of the load",
     ["End", "reading"],
     "reading",
-    '=IF(OR([load_stress]="",COUNT({readings_#})=0),"",INDEX({readings_#},MATCH(MAX(IF(ISNUMBER({readings_#}),{times_#})),{times_#},0)))',
+    '=IF(OR(COUNT([load_stress])=0,COUNT({readings_#})=0),"",IF([load_stress]>0,INDEX({readings_#},MATCH(MAX(IF(ISNUMBER({readings_#}),{times_#})),{times_#},0)),""))',
     "The reading at the latest time that has one.",
     '=IF({zero_reading}="","",{zero_reading})',
   ),
@@ -97,7 +98,7 @@ const COMPRESSION: readonly Column[] = [
     "Cumulative deformation, measured",
     ["Deform.", "measured"],
     "length",
-    when(["[end_reading]", "{zero_reading}", "{dial_factor}"], deformation("[end_reading]")),
+    when(["[end_reading]", "{zero_reading}", "{dial_factor}"], deformation("[end_reading]"), "{dial_factor}>0"),
     "(end reading - zero reading) x dial factor, compression positive.",
     "0",
   ),
@@ -108,9 +109,9 @@ const COMPRESSION: readonly Column[] = [
     "length",
     when(
       ["[deformation]"],
-      `IF(COUNT({apparatus_stress})=0,0,IF(AND([load_branch]="wetting",[^apparatus_deflection]<>""),[^apparatus_deflection],IF(AND([load_branch]="unloading",COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")})-{apparatus_deflection_seating}))`,
+      `IF(COUNT({apparatus_stress})=0,0,IF(AND([load_branch]="wetting",[^apparatus_deflection]<>""),[^apparatus_deflection],IFERROR(IF(AND([load_branch]="unloading",COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")})-{apparatus_deflection_seating},"")))`,
     ),
-    "Deflection since the seating stress: interpolated on log stress in the apparatus deflection table, on the branch of the load, less the deflection at the seating stress; on wetting that of the load before; 0 where the table is empty.",
+    "Deflection since the seating stress: interpolated on log stress in the apparatus deflection table, on the branch of the load, less the deflection at the seating stress; on wetting that of the load before; 0 where the table is empty, blank where it does not reach the stress.",
     "0",
   ),
   result(
@@ -118,7 +119,7 @@ const COMPRESSION: readonly Column[] = [
     "Cumulative deformation of the specimen",
     ["Deform.", "corrected"],
     "length",
-    when(["[deformation]"], "[deformation]-[apparatus_deflection]"),
+    when(["[deformation]", "[apparatus_deflection]"], "[deformation]-[apparatus_deflection]"),
     "Measured deformation less apparatus deflection, since the zero reading.",
     "0",
   ),
@@ -127,7 +128,11 @@ const COMPRESSION: readonly Column[] = [
     "Strain at the end of the load",
     ["Strain", "at end"],
     "strain",
-    when(["[deformation]", "{initial_height}"], "CLAY.STRAIN([deformation],{initial_height},[apparatus_deflection])"),
+    when(
+      ["[corrected_deformation]", "{initial_height}"],
+      "CLAY.STRAIN([deformation],{initial_height},[apparatus_deflection])",
+      "{initial_height}>ABS([corrected_deformation])",
+    ),
     "Corrected deformation / initial height.",
     "0",
   ),
@@ -145,7 +150,11 @@ const COMPRESSION: readonly Column[] = [
     "Void ratio at the end of the load",
     ["Void ratio", "at end"],
     "ratio",
-    when(["[height_end]", "{solids_height}"], "CLAY.VOID_RATIO([height_end],{solids_height})"),
+    when(
+      ["[height_end]", "{solids_height}"],
+      "CLAY.VOID_RATIO([height_end],{solids_height})",
+      "[height_end]>{solids_height}",
+    ),
     "e = (H - Hs) / Hs.",
     "={void_ratio_initial}",
   ),
@@ -155,8 +164,8 @@ const COMPRESSION: readonly Column[] = [
     ["Deform.", "at d100"],
     "length",
     '=IF([load_method]="root time",' +
-      `IF(OR([root_d100]="",[deformation]=""),"",${deformation("[root_d100]")}-[apparatus_deflection]),` +
-      `IF(OR([log_d100]="",[deformation]=""),"",${deformation("[log_d100]")}-[apparatus_deflection]))`,
+      `IF(OR([root_d100]="",[corrected_deformation]=""),"",${deformation("[root_d100]")}-[apparatus_deflection]),` +
+      `IF(OR([log_d100]="",[corrected_deformation]=""),"",${deformation("[log_d100]")}-[apparatus_deflection]))`,
     "d100 of the load's own construction, as corrected cumulative deformation; blank where it gave none.",
   ),
   result(
@@ -164,7 +173,11 @@ const COMPRESSION: readonly Column[] = [
     "Strain at d100",
     ["Strain", "at d100"],
     "strain",
-    when(["[deformation_d100]", "{initial_height}"], "CLAY.STRAIN([deformation_d100],{initial_height})"),
+    when(
+      ["[deformation_d100]", "{initial_height}"],
+      "CLAY.STRAIN([deformation_d100],{initial_height})",
+      "{initial_height}>ABS([deformation_d100])",
+    ),
     "Corrected deformation at d100 / initial height.",
   ),
   result(
@@ -175,6 +188,7 @@ const COMPRESSION: readonly Column[] = [
     when(
       ["[deformation_d100]", "{initial_height}", "{solids_height}"],
       "CLAY.VOID_RATIO({initial_height}-[deformation_d100],{solids_height})",
+      "{initial_height}-[deformation_d100]>{solids_height}",
     ),
     "Void ratio at the end of primary consolidation.",
   ),
@@ -219,7 +233,8 @@ const ofConsolidation = (formula: string): string =>
 const coefficientOfConsolidation = (time: string, height: string, call: string) =>
   when(
     [`[${time}]`, `[${height}]`],
-    ofConsolidation(`CLAY.${call}([${time}],[${height}],{drainage},{cv_unit},{length_unit})`),
+    ofConsolidation(shown(`CLAY.${call}([${time}],[${height}],{drainage},{cv_unit},{length_unit})`)),
+    `[${height}]>0`,
   );
 
 /** The height of the specimen at a reading of the load. */
@@ -246,6 +261,7 @@ const stressAt = (rows: number): string =>
 const DIRECTION_BEFORE = `([^load_stress]-IFERROR(${stressAt(-2)}+0,0))`;
 const OUT_OF_ORDER =
   `IF([load_stress]="",IF(IFERROR(${stressAt(1)}>0,FALSE),"no stress, and the next load has one: enter it; ",""),` +
+  `IF(COUNTIF([load_stress],">0")=0,"the stress is a number greater than 0: correct it; ","")&` +
   `IF(IFERROR(AND([^load_stress]>0,([load_stress]-[^load_stress])*${DIRECTION_BEFORE}<0,` +
   `${stressAt(1)}>0,(${stressAt(1)}-[^load_stress])*${DIRECTION_BEFORE}>0),FALSE),` +
   '"the stress turns back under this load alone: correct it if it was mistyped; ",""))';
@@ -265,7 +281,7 @@ const COEFFICIENTS: readonly Column[] = [
     "Height at 50 % of consolidation, log time",
     ["H at 50 %", "log time"],
     "length",
-    when(["[log_d50]", "[height_end]"], heightAt("[log_d50]")),
+    when(["[log_d50]", "[corrected_deformation]", "[height_end]"], heightAt("[log_d50]")),
     "Initial height less the corrected deformation at d50 of the log-time construction: the drainage path of its cv follows from it.",
   ),
   result(
@@ -281,7 +297,7 @@ const COEFFICIENTS: readonly Column[] = [
     "Height at 50 % of consolidation, root time",
     ["H at 50 %", "root time"],
     "length",
-    when(["[root_d100]", "[height_end]"], heightAt("([root_d0]+[root_d100])/2")),
+    when(["[root_d100]", "[corrected_deformation]", "[height_end]"], heightAt("([root_d0]+[root_d100])/2")),
     "Initial height less the corrected deformation half way between d0 and d100 of the root-time construction: the drainage path of its cv follows from it.",
   ),
   result(
@@ -324,7 +340,11 @@ const COEFFICIENTS: readonly Column[] = [
     "cv at 20 degrees Celsius",
     ["cv at", "20 deg C"],
     "cv",
-    when(["[cv_chosen]", "[load_temperature]"], "[cv_chosen]*CLAY.TEMPERATURE_FACTOR([load_temperature])"),
+    when(
+      ["[cv_chosen]", "[load_temperature]"],
+      "[cv_chosen]*CLAY.TEMPERATURE_FACTOR([load_temperature])",
+      "AND([load_temperature]>0,[load_temperature]<=60)",
+    ),
     "Chosen cv times the viscosity of water at the temperature over that at 20 degrees Celsius; k is that of the test.",
   ),
   result(
@@ -335,7 +355,12 @@ const COEFFICIENTS: readonly Column[] = [
     when(
       ["[void_ratio_curve]", "[^void_ratio_curve]"],
       // No stiffness for a row without a change of load, or if the specimen moved against the change.
-      'IF(OR([load_branch]="wetting",([^void_ratio_curve]-[void_ratio_curve])*([load_stress]-[^load_stress])<=0),"",CLAY.VOLUME_COMPRESSIBILITY([^load_stress],[load_stress],[^void_ratio_curve],[void_ratio_curve],"e","start",{void_ratio_initial},{stress_unit},{mv_unit}))',
+      'IF(OR([load_branch]="wetting",([^void_ratio_curve]-[void_ratio_curve])*([load_stress]-[^load_stress])<=0),"",' +
+        shown(
+          'CLAY.VOLUME_COMPRESSIBILITY([^load_stress],[load_stress],[^void_ratio_curve],[void_ratio_curve],"e","start",{void_ratio_initial},{stress_unit},{mv_unit})',
+        ) +
+        ")",
+      "ISNUMBER([^load_stress]+0)",
     ),
     "mv = strain of the load on its starting height / increase of stress; blank on wetting, and where the specimen moved against the load.",
   ),
@@ -344,7 +369,10 @@ const COEFFICIENTS: readonly Column[] = [
     "Hydraulic conductivity",
     ["k", ""],
     "conductivity",
-    '=IF(OR([cv_chosen]="",[volume_compressibility]=""),"",CLAY.CONDUCTIVITY([cv_chosen],[volume_compressibility],{cv_unit},{mv_unit},{conductivity_unit}))',
+    when(
+      ["[cv_chosen]", "[volume_compressibility]"],
+      shown("CLAY.CONDUCTIVITY([cv_chosen],[volume_compressibility],{cv_unit},{mv_unit},{conductivity_unit})"),
+    ),
     "k = cv mv x unit weight of water; loading only. No substitute for a direct test.",
   ),
   result(
@@ -355,6 +383,7 @@ const COEFFICIENTS: readonly Column[] = [
     when(
       ["[tail_slope]", "[height_end]"],
       ofConsolidation('CLAY.STRAIN(IF({dial_sense}="fall",-1,1)*[tail_slope]*{dial_factor},{initial_height})'),
+      "ABS([tail_slope]*{dial_factor})<{initial_height}",
     ),
     "Strain per log cycle of time on the straight tail, on the initial height; loading only. Blank where the tail was not measured far enough past the end of primary: the remark says so.",
   ),
@@ -367,7 +396,8 @@ const COEFFICIENTS: readonly Column[] = [
     formula:
       `=${OUT_OF_ORDER}&IF([end_reading]="","",` +
       'IF(COUNT({apparatus_stress})=0,"not corrected for the apparatus; ","")' +
-      '&IF(ISERROR({apparatus_deflection_seating}),"the deflection table does not reach the seating stress: enter a row for it; ","")' +
+      '&IF(AND(COUNT({apparatus_stress})>0,COUNT({apparatus_deflection_seating})=0),"the deflection table does not reach the seating stress: enter a row for it; ",IF(AND(COUNT([deformation])=1,[apparatus_deflection]=""),"the deflection table does not reach this stress: correct the stress or extend the table; ",""))' +
+      '&IF(COUNT([height_end],{solids_height})<2,"",IF([height_end]>{solids_height},"","the height at the end is not above the height of solids: correct the readings; "))' +
       '&IF(AND([load_mark]="wetting",[load_branch]<>"wetting"),"marked as wetting, but the stress is not that of the load before: enter the stress that was kept; ","")' +
       '&IF([load_branch]="wetting","wetting: no cv, mv, k or C alpha; ",IF(AND([load_branch]="loading",IFERROR([height_end]>[^height_end],FALSE)),"the specimen swelled under the load: no cv, mv, k or C alpha; ",""))' +
       '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")' +
@@ -380,8 +410,8 @@ const COEFFICIENTS: readonly Column[] = [
  * Desktop Excel passes blank cells to a function as 0. Therefore, if one of the readings is 0, the formula passes ""
  * for blank cells.
  */
-const timeCurve = (readings: string, zeros = ""): string =>
-  `CLAY.TIME_CURVE({times_#},${readings},IF(IFERROR(COUNT({pick_load}),0)=0,"",CLAY.LOAD_PICKS([load_number],{pick_load},{pick_of},{pick_after})),[load_procedure]${zeros})`;
+const timeCurve = (readings: string, zeros: "blank" | "readings"): string =>
+  `CLAY.TIME_CURVE({times_#},${readings},IF(IFERROR(COUNT({pick_load}),0)=0,"",CLAY.LOAD_PICKS([load_number],{pick_load},{pick_of},{pick_after})),[load_procedure],"${zeros}","remark")`;
 
 const TIME_CURVES: readonly Column[] = [
   ...repeated("times"),
@@ -402,7 +432,7 @@ const TIME_CURVES: readonly Column[] = [
     ["log time", "d0"],
     "drawn",
     // If the table of picks is blank or was deleted, the formula uses the readings alone.
-    `=IF(COUNT({readings_#})=0,"",IF(COUNTIF({readings_#},0)=0,${timeCurve("{readings_#}")},${timeCurve('IF({readings_#}="","",{readings_#})', ',"readings"')}))`,
+    `=IF(COUNT({readings_#})=0,"",IF(COUNTIF({readings_#},0)=0,${timeCurve("{readings_#}", "blank")},${timeCurve('IF({readings_#}="","",{readings_#})', "readings")}))`,
     "One formula spills the whole row: the log-of-time and root-time constructions on the load's readings, with the picks by hand of the load. Blank where a method does not apply.",
   ),
   spilled("log_d50", "Log time: d50", ["log time", "d50"], "drawn", "Half way between d0 and d100."),

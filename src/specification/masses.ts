@@ -1,7 +1,14 @@
 /** The fields of the ring, of the specimen in it, and of the weighings. */
 import { when, type Field, type Table } from "./field";
 import { input, panels, result, text } from "./form-fields";
-import { DRY, DRY_MASS, HAS_SOIL, rounded, SOLIDS } from "./formulas";
+import { GS } from "../reduction/specimen";
+import { DRY, DRY_MASS, HAS_SOIL, rounded, shown, SOLIDS } from "./formulas";
+
+/** Salt over pore water, in a saturated solution. */
+const MOST_SALT = 0.26;
+const SALT_FITS = `OR({pore_salt}="",AND(COUNT({pore_salt})=1,{pore_salt}>=0,{pore_salt}<=${MOST_SALT}))`;
+const TEMPERATURE_FITS = 'OR({test_temperature}="",COUNT({water_density})=1)';
+const GRAVITY_FITS = `{specific_gravity}>=${GS.least},{specific_gravity}<=${GS.most}`;
 
 export const MASSES = panels(
   [
@@ -12,7 +19,7 @@ export const MASSES = panels(
       "ratio",
       "Particle density over that of water, 1.000 Mg/m3.",
       {
-        limits: { least: 1, most: 5 },
+        limits: { least: GS.least, most: GS.most },
       },
     ),
     input("specific_gravity_basis", "  measured or assumed", "text", "An assumed value must be reported as such.", {
@@ -70,7 +77,11 @@ export const MASSES = panels(
       "water_density",
       "  its density, g/cm3",
       "small",
-      when(["{test_temperature}"], "CLAY.WATER_DENSITY({test_temperature})"),
+      when(
+        ["{test_temperature}"],
+        "CLAY.WATER_DENSITY({test_temperature})",
+        "AND({test_temperature}>0,{test_temperature}<=60)",
+      ),
       "By Kell (1975), from the temperature.",
     ),
     input(
@@ -78,7 +89,7 @@ export const MASSES = panels(
       "Salt of the pore water",
       "percent",
       "Optional: mass of salt over mass of pore water at the end of the test, 3.5 % in sea water. Drying leaves the salt with the soil: it is taken out of the dry mass.",
-      { limits: { least: 0, most: 0.26 } },
+      { limits: { least: 0, most: MOST_SALT } },
     ),
   ],
   [
@@ -86,7 +97,7 @@ export const MASSES = panels(
       "dry_mass",
       "Dry mass of soil",
       "mass",
-      when(DRY_MASS, `IF(${HAS_SOIL},${DRY}-{ring_mass},"")`),
+      when(DRY_MASS, `${DRY}-{ring_mass}`, `AND(${HAS_SOIL},${SALT_FITS})`),
       "Md = (ring + dry soil) - ring, less the salt of the pore water where its content is given.",
     ),
     result(
@@ -95,7 +106,10 @@ export const MASSES = panels(
       "length",
       when(
         SOLIDS,
-        'CLAY.SOLIDS_HEIGHT({dry_mass},{specific_gravity},{diameter},{length_unit},IF({water_density}="",1,{water_density}))',
+        shown(
+          'CLAY.SOLIDS_HEIGHT({dry_mass},{specific_gravity},{diameter},{length_unit},IF({water_density}="",1,{water_density}))',
+        ),
+        `AND(${GRAVITY_FITS},{diameter}>0,${TEMPERATURE_FITS})`,
       ),
       "Hs = Md / (Gs rho_w A), A = pi D^2 / 4, rho_w = 1.000 g/cm3, or that of the temperature given.",
     ),
@@ -105,7 +119,7 @@ export const MASSES = panels(
       "mass",
       when(
         ["{pore_salt}", ...DRY_MASS, "{ring_and_wet_after}"],
-        `IF(OR({pore_salt}=0,NOT(${HAS_SOIL}),{ring_and_wet_after}<{ring_and_dry}),"",CLAY.SALT_CORRECTION({ring_and_wet_after},{ring_and_dry},{pore_salt},{ring_mass},"salt"))`,
+        `IF(OR({pore_salt}=0,NOT(${SALT_FITS}),NOT(AND(${HAS_SOIL})),{ring_and_wet_after}<{ring_and_dry}),"",CLAY.SALT_CORRECTION({ring_and_wet_after},{ring_and_dry},{pore_salt},{ring_mass},"salt"))`,
       ),
       "Pore water = (wet after - dry) / (1 - s), salt = pore water less (wet after - dry); IODP Proceedings 330, Table T9.",
     ),
@@ -118,6 +132,7 @@ export const MASSES = panels(
       when(
         ["{salt_mass}", "{ring_and_wet_before}"],
         "CLAY.WATER_CONTENT({ring_and_wet_before},{ring_and_dry},{ring_mass})",
+        "{ring_and_wet_before}>={ring_and_dry}",
       ),
       "As weighed: (wet mass before - dry mass) / dry mass, the salt in the dry mass.",
     ),
@@ -155,6 +170,7 @@ export const TINS: Table = {
       formula: when(
         ["[tin_mass]", "[tin_and_wet]", "[tin_and_dry]"],
         "CLAY.WATER_CONTENT([tin_and_wet],[tin_and_dry],[tin_mass])",
+        "AND([tin_mass]>=0,[tin_and_dry]>[tin_mass],[tin_and_wet]>=[tin_and_dry])",
       ),
       note: "w = (wet - dry) / (dry - tin).",
     },
@@ -176,6 +192,7 @@ export const TRIMMINGS: readonly Field[] = [
     when(
       ["{ring_mass}", "{ring_and_wet_before}", "{water_content_trimmings}"],
       "({ring_and_wet_before}-{ring_mass})/(1+{water_content_trimmings})",
+      "{ring_and_wet_before}>{ring_mass}",
     ),
     "Md = wet mass before / (1 + w of trimmings): a check on the oven-dry mass, not used in the reduction.",
   ),

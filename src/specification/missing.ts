@@ -1,10 +1,8 @@
 /** One line at the head of the sheet: the inputs that are missing or impossible, and their cells. */
+import { WETTEST } from "../reduction/specimen";
 import type { Field } from "./field";
-
-/** The present address of the cell with this name. */
-const at = (name: string): string => `ADDRESS(ROW({${name}}),COLUMN({${name}}),4)`;
-/** The present address of the first cell of a column. */
-const atTop = (name: string): string => `ADDRESS(ROW(INDEX({${name}},1)),COLUMN(INDEX({${name}},1)),4)`;
+import { CHOICE_REMARK, CURVE_GAP, INPUT_REMARK } from "./formulas";
+import { addressAtLoad, addressOf as at, topOf as atTop } from "./impossible";
 
 /** The inputs that every result needs, in the order of the form. */
 const NEEDED: readonly (readonly [name: string, words: string])[] = [
@@ -32,15 +30,30 @@ const NONE_MISSING = `AND(${[...NEEDED.map(([name]) => `{${name}}<>""`), `{${IN_
 
 /** A test of two cells: the first must be heavier than the second, or at least as heavy. */
 const heavier = (more: string, words: string, less: string, lessWords: string, or = ""): string =>
-  `IF(OR({${more}}="",{${less}}=""),"",IF({${more}}${or ? "<" : "<="}{${less}},"${words}, "&${at(more)}&", must be heavier than ${lessWords}, "&${at(less)}&"${or}: correct one of them. ",""))`;
+  `IF(COUNT({${more}},{${less}})<2,"",IF({${more}}${or ? "<" : "<="}{${less}},"${words}, "&${at(more)}&", must be heavier than ${lessWords}, "&${at(less)}&"${or}: correct one of them. ",""))`;
 
 const OR_AS_HEAVY = ", or as heavy";
 
+/** A wet mass that gives a water content which no soil has. */
+const tooWet = (content: string, mass: string, words: string): string =>
+  `IF(COUNT({${content}})=0,"",IF({${content}}<=${WETTEST},"","The water content by ${words}, "&${at(mass)}&", is above ${100 * WETTEST} %: correct it. "))`;
+
+/** A time curve of a load that cannot be used. */
+const BAD_SERIES = 'ISNUMBER(SEARCH("the time curve is refused",{time_remark}))';
+const BAD_LOAD = `SUMPRODUCT(MAX(${BAD_SERIES}*{load_number}))`;
+const series = `IF(IFERROR(${BAD_LOAD},0)=0,"","Readings of load "&${BAD_LOAD}&": correct the times, readings or picks that its remark, "&${addressAtLoad("load_remark", BAD_LOAD)}&", names. ")`;
+
 const impossible = [
+  `IFERROR({${INPUT_REMARK}},"")`,
+  `IFERROR({${CHOICE_REMARK}},"")`,
   heavier("ring_and_dry", "Ring + dry soil", "ring_mass", "the ring"),
   heavier("ring_and_wet_before", "Ring + wet soil before", "ring_and_dry", "ring + dry soil", OR_AS_HEAVY),
   heavier("ring_and_wet_after", "Ring + wet soil after", "ring_and_dry", "ring + dry soil", OR_AS_HEAVY),
   `IF(IFERROR(OR({solids_height}="",{initial_height}=""),TRUE),"",IF({solids_height}<{initial_height},"","The solids alone would fill the ring: correct the height, "&${at("initial_height")}&", the diameter, "&${at("diameter")}&", the masses, "&${at("ring_mass")}&" and "&${at("ring_and_dry")}&", or the specific gravity, "&${at("specific_gravity")}&". "))`,
+  tooWet("water_content_initial", "ring_and_wet_before", "ring + wet soil before"),
+  tooWet("water_content_final", "ring_and_wet_after", "ring + wet soil after"),
+  `IFERROR({${CURVE_GAP}},"")`,
+  series,
 ].join("&");
 
 /** While the test is running, the results of the curve may need further loads. */

@@ -60,6 +60,9 @@ const OPTIONAL: ReadonlySet<string> = new Set([
   "swelling_pressure",
   "swelling_method",
   "wetting_reference",
+  "input_remark",
+  "choice_remark",
+  "curve_gap",
 ]);
 
 /** Results that count as blank while the sheet has no cells for the input beside them. */
@@ -172,7 +175,18 @@ class Placing {
   }
 
   singles(formula: string): string {
-    return formula.replace(/\{(\w+)\}/g, (_, name: string) => this.single(name));
+    return this.#addresses(formula).replace(/\{(\w+)\}/g, (_, name: string) => this.single(name));
+  }
+
+  /** A cell that the sheet does not have has no address and no row: Excel refuses a formula with `ROW("")`. */
+  #addresses(formula: string): string {
+    const unless = (content: string) => (whole: string, name: string) => {
+      if (!this.has(name)) this.single(name);
+      return this.has(name) ? whole : content;
+    };
+    return formula
+      .replace(/ADDRESS\(ROW\(\{(\w+)\}\),COLUMN\(\{\1\}\),4\)/g, unless('""'))
+      .replace(/ROW\(\{(\w+)\}\)/g, unless("0"));
   }
 
   /** The formula of a column for one of its rows. */

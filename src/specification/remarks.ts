@@ -3,7 +3,8 @@ import { METHOD_WORDS, METHOD_NAMES } from "../reduction/curve/method-words";
 import { when, type Field } from "./field";
 import { text } from "./form-fields";
 import { ADOPTED_SENTENCES } from "./adopted";
-import { byMethod, onceOver, SOLIDS, SPECIMEN_CALL } from "./formulas";
+import { byMethod, HAS_CURVE, onceOver, SOLIDS, SPECIMEN_CALL } from "./formulas";
+import { IMPOSSIBLE } from "./impossible";
 import { IN_SITU, ofField, QUALITY_CALL } from "./results";
 
 /** The remarks that a person types. They are the last fields of the form and span it. */
@@ -30,7 +31,7 @@ export const REMARKS: readonly Field[] = [
     kind: "remark",
     formula: when(
       [...SOLIDS, "{initial_height}", "{water_content_initial}", "{water_content_final}"],
-      `${SPECIMEN_CALL},"remark",{test_temperature},{pore_salt})`,
+      `IFERROR(${SPECIMEN_CALL},"remark",{test_temperature},{pore_salt}),"")`,
     ),
     note: "What the masses and sizes say of themselves.",
     lines: 2,
@@ -78,7 +79,7 @@ export const REMARKS: readonly Field[] = [
     label: "On the sample",
     measure: "text",
     kind: "remark",
-    formula: when(IN_SITU, onceOver(`${QUALITY_CALL},"remark")`)),
+    formula: when(IN_SITU, onceOver(`${QUALITY_CALL},"remark")`), HAS_CURVE),
     note: "What the quality of the sample says of itself.",
     lines: 2,
   },
@@ -91,4 +92,5 @@ export const REMARKS: readonly Field[] = [
     note: "What the reduction says of the loads, each remark once, with the loads that it is true of.",
     lines: 24,
   },
+  ...IMPOSSIBLE,
 ];

@@ -2,10 +2,23 @@
  * The results: the specimen, the compression curve, the preconsolidation stress by every method, the quality of the
  * sample.
  */
+import { WETTEST } from "../reduction/specimen";
 import { when, type Field, type Spill } from "./field";
 import { result } from "./form-fields";
 import { adoptedOrBlank, inUse } from "./adopted";
-import { atLoad, byMethod, CURVE, CURVE_PICKS, DRY, ofCurve, onceOver, rounded, SPECIMEN_CALL } from "./formulas";
+import {
+  atLoad,
+  byMethod,
+  CURVE,
+  CURVE_PICKS,
+  DRY,
+  HAS_CURVE,
+  ofCurve,
+  onceOver,
+  rounded,
+  shown,
+  SPECIMEN_CALL,
+} from "./formulas";
 import type { Measure } from "./measures";
 
 /** The row of the first load that is marked as inundated or as a stage of wetting. */
@@ -29,18 +42,18 @@ export const INUNDATION: readonly Field[] = [
 ];
 
 const density = (mass: string, height: string) =>
-  `CLAY.DENSITY(${mass},{diameter},${height},{length_unit},{density_unit})`;
+  shown(`CLAY.DENSITY(${mass},{diameter},${height},{length_unit},{density_unit})`);
 
 /**
  * A saturation: calculated by `formula`, or, if the pore water has salt, taken from the calculation of the whole
  * specimen.
  */
 const ofPoreWater = (formula: string, item: string): string =>
-  `IF({salt_mass}="",${formula},${SPECIMEN_CALL},"${item}",{test_temperature},{pore_salt}))`;
+  shown(`IF({salt_mass}="",${formula},${SPECIMEN_CALL},"${item}",{test_temperature},{pore_salt}))`);
 
 /** Blank where the wet specimen is lighter than the dry one. */
 const waterContent = (wet: string): string =>
-  `IF(${wet}<{ring_and_dry},"",CLAY.WATER_CONTENT(${wet},${DRY},{ring_mass}))`;
+  `IF(OR(${wet}<{ring_and_dry},{ring_mass}<0),"",CLAY.WATER_CONTENT(${wet},${DRY},{ring_mass}))`;
 
 export const SPECIMEN_RESULTS: readonly Field[] = [
   result(
@@ -64,6 +77,7 @@ export const SPECIMEN_RESULTS: readonly Field[] = [
     when(
       ["{ring_mass}", "{ring_and_wet_before}", "{diameter}", "{initial_height}"],
       density("{ring_and_wet_before}-{ring_mass}", "{initial_height}"),
+      "AND({ring_mass}>=0,{ring_and_wet_before}>{ring_mass},{diameter}>0,{initial_height}>0)",
     ),
     "Wet mass before / (A H0).",
   ),
@@ -71,14 +85,22 @@ export const SPECIMEN_RESULTS: readonly Field[] = [
     "dry_density_initial",
     "Dry density, initial",
     "density",
-    when(["{dry_mass}", "{diameter}", "{initial_height}"], density("{dry_mass}", "{initial_height}")),
+    when(
+      ["{dry_mass}", "{diameter}", "{initial_height}"],
+      density("{dry_mass}", "{initial_height}"),
+      "AND({diameter}>0,{initial_height}>0)",
+    ),
     "Dry mass / (A H0).",
   ),
   result(
     "void_ratio_initial",
     "Void ratio, initial e0",
     "ratio",
-    when(["{solids_height}", "{initial_height}"], "CLAY.VOID_RATIO({initial_height},{solids_height})"),
+    when(
+      ["{solids_height}", "{initial_height}"],
+      "CLAY.VOID_RATIO({initial_height},{solids_height})",
+      "{initial_height}>{solids_height}",
+    ),
     "e0 = (H0 - Hs) / Hs.",
   ),
   result(
@@ -88,6 +110,7 @@ export const SPECIMEN_RESULTS: readonly Field[] = [
     when(
       ["{water_content_initial}", "{void_ratio_initial}"],
       ofPoreWater("CLAY.SATURATION({water_content_initial},{specific_gravity},{void_ratio_initial})", "S0"),
+      `{water_content_initial}<=${WETTEST}`,
     ),
     "S0 = w0 Gs / e0; where the pore water has salt, its greater density counts.",
   ),
@@ -102,7 +125,11 @@ export const SPECIMEN_RESULTS: readonly Field[] = [
     "void_ratio_final",
     "Void ratio, final ef",
     "ratio",
-    when(["{solids_height}", "{final_height}"], "CLAY.VOID_RATIO({final_height},{solids_height})"),
+    when(
+      ["{solids_height}", "{final_height}"],
+      "CLAY.VOID_RATIO({final_height},{solids_height})",
+      "{final_height}>{solids_height}",
+    ),
     "ef = (Hf - Hs) / Hs, from the readings.",
   ),
   result(
@@ -123,6 +150,7 @@ export const SPECIMEN_RESULTS: readonly Field[] = [
     when(
       ["{water_content_final}", "{void_ratio_final}"],
       ofPoreWater("CLAY.SATURATION({water_content_final},{specific_gravity},{void_ratio_final})", "Sf"),
+      `{water_content_final}<=${WETTEST}`,
     ),
     "Sf = wf Gs / ef; where the pore water has salt, its greater density counts.",
   ),
@@ -134,7 +162,7 @@ export const STATE: readonly Field[] = [
     "next_load",
     "Load to be read next",
     "count",
-    '=IF(COUNT({load_stress})=0,"",IFERROR(INDEX({load_number},MATCH(1,IF(ISNUMBER({load_stress}),IF(ISNUMBER({end_reading}),0,1),0),0)),""))',
+    '=IF(COUNT({load_stress})=0,"",IFERROR(INDEX({load_number},MATCH(1,IF(ISNUMBER({load_stress})*({load_stress}>0),IF(ISNUMBER({end_reading}),0,1),0),0)),""))',
     "The first load that has a stress and no reading.",
   ),
   result(
@@ -172,7 +200,10 @@ export const COMPRESSION_RESULTS: readonly Field[] = [
     "overconsolidation_ratio",
     "Overconsolidation ratio",
     "ratio",
-    when(["{preconsolidation_stress}", "{in_situ_stress}"], "CLAY.OCR({preconsolidation_stress},{in_situ_stress})"),
+    when(
+      ["{preconsolidation_stress}", "{in_situ_stress}"],
+      shown("CLAY.OCR({preconsolidation_stress},{in_situ_stress})"),
+    ),
     "OCR = preconsolidation stress / in-situ effective stress.",
   ),
   result(
@@ -209,7 +240,7 @@ export const COMPRESSION_RESULTS: readonly Field[] = [
     "ratio",
     when(
       ["{c_alpha_chosen}", "{compression_index}", "{void_ratio_initial}"],
-      'CLAY.C_ALPHA_RATIO({c_alpha_chosen}*(1+{void_ratio_initial}),{compression_index},"ratio")',
+      shown('CLAY.C_ALPHA_RATIO({c_alpha_chosen}*(1+{void_ratio_initial}),{compression_index},"ratio")'),
     ),
     "Both by void ratio: C alpha (1 + e0) / Cc. Cc is that of the virgin line, so choose a load on it.",
   ),
@@ -218,9 +249,9 @@ export const COMPRESSION_RESULTS: readonly Field[] = [
 export const IN_SITU = ["{in_situ_stress}", "{preconsolidation_stress}", "{void_ratio_initial}"];
 const FIELD_CALL = `CLAY.FIELD_CURVE(${CURVE},{in_situ_stress},{preconsolidation_stress},IF({field_factor}="",0.42,{field_factor}),{void_ratio_initial},"e",${CURVE_PICKS},${adoptedOrBlank("recompression_index")})`;
 export const ofField = (row: string, column: number): string =>
-  when(IN_SITU, onceOver(`VLOOKUP("${row}",${FIELD_CALL},${column},FALSE)`));
+  when(IN_SITU, onceOver(`VLOOKUP("${row}",${FIELD_CALL},${column},FALSE)`), HAS_CURVE);
 export const QUALITY_CALL = `CLAY.SAMPLE_QUALITY(${CURVE},{in_situ_stress},{preconsolidation_stress},{void_ratio_initial},"e"`;
-const ofQuality = (item: string): string => when(IN_SITU, onceOver(`${QUALITY_CALL},"${item}")`));
+const ofQuality = (item: string): string => when(IN_SITU, onceOver(`${QUALITY_CALL},"${item}")`), HAS_CURVE);
 const MEETS = "meets the laboratory line";
 
 export const FIELD: readonly Field[] = [

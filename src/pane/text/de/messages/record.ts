@@ -53,7 +53,7 @@ export const record: Readonly<Record<string, string>> = {
   "the specimen swelled under the load: no cv, mv, k or C alpha":
     "der Probekörper schwoll unter der Last: kein cv, mv, k oder C alpha",
   "no d100: the curve shows the end of the load": "kein d100: die Kurve zeigt das Ende der Laststufe",
-  "the time curve is refused: its first cell says why": "die Zeitkurve wird abgelehnt: ihre erste Zelle sagt, warum",
+  "the time curve is refused: {0}": "die Zeitkurve wird abgelehnt: {0}",
   ok: "ok",
 
   // Plots and charts.

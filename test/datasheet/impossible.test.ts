@@ -1,0 +1,116 @@
+/**
+ * One input that cannot be, in the finished demonstration: no result, no cell of the load table and no design value shows an
+ * error, and the line at the head of the sheet names the cell.
+ */
+import "../workbook/embedded/engine-in-node";
+import { demoSheet } from "../../src/datasheet";
+import { FIELDS, type NamedField } from "../../src/specification/fields";
+import { cellAddress } from "../../src/workbook/address";
+import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
+import { registerRealFunctions } from "../workbook/embedded/real-functions";
+
+jest.setTimeout(600_000);
+
+const plan = demoSheet("SI");
+
+/** Inputs that no result follows from, and texts. */
+const ANY_VALUE =
+  /^(registered_|largest_particle|swelling_pressure|lever_ratio|depth|sample_top|pick_|specific_gravity_basis|specimen_orientation|condition)/;
+
+type Case = readonly [name: string, index: number, content: string];
+
+const isText = ({ measure }: NamedField): boolean => measure === "text";
+const isDay = ({ measure }: NamedField): boolean => measure === "date" || measure === "moment";
+const READINGS = /^(times|readings)_/;
+
+/** Whether a series of readings is beyond what the test tries: one load stands for all. */
+const isOtherSeries = (name: string): boolean => READINGS.test(name) && !/_03$/.test(name);
+
+const tried = FIELDS.filter(
+  (field) =>
+    field.kind === "input" && plan.names[field.name] && !isOtherSeries(field.name) && !ANY_VALUE.test(field.name),
+);
+
+/** Contents that cannot be, and whether the head of the sheet must name them. */
+function casesOf(field: NamedField): Case[] {
+  const { name } = field;
+  if (isDay(field)) return ["-5", "abc"].map((content) => [name, 0, content]);
+  if (isText(field)) return [[name, 0, "nonsense"]];
+  if (READINGS.test(name)) return [0, 3, 14].map((index) => [name, index, "abc"]);
+  const rows = name === "load_stress" ? [0, 4, 15] : [0];
+  return rows.flatMap((row) => ["-5", "0", "abc"].map((content): Case => [name, row, content]));
+}
+
+/** Inputs of which any number, or a number below 0, can be. */
+const ANY_NUMBER = ["zero_reading", "apparatus_loading", "apparatus_unloading"];
+const MAY_BE_ZERO = ["pore_salt", "seating_stress", "apparatus_stress", "design_increase"];
+const canBe = ([name, , content]: Case): boolean =>
+  (ANY_NUMBER.includes(name) && content !== "abc") || (MAY_BE_ZERO.includes(name) && content === "0");
+
+/** Further cases: numbers that are each within their limits, and cannot be together. */
+const TOGETHER: readonly Case[] = [
+  ["initial_height", 0, "9"],
+  ["initial_height", 0, "10.4"],
+  ["specific_gravity", 0, "0.5"],
+  ["ring_and_dry", 0, "50"],
+  ["ring_and_dry", 0, "212"],
+  ["ring_and_wet_after", 0, "20"],
+  ["ring_and_wet_before", 0, "2110.3"],
+  ["ring_mass", 0, "163.66"],
+  ["dial_factor", 0, "2"],
+  ["load_stress", 4, "3"],
+  ["load_stress", 4, "9999"],
+  ["readings_03", 14, "9000"],
+  ["times_03", 4, "-1"],
+];
+
+async function workbook() {
+  await registerRealFunctions({ blankAs: null });
+  const port = new EmbeddedPort(newWorkbook());
+  await port.insertSheet(plan);
+  const { model } = port.workbook;
+  const { getters } = model;
+  const sheetId = getters.getActiveSheetId();
+  const evaluated = plan.cells.filter(({ formula, kind }) => formula !== undefined || kind === "result");
+  const value = (row: number, col: number) => getters.getEvaluatedCell({ sheetId, row, col });
+  return {
+    /** "D23 #VALUE! why" of every cell that shows an error. */
+    errors: (): string[] =>
+      evaluated.flatMap(({ row, col }) => {
+        const { type, value: shown, message } = value(row, col) as { type: string; value: unknown; message?: string };
+        return type === "error" ? [`${cellAddress(row, col)} ${String(shown)} ${message ?? ""}`] : [];
+      }),
+    head: (): string => String(value(plan.names.missing_inputs.row, plan.names.missing_inputs.col).value),
+    /** Types into a cell; returns what it held. */
+    type(row: number, col: number, content: string): string {
+      const before = getters.getCell({ sheetId, row, col })?.content ?? "";
+      // Cast: the engine lists its own commands only.
+      (model.dispatch as unknown as (type: string, payload: object) => unknown)("UPDATE_CELL", {
+        ...{ sheetId, row, col, content },
+      });
+      return before;
+    },
+  };
+}
+
+test("no error anywhere, and the head of the sheet names the cell", async () => {
+  const sheet = await workbook();
+  expect([sheet.errors(), sheet.head()]).toEqual([[], ""]);
+  const faults: string[] = [];
+  for (const one of [...tried.flatMap(casesOf), ...TOGETHER]) {
+    const [name, index, content] = one;
+    const field = tried.find((found) => found.name === name)!;
+    const { row, col } = plan.names[name];
+    const address = cellAddress(row + index, col);
+    const before = sheet.type(row + index, col, content);
+    const [first] = sheet.errors();
+    if (first) faults.push(`${name} in ${address} is ${content}: ${first}`);
+    const isFree = (isText(field) && !field.choices) || isDay(field) || /_mark$|test_method/.test(name);
+    const head = sheet.head();
+    const isNamed = READINGS.test(name) ? /load 3\b/i.test(head) : head.includes(address);
+    if (!isFree && !canBe(one) && !isNamed) faults.push(`${name} in ${address} is ${content}: the head says "${head}"`);
+    sheet.type(row + index, col, before);
+  }
+  expect(faults).toEqual([]);
+  expect([sheet.errors(), sheet.head()]).toEqual([[], ""]);
+});
