@@ -13,7 +13,7 @@ import { limitsOf, numberWithin, type Limits } from "./measures";
 
 /** Inputs that no result follows from. */
 const UNUSED = new Set([
-  ...["registered_diameter", "registered_height", "registered_ring_mass", "largest_particle", "swelling_pressure"],
+  ...["registered_diameter", "registered_height", "registered_ring_mass", "largest_particle"],
   ...["lever_ratio", "depth_unit", "specific_gravity_basis"],
 ]);
 

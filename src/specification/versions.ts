@@ -19,6 +19,7 @@ export const NEWS: readonly News[] = [
       "A pick by hand may be of the compression curve: the stress, Cc, Cr, Cs and the field curve follow it.",
       "A load is marked as a stage of wetting; strain on wetting, free swell with its rate, collapse with its class, and the swelling pressure by the method chosen stand among the results.",
       "Liquid and plastic limit, fines, clay, organic content and sensitivity are numbers, from which plasticity index, liquidity index, activity and void index follow; the limits that an older sheet has as text stay readable.",
+      "Results that follow from an input that cannot be stay blank; the line at the head of the sheet names the cell and what to enter.",
     ],
     names: [
       "wetting_reference",
@@ -50,6 +51,9 @@ export const NEWS: readonly News[] = [
       "void_index",
       "intrinsic_void_ratio",
       "intrinsic_index",
+      "input_remark",
+      "choice_remark",
+      "curve_gap",
     ],
   },
   {

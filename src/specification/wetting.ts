@@ -32,7 +32,7 @@ export const WETTING_CHOICES: readonly Field[] = [
 const STAGE = "{wetting_load}";
 const [BEFORE, AFTER] = ["{wetting_height_before}", "{wetting_height_after}"];
 const ofStage = (formula: string): string => when([STAGE], formula);
-const afterBoth = (formula: string): string => when([BEFORE, AFTER], formula);
+const afterBoth = (formula: string): string => when([BEFORE, AFTER], formula, `AND(${BEFORE}>0,${AFTER}>0)`);
 
 const REFERENCE = `IF(IFERROR({wetting_reference},"")="initial height",{initial_height},${BEFORE})`;
 const COLLAPSE_CALL = `CLAY.COLLAPSE(${BEFORE},${AFTER},{initial_height},{wetting_stress}`;

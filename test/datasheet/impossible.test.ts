@@ -15,7 +15,7 @@ const plan = demoSheet("SI");
 
 /** Inputs that no result follows from, and texts. */
 const ANY_VALUE =
-  /^(registered_|largest_particle|swelling_pressure|lever_ratio|depth|sample_top|pick_|specific_gravity_basis|specimen_orientation|condition)/;
+  /^(registered_|largest_particle|lever_ratio|depth|sample_top|pick_|specific_gravity_basis|specimen_orientation|condition)/;
 
 type Case = readonly [name: string, index: number, content: string];
 
@@ -43,7 +43,7 @@ function casesOf(field: NamedField): Case[] {
 
 /** Inputs of which any number, or a number below 0, can be. */
 const ANY_NUMBER = ["zero_reading", "apparatus_loading", "apparatus_unloading"];
-const MAY_BE_ZERO = ["pore_salt", "seating_stress", "apparatus_stress", "design_increase"];
+const MAY_BE_ZERO = ["swelling_pressure", "pore_salt", "seating_stress", "apparatus_stress", "design_increase"];
 const canBe = ([name, , content]: Case): boolean =>
   (ANY_NUMBER.includes(name) && content !== "abc") || (MAY_BE_ZERO.includes(name) && content === "0");
 
