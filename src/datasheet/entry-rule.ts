@@ -1,7 +1,7 @@
 /** The rule for the cells of a field: which values a person may type, and the message about any other value. */
 import type { Box, EntryRule } from "../workbook/port";
 import type { Field } from "../specification/field";
-import { DATE_LIMITS, limitsOf, numberWithin } from "../specification/measures";
+import { DATE_LIMITS, isDate, limitsOf, numberWithin } from "../specification/measures";
 
 /** Returns the rule of a field; undefined for texts and picks. `loads` is the number of loads of the sheet. */
 export function entryRule(
@@ -11,12 +11,12 @@ export function entryRule(
 ): EntryRule | undefined {
   const called = label.trim();
   if (measure === "text" || measure === "pick") return undefined;
-  if (measure === "date" || measure === "moment")
+  if (isDate(measure))
     return {
       box,
       kind: "date",
       ...DATE_LIMITS,
-      message: `${called}: enter a date${measure === "moment" ? ", with the time if you like," : ""} of this computer's own form, from 1990 to 2099.`,
+      message: `${called}: enter a date${measure !== "date" ? ", with the time if you like," : ""} of this computer's own form, from 1990 to 2099.`,
     };
   const allowed = (typeof limits === "function" ? limits(loads) : limits) ?? limitsOf(measure);
   return {

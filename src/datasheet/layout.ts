@@ -8,7 +8,7 @@ import { atLoad, PAST_EVERY_ROW } from "../specification/formulas";
 import { LOAD_PARTS, loadTable } from "../specification/load-table";
 import { HAND_TIMES, LOADS, loadSuffix, MOST_LOADS, readingsOf } from "../specification/readings";
 import { CAUTION, FORM, MISSING, REMARKS, RESULTS, TYPED_REMARKS, type Section } from "../specification/main-page";
-import { formatOf, unitOf, type Measure, type System } from "../specification/measures";
+import { formatOf, isDate, unitOf, type Measure, type System } from "../specification/measures";
 import { PICK_TABLE } from "../specification/pick-table";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../specification/versions";
 
@@ -35,7 +35,7 @@ const REMARKS_PAGE = 2;
  * The widths of the form's columns in characters. In a window of 1440 pixels, the whole form is visible beside the pane
  * (the pane leaves 970 pixels).
  */
-const FORM_WIDTHS = [6.8, 7.6, 10.6, 10, 7.5, 7.3, 8.6, 7.3, 8.3, 7.3, 6.1, 8.4, 7, 7.3, 8.4, 8.4];
+const FORM_WIDTHS = [6.8, 7.6, 10, 10.6, 7.5, 7.3, 8.6, 7.3, 8.3, 7.3, 6.1, 8.4, 7, 7.3, 8.4, 8.4];
 /** The width of any other column in characters, except the column with the methods of preconsolidation stress. */
 const WIDTH = 9.5;
 const METHODS_WIDTH = 12.5;
@@ -112,7 +112,7 @@ function placeField(
   cells.push({ row, col: valueCol, kind, value: startValue(field, system), formula, format, note, choices });
   names[name] = { row, col: valueCol, rows: 1, cols: 1 };
   ruleEntries(draft, field, names[name]);
-  if (measure !== "text" && measure !== "date") placeUnit(draft, row, valueCol + 1, measure);
+  if (measure !== "text" && !isDate(measure)) placeUnit(draft, row, valueCol + 1, measure);
   else if (kind === "input" && textColumns > 1) merges.push({ row, col: valueCol, rows: 1, cols: textColumns });
 }
 

@@ -14,7 +14,7 @@ import { pickNamed, standingRows, type PickedThing } from "../reduction/incremen
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 import type { CellValue } from "../workbook/port";
 import { LOADS, loadSuffix, MOST_LOADS, readingsOfLoads } from "../specification/readings";
-import { unitCellOf, type Measure } from "../specification/measures";
+import { isDate, unitCellOf, type Measure } from "../specification/measures";
 import { ADOPTABLE } from "../specification/adoptable";
 import { CELL_ROWS, type CellRow } from "./cell-rows";
 import { CELLS, labelOf, type Cell } from "./cells";
@@ -267,7 +267,7 @@ class Reader {
 
   word(name: string, row = 0): string | undefined {
     const { measure, choices, alsoReads = [] } = DESCRIBED.get(name)!;
-    if (measure === "date") return this.#date(name, row);
+    if (isDate(measure)) return this.#date(name, row);
     if (UNIT_QUANTITIES.has(name)) return this.#units.get(name);
     const text = this.#text(name, row);
     if (text === undefined || !choices) return text;

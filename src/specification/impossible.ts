@@ -9,7 +9,7 @@ import { isTable, type Column, type Field, type Part } from "./field";
 import { atLoad, CHOICE_REMARK, CURVE_GAP, INPUT_REMARK } from "./formulas";
 import { LOAD_TABLE } from "./load-table";
 import { MASSES, TINS } from "./masses";
-import { limitsOf, numberWithin, type Limits } from "./measures";
+import { isDate, limitsOf, numberWithin, type Limits } from "./measures";
 
 /** Inputs that no result follows from. */
 const UNUSED = new Set([
@@ -30,7 +30,7 @@ const within = (value: string, { least, above, most }: Limits): string[] => [
 ];
 
 const isNumber = ({ measure }: Pick<Field, "measure">): boolean =>
-  !["text", "date", "moment", "pick"].includes(measure);
+  measure !== "text" && measure !== "pick" && !isDate(measure);
 
 /** The sentence about one cell with a number; blank if the cell is blank or has such a number. */
 function ofNumber(field: Field): string {

@@ -69,8 +69,9 @@ const COMPRESSION: readonly Column[] = [
     name: "load_started",
     label: "Date the load was applied",
     heading: ["Applied", "on"],
-    measure: "date",
+    measure: "applied",
     kind: "input",
+    note: "Date and time of day, typed as 2031-03-07 09:15 or in this computer's own form. A date alone shows 00:00 and counts as a day whose time is not known.",
   },
   result(
     "load_branch",

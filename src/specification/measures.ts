@@ -34,6 +34,8 @@ export const MEASURES = {
   date: { unit: "", format: "yyyy-mm-dd" },
   /** A date with the time of day. */
   moment: { unit: "", format: "yyyy-mm-dd hh:mm" },
+  /** A date with the time of day in a narrow column; the year stands with the dates of the test. */
+  applied: { unit: "", format: "d mmm hh:mm" },
   /** A number, or a word instead of it. */
   pick: { unit: "" },
   length: { unit: { cell: UNIT_CELLS.length }, format: { SI: "0.000", US: "0.0000" } },
@@ -122,5 +124,8 @@ export function numberWithin({ least, above, most }: Limits): string {
   const to = most === undefined ? "" : `not more than ${most}`;
   return ["a number", [from, to].filter(Boolean).join(" and ")].filter(Boolean).join(" ");
 }
+
+/** True for a date, with or without the time of day. */
+export const isDate = (measure: Measure): boolean => ["date", "moment", "applied"].includes(measure);
 
 export const limitsOf = (measure: Measure): Limits => LIMITS[measure] ?? ANY_NUMBER;

@@ -5,6 +5,7 @@
 import "../workbook/embedded/engine-in-node";
 import { demoSheet } from "../../src/datasheet";
 import { FIELDS, type NamedField } from "../../src/specification/fields";
+import { isDate } from "../../src/specification/measures";
 import { cellAddress } from "../../src/workbook/address";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
@@ -20,7 +21,7 @@ const ANY_VALUE =
 type Case = readonly [name: string, index: number, content: string];
 
 const isText = ({ measure }: NamedField): boolean => measure === "text";
-const isDay = ({ measure }: NamedField): boolean => measure === "date" || measure === "moment";
+const isDay = ({ measure }: NamedField): boolean => isDate(measure);
 const READINGS = /^(times|readings)_/;
 
 /** Whether a series of readings is beyond what the test tries: one load stands for all. */
