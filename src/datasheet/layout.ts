@@ -35,7 +35,7 @@ const REMARKS_PAGE = 2;
  * The widths of the form's columns in characters. In a window of 1440 pixels, the whole form is visible beside the pane
  * (the pane leaves 970 pixels).
  */
-const FORM_WIDTHS = [6.8, 7.6, 10, 10.6, 7.5, 7.3, 8.6, 7.3, 8.3, 7.3, 6.1, 8.4, 7, 7.3, 8.4, 8.4];
+const FORM_WIDTHS = [6.8, 7.6, 10.6, 10.6, 7.5, 7.3, 8.6, 7.3, 8.3, 7.3, 6.1, 8.4, 7, 7.3, 8.4, 7.9];
 /** The width of any other column in characters, except the column with the methods of preconsolidation stress. */
 const WIDTH = 9.5;
 const METHODS_WIDTH = 12.5;
@@ -297,18 +297,24 @@ function placeForm(
   return { pageTops, tops, below: row + 1 };
 }
 
-/** Places the results beside the form. Returns the row below them. */
-function placeResults(draft: Draft, top: number, tops: ReadonlyMap<string, number>): number {
+/** Places the results beside the form. Returns the rows of the sections, and the row below them. */
+function placeResults(
+  draft: Draft,
+  top: number,
+  tops: ReadonlyMap<string, number>,
+): { sectionTops: number[]; below: number } {
+  const sectionTops: number[] = [];
   const left = RESULTS_PAGE * PAGE_COLUMNS;
   let row = top;
   for (const [index, section] of RESULTS.entries()) {
     const from = Math.max(row, tops.get(section.beside ?? "") ?? 0);
+    sectionTops.push(from);
     row = placeSection(draft, section, from, left) + 1;
     if (index > 0) continue;
     CAUTION.forEach((value, line) => draft.cells.push({ row: row + line, col: left, kind: "note", value }));
     row += CAUTION.length;
   }
-  return row;
+  return { sectionTops, below: row };
 }
 
 /** Places the remarks of the reduction beside the results. Returns the row below them. */
@@ -423,7 +429,7 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   merges.push({ row: MISSING_ROW, col: 0, rows: 1, cols: PAGE_COLUMNS });
   rowHeights[MISSING_ROW] = heightOf(MISSING.lines ?? 1);
   const { pageTops, tops, below: formBelow } = placeForm(draft, TOP);
-  const resultsBelow = placeResults(draft, TOP, tops);
+  const { sectionTops, below: resultsBelow } = placeResults(draft, TOP, tops);
   const remarksBelow = placeRemarks(draft, TOP);
   const loadsTop = Math.max(formBelow, resultsBelow + 1, remarksBelow + 1);
   const readingsTop = placeLoads(draft, loadsTop);
@@ -445,6 +451,8 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   });
   const framed = timesTop + FRAMED_READING_ROWS;
   const below = [...pageTops.slice(1), loadsTop];
+  // The results beside the second page of the form have a printed page of their own, which begins with their heading.
+  const furtherResults = sectionTops.filter((top) => top >= firstOf(below)).slice(0, 1);
   const widthOf = (col: number): number =>
     widths[col] ?? FORM_WIDTHS[col] ?? (col === METHODS_COLUMN ? METHODS_WIDTH : WIDTH);
   return {
@@ -462,6 +470,7 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
     pages: [
       ...pageTops.map((top, index) => page(top, nth(below, index), 0)),
       page(TOP, firstOf(below), RESULTS_PAGE),
+      ...furtherResults.map((top) => page(top, loadsTop, RESULTS_PAGE)),
       page(TOP, firstOf(below), REMARKS_PAGE),
       ...LOAD_PARTS.map((_, part) => page(loadsTop, readingsTop, part)),
       ...Array.from({ length: readingPages }, (_, part) => page(readingsTop, framed, part)),

@@ -78,7 +78,7 @@ export const RESULTS: readonly Section[] = [
     panels: DESIGN,
     beside: "Apparatus, dial and units",
   },
-  { title: "Wetting", labelColumns: 3, textColumns: 2, panels: WETTING, beside: "Apparatus deflection" },
+  { title: "Wetting", labelColumns: 3, textColumns: 2, panels: WETTING, beside: "Choices of the engineer" },
 ];
 
 export const SECTIONS: readonly Section[] = [...FORM, ...RESULTS];

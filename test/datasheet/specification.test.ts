@@ -20,7 +20,7 @@ const worksheetFunctions = readdirSync(folder)
 
 /** Built-in functions that Excel and the embedded sheet both have, and that need no prefix in a file. */
 const BUILT_IN =
-  "ADDRESS AND AVERAGE COLUMN COUNT COUNTIF IF IFERROR INDEX ISERROR ISNUMBER LOOKUP MATCH MAX NOT OR ROUND ROW SEARCH VLOOKUP".split(
+  "ABS ADDRESS AND AVERAGE COLUMN COUNT COUNTIF IF IFERROR INDEX ISERROR ISNUMBER ISTEXT LOOKUP MATCH MAX NOT OR ROUND ROW SEARCH SUMPRODUCT VLOOKUP".split(
     " ",
   );
 
