@@ -84,7 +84,7 @@ async function workbook() {
     head: (): string => String(value(plan.names.missing_inputs.row, plan.names.missing_inputs.col).value),
     /** Types into a cell; returns what it held. */
     type(row: number, col: number, content: string): string {
-      const before = getters.getCell({ sheetId, row, col })?.content ?? "";
+      const before = String(value(row, col).value ?? "");
       // Cast: the engine lists its own commands only.
       (model.dispatch as unknown as (type: string, payload: object) => unknown)("UPDATE_CELL", {
         ...{ sheetId, row, col, content },
