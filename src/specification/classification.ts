@@ -5,12 +5,13 @@
 import { GREATEST_LIQUID_LIMIT } from "../reduction/curve/intrinsic";
 import { when, type Part } from "./field";
 import { input, result } from "./form-fields";
+import { shown } from "./formulas";
 
 const SHARE = { limits: { least: 0, most: 1 } } as const;
 const LIMIT = { limits: { least: 0, above: true, most: GREATEST_LIQUID_LIMIT } } as const;
 
 const ofLiquidLimit = (item: string): string =>
-  `CLAY.INTRINSIC({liquid_limit},{specific_gravity},{void_ratio_initial},,"${item}")`;
+  shown(`CLAY.INTRINSIC({liquid_limit},{specific_gravity},{void_ratio_initial},,"${item}")`);
 const NEEDS_LIQUID_LIMIT = ["{liquid_limit}", "{specific_gravity}", "{void_ratio_initial}"];
 
 const INPUTS: readonly Part[] = [

@@ -5,6 +5,7 @@
 import { ADOPTED_TABLE } from "./adopted";
 import { APPARATUS, DEFLECTION } from "./apparatus";
 import { CHOICES } from "./choices";
+import { CLASSIFICATION } from "./classification";
 import { isTable, type Column, type Field, type Part } from "./field";
 import { atLoad, CHOICE_REMARK, CURVE_GAP, INPUT_REMARK } from "./formulas";
 import { LOAD_TABLE } from "./load-table";
@@ -67,6 +68,8 @@ const LOAD_NUMBER = "c_alpha_load";
 const ofLoadNumber = `IF(OR({${LOAD_NUMBER}}="",COUNTIF({load_number},{${LOAD_NUMBER}})>0),"","C alpha of load number, "&${addressOf(LOAD_NUMBER)}&": enter the number of a load. ")`;
 
 const SINGLE = inputs([...MASSES.flat(), ...APPARATUS.flat(), ...CHOICES.flat()]);
+/** The classification stands with the words, so that neither formula is too long for a cell. */
+const CLASSES = inputs(CLASSIFICATION.flat()).filter(isNumber);
 const NUMBERS = SINGLE.filter((field) => isNumber(field) && field.name !== LOAD_NUMBER);
 const WORDS = SINGLE.filter(({ choices }) => choices !== undefined);
 const COLUMNS = columnsOf(TINS.columns, DEFLECTION.columns, LOAD_TABLE.columns, ADOPTED_TABLE.columns);
@@ -102,8 +105,8 @@ export const IMPOSSIBLE: readonly Field[] = [
   remark(
     CHOICE_REMARK,
     "On the choices",
-    `=${WORDS.map(ofWord).join("&")}`,
-    "Words that are not on the list of their cell. The results that need them stay blank.",
+    `=${[...WORDS.map(ofWord), ...CLASSES.map(ofNumber)].join("&")}`,
+    "Words that are not on the list of their cell, and numbers of the classification that cannot be. The results that need them stay blank.",
   ),
   remark(
     CURVE_GAP,

@@ -6,7 +6,7 @@
 import { cellAddress, columnLetters } from "../workbook/address";
 import type { Box } from "../workbook/port";
 import { isSpill, isTable, type Column, type Table } from "./field";
-import { PAST_EVERY_ROW } from "./formulas";
+import { CHOICE_REMARK, INPUT_REMARK, PAST_EVERY_ROW } from "./formulas";
 import { loadSuffix } from "./readings";
 import { ALL_PARTS } from "./parts";
 
@@ -64,6 +64,9 @@ const OPTIONAL: ReadonlySet<string> = new Set([
   "choice_remark",
   "curve_gap",
 ]);
+
+/** Remarks on inputs: they are of the inputs that the sheet has, and need no other. */
+const OF_WHAT_IS_THERE: ReadonlySet<string> = new Set([INPUT_REMARK, CHOICE_REMARK]);
 
 /** Results that count as blank while the sheet has no cells for the input beside them. */
 const BLANK_WITHOUT: Readonly<Record<string, string>> = {
@@ -244,7 +247,11 @@ export function placedFormulas(name: string, layout: Layout): PlacedFormulas | u
   if (!box || !found) return undefined;
   const rows = Array.from({ length: box.rows }, (_, index) => {
     const placing = new Placing(layout);
-    return { index, formula: formulaInRow(found, index, placing, layout), lacks: placing.lacks };
+    const formula = formulaInRow(found, index, placing, layout);
+    const lacks = OF_WHAT_IS_THERE.has(name)
+      ? new Set([...placing.lacks].filter((one) => one === "load_number"))
+      : placing.lacks;
+    return { index, formula, lacks };
   });
   // A row that lacks its readings gets no formula; the other rows get theirs.
   const whole = rows.filter(({ lacks }) => lacks.size === 0);

@@ -44,7 +44,16 @@ function casesOf(field: NamedField): Case[] {
 
 /** Inputs of which any number, or a number below 0, can be. */
 const ANY_NUMBER = ["zero_reading", "apparatus_loading", "apparatus_unloading"];
-const MAY_BE_ZERO = ["swelling_pressure", "pore_salt", "seating_stress", "apparatus_stress", "design_increase"];
+const MAY_BE_ZERO = [
+  "fines_content",
+  "clay_content",
+  "organic_content",
+  "swelling_pressure",
+  "pore_salt",
+  "seating_stress",
+  "apparatus_stress",
+  "design_increase",
+];
 const canBe = ([name, , content]: Case): boolean =>
   (ANY_NUMBER.includes(name) && content !== "abc") || (MAY_BE_ZERO.includes(name) && content === "0");
 
