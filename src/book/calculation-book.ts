@@ -10,6 +10,9 @@ import type { NamedValues, TestRecord } from "../record/record";
 import { DESIGN_INCREASE } from "../reduction/curve/design";
 import { FIELD_FACTOR } from "../reduction/curve/field-curve";
 import type { Index } from "../reduction/curve/indices";
+import { CURVE_PICK_NAMES, CURVE_PICK_WORDS } from "../reduction/curve/picks";
+import type { MethodName } from "../reduction/curve/method-words";
+import type { AdoptableName } from "../specification/adoptable";
 import { virginLineOf } from "../reduction/curve/methods/reading";
 import type { LoadPoint } from "../reduction/curve/shape/points";
 import { temperatureFactor } from "../reduction/curve/viscosity";
@@ -20,7 +23,7 @@ import type { Outcome } from "../reduction/outcome";
 import { FORMULAS, FORMULA_UNITS, type Measured } from "./formulas";
 import { working, type Units, type Worked } from "./line";
 import { boxesByName, rowOfLoad } from "../checks/integrity";
-import { inSheetStress, reduced, type Reduced } from "../record/reduced-test";
+import { inSheetStress, reduced, yieldMethodOf, type Reduced } from "../record/reduced-test";
 import { wettingAt } from "../record/wetting";
 import { OWN, tableSheet } from "../workbook/table-sheet";
 import { labelOf } from "../record/cells";
@@ -178,16 +181,38 @@ function meanSlope(sheet: Sheet, id: string, index: Outcome<Index>): Line {
     : { text: `${found.text}; the mean of ${readings.length} loops, of which this is the first` };
 }
 
+/** The line of an adopted value: nothing is worked out. Undefined if none is adopted. */
+function adoptedLine({ record, cell }: Sheet, name: AdoptableName): Line {
+  const adopted = record.adopted?.[name];
+  if (!adopted) return undefined;
+  const { by = "no initials", day, reason = "no reason given" } = adopted;
+  return { text: `adopted by ${by}${day ? `, ${day}` : ""}: ${reason}`, result: cell(name) };
+}
+
+/** What each method of the preconsolidation stress draws. */
+const YIELD_LINES: Readonly<Record<MethodName, string>> = {
+  casagrande:
+    "Casagrande: where the bisector between horizontal and tangent at the greatest curvature meets the virgin line",
+  work: "work per unit volume: where the line before yield meets the line after it, on work against stress",
+  bilog: "bilogarithmic: where the two straight lines meet, on ln(1 + e) against log of stress",
+  intersection: "intersection: where the recompression line meets the virgin line",
+  pacheco_silva:
+    "Pacheco Silva: from the virgin line at the initial void ratio down to the curve, and across to the virgin line",
+  janbu: "Janbu: half-way through the fall of the modulus, on modulus against stress",
+};
+
 /** The virgin line, in void ratio against log of stress. */
 function virgin({ record, reduced: { curve } }: Sheet): { points: readonly LoadPoint[]; basis: string } | undefined {
   if (!curve.ok || curve.value.kind !== "e") return undefined;
-  const found = virginLineOf(curve.value, picksOfCurve(record.picks));
+  const picks = picksOfCurve(record.picks);
+  const found = virginLineOf(curve.value, picks);
   if (!found.ok) return undefined;
   const { curve: first, virgin: run } = found.value;
   const points = first.points.slice(run.from, run.to + 1);
+  const isPicked = picks.virgin_from !== undefined || picks.virgin_to !== undefined;
   return {
     points,
-    basis: `the virgin line, ${few(firstOf(points).stress)} to ${few(lastOf(points).stress)}`,
+    basis: `the virgin line, ${few(firstOf(points).stress)} to ${few(lastOf(points).stress)}${isPicked ? ", picked by hand" : ""}`,
   };
 }
 
@@ -384,20 +409,41 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
   },
   swelling_pressure_low: construction("the stress below it that was read"),
   swelling_pressure_high: construction("the stress above it that was read"),
-  preconsolidation_stress: construction(
-    "Casagrande: where the bisector between horizontal and tangent at the greatest curvature meets the virgin line; the plot shows the lines",
-  ),
+  preconsolidation_stress: (sheet) => {
+    const picked = picksOfCurve(sheet.record.picks);
+    const hand = CURVE_PICK_NAMES.filter((name) => picked[name] !== undefined);
+    const text = YIELD_LINES[yieldMethodOf(sheet.record)];
+    const by =
+      hand.length === 0
+        ? ""
+        : `; picked by hand: ${hand.map((name) => `${CURVE_PICK_WORDS[name]} ${picked[name]}`).join(", ")}`;
+    return (
+      adoptedLine(sheet, "preconsolidation_stress") ?? {
+        text: `${text}; the plot shows the lines${by}`,
+        result: undefined,
+      }
+    );
+  },
   preconsolidation_low: construction("the lower end of the range that these points allow for the knee of the curve"),
   preconsolidation_high: construction("the upper end of the range that these points allow for the knee of the curve"),
   overconsolidation_ratio: ({ cell, line }) => line("ocr", [cell("preconsolidation_stress"), cell("in_situ_stress")]),
   compression_index: (sheet) => {
     const found = virgin(sheet);
-    return found && slopeLine(sheet, "compression_index", found.points, found.basis);
+    return (
+      adoptedLine(sheet, "compression_index") ??
+      (found && slopeLine(sheet, "compression_index", found.points, found.basis))
+    );
   },
-  recompression_index: (sheet) => meanSlope(sheet, "recompression_index", sheet.reduced.recompressionIndex),
-  swelling_index: (sheet) => meanSlope(sheet, "swelling_index", sheet.reduced.swellingIndex),
-  c_alpha_chosen: ({ cell, values }) => {
+  recompression_index: (sheet) =>
+    adoptedLine(sheet, "recompression_index") ??
+    meanSlope(sheet, "recompression_index", sheet.reduced.recompressionIndex),
+  swelling_index: (sheet) =>
+    adoptedLine(sheet, "swelling_index") ?? meanSlope(sheet, "swelling_index", sheet.reduced.swellingIndex),
+  c_alpha_chosen: (sheet) => {
+    const { cell, values } = sheet;
     const load = cell("c_alpha_load");
+    const adopted = adoptedLine(sheet, "c_alpha_chosen");
+    if (adopted) return adopted;
     return load === undefined
       ? undefined
       : { text: `C alpha of load ${load}`, result: cell("c_alpha", rowOfLoad(values, load)) };

@@ -1,6 +1,7 @@
 /** How every question is answered, in the order of the table. */
 import { readRecord, RECORD_NAMES, type NamedValues } from "../record/record";
 import type { Answer, Answering, Thresholds } from "./check";
+import { BY_HAND_CHECKS } from "./questions/by-hand";
 import { CLASSIFICATION_CHECKS } from "./questions/classification";
 import { CURVE_CHECKS } from "./questions/curve";
 import { LOAD_CHECKS } from "./questions/loads";
@@ -15,6 +16,7 @@ export const ANSWERING: readonly Answering[] = [
   ...TIME_CURVE_CHECKS,
   ...CURVE_CHECKS,
   ...RECORD_CHECKS,
+  ...BY_HAND_CHECKS,
   ...CLASSIFICATION_CHECKS,
   ...WETTING_CHECKS,
 ].sort((a, b) => (a.id < b.id ? -1 : 1));

@@ -1,6 +1,7 @@
 /** The reviewer's questions as one table: each in words, and how it is answered. */
 import { ANSWERING } from "./answering";
 import type { Check, Question } from "./check";
+import { byHandQuestions } from "./questions/by-hand";
 import { curveQuestions } from "./questions/curve";
 import { loadQuestions } from "./questions/loads";
 import { recordQuestions } from "./questions/record";
@@ -16,6 +17,7 @@ const QUESTIONS: Readonly<Record<string, Question>> = {
   ...timeCurveQuestions(),
   ...curveQuestions(),
   ...recordQuestions(),
+  ...byHandQuestions(),
   ...classificationQuestions(),
   ...wettingQuestions(),
 };

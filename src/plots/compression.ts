@@ -1,5 +1,6 @@
 /** The compression curve of a whole test: void ratio upward, or strain downward, against log stress. */
 import type { ConstructionLine } from "../reduction/construction";
+import type { CurvePicks } from "../reduction/curve/picks";
 import { branches, type Branches } from "../reduction/curve/shape/branches";
 import { DRAWING_SLOPE } from "../reduction/curve/methods/casagrande";
 import { testCurve, type Kind, type LoadPoint, type TestCurve } from "../reduction/curve/shape/points";
@@ -19,6 +20,8 @@ export interface CompressionPlotOptions {
   readonly stressUnit?: string;
   /** The method whose construction is drawn; Casagrande's if omitted. */
   readonly method?: MethodName;
+  /** Picks by hand, for a reading that has not been calculated yet. */
+  readonly picks?: CurvePicks;
   /** The reading of the method for the same cells, if it has been calculated already. */
   readonly yieldReading?: Outcome<Preconsolidation>;
   /** Lines of the curve's own plane that are drawn with the construction, such as the line through a loop. */
@@ -183,11 +186,11 @@ export const compressionPlot = (
 /** As `compressionPlot`, of a test that was read already. */
 export function plotOfTest(test: TestCurve, options: CompressionPlotOptions): Outcome<PlotSpec> {
   const { stressUnit = "kPa", method = "casagrande", yieldReading, marks = [], inWords = english } = options;
-  const { also = [], behind = [] } = options;
+  const { also = [], behind = [], picks } = options;
   const { points, kind } = test;
   const known = branches(test);
   if (!known.ok && known.fault === "input") return known;
-  const reading = yieldReading ?? preconsolidation(test, { method });
+  const reading = yieldReading ?? preconsolidation(test, { method, picks });
   const { quantity } = METHOD_PLOTS[method];
   if (reading.ok && quantity)
     return given(ownPlane(reading.value, quantity, stressUnit, reading.remarks, marks, inWords, behind));

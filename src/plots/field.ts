@@ -1,6 +1,7 @@
 /** The field compression curve beside the laboratory curve, void ratio against log stress. */
 import { curveAt } from "../reduction/curve/curve-at";
 import { FIELD_FACTOR, fieldCurve } from "../reduction/curve/field-curve";
+import type { CurvePicks } from "../reduction/curve/picks";
 import { testCurve, type TestCurve } from "../reduction/curve/shape/points";
 import { english, fixed, say, type Message } from "../reduction/message";
 import { given, then, type Outcome } from "../reduction/outcome";
@@ -19,6 +20,10 @@ export interface FieldPlotOptions {
   readonly preconsolidationStress?: number;
   /** The share of the initial void ratio at which the field curve meets the laboratory line. */
   readonly factor?: number;
+  /** Picks by hand of the virgin line and the recompression. */
+  readonly picks?: CurvePicks;
+  /** Cr in the place of that of the test. */
+  readonly recompressionIndex?: number;
   /** The language of titles, axes, letters and notes; English if omitted. */
   readonly inWords?: InWords;
 }

@@ -5,7 +5,7 @@
 import { bookSheet, calculationBook, type Entry } from "../../src/book/calculation-book";
 import { evaluateAgain } from "../../src/book/second-evaluation";
 import { comparisonSheet, lastPlace, quantities } from "../../src/book/comparison";
-import { demoSheet, FIELDS, type System } from "../../src/datasheet";
+import { demoSheet, FIELDS, fillSheet, type System } from "../../src/datasheet";
 import { LOG_TIME } from "../../src/functions/increment";
 import { LOAD_TABLE } from "../../src/specification/load-table";
 import { readRecord, type NamedValues } from "../../src/record/record";
@@ -108,6 +108,30 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(found.every(({ tolerance }) => tolerance > 0)).toBe(true);
   });
 });
+
+test("picks of the compression curve and adopted values are named, and their lines give the numbers of the sheet", async () => {
+  const picks = {
+    pick_load: ["curve", "curve"],
+    pick_of: ["virgin to", "greatest curvature"],
+    pick_after: [1600, 95],
+    pick_reason: ["flatter", "by eye"],
+    pick_by: ["AB", "AB"],
+  };
+  const adopted = {
+    adopted_value: ["", "", "", 0.07],
+    adopted_reason: ["", "", "", "agreed"],
+    adopted_by: ["", "", "", "AB"],
+  };
+  const values = withValues(await namedValues(fillSheet(demoSheet("SI"), { ...picks, ...adopted })), {});
+  const entries = calculationBook(readRecord(values), values);
+  const line = (name: string) => entries.find((entry) => entry.name === name)!;
+  expect(line("preconsolidation_stress").text).toMatch(
+    /^Casagrande: .*; picked by hand: greatest curvature 95, virgin to 1600$/,
+  );
+  expect(line("compression_index").text).toMatch(/the virgin line, 200 to 1600, picked by hand$/);
+  expect(line("compression_index").result).toBeCloseTo(line("compression_index").value, 6);
+  expect(line("swelling_index")).toMatchObject({ text: "adopted by AB: agreed", result: 0.07, value: 0.07 });
+}, 120_000);
 
 test("lastPlace is one unit of the last digit that the format shows", () => {
   expect(lastPlace(1.45, "0.000")).toBeCloseTo(1e-3);

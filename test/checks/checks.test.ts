@@ -673,6 +673,37 @@ const CASES: Readonly<Record<string, Case>> = {
     fail: [[{ adopted_value: [180] }, "explain", /^180 kPa is adopted; the methods read .* give the reason in/]],
     needs: null,
   },
+  Q67: {
+    fail: [
+      [{ plastic_limit: 0.7 }, "stop", /Liquid limit \(liquid_limit\) is 62 %, .* 70 %: the two may be swapped/],
+      [{ fines_content: 0.3 }, "stop", /Fines .* is 30 %, Clay .* 48 %: the two may be swapped/],
+      [{ plastic_limit: 0.6 }, "explain", /liquidity index is -\d.*are limits and water content of the same soil/],
+    ],
+    needs: [["liquid_limit", "fines_content"], /Liquid limit \(liquid_limit\) and Plastic limit/],
+  },
+  Q68: {
+    fail: [
+      [{ adopted_value: ["", 0.9] }, "note", /^Cc is 0.9, above .* correlations give 0.468 \(0.009 \(LL - 10\), Terz/],
+      [{ adopted_value: ["", 0.2] }, "note", /^Cc is 0.2, below .* structure or sensitivity raises it/],
+    ],
+    needs: [["liquid_limit"], /Liquid limit/],
+  },
+  Q69: {
+    pass: { pick_load: ["curve"], pick_of: ["virgin to"], pick_after: [1600] },
+    fail: [
+      [
+        { pick_load: ["curve"], pick_of: ["greatest curvature"], pick_after: [300] },
+        "explain",
+        /^change of the preconsolidation stress by picks is .*: look at the lines in the review/,
+      ],
+    ],
+    needs: null,
+  },
+  Q70: {
+    pass: { adopted_value: ["", 0.9], adopted_reason: ["", "field curve"], adopted_by: ["", "NN"] },
+    fail: [[{ adopted_value: ["", 0.9] }, "explain", /^Cc: 0.9 is adopted; the steps of the test give .* to .*: give/]],
+    needs: null,
+  },
   Q71: {
     pass: wettedUnder(12.5),
     fail: [
@@ -704,21 +735,6 @@ const CASES: Readonly<Record<string, Case>> = {
       ],
     ],
     needs: [["load_mark"], /no load is marked as wetting/],
-  },
-  Q67: {
-    fail: [
-      [{ plastic_limit: 0.7 }, "stop", /Liquid limit \(liquid_limit\) is 62 %, .* 70 %: the two may be swapped/],
-      [{ fines_content: 0.3 }, "stop", /Fines .* is 30 %, Clay .* 48 %: the two may be swapped/],
-      [{ plastic_limit: 0.6 }, "explain", /liquidity index is -\d.*are limits and water content of the same soil/],
-    ],
-    needs: [["liquid_limit", "fines_content"], /Liquid limit \(liquid_limit\) and Plastic limit/],
-  },
-  Q68: {
-    fail: [
-      [{ adopted_value: ["", 0.9] }, "note", /^Cc is 0.9, above .* correlations give 0.468 \(0.009 \(LL - 10\), Terz/],
-      [{ adopted_value: ["", 0.2] }, "note", /^Cc is 0.2, below .* structure or sensitivity raises it/],
-    ],
-    needs: [["liquid_limit"], /Liquid limit/],
   },
 };
 

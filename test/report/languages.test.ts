@@ -111,9 +111,10 @@ describe.each(LANGUAGES.filter((language) => language !== "en"))("in %s", (langu
       ].sort();
     expect(plan.charts).toHaveLength(english.charts!.length);
     expect(Object.keys(plan.names).sort()).toEqual(Object.keys(english.names).sort());
-    // The basis of the indices is a live text in English, and a snapshot in other languages.
+    // The basis of the indices is a live text in English, and a snapshot in other languages: it refers to stresses, void
+    // ratios, the unit, and the three columns of picks.
     const lost = references(english).filter((one) => !references(plan).includes(one));
-    expect(lost.length).toBeLessThanOrEqual(4);
+    expect(lost.length).toBeLessThanOrEqual(8);
     expect(references(plan).filter((one) => !references(english).includes(one))).toEqual([]);
   });
 

@@ -184,6 +184,44 @@ describe("entries of a person", () => {
     expect(text).toContain("515 was replaced by 516. Reason: read again. By CD, 2026-03-20 12:00.");
   });
 
+  test("a pick of the compression curve is listed, named among the methods, and passed to the indices", () => {
+    const { plan } = reportSheet(
+      changed({
+        pick_load: ["curve"],
+        pick_of: ["virgin to"],
+        pick_before: [3200],
+        pick_after: [1600],
+        pick_reason: ["the last load is flatter"],
+        pick_by: ["AB"],
+        pick_when: [46100.5],
+      }),
+    );
+    expect(texts(plan)).toContain("The curve, virgin to: 3200 was replaced by 1600. Reason: the last load is flatter.");
+    expect(texts(plan)).toContain("Lines of the compression curve were picked by hand");
+    const formulas = plan.cells.flatMap(({ formula }) => formula ?? []);
+    expect(formulas.some((formula) => /COMPRESSION_INDICES\(.*CLAY.LOAD_PICKS\("curve"/.test(formula))).toBe(true);
+    expect(formulas.some((formula) => /PRECONSOLIDATION_LINES\(.*CLAY.LOAD_PICKS\("curve"/.test(formula))).toBe(true);
+  });
+
+  test("the method chosen and the adopted values are named among the methods, beside picks as well", () => {
+    const { plan } = reportSheet(
+      changed({
+        preconsolidation_method: "Work",
+        adopted_value: ["", 0.6],
+        adopted_reason: ["", "agreed"],
+        adopted_by: ["", "AB"],
+        pick_load: [3],
+        pick_of: ["d100"],
+        pick_after: [515],
+        pick_reason: ["bent"],
+        pick_by: ["AB"],
+      }),
+    );
+    expect(texts(plan)).toContain("Preconsolidation stress: Work, Becker et al. (1987).");
+    expect(texts(plan)).toContain("used in all that follows: Compression index Cc; by whom");
+    expect(texts(plan)).toContain("Compression index Cc, adopted. Reason: agreed. By AB.");
+  });
+
   test("checks that did not pass are printed with the numbers compared and with their acknowledgement", () => {
     const { plan } = reportSheet({ ...source, acknowledged: { Q63: say`seen by ${verbatim("EF")}` } });
     const open = source.answered.filter(({ answer }) => ["stop", "explain", "note"].includes(answer.status));

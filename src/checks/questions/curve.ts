@@ -10,6 +10,7 @@ import { then, type Outcome } from "../../reduction/outcome";
 import { ask, cannotAsk, check, COMMON, figure, gravest, rangesOf, within, type Answer, type Question } from "../check";
 import { calledInRow, inKpa, inputs, inSheetStress } from "../../record/reduced-test";
 import { asVoidRatio } from "./as-void-ratio";
+import { picksOfCurve } from "../../record/picks";
 import { virginLoads } from "./time-curves";
 
 const pair = <A, B>(a: Outcome<A>, b: Outcome<B>, answer: (a: A, b: B) => Answer): Answer =>
@@ -126,29 +127,33 @@ export const CURVE_CHECKS = [
     id: "Q44",
     limits: { points: 3, reach: 4 },
     ask: ({ record, reduced, limits: l }) =>
-      pair(then(reduced.curve, virginLineOf), reduced.preconsolidation, ({ curve, virgin }, { stress }) => {
-        const greatest = Math.max(...curve.points.map((point) => point.stress));
-        return gravest(
-          [
-            within(
-              record,
-              say`points on the virgin line`,
-              virgin.to - virgin.from + 1,
-              "number",
-              { explain: [l.points, undefined] },
-              say`more loads, or closer ones, make it certain`,
-            ),
-            within(
-              record,
-              say`the greatest stress over the preconsolidation stress`,
-              greatest / stress,
-              "number",
-              { explain: [l.reach, undefined] },
-              say`load further (eight times is the aim)`,
-            ),
-          ].map((answer) => ({ load: say`virgin line`, answer })),
-        );
-      }),
+      pair(
+        then(reduced.curve, (test) => virginLineOf(test, picksOfCurve(record.picks))),
+        reduced.preconsolidation,
+        ({ curve, virgin }, { stress }) => {
+          const greatest = Math.max(...curve.points.map((point) => point.stress));
+          return gravest(
+            [
+              within(
+                record,
+                say`points on the virgin line`,
+                virgin.to - virgin.from + 1,
+                "number",
+                { explain: [l.points, undefined] },
+                say`more loads, or closer ones, make it certain`,
+              ),
+              within(
+                record,
+                say`the greatest stress over the preconsolidation stress`,
+                greatest / stress,
+                "number",
+                { explain: [l.reach, undefined] },
+                say`load further (eight times is the aim)`,
+              ),
+            ].map((answer) => ({ load: say`virgin line`, answer })),
+          );
+        },
+      ),
   }),
   check({
     id: "Q45",

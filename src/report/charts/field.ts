@@ -15,6 +15,9 @@ export interface FieldSource {
   readonly yieldStress: string;
   readonly factor: string;
   readonly initial: string;
+  /** The picks by hand of the curve, and the adopted Cr, as expressions; blank if there is none. */
+  readonly picks?: string;
+  readonly recompressionIndex?: string;
 }
 
 /** Rows of FIELD_CURVE: at most three points, Cc, Cr, remark. */
@@ -86,8 +89,8 @@ const SERIES: readonly BlockSeries[] = [
 ];
 
 export function fieldBlock(source: FieldSource, frame: Frame): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
-  const { stresses, voidRatios, inSitu, yieldStress, factor, initial } = source;
-  const call = `CLAY.FIELD_CURVE(${stresses.whole},${voidRatios.whole},${inSitu},${yieldStress},${factor},${initial})`;
+  const { stresses, voidRatios, inSitu, yieldStress, factor, initial, picks = "", recompressionIndex = "" } = source;
+  const call = `CLAY.FIELD_CURVE(${stresses.whole},${voidRatios.whole},${inSitu},${yieldStress},${factor},${initial},"e",${picks},${recompressionIndex})`;
   const spill: BlockColumn[] = [
     { name: "field label", heading: "Field curve", rows: SPILL_ROWS, cells: () => [`=${call}`] },
     { name: "field x", heading: "Stress", rows: SPILL_ROWS, cells: () => [] },

@@ -7,8 +7,10 @@
  * and the lines of a construction could not reach it. Later readings within the ends appear by themselves; for readings
  * beyond them the chart must be inserted again.
  */
-import { cellNamed, nameOf, type NamedValues } from "../../record/record";
+import { cellNamed, nameOf, readRecord, type NamedValues } from "../../record/record";
 import { MOST_LOADS, readingsName, timesName } from "../../specification/readings";
+import { ADOPTABLE, type AdoptableName } from "../../specification/adoptable";
+import { picksOfCurve } from "../../record/picks";
 import { rulesOf } from "../../specification/versions";
 import { cAlphaPlot, cvPlot } from "../../plots/coefficients";
 import type { TimeMethod } from "../../reduction/increment/constructions/picks";
@@ -25,6 +27,7 @@ import { labelIn, type InWords } from "../../plots/words";
 import type { PlotAxis, PlotSpec } from "../../plots/spec";
 import { METHOD_PLOTS } from "../../plots/methods";
 import type { MethodName } from "../../reduction/curve/method-words";
+import { OF_CURVE, type CurvePicks } from "../../reduction/curve/picks";
 import { english, listed, say, verbatim } from "../../reduction/message";
 import { firstOf } from "../../reduction/numeric/lists";
 import { badInput, given, notApplicable, then, type Outcome } from "../../reduction/outcome";
@@ -159,6 +162,8 @@ interface CurveSource {
   readonly values?: string;
   readonly kind: "e" | "strain";
   readonly method?: MethodName;
+  /** The picks by hand of the curve, as an expression. */
+  readonly picks?: string;
   /** The cell of the in-situ stress. */
   readonly inSitu?: string;
   /** The value before the first load, as a cell or a number. */
@@ -167,7 +172,7 @@ interface CurveSource {
 
 /** The columns of a compression curve and the construction of a method, in the plane of the method. */
 function curveBlock(
-  { stresses, value, values, kind, method, inSitu, initial }: CurveSource,
+  { stresses, value, values, kind, method, picks = "", inSitu, initial }: CurveSource,
   spec: PlotSpec,
 ): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
   const frame = frameOf(spec);
@@ -209,7 +214,7 @@ function curveBlock(
     { name: "unloading", heading: "Unloading", rows, cells: each(along(true)) },
   ];
   const call = (where: Where) =>
-    `CLAY.PRECONSOLIDATION_LINES(${stresses.whole},${values ?? where.column("value")},"${method}","${kind}"${initial ? `,,${initial}` : ""})`;
+    `CLAY.PRECONSOLIDATION_LINES(${stresses.whole},${values ?? where.column("value")},"${method}","${kind}"${picks || initial ? `,${picks}` : ""}${initial ? `,${initial}` : ""})`;
   const isOwnPlane = method !== undefined && METHOD_PLOTS[method].quantity !== undefined;
   // If the method reads nothing now, its own plane has no axes: only the test is drawn.
   const isDrawn = method !== undefined && !(isOwnPlane && spec.refusal !== undefined);
@@ -351,6 +356,11 @@ class Sheet {
     );
   }
 
+  /** The picks by hand of the compression curve. */
+  get curvePicks(): CurvePicks {
+    return picksOfCurve(readRecord(this.data.values).picks);
+  }
+
   get words(): InWords {
     return this.data.inWords ?? english;
   }
@@ -399,11 +409,27 @@ class Sheet {
 const titled = (sheet: Sheet, words: string): string =>
   [words, sheet.word("boring"), sheet.word("sample")].filter(Boolean).join(", ");
 
+/** The columns of the table of picks; undefined if the sheet has none. */
+function tableOfPicks(sheet: Sheet): readonly [loads: string, columns: string] | undefined {
+  const [loads, of, after] = ["pick_load", "pick_of", "pick_after"].map((name) => sheet.address(name));
+  return loads && of && after ? [loads, `${loads},${of},${after}`] : undefined;
+}
+
 /** The picks by hand of a load, if the sheet has a table of picks; blank if the load has none. */
 function picksOf(sheet: Sheet, load: number): string | undefined {
-  const [loads, of, after] = ["pick_load", "pick_of", "pick_after"].map((name) => sheet.address(name));
-  if (!loads || !of || !after) return undefined;
-  return `IF(COUNT(${loads})=0,"",CLAY.LOAD_PICKS(${load},${loads},${of},${after}))`;
+  const [loads, columns] = tableOfPicks(sheet) ?? [];
+  return loads && `IF(COUNT(${loads})=0,"",CLAY.LOAD_PICKS(${load},${columns}))`;
+}
+
+/** The picks by hand of the compression curve, if the formulas of the sheet read them. */
+function curvePicksOf(sheet: Sheet): { readonly formula?: string; readonly picks: CurvePicks } {
+  const [, columns] = tableOfPicks(sheet) ?? [];
+  const isPicked = rulesOf({ version: sheet.number("template_version") }).curveIsPicked;
+  if (!columns || !isPicked) return { picks: {} };
+  return {
+    formula: `CLAY.LOAD_PICKS("${OF_CURVE}",${columns})`,
+    picks: sheet.curvePicks,
+  };
 }
 
 /** The cell with the procedure of a load in the load table. */
@@ -466,10 +492,12 @@ function compressionOf(sheet: Sheet, kind: "e" | "strain", method?: MethodName):
   const stress = sheet.number("in_situ_stress");
   // As in the spread of methods on the sheet.
   const seesInitial = rulesOf({ version: sheet.number("template_version") }).startsAtInitialVoidRatio && kind === "e";
+  const picks = curvePicksOf(sheet);
   const spec = compressionPlot(sheet.numbers("load_stress"), values, kind, {
     stressUnit: sheet.word("stress_unit") || undefined,
     inWords: sheet.words,
     method,
+    picks: picks.picks,
     initial: seesInitial ? sheet.number("void_ratio_initial") : undefined,
     // So that the frame includes this stress; the line of the chart follows the cell.
     marks: stress ? [{ label: "in-situ stress", letters: "σ′v0", stress }] : [],
@@ -485,6 +513,7 @@ function compressionOf(sheet: Sheet, kind: "e" | "strain", method?: MethodName):
           values: kind === "e" ? curve!.whole : undefined,
           kind,
           method,
+          picks: picks.formula,
           inSitu: sheet.address("in_situ_stress"),
           initial: seesInitial ? sheet.address("void_ratio_initial") : undefined,
         },
@@ -541,6 +570,14 @@ function cvOf(sheet: Sheet, by: "chosen" | TimeMethod | "both"): Outcome<SeriesB
   );
 }
 
+/** An adopted value: what it is, and a formula that is blank while nothing is adopted. */
+function adoptedIn(sheet: Sheet, name: AdoptableName): { readonly formula?: string; readonly value?: number } {
+  const [column, row] = [sheet.address("adopted_value"), ADOPTABLE.findIndex((one) => one.name === name)];
+  if (!column) return {};
+  const cell = `INDEX(${column},${row + 1})`;
+  return { formula: `IF(ISNUMBER(${cell}),${cell},"")`, value: sheet.numbers("adopted_value")[row] ?? undefined };
+}
+
 /** The field curve; refuses, and names the missing input, if the sheet has no in-situ stress or no initial void ratio. */
 function fieldOf(sheet: Sheet): Outcome<SeriesBlock> {
   const needed = ["load_stress", "void_ratio_curve", "in_situ_stress", "preconsolidation_stress", "void_ratio_initial"];
@@ -551,12 +588,15 @@ function fieldOf(sheet: Sheet): Outcome<SeriesBlock> {
     return badInput(
       say`the field curve needs ${listed(["in_situ_stress", "void_ratio_initial"].filter((name) => sheet.number(name) === undefined).map(cellNamed))}`,
     );
+  const [picks, recompression] = [curvePicksOf(sheet), adoptedIn(sheet, "recompression_index")];
   const spec = fieldCurvePlot(sheet.numbers("load_stress"), sheet.numbers("void_ratio_curve"), {
     stressUnit: sheet.word("stress_unit") || undefined,
     inSituStress: inSitu,
     initialVoidRatio: initial,
     preconsolidationStress: sheet.number("preconsolidation_stress"),
     factor: sheet.number("field_factor"),
+    picks: picks.picks,
+    recompressionIndex: recompression.value,
     inWords: sheet.words,
   });
   if (!spec.ok) return spec;
@@ -569,6 +609,8 @@ function fieldOf(sheet: Sheet): Outcome<SeriesBlock> {
       yieldStress: sheet.address("preconsolidation_stress")!,
       factor: factor ? `IF(${factor}="",${FIELD_FACTOR},${factor})` : String(FIELD_FACTOR),
       initial: sheet.address("void_ratio_initial")!,
+      picks: picks.formula,
+      recompressionIndex: recompression.formula,
     },
     frameOf(spec.value),
   );

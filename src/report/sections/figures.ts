@@ -7,6 +7,7 @@ import type { CellPlan, ChartPlan } from "../../workbook/port";
 import { band, COLUMNS, gap, paragraph, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 import { blockRows, chartOf, placeBlock, type SeriesBlock } from "../charts/series-block";
+import { yieldMethodOf } from "../../record/reduced-test";
 import { seriesOf, type DataPlot } from "../charts/series";
 
 /** Number of time curves side by side, and of larger plots. */
@@ -50,8 +51,9 @@ export function plotsOf(cells: DataCells, loads: readonly ReportedLoad[]): Repor
     if (isRequired) reasons.push(say`${what}: ${block.reason}`);
     return undefined;
   };
+  const method = yieldMethodOf(cells.source.record);
   const curveIn = (value: "e" | "strain", isRequired: boolean): SeriesBlock | undefined =>
-    made({ plot: "compression", value, method: "casagrande" }, say`compression curve with Casagrande's lines`, false) ??
+    made({ plot: "compression", value, method }, say`compression curve with the lines of the method`, false) ??
     made({ plot: "compression", value }, say`compression curve`, isRequired);
   const compression = curveIn(curve, true);
   const other = curveIn(curve === "e" ? "strain" : "e", false);

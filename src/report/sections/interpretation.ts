@@ -1,6 +1,8 @@
 /** The indices with the stresses that they were read from, and the preconsolidation stress by every method. */
 import { METHOD_NAMES, METHOD_SAID, spreadRowNamed, type MethodName } from "../../reduction/curve/method-words";
 import type { Index } from "../../reduction/curve/indices";
+import { OF_CURVE } from "../../reduction/curve/picks";
+import { rulesOf } from "../../specification/versions";
 import { english, say, type Message } from "../../reduction/message";
 import type { Outcome } from "../../reduction/outcome";
 import { reduced } from "../../record/reduced-test";
@@ -113,6 +115,9 @@ const INDICES = [
 /** The indices, each with the part of the test that it was read from: live in English, in other languages a snapshot. */
 export function indices(cells: DataCells): Block[] {
   const [stresses, curve] = [cells.column("load_stress"), cells.column("void_ratio_curve")];
+  const table = ["pick_load", "pick_of", "pick_after"].map((name) => cells.column(name));
+  const isPicked = rulesOf(cells.source.record).curveIsPicked && table.every((column) => column !== undefined);
+  const picks = isPicked ? `,,"e",,CLAY.LOAD_PICKS("${OF_CURVE}",${table.join(",")})` : "";
   const unit = cells.has("stress_unit") ? `&" "&${cells.at("stress_unit")}` : "";
   const ofRecord = reduced(cells.source.record);
   const basis = (item: string, read: Outcome<Index>): Pick<CellPlan, "formula" | "value"> => {
@@ -123,7 +128,7 @@ export function indices(cells: DataCells): Block[] {
     if (told && cells.words(told) !== english(told))
       return { value: `${cells.words(told)} ${cells.text("stress_unit")}` };
     return {
-      formula: `=IFERROR(VLOOKUP("${item}",CLAY.COMPRESSION_INDICES(${stresses},${curve}),3,FALSE)${unit},"${NOTHING}")`,
+      formula: `=IFERROR(VLOOKUP("${item}",CLAY.COMPRESSION_INDICES(${stresses},${curve}${picks}),3,FALSE)${unit},"${NOTHING}")`,
     };
   };
   return [

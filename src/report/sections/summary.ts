@@ -163,7 +163,7 @@ export function results(cells: DataCells, loads: readonly ReportedLoad[], { char
   );
   const notes = paragraph(
     t(
-      say`Ranges. e0: limits of error, k = 2. Preconsolidation stress, by Casagrande's construction: what the points of the curve allow, about 95 %. By all methods: the least and the greatest of them. cv: loads beyond the preconsolidation stress.`,
+      say`Ranges. e0: limits of error, k = 2. Preconsolidation stress: what the points of the curve allow, about 95 %. By all methods: the least and the greatest of them. cv: loads beyond the preconsolidation stress.`,
     ),
     { kind: "note", until: HALF },
   ).flatMap(({ cells: line }, index) => line.map((cell) => ({ ...cell, row: all.length + 1 + index })));

@@ -1,12 +1,16 @@
 /** The parts of the report that are text: changes by hand, checks, methods, remarks, cautions, missing items. */
 import { OF_CURVE } from "../../reduction/curve/picks";
 import { pickSaid } from "../../reduction/increment/constructions/picks";
+import { METHOD_SAID } from "../../reduction/curve/method-words";
+import { METHOD_PLOTS } from "../../plots/methods";
+import { yieldMethodOf } from "../../record/reduced-test";
+import { ADOPTABLE, type AdoptableName } from "../../specification/adoptable";
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { listed, say, verbatim, type Message, type Verbatim } from "../../reduction/message";
 import { remarkOfLoad, remarkOfTest } from "../../record/sheet-remarks";
 import { ADD_IN_VERSION, rulesOf } from "../../specification/versions";
-import { procedureOfLoad, type RecordedPick } from "../../record/picks";
+import { picksOfCurve, procedureOfLoad, type RecordedPick } from "../../record/picks";
 import { shown, type Answered } from "../../checks";
 import { band, gap, list, listAbreast, paragraph, type Block } from "../page/page";
 import { inLanguage } from "./interpretation";
@@ -119,12 +123,46 @@ export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block
   const texts = [
     ...ofSpecimen(cells),
     ...ofTimeCurves(cells, loads),
-    say`Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope (${DRAWING_SLOPE}, rise over run on the paper), since greatest curvature depends on the scale of the drawing. The range that these points allow is what they leave open for the knee of the curve; it leaves out the choice of method, whose spread stands apart under Interpretation.`,
+    ...ofYield(cells),
     say`Cc is the slope of the virgin line, Cr that of reload loops between their ends (of the final unloading where there is no loop, of initial loading where there is neither), Cs that of unloading; the stresses of each stand beside it. Per log cycle, by void ratio.`,
     ...assumed(cells),
     say`This report: Clayledger ${verbatim(ADD_IN_VERSION)}.`,
   ];
   return part(cells, say`Methods, and what was assumed`, list(texts.map(cells.words)));
+}
+
+/** The quantities that may be adopted, in the words of the report. */
+const ADOPTED_SAID: Readonly<Record<AdoptableName, Message>> = {
+  preconsolidation_stress: say`Preconsolidation stress`,
+  compression_index: say`Compression index Cc`,
+  recompression_index: say`Recompression index Cr`,
+  swelling_index: say`Swelling index Cs`,
+  c_alpha_chosen: say`C alpha, strain per log cycle`,
+};
+
+/** The method of the preconsolidation stress, its picks by hand, and the value adopted in its place. */
+function ofYield({ source: { record } }: DataCells): Message[] {
+  const method = yieldMethodOf(record);
+  const range = say`The range that these points allow is what they leave open for the knee of the curve; it leaves out the choice of method, whose spread stands apart under Interpretation.`;
+  const by =
+    method === "casagrande"
+      ? say`Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope (${DRAWING_SLOPE}, rise over run on the paper), since greatest curvature depends on the scale of the drawing. ${range}`
+      : say`Preconsolidation stress: ${METHOD_SAID[method]}, ${verbatim(METHOD_PLOTS[method].source)}. ${range}`;
+  const isPicked = Object.keys(picksOfCurve(record.picks)).length > 0;
+  const adopted = ADOPTABLE.flatMap(({ name }) => (record.adopted?.[name] ? [ADOPTED_SAID[name]] : []));
+  return [
+    by,
+    ...(isPicked
+      ? [
+          say`Lines of the compression curve were picked by hand, as listed under "Replaced by hand"; the stress, the indices and the field curve follow the picks, and the table of all methods does not.`,
+        ]
+      : []),
+    ...(adopted.length
+      ? [
+          say`Adopted by the engineer in the place of what the constructions give, and used in all that follows: ${listed(adopted)}; by whom and why stands under "Replaced by hand".`,
+        ]
+      : []),
+  ];
 }
 
 const without = (cells: DataCells, name: string): boolean => cells.isBlank(name);

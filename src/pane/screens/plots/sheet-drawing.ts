@@ -4,7 +4,7 @@
  */
 import { initialOf, inputs, inSheetStress, reduced, stressText, type LoadReduced } from "../../../record/reduced-test";
 import { dialSense, incrementOfLoad, loadColumn, loadCurve, loadsRead } from "../../../record/load-curve";
-import { methodOfLoad, type RecordedPick } from "../../../record/picks";
+import { methodOfLoad, picksOfCurve, type RecordedPick } from "../../../record/picks";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import type { LoadResultName } from "../../../record/names";
 import { cAlphaPlot, cvPlot } from "../../../plots/coefficients";
@@ -86,7 +86,7 @@ function compression(record: TestRecord, { value, method, at = pointsOf(record) 
   const stressUnit = record.words.stress_unit;
   const initial = initialOf(record, value);
   return then(testCurve(across, values, value, initial), (test) => {
-    const reading = preconsolidation(test, { method });
+    const reading = preconsolidation(test, { method, picks: picksOfCurve(record.picks) });
     const { in_situ_stress } = record.numbers;
     const ofSheet = yieldOf(record);
     const isDrawn = reading.ok && ofSheet !== undefined && Math.abs(reading.value.stress / ofSheet - 1) < 0.005;
@@ -161,6 +161,8 @@ const field = (record: TestRecord): Outcome<PlotSpec> =>
             initialVoidRatio: e0,
             preconsolidationStress: yieldOf(record),
             factor: record.numbers.field_factor,
+            picks: picksOfCurve(record.picks),
+            recompressionIndex: record.adopted?.recompression_index?.value,
             inWords,
           },
         ),

@@ -52,7 +52,7 @@ export const next = {
   noConstruction: (load: number, method: string, reason: string) => `Laststufe ${load}, ${method}: ${reason}`,
   methods: { "log time": "log. Zeit", "root time": "Wurzel der Zeit" },
   unsignedPick: (row: number, load: string) => `Handwert in Zeile ${row}${load}: Begründung oder Kürzel fehlt`,
-  ofCurve: ", die Drucksetzungslinie",
+  ofCurve: ", die Druck-Setzungs-Kurve",
   ofLoad: (load: number) => `, Laststufe ${load}`,
   noReport: "In der Arbeitsmappe ist noch kein Bericht über diesen Versuch.",
   toLook: "In der Durchsicht anzusehen",

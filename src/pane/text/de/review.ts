@@ -6,7 +6,7 @@ export const review = {
   again: "Neu lesen",
   emptyTitle: "In dieser Arbeitsmappe gibt es kein Datenblatt",
   empty:
-    "Eines oder das eigene im Reiter Datenblatt einfügen. Hier werden seine Zeitkurven und seine Drucksetzungslinie durchgesehen.",
+    "Eines oder das eigene im Reiter Datenblatt einfügen. Hier werden seine Zeitkurven und seine Druck-Setzungs-Kurve durchgesehen.",
   noReadingsTitle: "Noch hat keine Laststufe Ablesungen",
   noReadings:
     "Auf dem Datenblatt eingeben oder im Reiter Ablesungen aus einer Datei holen. Die Kurven folgen, sobald sie da sind.",
@@ -26,11 +26,11 @@ export const review = {
     inSight: "Spannung und Beiwerte, und was geändert wird",
     adopted: (names: string) => `Auf dem Blatt angesetzt und dort anstelle der Festlegungen verwendet: ${names}.`,
     olderSheet:
-      "Dieses Blatt hat eine ältere Fassung: Seine Formeln lesen keine Festlegungen der Drucksetzungslinie, gespeichert werden kann nichts. Ein neues Datenblatt einfügen und die Ablesungen übernehmen. Was hier versucht wird, ändert nichts.",
+      "Dieses Blatt hat eine ältere Fassung: Seine Formeln lesen keine Festlegungen der Druck-Setzungs-Kurve, gespeichert werden kann nichts. Ein neues Datenblatt einfügen und die Ablesungen übernehmen. Was hier versucht wird, ändert nichts.",
   },
   loadName: (number: number, stress: string | undefined) =>
     stress ? `Laststufe ${number}, ${stress}` : `Laststufe ${number}`,
-  theCurve: "Drucksetzungslinie",
+  theCurve: "Druck-Setzungs-Kurve",
   loadMarks: { unsaved: "offen", picked: "von Hand" },
   plot: "Was gezeichnet wird",
   plots: { "log time": "Log. Zeit", "root time": "Wurzel der Zeit" },

@@ -198,6 +198,25 @@ export const curveQuestions: Readonly<Record<string, string>> = {
     "sie ist größer, als der Probekörper zusammengedrückt war: Ablesungen prüfen",
   "Does an adopted preconsolidation stress lie within the range of the methods, or has it a reason?":
     "Liegt eine festgelegte Vorkonsolidationsspannung im Bereich der Verfahren, oder hat sie eine Begründung?",
+  "Do picks by hand of the compression curve leave the preconsolidation stress near that without them?":
+    "Lassen die Festlegungen von Hand an der Druck-Setzungs-Kurve die Vorbelastungsspannung nahe der ohne sie?",
+  "{0}: two persons who draw the construction differ by up to 15 percent":
+    "{0}: zwei Personen, die die Konstruktion zeichnen, unterscheiden sich um bis zu 15 Prozent",
+  "nothing was picked by hand on the compression curve": "an der Druck-Setzungs-Kurve ist nichts von Hand festgelegt",
+  "change of the preconsolidation stress by picks": "Änderung der Vorbelastungsspannung durch Festlegungen",
+  "look at the lines in the review, and at the reasons of the picks":
+    "die Geraden in der Durchsicht und die Begründungen der Festlegungen ansehen",
+  "Does every adopted index lie within what the test gives step by step, or has it a reason?":
+    "Liegt jeder festgelegte Beiwert in dem, was der Versuch Stufe für Stufe ergibt, oder hat er eine Begründung?",
+  "the test gives no {0} to compare with": "der Versuch ergibt kein {0} zum Vergleich",
+  "{0} is adopted; the steps of the test give {1} to {2}":
+    "{0} ist festgelegt; die Stufen des Versuchs ergeben {1} bis {2}",
+  "no index is adopted: those of the constructions are used":
+    "kein Beiwert ist festgelegt: es gelten die der Konstruktionen",
+  Cc: "Cc",
+  Cr: "Cr",
+  Cs: "Cs",
+  "no index can be compared": "kein Beiwert lässt sich vergleichen",
   "no preconsolidation stress is adopted: that of the method chosen is used":
     "keine Vorkonsolidationsspannung ist festgelegt: die des gewählten Verfahrens gilt",
   "{0} {1} is adopted; the methods read {2} to {3} {4}": "{0} {1} ist festgelegt; die Verfahren lesen {2} bis {3} {4}",
@@ -222,7 +241,6 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "structure or sensitivity raises it, disturbance lowers it":
     "Struktur oder Sensitivität erhöht den Wert, Störung der Probe senkt ihn",
   "{0}; the correlations give {1}": "{0}; die Korrelationen ergeben {1}",
-  Cc: "Cc",
   "0.009 (LL - 10), Terzaghi & Peck 1967": "0,009 (wL - 10), Terzaghi & Peck 1967",
   "Gs PI / 200, Wood & Wroth 1978": "Gs IP / 200, Wood & Wroth 1978",
   "PI / 74, Kulhawy & Mayne 1990": "IP / 74, Kulhawy & Mayne 1990",

@@ -8,8 +8,8 @@ export const reportTexts: Readonly<Record<string, string>> = {
     "Zahlen leben: sie folgen dem Datenblatt und sind einmal gerundet, wo sie stehen. Sätze (Bemerkungen, Prüfungen, Verfahren, was fehlt) sind der Stand vom {0}.",
   "The data sheet has no load with a stress or readings.":
     "Das Datenblatt hat keine Laststufe mit Spannung oder Ablesungen.",
-  "Ranges. e0: limits of error, k = 2. Preconsolidation stress, by Casagrande's construction: what the points of the curve allow, about 95 %. By all methods: the least and the greatest of them. cv: loads beyond the preconsolidation stress.":
-    "Bereiche. e0: Fehlergrenzen, k = 2. Vorbelastungsspannung nach Casagrande: was die Punkte der Kurve zulassen, etwa 95 %. Nach allen Verfahren: das kleinste und das größte Ergebnis. cv: Laststufen über der Vorbelastungsspannung.",
+  "Ranges. e0: limits of error, k = 2. Preconsolidation stress: what the points of the curve allow, about 95 %. By all methods: the least and the greatest of them. cv: loads beyond the preconsolidation stress.":
+    "Bereiche. e0: Fehlergrenzen, k = 2. Vorbelastungsspannung: was die Punkte der Kurve zulassen, etwa 95 %. Nach allen Verfahren: das kleinste und das größte Ergebnis. cv: Laststufen über der Vorbelastungsspannung.",
   "{0} passed; not passed: {1} that stop the issue, {2} to be explained, {3} to be noted. Required items that are missing: {4}":
     "{0} bestanden; nicht bestanden: {1}, die die Ausgabe aufhalten, {2} zu erklären, {3} als Hinweis. Fehlende Pflichtangaben: {4}",
   "These results feed settlement design. They support, and do not replace, the judgement of a licensed engineer or authorised signatory. Preconsolidation stress and indices are interpretations; several answers can be defended. All cautions stand among the details.":
@@ -66,7 +66,7 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "the data sheet has no cell for it.": "das Datenblatt hat keine Zelle dafür.",
   "nothing is said (no readings, or no remark column).":
     "keine Angabe (keine Ablesungen oder keine Spalte für Bemerkungen).",
-  "The curve": "Drucksetzungslinie",
+  "The curve": "Druck-Setzungs-Kurve",
   "{0}, {1}: {2} was replaced by {3}. Reason: {4}. By {5}, {6}.":
     "{0}, {1}: {2} wurde durch {3} ersetzt. Grund: {4}. Von {5}, {6}.",
   "{0} Replaced again below.": "{0} Weiter unten noch einmal ersetzt.",
@@ -94,8 +94,15 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "no reason": "kein Grund",
 
   // Methods.
-  "Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope ({0}, rise over run on the paper), since greatest curvature depends on the scale of the drawing. The range that these points allow is what they leave open for the knee of the curve; it leaves out the choice of method, whose spread stands apart under Interpretation.":
-    "Vorbelastungsspannung: Casagrandes Konstruktion an der Kurve von e über dem Logarithmus der Spannung; die Erstbelastungsgerade ist in festgelegter Neigung gezeichnet ({0}, Höhe durch Länge auf dem Papier), denn die größte Krümmung hängt vom Maßstab der Zeichnung ab. Der Bereich, den die Punkte zulassen, ist das, was sie für das Knie der Kurve offen lassen; die Wahl des Verfahrens ist nicht darin, ihre Spanne steht für sich unter Auswertung.",
+  "Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope ({0}, rise over run on the paper), since greatest curvature depends on the scale of the drawing. {1}":
+    "Vorbelastungsspannung: Casagrandes Konstruktion an der Kurve von e über dem Logarithmus der Spannung; die Erstbelastungsgerade ist in festgelegter Neigung gezeichnet ({0}, Höhe durch Länge auf dem Papier), denn die größte Krümmung hängt vom Maßstab der Zeichnung ab. {1}",
+  "Preconsolidation stress: {0}, {1}. {2}": "Vorbelastungsspannung: {0}, {1}. {2}",
+  "The range that these points allow is what they leave open for the knee of the curve; it leaves out the choice of method, whose spread stands apart under Interpretation.":
+    "Der Bereich, den die Punkte zulassen, ist das, was sie für das Knie der Kurve offen lassen; die Wahl des Verfahrens ist nicht darin, ihre Spanne steht für sich unter Auswertung.",
+  'Lines of the compression curve were picked by hand, as listed under "Replaced by hand"; the stress, the indices and the field curve follow the picks, and the table of all methods does not.':
+    "Geraden der Druck-Setzungs-Kurve sind von Hand festgelegt, wie unter „Von Hand ersetzt“ verzeichnet; Spannung, Beiwerte und Feldkurve folgen den Festlegungen, die Tafel aller Verfahren nicht.",
+  'Adopted by the engineer in the place of what the constructions give, and used in all that follows: {0}; by whom and why stands under "Replaced by hand".':
+    "Vom Ingenieur anstelle dessen angesetzt, was die Konstruktionen ergeben, und in allem Folgenden verwendet: {0}; von wem und warum, steht unter „Von Hand ersetzt“.",
   "Cc is the slope of the virgin line, Cr that of reload loops between their ends (of the final unloading where there is no loop, of initial loading where there is neither), Cs that of unloading; the stresses of each stand beside it. Per log cycle, by void ratio.":
     "Cc ist die Neigung der Erstbelastungsgeraden, Cr die der Wiederbelastungsschleifen zwischen ihren Enden (ohne Schleife die der letzten Entlastung, ohne beide die der ersten Belastung), Cs die der Entlastung; die Spannungen stehen jeweils daneben. Je Dekade, nach der Porenzahl.",
   "This report: Clayledger {0}.": "Dieser Bericht: Clayledger {0}.",

@@ -222,7 +222,7 @@ export const report: Readonly<Record<string, string>> = {
   "Loads {0}": "Laststufen {0}",
   "{0}, {1} {2}": "{0}, {1} {2}",
   "Not drawn: {0}.": "Nicht gezeichnet: {0}.",
-  "compression curve with Casagrande's lines": "Druck-Setzungs-Kurve mit Casagrandes Geraden",
+  "compression curve with the lines of the method": "Druck-Setzungs-Kurve mit den Geraden des Verfahrens",
   "compression curve": "Druck-Setzungs-Kurve",
   "cv against stress": "cv über der Spannung",
   "C alpha against stress": "C alpha über der Spannung",
