@@ -88,7 +88,7 @@ export function collapse(before: number, after: number, initial: number, stress?
   if (potential < 0) remarks.push(say`the specimen swelled on wetting: it did not collapse`);
   if (before > initial)
     remarks.push(say`the height before wetting is above the initial height: check both if nothing swelled before`);
-  const atIndex = stress !== undefined && Math.abs(stress / INDEX_STRESS.kPa - 1) <= INDEX_STRESS.share;
+  const atIndex = stress !== undefined && Math.abs(stress - INDEX_STRESS.kPa) <= INDEX_STRESS.share * INDEX_STRESS.kPa;
   return given(
     { potential, index: atIndex ? potential : undefined, class: atIndex ? classOfIndex(potential) : undefined },
     remarks,

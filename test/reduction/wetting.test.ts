@@ -71,3 +71,39 @@ test("heights in another unit give the same", () => {
     }),
   );
 });
+
+test("heights may differ by a factor of 3, and a collapse of nothing has no remark", () => {
+  expect(wettingStrain(30, 10).ok).toBe(true);
+  expect(wettingStrain(30, 9.99).ok).toBe(false);
+  const remarks = (before: number, after: number, initial: number): number => {
+    const found = collapse(before, after, initial);
+    return found.ok ? found.remarks.length : NaN;
+  };
+  expect(remarks(19, 19, 20)).toBe(0);
+  expect(remarks(19, 19.001, 20)).toBe(1);
+  expect(remarks(20, 19, 20)).toBe(0);
+  expect(remarks(20.001, 19, 20)).toBe(1);
+});
+
+test("the index stands for stresses within 5 percent of 200 kPa, with the class of its rounded percent", () => {
+  const of = (percent: number, stress: number) => value(collapse(20, 20 - percent / 5, 20, stress));
+  for (const [stress, counts] of [
+    [190, true],
+    [210, true],
+    [189.9, false],
+    [210.1, false],
+  ] as const)
+    expect(of(5, stress).index === undefined).toBe(!counts);
+  for (const [percent, name] of [
+    [0.04, "none"],
+    [0.06, "slight"],
+    [2.04, "slight"],
+    [2.06, "moderate"],
+    [6.04, "moderate"],
+    [6.06, "moderately severe"],
+    [10.04, "moderately severe"],
+    [10.06, "severe"],
+  ] as const)
+    expect(of(percent, 200).class).toBe(name);
+  expect(value(collapse(20, 19, 20)).class).toBeUndefined();
+});
