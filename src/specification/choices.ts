@@ -1,6 +1,7 @@
 /** The choices that the engineer makes about the reduction of the test. */
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { METHOD_CHOICES } from "./adopted";
+import { END_RULES } from "./end-rules";
 import { input, panels } from "./form-fields";
 import { WETTING_CHOICES } from "./wetting";
 
@@ -70,6 +71,22 @@ export const CHOICES = panels(
       "stress",
       "Rise of stress above the in-situ stress over which the design values are given; blank counts as 100 kPa.",
     ),
+    input(
+      "load_end_rule",
+      "Load ends by",
+      "text",
+      "The contract's rule for the end of a load, by which the running load is judged; blank counts as the load duration above.",
+      { choices: END_RULES },
+    ),
   ],
-  WETTING_CHOICES,
+  [
+    ...WETTING_CHOICES,
+    input(
+      "load_end_number",
+      "  min, or times t100",
+      "typed",
+      "Minutes of a fixed time (blank counts as a day), or how many times t100; the other rules need no number.",
+      { limits: { least: 0, above: true } },
+    ),
+  ],
 );

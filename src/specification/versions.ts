@@ -20,6 +20,7 @@ export const NEWS: readonly News[] = [
       "A load is marked as a stage of wetting; strain on wetting, free swell with its rate, collapse with its class, and the swelling pressure by the method chosen stand among the results.",
       "Liquid and plastic limit, fines, clay, organic content and sensitivity are numbers, from which plasticity index, liquidity index, activity and void index follow; the limits that an older sheet has as text stay readable.",
       "Results that follow from an input that cannot be stay blank; the line at the head of the sheet names the cell and what to enter.",
+      "The contract's rule for the end of a load is chosen: a fixed time, the end of primary by either construction, or a multiple of t100.",
     ],
     names: [
       "wetting_reference",
@@ -54,6 +55,8 @@ export const NEWS: readonly News[] = [
       "input_remark",
       "choice_remark",
       "curve_gap",
+      "load_end_rule",
+      "load_end_number",
     ],
   },
   {

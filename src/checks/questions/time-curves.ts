@@ -57,8 +57,12 @@ function endOfPrimary({ increment: { logTime, fit } }: LoadReduced): number | un
   return fit.ok ? T_END_OF_PRIMARY / fit.value.rate : undefined;
 }
 
-/** Whether the sheet says that each load stays until primary has ended: then no tail is needed. */
-const isToEndOfPrimary = ({ words }: TestRecord): boolean => words.test_method === "to end of primary";
+/** The cell that says that each load stays until primary has ended, so that no tail is needed; undefined if none does. */
+function endOfPrimaryIn({ words }: TestRecord): "load_end_rule" | "test_method" | undefined {
+  const rule = words.load_end_rule;
+  if (rule !== undefined) return rule.startsWith("primary") ? "load_end_rule" : undefined;
+  return words.test_method === "to end of primary" ? "test_method" : undefined;
+}
 
 const noTime = ({ increment: { fit } }: LoadReduced): Answer =>
   cannotAsk(fit.ok ? say`the readings give no time` : fit.reason);
@@ -380,7 +384,7 @@ export const TIME_CURVE_CHECKS = [
             say`the last reading over t100 (${digits(t100, 3)} min)`,
             time / t100,
             "number",
-            isToEndOfPrimary(record)
+            endOfPrimaryIn(record)
               ? { stop: [l.stop, undefined] }
               : { stop: [l.stop, undefined], explain: [l.explain, undefined] },
             time < l.stop * t100
@@ -397,9 +401,10 @@ export const TIME_CURVE_CHECKS = [
       eachLoad(reduced, (load) => {
         if (load.unloading) return undefined;
         // A load that ends with primary has no tail, and no C alpha to question.
-        if (isToEndOfPrimary(record) && load.record.results.c_alpha === undefined)
+        const ruled = endOfPrimaryIn(record);
+        if (ruled && load.record.results.c_alpha === undefined)
           return cannotAsk(
-            say`the loads stay to the end of primary (${cellNamed("test_method")}): no C alpha is given, and no tail is due`,
+            say`the loads stay to the end of primary (${cellNamed(ruled)}): no C alpha is given, and no tail is due`,
           );
         const t100 = endOfPrimary(load);
         if (t100 === undefined) return noTime(load);

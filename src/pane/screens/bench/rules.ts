@@ -1,6 +1,7 @@
 /** Decides when a load may end: by the rule of the sheet, or by the rule that the person chose on the screen. */
 import type { TestRecord } from "../../../record/record";
 import type { ProgressRule } from "../../../reduction/increment/progress";
+import { END_RULES, type EndRuleWords } from "../../../specification/end-rules";
 import { DAY_MINUTES } from "../../../workbook/day-number";
 import { typedNonZero } from "../../ui/typed-number";
 import type { BenchState } from "./bench-state";
@@ -14,14 +15,29 @@ export interface EndRule {
 /** True if a rule needs a number. */
 export const needsMultiple = (rule: ProgressRule): boolean => rule === "fixed" || rule === "multiple";
 
+/** The rules of the sheet. */
+const RULES: Readonly<Record<EndRuleWords, ProgressRule>> = {
+  "fixed time": "fixed",
+  "primary, log time": "log time",
+  "primary, root time": "root time",
+  "multiple of t100": "multiple",
+};
+
 /**
- * The rule of the sheet: one day if its loads last one day; otherwise the end of primary by the construction that the
+ * The rule chosen on the sheet. If none is chosen: one day if its loads last one day; otherwise the end of primary by the construction that the
  * sheet reports.
  */
-const ruleOfSheet = ({ words }: TestRecord): EndRule =>
-  words.test_method === "24 h loads"
+function ruleOfSheet({ words, numbers }: TestRecord): EndRule {
+  const chosen = END_RULES.find((one) => one === words.load_end_rule);
+  if (chosen !== undefined) {
+    const rule = RULES[chosen];
+    if (!needsMultiple(rule)) return { rule, multiple: 1 };
+    return { rule, multiple: numbers.load_end_number ?? (rule === "fixed" ? DAY_MINUTES : undefined) };
+  }
+  return words.test_method === "24 h loads"
     ? { rule: "fixed", multiple: DAY_MINUTES }
     : { rule: words.time_method === "root time" ? "root time" : "log time", multiple: 1 };
+}
 
 export function ruleNow(record: TestRecord, { rule, multiple }: Pick<BenchState, "rule" | "multiple">): EndRule {
   if (rule === undefined) return ruleOfSheet(record);
