@@ -12,7 +12,7 @@ import { Notice } from "../../ui/notice";
 import { RecordFrame } from "../record-frame";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
-import { LOAD_COLUMNS, resultsOf, type Absence, type Line, type Results, type Shown } from "./results";
+import { LOAD_COLUMNS, resultsOf, type Absence, type Line, type Results, type Shown, type Source } from "./results";
 import { MethodStrip } from "./method-strip";
 import { ResultsLoads, type GoTo } from "./load-results";
 import { sentenceOf } from "../../text/sentence";
@@ -69,7 +69,14 @@ function why(name: string, absence: Absence): string {
   }
 }
 
-function ResultLine({ line: { name, shown, low, high, absence }, goTo }: { line: Line; goTo: GoTo }) {
+/** Where a value comes from, if it is not that of the constructions without picks. */
+function sourceSaid(source: Source): string {
+  if (source.from === "adopted") return words.adopted(source.by, source.reason);
+  const by = source.method && words.byMethod(text.plot.methods[source.method]);
+  return [by, source.isPicked ? words.picked : undefined].filter((said) => said !== undefined).join(", ");
+}
+
+function ResultLine({ line: { name, shown, low, high, source, absence }, goTo }: { line: Line; goTo: GoTo }) {
   const styles = useStyles();
   // Only results whose name is a key of these words are shown.
   const label = words.names[name as keyof typeof words.names];
@@ -88,6 +95,7 @@ function ResultLine({ line: { name, shown, low, high, absence }, goTo }: { line:
       ) : (
         <dd className="why">{absence && why(name, absence)}</dd>
       )}
+      {shown && source && sourceSaid(source) !== "" && <dd className="why">{sourceSaid(source)}</dd>}
       {low && high && (
         <dd className="why">
           {words.interval}: <Figure shown={low} what={words.interval} goTo={goTo} /> {words.to}{" "}

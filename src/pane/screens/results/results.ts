@@ -13,6 +13,9 @@ import { loadSteps } from "../../../reduction/curve/loads";
 import { methodNamed, METHOD_NAMES, type MethodName } from "../../../reduction/curve/method-words";
 import { firstOf, lastOf } from "../../../reduction/numeric/lists";
 import { yieldMethodOf } from "../../../record/reduced-test";
+import { ADOPTABLE } from "../../../specification/adoptable";
+import { picksOfCurve } from "../../../record/picks";
+import { CURVE_PICK_NAMES, type CurvePickName } from "../../../reduction/curve/picks";
 import { remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";
 import { interpretationSpread } from "../../../reduction/uncertainty";
 
@@ -34,11 +37,18 @@ export type Absence =
   | { readonly why: "blank inputs"; readonly cells: readonly string[] }
   | { readonly why: "no answer" };
 
+/** Where the value in use comes from. */
+export type Source =
+  | { readonly from: "adopted"; readonly by?: string; readonly reason?: string }
+  | { readonly from: "construction"; readonly method?: MethodName; readonly isPicked: boolean };
+
 export interface Line {
   readonly name: ResultName;
   readonly shown?: Shown;
   readonly low?: Shown;
   readonly high?: Shown;
+  /** Where a value comes from that an engineer may adopt or pick; undefined for other results. */
+  readonly source?: Source;
   readonly absence?: Absence;
 }
 
@@ -178,12 +188,37 @@ class Cells {
   }
 }
 
-const lineOf = (cells: Cells, name: ResultName, needs: readonly string[]): Line => {
+/** The picks of the compression curve on which each value depends. */
+const PICKS_OF: Readonly<Partial<Record<ResultName, (name: CurvePickName, method: MethodName) => boolean>>> = {
+  preconsolidation_stress: (name, method) =>
+    name === "greatest_curvature" ? method === "casagrande" : /^(virgin|recompression)_/.test(name),
+  compression_index: (name) => name.startsWith("virgin_"),
+  recompression_index: (name) => name.startsWith("loop_"),
+  swelling_index: (name) => name.startsWith("unloading_"),
+};
+
+function sourceOf(name: ResultName, record: TestRecord): Source | undefined {
+  const row = ADOPTABLE.find((one) => one.name === name);
+  const adopted = row && record.adopted?.[row.name];
+  if (adopted) return { from: "adopted", by: adopted.by, reason: adopted.reason };
+  const dependsOn = PICKS_OF[name];
+  if (!dependsOn) return undefined;
+  const method = yieldMethodOf(record);
+  const picks = picksOfCurve(record.picks);
+  return {
+    from: "construction",
+    method: name === "preconsolidation_stress" ? method : undefined,
+    isPicked: CURVE_PICK_NAMES.some((pick) => picks[pick] !== undefined && dependsOn(pick, method)),
+  };
+}
+
+const lineOf = (cells: Cells, record: TestRecord, name: ResultName, needs: readonly string[]): Line => {
   const shown = cells.shown(name);
   if (!shown) return { name, absence: cells.absence(name, needs) };
+  const source = sourceOf(name, record);
   return name === "preconsolidation_stress"
-    ? { name, shown, low: cells.shown("preconsolidation_low"), high: cells.shown("preconsolidation_high") }
-    : { name, shown };
+    ? { name, shown, source, low: cells.shown("preconsolidation_low"), high: cells.shown("preconsolidation_high") }
+    : { name, shown, ...(source && { source }) };
 };
 
 /** The rows of the spread that have a stress from a method; undefined if there are fewer than two. */
@@ -263,7 +298,7 @@ export function resultsOf(values: NamedValues, record: TestRecord): Results {
     // Object.keys returns strings; these are the keys of the table.
     groups: (Object.keys(GROUPS) as Group[]).map((group) => ({
       group,
-      lines: GROUPS[group].map(([name, needs]) => lineOf(cells, name, needs)),
+      lines: GROUPS[group].map(([name, needs]) => lineOf(cells, record, name, needs)),
     })),
     methods: spreadOf(cells),
     chosen: yieldMethodOf(record),

@@ -12,7 +12,7 @@ export const results = {
   unsaid: "nicht angegeben",
   groups: { yield: "Vorbelastungsspannung", indices: "Beiwerte", specimen: "Probekörper" },
   names: {
-    preconsolidation_stress: "σ′p, Casagrande",
+    preconsolidation_stress: "σ′p",
     overconsolidation_ratio: "OCR",
     compression_index: "Kompressionsbeiwert Cc",
     recompression_index: "Wiederbelastungsbeiwert Cr",
@@ -28,6 +28,10 @@ export const results = {
     saturation_final: "Sättigungszahl, am Ende",
     quality_change: "Probengüte Δe / e0",
   },
+  byMethod: (method: string) => `nach ${method}`,
+  picked: "mit von Hand festgelegten Geraden",
+  adopted: (by: string | undefined, reason: string | undefined) =>
+    `von Hand eingesetzt (${by ?? "ohne Kürzel"}): ${reason ?? "ohne Begründung"}`,
   interval: "diese Punkte lassen zu",
   to: "bis",
   methods: "Nach jedem Verfahren",

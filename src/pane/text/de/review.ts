@@ -24,7 +24,8 @@ export const review = {
     range: (low: string, high: string, unit: string) =>
       `Das Band ist der Bereich, den diese Punkte zulassen: ${low} bis ${high} ${unit}.`,
     inSight: "Spannung und Beiwerte, und was geändert wird",
-    adopted: (names: string) => `Auf dem Blatt angesetzt und dort anstelle der Festlegungen verwendet: ${names}.`,
+    adopted: (names: string) =>
+      `Auf dem Blatt von Hand eingesetzt und dort anstelle der Festlegungen verwendet: ${names}.`,
     olderSheet:
       "Dieses Blatt hat eine ältere Fassung: Seine Formeln lesen keine Festlegungen der Druck-Setzungs-Kurve, gespeichert werden kann nichts. Ein neues Datenblatt einfügen und die Ablesungen übernehmen. Was hier versucht wird, ändert nichts.",
   },

@@ -11,7 +11,7 @@ export const results = {
   unsaid: "not said",
   groups: { yield: "Preconsolidation stress", indices: "Indices", specimen: "Specimen" },
   names: {
-    preconsolidation_stress: "σ′p, Casagrande",
+    preconsolidation_stress: "σ′p",
     overconsolidation_ratio: "OCR",
     compression_index: "Compression index Cc",
     recompression_index: "Recompression index Cr",
@@ -27,6 +27,10 @@ export const results = {
     saturation_final: "Saturation, final",
     quality_change: "Sample quality Δe / e0",
   },
+  byMethod: (method: string) => `by ${method}`,
+  picked: "with lines picked by hand",
+  adopted: (by: string | undefined, reason: string | undefined) =>
+    `adopted by ${by ?? "someone without initials"}: ${reason ?? "no reason given"}`,
   interval: "these points allow",
   to: "to",
   methods: "By every method",

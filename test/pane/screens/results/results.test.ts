@@ -137,3 +137,28 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     expect(changed.loads.some(({ isVirgin }) => isVirgin)).toBe(false);
   });
 });
+
+test("a result says by which method it is read, whether lines were picked, and who adopted it", async () => {
+  const values = await demoValues("SI");
+  const sourceIn = (typed: Record<string, string | number | (string | number)[]>, name: string) =>
+    lineOf(of(withValues(values, typed)), name).source;
+  expect(sourceIn({}, "preconsolidation_stress")).toEqual({
+    from: "construction",
+    method: "casagrande",
+    isPicked: false,
+  });
+  const picks = { pick_load: ["curve", "curve"], pick_of: ["greatest curvature", "loop to"], pick_after: [90, 200] };
+  expect(sourceIn(picks, "preconsolidation_stress")).toMatchObject({ method: "casagrande", isPicked: true });
+  // The method of work does not use the greatest curvature, and Cc not the line through the loop.
+  const byWork = { ...picks, preconsolidation_method: "Work" };
+  expect(sourceIn(byWork, "preconsolidation_stress")).toMatchObject({ method: "work", isPicked: false });
+  expect(sourceIn(picks, "compression_index")).toEqual({ from: "construction", isPicked: false });
+  expect(sourceIn(picks, "recompression_index")).toEqual({ from: "construction", isPicked: true });
+  const adopted = { adopted_value: [118], adopted_by: ["XY"], adopted_reason: ["sister specimens"] };
+  expect(sourceIn({ ...picks, ...adopted }, "preconsolidation_stress")).toEqual({
+    from: "adopted",
+    by: "XY",
+    reason: "sister specimens",
+  });
+  expect(sourceIn({}, "overconsolidation_ratio")).toBeUndefined();
+});
