@@ -52,13 +52,15 @@ function Value({ value, isAlone, isChanged }: { value: ValueInSight; isAlone: bo
   const styles = useStyles();
   const { what, now, before } = value;
   const share = now !== undefined && before ? now / before - 1 : undefined;
+  /** A change that rounds to 0 % is none. */
+  const isSeen = share === undefined ? now !== before : Math.abs(share) >= 0.0005;
   return (
     <div className={styles.line}>
       <Text size={200}>{what}</Text>
       <Text weight="semibold" size={isAlone ? 400 : 300}>
         {said(now, value)}
       </Text>
-      {isChanged && (isAlone || now !== before) && (
+      {isChanged && (isAlone || isSeen) && (
         <Text size={200}>{words.cvBefore(said(before, value), share === undefined ? "" : signedPercent(share))}</Text>
       )}
     </div>
