@@ -16,6 +16,7 @@ import { conduct, identification, specimen } from "./sections/specimen";
 import { loadsOfTest, timesOfTest } from "./sections/loads";
 import { indices, interpretation } from "./sections/interpretation";
 import { DataCells, reportedLoads, type ReportSource } from "./page/source";
+import { issueBlock, issueLine } from "./issue";
 import { CHOICES, CHOICES_ROW, state, STATE_COLUMNS, STATE_WIDTHS } from "./sections/state";
 import { caution, results, signatures, threeRemarks } from "./sections/summary";
 import { intervals, limits } from "./sections/uncertainty";
@@ -146,7 +147,12 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
   const lacking = missingItems(cells, loads, plots.reasons);
   const current = state(cells, loads);
   const placed = placeSeries(cells, plots, STATE_COLUMNS + 1);
-  const before = [...title(cells, current.line, lacking), ...identification(cells)];
+  const issue = source.issue && issueBlock(cells, source.issue, placed.right + 1);
+  const before = [
+    ...title(cells, current.line, lacking),
+    ...(source.issue ? issueLine(cells, source.issue) : []),
+    ...identification(cells),
+  ];
   const after = [...threeRemarks(cells, lacking), ...signatures(cells), ...caution(cells)];
   const choices = chosen(source);
   const chart = plots.compression && placed.chart(plots.compression);
@@ -179,13 +185,13 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
   ];
   const laid = layOut(blocks, ROWS_PER_PAGE[source.paper], head(cells));
   const widths = Object.fromEntries(Array.from({ length: COLUMNS }, (_, col) => [col, COLUMN_WIDTH]));
-  const rows = Math.max(laid.rows, current.rows, placed.rows);
+  const rows = Math.max(laid.rows, current.rows, placed.rows, issue?.rows ?? 0);
   const plan: SheetPlan = {
     name: `${cells.words(say`Report`)} ${source.sheet}`.slice(0, LONGEST_NAME).trim(),
     rows,
-    cols: placed.right,
-    cells: [...laid.cells, ...current.cells, ...choices.cells, ...placed.cells],
-    names: { ...laid.names, ...current.names, ...choices.names },
+    cols: issue?.right ?? placed.right,
+    cells: [...laid.cells, ...current.cells, ...choices.cells, ...placed.cells, ...(issue?.cells ?? [])],
+    names: { ...laid.names, ...current.names, ...choices.names, ...issue?.names },
     merges: laid.merges,
     columnWidths: { ...widths, ...STATE_WIDTHS },
     rowHeights: Object.fromEntries(laid.heights.entries()),

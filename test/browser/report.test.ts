@@ -1,6 +1,15 @@
 /** The report beside a real sheet: made by keyboard, without violations, live. */
 import type { FrameLocator, Page } from "playwright-core";
-import { paneViolations, readNames, sheetNames, takePicture, withBrowser, type HostPage } from "./page";
+import {
+  paneViolations,
+  paneWidths,
+  readNames,
+  setPaneWidth,
+  sheetNames,
+  takePicture,
+  withBrowser,
+  type HostPage,
+} from "./page";
 
 withBrowser("the report", (openPage) => {
   let host: HostPage;
@@ -43,6 +52,39 @@ withBrowser("the report", (openPage) => {
     expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "report");
   });
+
+  test("locks an issue; a changed reading is told on Report and in Checks, and compared with its cell", async () => {
+    await pane.getByRole("button", { name: "Make and lock issue 1 of “Demonstration”" }).click();
+    await pane.getByText("Enter your initials: an issue says who locked it.").waitFor();
+    await pane.getByRole("textbox", { name: "Locked by" }).fill("EF");
+    await pane.getByRole("button", { name: "Make and lock issue 1 of “Demonstration”" }).click();
+    const compare = pane.getByRole("button", { name: /^Compare with issue 1/ });
+    await compare.waitFor();
+    await compare.click();
+    await pane.getByText("Every value is as in issue 1.").waitFor();
+    expect(await pane.getByText("Readings changed after a report was locked.").count()).toBe(0);
+
+    await page.evaluate(async () => {
+      const { port } = (globalThis as any).clayledger;
+      const { readings_03 } = await port.readNames("Demonstration", ["readings_03"]);
+      await port.fillNames("Demonstration", { readings_03: [readings_03[0][0] + 1] });
+    });
+    await pane.getByText("Readings changed after a report was locked.").waitFor();
+    await compare.click();
+    await pane.getByText(/values are not as in issue 1/).waitFor();
+    await pane
+      .getByText(/readings.*row 1, .*: from .* to /i)
+      .first()
+      .waitFor();
+    await page.waitForTimeout(500);
+    expect(await paneViolations(page)).toEqual([]);
+    await takePicture(page, "pane-report-issue");
+    await setPaneWidth(page, 320);
+    const { shown, content } = await paneWidths(page);
+    expect(content).toBeLessThanOrEqual(shown);
+    await pane.getByRole("tab", { name: "Checks" }).click();
+    await pane.getByText("Readings changed after a report was locked.").waitFor();
+  }, 120_000);
 
   test("the page reports no error and sends no request elsewhere", () => expect(host.complaints).toEqual([]));
 });

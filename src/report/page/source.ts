@@ -30,8 +30,20 @@ export interface ReportSource {
   /** Puts a message into words of this language; English if it is left out. */
   readonly inWords?: (value: Value) => string;
   readonly preparedBy: string;
+  /** If the report is locked as an issue: what the issue says of itself. */
+  readonly issue?: IssueMark | undefined;
   /** Time of the report, local time. */
   readonly now: Date;
+}
+
+/** What a locked issue of a report says of itself. */
+export interface IssueMark {
+  readonly number: number;
+  /** "2026-03-09 14:05", local time. */
+  readonly day: string;
+  readonly by: string;
+  /** SHA-256 of the readings, in hexadecimal. */
+  readonly hash: string;
 }
 
 /** A limit of error that a person changed, with who and why. */

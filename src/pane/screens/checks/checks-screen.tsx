@@ -9,6 +9,7 @@ import { limitsSheet } from "../../../checks/limits";
 import { cellsOf } from "../../../checks/whereabouts";
 import { timeStamp } from "../../../workbook/time-stamp";
 import type { WorkbookPort } from "../../../workbook/port";
+import { ReadingsChanged } from "../report/readings-changed";
 import { Ags4Part } from "./ags4-part";
 import { acknowledge, REVIEW, reviewOf, type ReviewState } from "./workbook-answers";
 import { newSheet } from "../../live/new-sheet";
@@ -118,6 +119,7 @@ function Review({ port, reading, again }: ReviewProps) {
   return (
     <>
       {telling && <Notice intent={telling.intent}>{telling.sentence}</Notice>}
+      <ReadingsChanged reading={reading} />
       <Cells findings={state.findings} goTo={goTo} />
       <Questions {...{ reading, state, answered, goTo, keep }} />
       <Limits

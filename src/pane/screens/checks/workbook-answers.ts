@@ -15,15 +15,18 @@ import {
 } from "../../../checks/answers";
 import { CONTENT_NAMES, integrity, type CellFinding } from "../../../checks/integrity";
 import { LIMIT_NAMES, LIMITS_SHEET_NAME, readLimits, type FirmLimits } from "../../../checks/limits";
+import { ISSUE_HASH, ISSUE_NAMES } from "../../../report/issue";
+import { REPORT_OF } from "../../../report/report";
 import type { Looked, SheetPlan, WorkbookPort } from "../../../workbook/port";
 import type { Beside, Want } from "../../live/want";
 import type { Reading } from "../../live/workbook-store";
 import { text } from "../../text";
 
-/** The other sheets: a firm's limits, and the answers to questions. */
+/** The other sheets: a firm's limits, the answers to questions, and the issues of reports. */
 export const BESIDE: readonly Beside[] = [
   { mark: LIMITS_SHEET_NAME, names: LIMIT_NAMES, places: true },
   { mark: ANSWERS_SHEET_NAME, names: ANSWER_NAMES },
+  { mark: ISSUE_HASH, names: [REPORT_OF, ...ISSUE_NAMES] },
 ];
 
 /** What the reviewer's questions need from the workbook. */

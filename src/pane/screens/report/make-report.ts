@@ -17,6 +17,7 @@ import {
   type ReportSource,
 } from "../../../report/report";
 import { say, verbatim, type Message, type Value } from "../../../reduction/message";
+import { ISSUE_NAMES, type IssueMark } from "../../../report/issue";
 import type { TestRecord } from "../../../record/record";
 import { refuseNotYet } from "../../../workbook/busy";
 import type { Looked, Selection, WorkbookPort } from "../../../workbook/port";
@@ -24,10 +25,12 @@ import { LANGUAGES, type Language } from "../../text/language";
 import { inWords, translated } from "../../text/messages";
 import type { Beside, Want } from "../../live/want";
 import { readTest, type Reading } from "../../live/workbook-store";
+import { timeStamp } from "../../../workbook/time-stamp";
 import { REVIEW, reviewOf } from "../checks/workbook-answers";
+import { issuesOf, readingsHash, type IssueOf } from "./issues";
 
 /** The sheets that are reports, beside a test. */
-export const REPORTS: Beside = { mark: REPORT_OF, names: REPORT_NAMES };
+export const REPORTS: Beside = { mark: REPORT_OF, names: [...REPORT_NAMES, ...ISSUE_NAMES] };
 
 /** What a report needs from the workbook. */
 export const REPORT: Want = { ...REVIEW, beside: [...(REVIEW.beside ?? []), REPORTS] };
@@ -44,12 +47,15 @@ export interface Prospect {
   readonly reports: readonly string[];
   /** The choices of the latest report; English and void ratio if there is none. */
   readonly choices: ReportChoices;
+  readonly issues: readonly IssueOf[];
   readonly missing: readonly Missing[];
   readonly answered: readonly Answered[];
 }
 
 type Paper = ReportSource["paper"];
 type Made = Pick<ReportSource, "preparedBy" | "now"> & Partial<ReportChoices> & { readonly paper?: Paper | undefined };
+/** Whose initials lock the report as an issue; if they are left out, the report is not locked. */
+type Locking = { readonly lockedBy?: string | undefined };
 type Read = Omit<ReportSource, keyof Made | "inWords">;
 
 /** The names of the sheets that are marked as a report of `sheet`, oldest first. */
@@ -116,7 +122,8 @@ function find(reading: Reading): Found {
 /** What a report of the test would lack, found before it is made. */
 export function prospectOf(reading: Reading): Prospect {
   const { source, reports, choices } = find(reading);
-  return { reports, choices, missing: missingFromReport(source), answered: source.answered };
+  const issues = issuesOf(reading.sheet, reading.beside);
+  return { reports, choices, issues, missing: missingFromReport(source), answered: source.answered };
 }
 
 const one = (values: Record<string, Selection["values"]>, name: string) => values[name]?.[0]?.[0] ?? "";
@@ -152,16 +159,29 @@ const wordsIn =
   (value: Value) =>
     translated(value, language);
 
+/** What the next issue of the report of a test says of itself. */
+const markOf = async ({ sheet, values, beside }: Reading, by: string, now: Date): Promise<IssueMark> => ({
+  number: Math.max(0, ...issuesOf(sheet, beside).map(({ number }) => number)) + 1,
+  day: timeStamp(now),
+  by: by.trim(),
+  hash: await readingsHash(values),
+});
+
 /** The paper until a person chooses: Letter for sheets in inches, otherwise A4. */
 export const paperOf = (record: TestRecord): Paper => (record.words.length_unit === "in" ? "Letter" : "A4");
 
 /** Makes one new sheet. If it fails, no sheet is left, and the error is thrown. */
-export async function makeReport(port: WorkbookPort, sheet: string, made: Made): Promise<MadeReport> {
+export async function makeReport(
+  port: WorkbookPort,
+  sheet: string,
+  { lockedBy, ...made }: Made & Locking,
+): Promise<MadeReport> {
   const reading = await readTest(port, sheet, REPORT);
   refuseNotYet(reading.values);
   const { source, reports } = find(reading);
   const latest = reports.at(-1);
   const limits = latest === undefined ? {} : await limitsOf(port, latest);
+  const issue = lockedBy === undefined ? undefined : await markOf(reading, lockedBy, made.now);
   const remarks: string[] = [];
   const report = await port.insertSheet(
     reportSheet({
@@ -169,6 +189,7 @@ export async function makeReport(port: WorkbookPort, sheet: string, made: Made):
       ...made,
       paper: made.paper ?? paperOf(reading.record),
       limits,
+      issue,
       inWords: wordsIn(made.language),
     }).plan,
     (remark) => {

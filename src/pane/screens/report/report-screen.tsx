@@ -14,6 +14,8 @@ import {
   type Prospect,
   type ReportChoices,
 } from "./make-report";
+import { IssuePart } from "./issue-part";
+import { ReadingsChanged } from "./readings-changed";
 import { choosing } from "../../ui/choosing";
 import { Choice, FaultList, optionsOf, Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
@@ -81,11 +83,12 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
   const busy = state.at === "busy";
   useHold(busy);
 
-  const make = async (): Promise<void> => {
+  const make = async (lockedBy?: string): Promise<void> => {
     if (busy) return;
     setState({ at: "busy" });
     try {
-      setState({ at: "done", made: await makeReport(port, sheet, { ...choices, paper, preparedBy, now: new Date() }) });
+      const wanted = { ...choices, paper, preparedBy, now: new Date(), lockedBy };
+      setState({ at: "done", made: await makeReport(port, sheet, wanted) });
     } catch (problem) {
       setState({ at: "error", sentence: sentenceOf(problem) });
     }
@@ -101,6 +104,7 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
 
   return (
     <>
+      <ReadingsChanged reading={reading} />
       <Lacking prospect={prospect} />
       <Field label={words.preparedBy} hint={words.preparedByHint}>
         <Input value={preparedBy} onChange={(_, { value }) => setPreparedBy(value)} />
@@ -113,7 +117,7 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
       </Field>
       <ReportChoicesFields choices={choices} onChange={(change) => setChoices({ ...changed, ...change })} />
       <div>
-        <Button appearance="primary" disabledFocusable={busy} onClick={make}>
+        <Button appearance="primary" disabledFocusable={busy} onClick={() => void make()}>
           {words.make(sheet)}
         </Button>
       </div>
@@ -126,6 +130,10 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
         </Notice>
       )}
       {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}
+      <IssuePart
+        {...{ port, sheet, issues: prospect.issues, isBusy: busy }}
+        onLock={(lockedBy) => void make(lockedBy)}
+      />
       {prospect.reports.length > 0 && (
         <Step title={words.reports}>
           <ul className={styles.list}>

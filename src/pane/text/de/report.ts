@@ -34,5 +34,25 @@ export const report = {
   carried: (sheet: string) => `Auf „${sheet}“ geänderte Fehlergrenzen wurden übernommen.`,
   reports: "Berichte zu diesem Blatt",
   show: (sheet: string) => `„${sheet}“ zeigen`,
+  issues: "Ausgaben",
+  issuesHint:
+    "Eine Ausgabe ist ein Bericht mit allen Werten des Datenblatts, wie sie jetzt sind, neben den lebenden Zahlen, mit Tag, Namenszeichen und SHA-256 der Ablesungen. Ihre Werte ändern sich nie.",
+  lockedBy: "Festgeschrieben von",
+  needsInitials: "Namenszeichen eingeben: Eine Ausgabe sagt, wer sie festgeschrieben hat.",
+  lock: (number: number, test: string) => `Ausgabe ${number} von „${test}“ machen und festschreiben`,
+  issue: (number: number, report: string, day: string, by: string) =>
+    `Ausgabe ${number} auf „${report}“, festgeschrieben am ${day} von ${by}`,
+  compare: (number: number, report: string) => `Mit Ausgabe ${number} vergleichen („${report}“)`,
+  unchanged: (number: number) => `Alle Werte sind wie in Ausgabe ${number}.`,
+  changes: (count: number, number: number) =>
+    count === 1 ? `1 Wert ist nicht wie in Ausgabe ${number}.` : `${count} Werte sind nicht wie in Ausgabe ${number}.`,
+  changesList: "Was sich geändert hat",
+  change: (what: string, cell: string, from: string, to: string) => `${what}, ${cell}: von ${from} auf ${to}`,
+  rowOf: (label: string, row: number) => `${label}, Zeile ${row}`,
+  blank: "leer",
+  noIssue: (report: string) => `„${report}“ hat keine festgeschriebenen Werte: Seine Namen wurden gelöscht.`,
+  readingsChanged: "Ablesungen wurden geändert, nachdem ein Bericht festgeschrieben war.",
+  readingsChangedSince: (number: number, report: string, day: string) =>
+    `Sie sind nicht die von Ausgabe ${number} („${report}“, ${day}): damit vergleichen (Bericht).`,
   again: "Noch einmal lesen",
 };

@@ -35,4 +35,24 @@ export const report = {
   reports: "Reports of this sheet",
   show: (sheet: string) => `Show “${sheet}”`,
   again: "Look again",
+  issues: "Issues",
+  issuesHint:
+    "An issue is a report with every value of the data sheet as it is now, beside the live numbers, with the day, your initials and the SHA-256 of the readings. Its values never change.",
+  lockedBy: "Locked by",
+  needsInitials: "Enter your initials: an issue says who locked it.",
+  lock: (number: number, test: string) => `Make and lock issue ${number} of “${test}”`,
+  issue: (number: number, report: string, day: string, by: string) =>
+    `Issue ${number} on “${report}”, locked on ${day} by ${by}`,
+  compare: (number: number, report: string) => `Compare with issue ${number} (“${report}”)`,
+  unchanged: (number: number) => `Every value is as in issue ${number}.`,
+  changes: (count: number, number: number) =>
+    count === 1 ? `1 value is not as in issue ${number}.` : `${count} values are not as in issue ${number}.`,
+  changesList: "What changed",
+  change: (what: string, cell: string, from: string, to: string) => `${what}, ${cell}: from ${from} to ${to}`,
+  rowOf: (label: string, row: number) => `${label}, row ${row}`,
+  blank: "blank",
+  noIssue: (report: string) => `“${report}” has no locked values: its names were deleted.`,
+  readingsChanged: "Readings changed after a report was locked.",
+  readingsChangedSince: (number: number, report: string, day: string) =>
+    `They are not those of issue ${number} (“${report}”, ${day}): compare with it (Report).`,
 };
