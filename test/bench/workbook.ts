@@ -3,15 +3,12 @@
  * pane's button, to make its report, to save and to open both, and the same with 50,000 lines of a logger's file kept. For each, "frozen"
  * is the longest time in which the page answered nothing. Wants dist; prints {} where there is none, or no Chromium.
  */
-import { existsSync } from "node:fs";
-import path from "node:path";
-import { chromium, type Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { fileSheet, linesName, LINES_AT_ONCE, type FileRecord } from "../../src/exchange/logger/file-sheet";
 import type { SheetPlan } from "../../src/workbook/port";
-import setup from "../browser/setup";
+import { onPage } from "./page";
 
 const LINES = 50_000;
-const PATIENCE = 300_000;
 
 /** The objects in the page: the access of the product to its workbook, and the measurement. */
 declare const clayledger: {
@@ -85,33 +82,27 @@ async function keep(page: Page): Promise<void> {
   );
 }
 
+async function measured(page: Page): Promise<void> {
+  await page.evaluate(WATCH);
+  const pane = page.frameLocator("#pane");
+  const sheets = (count: number) => page.waitForFunction(async (n) => (await clayledger.port.sheetNames()).length === n, count); // prettier-ignore
+  await pane.getByRole("tab", { name: "Data sheet" }).click();
+  await timed(page, "insert the demonstration", async () => {
+    await pane.getByRole("button", { name: "Insert worked demonstration" }).click();
+    await sheets(3);
+  });
+  await pane.getByRole("tab", { name: "Report" }).click();
+  await timed(page, "report", async () => {
+    await pane.getByRole("button", { name: /^Make the report/ }).click();
+    await sheets(4);
+  });
+  await saveAndOpen(page, "two demonstrations with a report");
+  await keep(page);
+  await saveAndOpen(page, "the same with 50,000 kept lines");
+}
+
 async function main(): Promise<void> {
-  if (existsSync(path.join(__dirname, "../../dist/index.html"))) await setup();
-  const { CLAYLEDGER_CHROMIUM: executablePath, CLAYLEDGER_PAGE: address } = process.env;
-  if (executablePath && address) {
-    const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
-    const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
-    page.setDefaultTimeout(PATIENCE);
-    await page.goto(address);
-    await page.waitForFunction("'clayledger' in globalThis");
-    await page.evaluate(WATCH);
-    const pane = page.frameLocator("#pane");
-    const sheets = (count: number) => page.waitForFunction(async (n) => (await clayledger.port.sheetNames()).length === n, count); // prettier-ignore
-    await pane.getByRole("tab", { name: "Data sheet" }).click();
-    await timed(page, "insert the demonstration", async () => {
-      await pane.getByRole("button", { name: "Insert worked demonstration" }).click();
-      await sheets(3);
-    });
-    await pane.getByRole("tab", { name: "Report" }).click();
-    await timed(page, "report", async () => {
-      await pane.getByRole("button", { name: /^Make the report/ }).click();
-      await sheets(4);
-    });
-    await saveAndOpen(page, "two demonstrations with a report");
-    await keep(page);
-    await saveAndOpen(page, "the same with 50,000 kept lines");
-    await browser.close();
-  }
+  await onPage(measured);
   console.log(JSON.stringify(results));
   process.exit(0);
 }

@@ -10,6 +10,7 @@ jest.setTimeout(240_000);
 
 const NAMES: readonly SheetName[] = ["depth", "readings_01", "project"].map((name, row) => ({
   name,
+  scope: "sheet" as const,
   place: { row: 10 * row, col: 1, rows: name === "readings_01" ? 5 : 1, cols: 1 },
 }));
 const VALUES: NamedValues = {

@@ -1,0 +1,21 @@
+/** The page of `npm start` in Chromium, for measurements. */
+import { existsSync } from "node:fs";
+import path from "node:path";
+import { chromium, type Page } from "playwright-core";
+import setup from "../browser/setup";
+
+const PATIENCE = 300_000;
+
+/** Opens the page and does the work on it; does nothing where there is no dist, or no Chromium. */
+export async function onPage(work: (page: Page) => Promise<void>): Promise<void> {
+  if (existsSync(path.join(__dirname, "../../dist/index.html"))) await setup();
+  const { CLAYLEDGER_CHROMIUM: executablePath, CLAYLEDGER_PAGE: address } = process.env;
+  if (!executablePath || !address) return;
+  const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });
+  const page = await browser.newPage({ viewport: { width: 1440, height: 900 } });
+  page.setDefaultTimeout(PATIENCE);
+  await page.goto(address);
+  await page.waitForFunction("'clayledger' in globalThis");
+  await work(page);
+  await browser.close();
+}

@@ -1,0 +1,72 @@
+/**
+ * Prints, as JSON, the milliseconds of processor time that the page of `npm start` spends on a workbook of 1, 10 and 40 data
+ * sheets: for a changed reading, from the cell until the pane is quiet again, and for the summary of the project. Processor
+ * time does not depend on what else the machine does. Wants dist; prints {} where there is none, or no Chromium.
+ */
+import type { Page } from "playwright-core";
+import { demoSheet } from "../../src/datasheet";
+import type { SheetPlan } from "../../src/workbook/port";
+import { onPage } from "./page";
+
+const COUNTS = (process.argv[2] ?? "1,10,40").split(",").map(Number);
+const RUNS = 5;
+/** The pane waits 0.4 s before it reads a changed sheet; after this time it is quiet. */
+const QUIET = 2000;
+
+/** The object in the page: the access of the product to its workbook. */
+declare const clayledger: { readonly port: import("../../src/workbook/port").WorkbookPort };
+
+const middle = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? NaN;
+
+async function measured(page: Page): Promise<Record<string, Record<string, number>>> {
+  const session = await page.context().newCDPSession(page);
+  await session.send("Performance.enable", { timeDomain: "threadTicks" });
+  const tasks = async (): Promise<number> => {
+    const { metrics } = await session.send("Performance.getMetrics");
+    return 1000 * (metrics.find(({ name }) => name === "TaskDuration")?.value ?? NaN);
+  };
+  const spent = async (work: () => Promise<unknown>): Promise<number> => {
+    const before = await tasks();
+    await work();
+    await page.waitForTimeout(QUIET);
+    return (await tasks()) - before;
+  };
+  const pane = page.frameLocator("#pane");
+  const plan: SheetPlan = demoSheet("SI");
+  const results: Record<string, Record<string, number>> = {};
+  // The page has a demonstration from its start.
+  let made = 1;
+  for (const count of COUNTS) {
+    for (; made < count; made++) await page.evaluate((one) => clayledger.port.insertSheet(one), plan);
+    await pane.getByRole("tab", { name: "Results" }).click();
+    await page.waitForTimeout(QUIET);
+    const sheet = await page.evaluate(() => clayledger.port.activeSheet());
+    const change = (value: number): Promise<unknown> =>
+      page.evaluate(([on, reading]) => clayledger.port.fillNames(on, { readings_09: [reading] }), [
+        sheet,
+        value,
+      ] as const);
+    const changes: number[] = [];
+    for (let run = 0; run < RUNS; run++) changes.push(await spent(() => change(1000 + run)));
+    await pane.getByRole("tab", { name: "Summary" }).click();
+    await page.waitForTimeout(QUIET);
+    const summary = await spent(async () => {
+      await pane.getByRole("button", { name: "Insert a summary" }).click();
+      await pane.getByRole("status").filter({ hasText: "Inserted:" }).waitFor();
+    });
+    results[count] = { "changed reading": middle(changes), summary };
+    process.stderr.write(`${count} sheets: ${JSON.stringify(results[count])}\n`);
+    await page.evaluate((on) => clayledger.port.show(on, "A1"), sheet);
+  }
+  return results;
+}
+
+async function main(): Promise<void> {
+  let results = {};
+  await onPage(async (page) => {
+    results = await measured(page);
+  });
+  console.log(JSON.stringify(results));
+  process.exit(0);
+}
+void main();
