@@ -44,6 +44,7 @@ export const LIMIT_WORDS = {
   ratio_above: "ratio above",
   change: "change",
   strain: "strain",
+  spread: "spread of the correlations",
 };
 
 const words: Readonly<Record<string, string>> = LIMIT_WORDS;

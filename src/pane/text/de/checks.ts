@@ -97,6 +97,7 @@ export const checks: Catalogue["checks"] = {
     ratio_above: "Verhältnis über",
     change: "Änderung",
     strain: "Stauchung",
+    spread: "Streuung der Korrelationen",
   },
   changed: (name: string, from: number, to: number, by: string | undefined, why: string | undefined) =>
     `${name}: ${to} statt ${from}${by ? `, von ${by}` : ""}${why ? `: ${why}` : ""}`,

@@ -159,7 +159,7 @@ test("limits of the firm, answers to checks and overwritten cells are printed", 
   await press(words.make("Sheet1"));
   const printed = port.inserted[0].cells.map(({ value }) => String(value ?? "")).join(" ");
   expect(printed).toContain("weighed again (CD, 2026-03-01 14:05)");
-  expect(printed).toContain("Limit of the firm: Q05.explain is 0.9");
+  expect(printed).toContain("Limit of the firm: “Q05, explain beyond” is 0.9");
   expect(printed).toContain("(EF: our soils)");
   expect(printed).toContain("Void ratio, initial e0, holds 1.2 where a formula belongs");
 });
