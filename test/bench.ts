@@ -74,6 +74,22 @@ const page = (name: string, before: number | undefined, goal: number, still: num
   { name: `${name}: page stands still`, unit: "ms", goal: still, measure: waited(name, "frozen") },
 ];
 
+/** Processor time of the page on a workbook of several data sheets, by their number; measured once. */
+let ofProject: Record<string, Record<string, number>> | undefined;
+const spent = (sheets: number, what: string) => (): number | undefined => {
+  ofProject ??= JSON.parse(node([path.join(__dirname, "bench/project.ts")]).stdout.trim() || "{}");
+  return ofProject?.[sheets]?.[what];
+};
+
+/** The rows for a task on 1, 10 and 40 data sheets; the goal holds for 40. */
+const project = (what: string, goal: number): Row[] =>
+  [1, 10, 40].map((sheets) => ({
+    name: `${what}, ${sheets} data sheets: processor time`,
+    unit: "ms",
+    goal,
+    measure: spent(sheets, what),
+  }));
+
 const ofDist = (measure: () => number) => () => (existsSync(functionsFile) ? measure() : undefined);
 
 /** Seconds that a build takes. */
@@ -194,6 +210,8 @@ const ROWS: readonly Row[] = [
   ...page("keep 50,000 lines", 3600, 5000, 1000),
   ...page("save the same with 50,000 kept lines", 9040, 5000, 1000),
   ...page("open the same with 50,000 kept lines", 5330, 5000, 1000),
+  ...project("changed reading", 500),
+  ...project("summary", 2000),
 ];
 
 const BUILD_ROWS: readonly Row[] = [
