@@ -2,7 +2,7 @@
  * An issue of a report: every value of the data sheet as it was on the day, beside the live numbers of the report, with the
  * initials of who locked it and the SHA-256 of the readings. The values are constants and never change.
  */
-import { MOST_LOADS, readingsOf } from "../specification/load-table";
+import { MOST_LOADS, readingsOf } from "../specification/readings";
 import { boxesByName } from "../record/places";
 import type { NamedValues } from "../record/record";
 import { cellAddress } from "../workbook/address";

@@ -11,7 +11,7 @@ import {
 } from "../../../report/issue";
 import { REPORT_OF } from "../../../report/report";
 import { asTyped } from "../../../reduction/message";
-import { labelOf } from "../../../specification/labels";
+import { labelOf } from "../../../record/cells";
 import { RECORD } from "../../live/want";
 import { readTest } from "../../live/workbook-store";
 import type { NamedValues } from "../../../record/record";
