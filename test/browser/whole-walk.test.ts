@@ -122,7 +122,7 @@ withBrowser("a whole walk", (openPage) => {
     const file = readFileSync(await download.path());
     const [copy] = await Promise.all([
       page.waitForEvent("download"),
-      page.getByRole("button", { name: "Save a copy with values" }).click(),
+      page.getByRole("button", { name: "Save values only" }).click(),
     ]);
     expect(copy.suggestedFilename()).toBe("demonstration values.xlsx");
     await page.locator("#message", { hasText: "values in place of formulas" }).waitFor();

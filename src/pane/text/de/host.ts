@@ -4,7 +4,7 @@ import type { HostWords } from "../host";
 export const host: HostWords = {
   open: ".xlsx öffnen",
   save: ".xlsx speichern",
-  saveValues: "Kopie mit Werten speichern",
+  saveValues: "Nur Werte speichern",
   chooseFile: "Zu öffnende Arbeitsmappe",
   decimalMark: "Dezimalzeichen",
   point: "Punkt: 0.5",
@@ -39,8 +39,7 @@ export const host: HostWords = {
   opening: (name) => `${name} wird geöffnet`,
   saving: (name) => `${name} wird gespeichert`,
   saved: (name) => `${name} liegt jetzt bei den Downloads des Browsers.`,
-  savedValues: (name) =>
-    `${name} liegt jetzt bei den Downloads des Browsers: Werte statt Formeln, für Leser ohne das Add-in.`,
+  savedValues: (name) => `${name} ist gespeichert: Werte statt Formeln.`,
   stopped: "Angehalten: Keine Datei wurde erstellt und keine geöffnet.",
   unsaved: (name, next) =>
     `${name} hat Änderungen, die nicht gespeichert sind. ${next} trotzdem öffnen und sie verlieren?`,

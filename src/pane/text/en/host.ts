@@ -2,7 +2,7 @@
 export const host = {
   open: "Open .xlsx",
   save: "Save .xlsx",
-  saveValues: "Save a copy with values",
+  saveValues: "Save values only",
   chooseFile: "Workbook to open",
   decimalMark: "Decimal mark",
   point: "point: 0.5",
@@ -37,8 +37,7 @@ export const host = {
   opening: (name: string) => `Opening ${name}`,
   saving: (name: string) => `Saving ${name}`,
   saved: (name: string) => `${name} was saved to the browser's downloads.`,
-  savedValues: (name: string) =>
-    `${name} was saved to the browser's downloads: values in place of formulas, for readers without the add-in.`,
+  savedValues: (name: string) => `${name} was saved: values in place of formulas.`,
   stopped: "Stopped: no file was made, and none was opened.",
   unsaved: (name: string, next: string) => `${name} has changes that are not saved. Open ${next} anyway and lose them?`,
   notOpened: (name: string) => `${name} was not opened.`,
