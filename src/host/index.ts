@@ -26,6 +26,7 @@ import { drawChart } from "./draw-chart";
 import "./host.css";
 import { fetchText, loadFunctions } from "./load-functions";
 import { makeLongWork } from "./long-work";
+import { switchByKey } from "./switch-part";
 import { makeVoice, type Sentence } from "./voice";
 import { followLanguage, showWords, takeLanguage } from "./words";
 
@@ -164,6 +165,10 @@ async function start(): Promise<void> {
   followLanguage(frame, () => {
     showWords();
     void view.show(port.workbook.model);
+  });
+  switchByKey(frame, () => {
+    window.focus();
+    document.querySelector<HTMLElement>(".o-grid")?.focus();
   });
   frame.src = "pane.html";
 }
