@@ -1,0 +1,111 @@
+/** A person who works with the keys alone: what is pressed and typed on the page, and where the focus is. */
+import type { Page } from "playwright-core";
+import { paneFrame } from "./page";
+
+/** As many presses of a key as somebody makes before giving up. */
+const MOST_PRESSES = 150;
+
+/** Where a name of the data sheet is found, row and column from 0. */
+interface Place {
+  readonly row: number;
+  readonly col: number;
+}
+
+export function keyboard(page: Page) {
+  const press = (key: string): Promise<void> => page.keyboard.press(key);
+  const isInPane = () => page.evaluate(() => (globalThis as any).document.activeElement.id === "pane");
+
+  /** What has the focus in the pane: its role, and the name that a screen reader reads. */
+  const focused = () =>
+    paneFrame(page).evaluate(() => {
+      const one = (globalThis as any).document.activeElement;
+      const label = one.getAttribute("aria-label") ?? one.labels?.[0]?.textContent ?? one.textContent;
+      return { role: one.getAttribute("role") ?? one.tagName.toLowerCase(), name: String(label).trim() };
+    });
+
+  const toPane = async (): Promise<void> => {
+    if (!(await isInPane())) await press("F6");
+  };
+  const toSheet = async (): Promise<void> => {
+    if (await isInPane()) await press("F6");
+  };
+
+  /** Presses the Tab key until the control with this name has the focus. */
+  async function tabTo(name: string | RegExp, key: "Tab" | "Shift+Tab" = "Tab"): Promise<void> {
+    await toPane();
+    for (let count = 0; count < MOST_PRESSES; count++) {
+      const found = await focused();
+      if (found.role !== "tab" && (typeof name === "string" ? found.name.startsWith(name) : name.test(found.name)))
+        return;
+      await press(key);
+    }
+    throw new Error(`the Tab key does not reach ${String(name)}`);
+  }
+
+  /** Goes to the tabs of the pane, and with the arrow keys to a screen. */
+  async function screen(name: string): Promise<void> {
+    await toPane();
+    for (let count = 0; (await focused()).role !== "tab"; count++) {
+      if (count > MOST_PRESSES) throw new Error("Shift+Tab does not reach the tabs");
+      await press("Shift+Tab");
+    }
+    for (let count = 0; (await focused()).name !== name; count++) {
+      if (count > 20) throw new Error(`the arrow keys do not reach the tab ${name}`);
+      await press("ArrowRight");
+    }
+    await page.waitForTimeout(500);
+  }
+
+  const at = (): Promise<Place & { readonly sheet: string }> =>
+    page.evaluate(() => {
+      const { getters } = (globalThis as any).clayledger.port.workbook.model;
+      const { row, col, sheetId } = getters.getActivePosition();
+      return { row, col, sheet: getters.getSheetName(sheetId) };
+    });
+
+  /** Goes with the arrow keys to a cell of the sheet in front, and looks after each press where the cursor is. */
+  async function goTo(wanted: Place): Promise<void> {
+    await toSheet();
+    for (let count = 0; count < 600; count++) {
+      const { row, col } = await at();
+      if (row === wanted.row && col === wanted.col) return;
+      if (row !== wanted.row) await press(row < wanted.row ? "ArrowDown" : "ArrowUp");
+      else await press(col < wanted.col ? "ArrowRight" : "ArrowLeft");
+    }
+    throw new Error(`the arrow keys do not reach row ${wanted.row + 1}, column ${wanted.col + 1}`);
+  }
+
+  return {
+    press,
+    screen,
+    tabTo,
+    goTo,
+    at,
+    toSheet,
+    /** Reaches a control, and presses Enter. */
+    async push(name: string | RegExp): Promise<void> {
+      await tabTo(name);
+      await press("Enter");
+    },
+    /** Reaches a field, and types over what it holds. */
+    async fill(name: string | RegExp, text: string): Promise<void> {
+      await tabTo(name);
+      await press("Control+a");
+      await page.keyboard.insertText(text);
+    },
+    /** Types into a cell, and presses Enter. */
+    async type(text: string): Promise<void> {
+      await page.keyboard.type(text, { delay: 12 });
+      await press("Enter");
+    },
+    /** Waits until the pane says this, as a status or an alert. */
+    told: (text: string | RegExp): Promise<void> =>
+      page
+        .frameLocator("#pane")
+        .getByRole("status")
+        .or(page.frameLocator("#pane").getByRole("alert"))
+        .filter({ hasText: text })
+        .first()
+        .waitFor(),
+  };
+}
