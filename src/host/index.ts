@@ -168,7 +168,8 @@ async function start(): Promise<void> {
   });
   switchByKey(frame, () => {
     window.focus();
-    document.querySelector<HTMLElement>(".o-grid")?.focus();
+    // What is typed goes to the editor of the cells, which is there all the time.
+    document.querySelector<HTMLElement>(".o-grid-composer .o-composer")?.focus();
   });
   frame.src = "pane.html";
 }
