@@ -91,6 +91,7 @@ export const WORDS = [
   "seating_mark",
   "time_procedure",
   "preconsolidation_method",
+  "register_mode",
   "wetting_reference",
   "swelling_method",
 ] as const;
@@ -183,6 +184,7 @@ export const REMARKS = [
   "quality_strain_class",
   "remarks_on_loads",
   "design_from",
+  "register_state",
   "collapse_class",
   "swelling_pressure_remark",
 ] as const;

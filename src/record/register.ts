@@ -5,6 +5,7 @@
 import { convert, unitNamed } from "../reduction/units";
 import { LENGTH_UNITS } from "../specification/unit-choices";
 import type { CellValue } from "../workbook/port";
+import { referenceTo } from "../workbook/references";
 import type { NamedValues, TestRecord } from "./record";
 
 export const EQUIPMENT = ["ring", "frame", "dial", "balance"] as const;
@@ -98,6 +99,16 @@ const TAKEN = [
   { kind: "dial", of: "due", cell: "dial_calibration_due", measure: "plain" },
   { kind: "balance", of: "due", cell: "balance_calibration_due", measure: "plain" },
 ] as const;
+
+/** The column of the register for each of its values. */
+const REGISTER_COLUMNS = {
+  diameter: "register_diameter",
+  height: "register_height",
+  mass: "register_mass",
+  leverRatio: "register_lever_ratio",
+  dialFactor: "register_dial_factor",
+  due: "register_due",
+} as const;
 export type TakenCell = (typeof TAKEN)[number]["cell"];
 
 /** The value of the register for a cell of the data sheet, in the unit of the sheet. */
@@ -144,4 +155,38 @@ export function lookupsOf(record: TestRecord, values: NamedValues, register: rea
   const listed = (wanted: (count: number) => boolean) =>
     named.filter(({ items }) => wanted(items.length)).map(({ kind, number }) => ({ kind, number }));
   return { lines, unknown: listed((count) => count === 0), repeated: listed((count) => count > 1) };
+}
+
+/** The formulas of a kind of equipment over the register: how many rows have its number, and the sum of a column. */
+function overRows(register: string, kind: Equipment) {
+  const of = (name: string): string => referenceTo(name, register);
+  const rows = `${of("register_kind")},"${kind}",${of(REGISTER_MARK)},{${NUMBER_CELLS[kind]}}`;
+  return {
+    count: `COUNTIFS(${rows})`,
+    sum: (column: string): string => `SUMIFS(${of(column)},${rows})`,
+    unit: of(REGISTER_UNIT),
+  };
+}
+
+/**
+ * The live formula of a cell of the data sheet that takes a value of the register. It keeps the value given for it as
+ * long as the register has no such number, has it in several rows, or has no value for it.
+ */
+export function liveFormula(register: string, { cell, kind }: Pick<Lookup, "cell" | "kind">, held: CellValue): string {
+  const taken = TAKEN.find((one) => one.cell === cell);
+  const { count, sum, unit } = overRows(register, kind);
+  const value = sum(REGISTER_COLUMNS[taken?.of ?? "mass"]);
+  const inUnit = taken?.measure === "length" ? `CLAY.CONVERT_UNIT(${value},${unit},{length_unit})` : value;
+  const otherwise = typeof held === "number" ? String(held) : '""';
+  return `=IF(AND(${count}=1,${value}>0),${inUnit},${otherwise})`;
+}
+
+/** The formula of the cell that names what the register does not have once; "" where it has every number. */
+export function liveState(register: string, kinds: readonly Equipment[]): string {
+  const lacks = kinds.map((kind) => {
+    const { count } = overRows(register, kind);
+    const number = `{${NUMBER_CELLS[kind]}}`;
+    return `IF(OR(${number}="",${count}=1),"","${kind} "&${number}&IF(${count}=0," is not in the register"," stands in several rows of the register")&": its values were kept; ")`;
+  });
+  return `=${lacks.join("&")}`;
 }

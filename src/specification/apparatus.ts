@@ -92,6 +92,9 @@ export const APPARATUS = panels(
   ],
 );
 
+/** Whether values of the register are constants with the day, or formulas that follow the register. */
+export const REGISTER_MODES = ["frozen", "live"] as const;
+
 /** The table of the blank test on a metal disk: the cumulative deflection of the frame, disks and papers. */
 export const DEFLECTION: Table = {
   rows: 12,
@@ -126,6 +129,20 @@ export const DEFLECTION: Table = {
 };
 
 export const SEATING_DEFLECTION: readonly Field[] = [
+  input(
+    "register_mode",
+    "Values of the register",
+    "text",
+    "frozen: as they were on the day they were taken. live: formulas that follow the register; a number that it does not have keeps the value that stood here.",
+    { choices: REGISTER_MODES, value: REGISTER_MODES[0] },
+  ),
+  {
+    name: "register_state",
+    label: "What the register lacks",
+    measure: "text",
+    kind: "remark",
+    note: "Live values only: the numbers that the register does not have; their values stay as they were when they were taken.",
+  },
   result(
     "apparatus_deflection_seating",
     "Deflection at the seating stress",

@@ -18,11 +18,14 @@ export const NEWS: readonly News[] = [
     sentences: [
       "A pick by hand may be of the compression curve: the stress, Cc, Cr, Cs and the field curve follow it.",
       "A load is marked as a stage of wetting; strain on wetting, free swell with its rate, collapse with its class, and the swelling pressure by the method chosen stand among the results.",
+      "Values of the register are frozen with the day, or live formulas, as the sheet chooses.",
       "Liquid and plastic limit, fines, clay, organic content and sensitivity are numbers, from which plasticity index, liquidity index, activity and void index follow; the limits that an older sheet has as text stay readable.",
       "Results that follow from an input that cannot be stay blank; the line at the head of the sheet names the cell and what to enter.",
       "The contract's rule for the end of a load is chosen: a fixed time, the end of primary by either construction, or a multiple of t100.",
     ],
     names: [
+      "register_mode",
+      "register_state",
       "wetting_reference",
       "swelling_method",
       "wetting_load",

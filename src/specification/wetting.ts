@@ -69,8 +69,6 @@ export const WETTING: readonly (readonly Field[])[] = [
       ofStage(atLoad("height_end", STAGE)),
       "Height at the end of the stage.",
     ),
-  ],
-  [
     result(
       "wetting_strain",
       "Strain on wetting",
@@ -78,9 +76,11 @@ export const WETTING: readonly (readonly Field[])[] = [
       afterBoth(`CLAY.WETTING_STRAIN(${BEFORE},${AFTER},${REFERENCE})`),
       "(height before - height after) / the height chosen among the choices: positive for collapse, negative for swell.",
     ),
+  ],
+  [
     result(
       "wetting_swell",
-      "  free swell",
+      "Free swell",
       "strain",
       when(["{wetting_strain}"], 'IF({wetting_strain}<0,-{wetting_strain},"")'),
       "The same as a positive number; blank where the specimen did not swell.",

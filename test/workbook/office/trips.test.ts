@@ -66,15 +66,15 @@ interface Costs {
 /** The most trips of each screen, for any number of sheets. */
 const MOST: Readonly<Record<string, Costs>> = {
   next: { open: 6, keystroke: 3, move: 0 },
-  sheet: { open: 5, keystroke: 3, move: 0 },
-  bench: { open: 0, keystroke: 3, move: 0 },
+  sheet: { open: 0, keystroke: 0, move: 0 },
+  bench: { open: 3, keystroke: 3, move: 0 },
   summary: { open: 2, keystroke: 0, move: 0 },
   results: { open: 3, keystroke: 3, move: 0 },
   plot: { open: 0, keystroke: 3, move: 0 },
   review: { open: 0, keystroke: 3, move: 0 },
   byHand: { open: 0, keystroke: 3, move: 0 },
-  checks: { open: 6, keystroke: 4, move: 0 },
-  report: { open: 6, keystroke: 4, move: 0 },
+  checks: { open: 4, keystroke: 4, move: 0 },
+  report: { open: 4, keystroke: 4, move: 0 },
   readings: { open: 5, keystroke: 3, move: 0 },
   about: { open: 0, keystroke: 0, move: 0 },
 };

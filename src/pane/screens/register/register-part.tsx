@@ -1,8 +1,11 @@
 /** Inserts a blank register of equipment, and copies its values for the current test to the data sheet. */
-import { Button, Checkbox, Text } from "@fluentui/react-components";
+import { Button, Checkbox, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { registerSheet } from "../../../datasheet/register-sheet";
+import { boxesByName } from "../../../record/places";
 import {
+  liveFormula,
+  liveState,
   lookupsOf,
   readRegister,
   REGISTER_MARK,
@@ -12,13 +15,15 @@ import {
   type TakenCell,
 } from "../../../record/register";
 import { isoDay, localDayNumber } from "../../../workbook/day-number";
-import type { CellValue, Looked, WorkbookPort } from "../../../workbook/port";
+import { REGISTER_MODES } from "../../../specification/apparatus";
+import type { CellContent, CellValue, Looked, WorkbookPort } from "../../../workbook/port";
 import { useTest } from "../../live/use-test";
 import type { Want } from "../../live/want";
 import type { Reading } from "../../live/workbook-store";
 import { text } from "../../text";
 import { readingText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
+import { choosing } from "../../ui/choosing";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
@@ -39,24 +44,41 @@ const registersIn = ({ beside }: Reading): readonly Looked[] =>
 const shown = (cell: TakenCell, value: CellValue): string =>
   typeof value !== "number" ? String(value) : cell.endsWith("_due") ? isoDay(value) : readingText(value);
 
+type Mode = (typeof REGISTER_MODES)[number];
+
 interface OfferedProps {
   readonly lines: readonly Lookup[];
   readonly busy: boolean;
-  readonly onTake: (lines: readonly Lookup[]) => void;
+  /** How the sheet has the values of the register; undefined if it has no cell for the choice. */
+  readonly mode: Mode | undefined;
+  readonly onTake: (lines: readonly Lookup[], mode: Mode) => void;
 }
 
 /**
  * Offers the values that the sheet does not have yet. Values for blank cells are selected; the person can select the
  * others.
  */
-function Offered({ lines, busy, onTake }: OfferedProps) {
+function Offered({ lines, busy, mode: held, onTake }: OfferedProps) {
   const styles = useStyles();
   const [changed, setChanged] = useState<ReadonlyMap<TakenCell, boolean>>(new Map());
-  const open = lines.filter(({ state }) => state !== "same");
-  const isChosen = ({ cell, state }: Lookup): boolean => changed.get(cell) ?? state === "blank";
+  const [wanted, setWanted] = useState<Mode>();
+  const mode = wanted ?? held ?? "frozen";
+  // Values that are the register's already are written again if they become formulas, or constants.
+  const isOther = held !== undefined && mode !== held;
+  const open = lines.filter(({ state }) => isOther || state !== "same");
+  const isChosen = ({ cell, state }: Lookup): boolean => changed.get(cell) ?? state !== "differs";
   const chosen = open.filter(isChosen);
   return (
     <>
+      {held !== undefined && (
+        <Field label={words.mode} hint={words.modeHints[mode]}>
+          <RadioGroup value={mode} onChange={choosing<Mode>(setWanted)}>
+            {REGISTER_MODES.map((one) => (
+              <Radio key={one} value={one} label={words.modes[one]} />
+            ))}
+          </RadioGroup>
+        </Field>
+      )}
       {open.length < lines.length && <Text block>{words.same(lines.length - open.length)}</Text>}
       {open.map((line) => (
         <Checkbox
@@ -71,7 +93,7 @@ function Offered({ lines, busy, onTake }: OfferedProps) {
       ))}
       {open.length > 0 && (
         <div>
-          <Button disabled={busy || chosen.length === 0} onClick={() => onTake(chosen)}>
+          <Button disabled={busy || chosen.length === 0} onClick={() => onTake(chosen, mode)}>
             {words.take}
           </Button>
         </div>
@@ -83,8 +105,36 @@ function Offered({ lines, busy, onTake }: OfferedProps) {
   );
 }
 
+/** How a sheet has the values of the register; undefined if it has no cell for the choice. */
+const modeOf = ({ record }: Reading): Mode | undefined =>
+  record.missing.includes("register_mode") ? undefined : record.words.register_mode === "live" ? "live" : "frozen";
+
+/** The cells to write: constants or formulas, the choice, and where the values come from. */
+function cellsToTake(reading: Reading, register: string, lines: readonly Lookup[], mode: Mode): CellContent[] {
+  const boxes = boxesByName(reading.names);
+  const day = isoDay(localDayNumber(new Date()));
+  const kinds = [...new Set(lines.map(({ kind }) => kind))];
+  const at = (name: string, content: { formula: string } | { value: CellValue }): CellContent[] => {
+    const box = boxes.get(name);
+    return box && !reading.record.missing.includes(name) ? [{ row: box.row, col: box.col, ...content }] : [];
+  };
+  return [
+    ...lines.flatMap((line) =>
+      at(
+        line.cell,
+        mode === "live" ? { formula: liveFormula(register, line, line.registered) } : { value: line.registered },
+      ),
+    ),
+    ...at("register_mode", { value: mode }),
+    ...at("register_source", { value: words.takenFrom(register, day) }),
+    ...at("register_state", mode === "live" ? { formula: liveState(register, kinds) } : { value: "" }),
+  ];
+}
+
 /** The values of the register for one test, and the equipment of the test that the register does not contain. */
-function TestInRegister(props: Omit<OfferedProps, "lines"> & { readonly reading: Reading; readonly register: Looked }) {
+function TestInRegister(
+  props: Omit<OfferedProps, "lines" | "mode"> & { readonly reading: Reading; readonly register: Looked },
+) {
   const { reading, register, busy, onTake } = props;
   const items = useMemo(() => readRegister(register.values), [register]);
   const lookups = useMemo(
@@ -106,12 +156,26 @@ function TestInRegister(props: Omit<OfferedProps, "lines"> & { readonly reading:
           {words.repeated(words.kinds[kind], number)}
         </Text>
       ))}
-      {lines.length > 0 && <Offered lines={lines} busy={busy} onTake={onTake} />}
+      {lines.length > 0 && <Offered lines={lines} busy={busy} mode={modeOf(reading)} onTake={onTake} />}
     </>
   );
 }
 
+/** Reads the register only once a person asks for it: until then, a change of the workbook costs nothing here. */
 export function RegisterPart({ port }: { readonly port: WorkbookPort }) {
+  const [isOpen, setOpen] = useState(false);
+  if (isOpen) return <OpenRegister port={port} />;
+  return (
+    <Step title={words.heading}>
+      <Text>{words.purpose}</Text>
+      <div>
+        <Button onClick={() => setOpen(true)}>{words.open}</Button>
+      </div>
+    </Step>
+  );
+}
+
+function OpenRegister({ port }: { readonly port: WorkbookPort }) {
   const { reading, again } = useTest(REGISTER);
   const [told, setTold] = useState<Told>();
   const [busy, setBusy] = useState(false);
@@ -132,13 +196,10 @@ export function RegisterPart({ port }: { readonly port: WorkbookPort }) {
     const system = reading?.record.words.length_unit === "in" ? "US" : "SI";
     return words.inserted(await port.insertSheet(registerSheet(system)));
   };
-  const take = async (sheet: string, from: string, lines: readonly Lookup[]): Promise<string> => {
-    const day = isoDay(localDayNumber(new Date()));
-    await port.fillNames(sheet, {
-      ...Object.fromEntries(lines.map(({ cell, registered }) => [cell, [registered]])),
-      ...(reading?.record.missing.includes("register_source") ? {} : { register_source: [words.takenFrom(from, day)] }),
-    });
-    return words.taken(sheet, lines.length);
+  const take = async (from: string, lines: readonly Lookup[], mode: Mode): Promise<string> => {
+    if (!reading) return "";
+    await port.writeCells(reading.sheet, cellsToTake(reading, from, lines, mode), true);
+    return mode === "live" ? words.takenLive(reading.sheet, lines.length) : words.taken(reading.sheet, lines.length);
   };
 
   return (
@@ -152,7 +213,7 @@ export function RegisterPart({ port }: { readonly port: WorkbookPort }) {
           reading={reading}
           register={register}
           busy={busy}
-          onTake={(lines) => void run(() => take(reading.sheet, register.sheet, lines))}
+          onTake={(lines, mode) => void run(() => take(register.sheet, lines, mode))}
         />
       ) : (
         <>

@@ -2,6 +2,15 @@ export const register = {
   heading: "Geräteverzeichnis",
   purpose:
     "Ringe, Rahmen, Messuhren und Waagen mit ihren Maßen und den Tagen ihrer Kalibrierung, auf einem Blatt dieser Arbeitsmappe.",
+  open: "Ins Verzeichnis sehen",
+  mode: "Werte des Verzeichnisses stehen auf diesem Blatt",
+  modes: { frozen: "fest, mit dem Tag", live: "als lebende Formeln" },
+  modeHints: {
+    frozen: "Sie bleiben, wie sie heute sind, was immer das Verzeichnis später sagt.",
+    live: "Sie folgen dem Verzeichnis. Wo es die Nummer nicht hat, bleibt der Wert von heute, und das Blatt sagt es.",
+  },
+  takenLive: (sheet: string, count: number) =>
+    count === 1 ? `Eine Formel ist auf „${sheet}“ geschrieben.` : `${count} Formeln sind auf „${sheet}“ geschrieben.`,
   none: "Diese Arbeitsmappe hat noch kein Geräteverzeichnis.",
   insert: "Geräteverzeichnis einfügen",
   inserted: (sheet: string) => `„${sheet}“ ist eingefügt: Tragen Sie dort die Geräte ein, jedes in eine Zeile.`,

@@ -2,6 +2,15 @@ export const register = {
   heading: "Register",
   purpose:
     "Rings, frames, dials and balances, with their sizes and the days of their calibration, on a sheet of this workbook.",
+  open: "Look at the register",
+  mode: "Values of the register stand on this sheet",
+  modes: { frozen: "frozen, with the day", live: "as live formulas" },
+  modeHints: {
+    frozen: "They stay as they are today, whatever the register says later.",
+    live: "They follow the register. Where it has no such number, the value of today stays, and the sheet says so.",
+  },
+  takenLive: (sheet: string, count: number) =>
+    count === 1 ? `One formula is written to “${sheet}”.` : `${count} formulas are written to “${sheet}”.`,
   none: "This workbook has no register yet.",
   insert: "Insert a register",
   inserted: (sheet: string) => `“${sheet}” is inserted: enter the equipment there, one row for each.`,

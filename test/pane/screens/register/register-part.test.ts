@@ -25,6 +25,8 @@ const dataSheet = (): Record<string, CellValue[]> => ({
   registered_height: [25],
   registered_ring_mass: [""],
   register_source: [""],
+  register_mode: ["frozen"],
+  register_state: [""],
 });
 const register = (): Record<string, CellValue[]> => ({
   register_length_unit: ["mm"],
@@ -51,6 +53,7 @@ async function show(withRegister: boolean): Promise<void> {
   root = createRoot(place);
   await act(async () => root.render(inPane(RegisterPart, port)));
   await settle();
+  await press(words.open);
 }
 afterEach(async () => {
   await act(async () => root.unmount());
@@ -92,4 +95,22 @@ test("a different value is replaced if the person selects it", async () => {
 test("a dial that the register does not contain is reported", async () => {
   await show(true);
   expect(said()).toContain(words.unknown("dial", "D-9"));
+});
+
+test("live values are formulas with the value of today, and frozen again they are constants with the day", async () => {
+  await show(true);
+  const choose = async (label: string): Promise<void> => {
+    const found = [...place.querySelectorAll("label")].find(({ textContent }) => textContent === label)!;
+    await act(async () => found.click());
+  };
+  await choose(words.modes.live);
+  await press(words.take);
+  expect(cells().register_mode).toEqual(["live"]);
+  const contents = await port.readContents(SHEET, ["registered_diameter", "register_state"]);
+  expect(String(contents.registered_diameter![0]![0])).toMatch(/^=IF\(AND\(COUNTIFS\(.*63\.5\)$/);
+  expect(String(contents.register_state![0]![0])).toContain("its values were kept");
+  await choose(words.modes.frozen);
+  await press(words.take);
+  expect((await port.readContents(SHEET, ["registered_diameter"])).registered_diameter).toEqual([[63.5]]);
+  expect(cells().register_state).toEqual([""]);
 });
