@@ -1,7 +1,7 @@
 /** A formula with its numbers put in and its result, in one line: "e = (H - H_s) / H_s = (25.400 - 10.367) / 10.367 = 1.450". */
 import { given, then, type Outcome } from "../reduction/outcome";
 import { nth } from "../reduction/numeric/lists";
-import { convertMeasured, ownUnit, type Constant, type Formula, type Measured } from "./formulas";
+import { convertMeasured, ownUnit, type Argument, type Constant, type Formula, type Measured } from "./formulas";
 
 export type Units = Readonly<Partial<Record<Measured, string>>>;
 
@@ -70,6 +70,12 @@ export interface Working {
 }
 
 const unitOf = (measures: Measured, units: Units): string => units[measures] ?? ownUnit(measures);
+
+/** The default of an argument in the units given; the formula states it in its own unit. */
+export const fallbackIn = ({ measures, fallback }: Argument, units: Units): number | undefined =>
+  measures && fallback !== undefined
+    ? convertMeasured(fallback, measures, ownUnit(measures), unitOf(measures, units))
+    : fallback;
 
 /**
  * Puts numbers into a formula, in the units given (in the units of the formula if none are given). The numbers of a

@@ -20,7 +20,7 @@ import {
 } from "./cells";
 import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../book/formulas";
 import { toNamedValues } from "./named-values";
-import { working } from "../book/line";
+import { fallbackIn, working, type Units } from "../book/line";
 
 /** Hand arithmetic with rounded steps agrees within this relative difference. Common practice, no source. */
 const TOLERANCE = 0.01;
@@ -128,17 +128,26 @@ export function WORKING(
   // After the last number a blank cell is ignored, whether it comes as null or as 0.
   const blank = (cell: unknown) => isOmitted(cell) || (isNoWord(cell) && numbers.length > formula.arguments.length);
   while (numbers.length > 0 && blank(numbers[numbers.length - 1])) numbers.pop();
-  return valueOf(working(formula, toValues(formula, numbers, faces), units)).text;
+  return valueOf(working(formula, toValues(formula, numbers, { faces, units }), units)).text;
 }
 
-/** The numbers of a formula from the cells given; numbers omitted at the end get the default of the formula. */
-function toValues(formula: Formula, numbers: readonly unknown[], faces: number | undefined): number[] {
+/**
+ * The numbers of a formula from the cells given, in the units given; numbers omitted at the end get the default of the
+ * formula, converted to these units.
+ */
+function toValues(
+  formula: Formula,
+  numbers: readonly unknown[],
+  { faces, units }: { readonly faces: number | undefined; readonly units: Units },
+): number[] {
   const wanted = formula.arguments
     .map(({ name, fallback }) => (fallback === undefined ? name : `[${name}]`))
     .join(", ");
   if (numbers.length > formula.arguments.length)
     return refuseCell(`${formula.id} takes ${formula.arguments.length} numbers: ${wanted}`);
-  return formula.arguments.map(({ symbol, name, fallback, signed }, index) => {
+  return formula.arguments.map((argument, index) => {
+    const { symbol, name, signed } = argument;
+    const fallback = fallbackIn(argument, units);
     if (symbol === "n") {
       const typed = index < numbers.length ? toOptionalPositive(numbers[index], name) : undefined;
       const drains = faces ?? typed ?? fallback!;

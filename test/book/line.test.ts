@@ -217,6 +217,14 @@ describe("WORKING", () => {
     expect(WORKING("stress", 12.5, 63.5, 10, "kg", "tsf")).toMatch(/10 \* 12.5 kgf .* = 4.042 tsf$/);
   });
 
+  test("a water density that is left out is that of fresh water, in the unit named", () => {
+    expect(WORKING("solids_height", 89.3, 2.72, 63.5, "kg/m3")).toBe(
+      WORKING("solids_height", 89.3, 2.72, 63.5, 1000, "kg/m3"),
+    );
+    expect(WORKING("solids_height", 89.3, 2.72, 63.5, "kg/m3")).toMatch(/\* \(1000\.0 kg\/m3\) .* = 10\.367 mm$/);
+    expect(WORKING("solids_height", 89.3, 2.72, 63.5, null, "g/cm3")).toMatch(/\* \(1\.000 g\/cm3\) .* = 10\.367 mm$/);
+  });
+
   test("accepts names in any case, with spaces", () => {
     expect(WORKING("Void Ratio", 25.4, 10.367)).toBe(WORKING("VOID_RATIO", 25.4, 10.367));
   });

@@ -35,9 +35,7 @@ describe("CURVE_AT", () => {
 
   test("refuses a stress beyond the curve with #N/A, and bad input with #VALUE!", () => {
     expect(refusal(() => CURVE_AT(S, E, 1300))).toMatch(/^#N\/A the stress \(1300\) lies beyond the loading curve/);
-    expect(refusal(() => CURVE_AT(S, E, 70, "unloading"))).toMatch(
-      /^#N\/A .*unloading curve, which runs from 80 to 1280/,
-    );
+    expect(refusal(() => CURVE_AT(S, E, 70, "unloading"))).toMatch(/^#N\/A .*unloading curve, from 80 to 1280/);
     expect(refusal(() => CURVE_AT(S.slice(0, 8), E.slice(0, 8), 100, "unloading"))).toMatch(/^#N\/A .*no unloading/);
     expect(refusal(() => CURVE_AT(S, E, 0))).toMatch(/^#VALUE! the stress is blank or zero/);
     expect(refusal(() => CURVE_AT(S, E, "100 kPa"))).toMatch(/^#VALUE! .*without the unit/);
@@ -63,7 +61,7 @@ describe("CV_AT", () => {
 
   test("takes a row like a column, and refuses a stress beyond the loads with #N/A", () => {
     expect(CV_AT(row([50, 100, 200, 400]), row([8, 4, 2, 1]), 300)).toBe(CV_AT(s, cv, 300));
-    expect(refusal(() => CV_AT(s, cv, 401))).toMatch(/^#N\/A .*runs from 50 to 400/);
+    expect(refusal(() => CV_AT(s, cv, 401))).toMatch(/^#N\/A .* from 50 to 400/);
     expect(refusal(() => CV_AT(s, column(["a", "b", null, 0]), 100))).toMatch(/^#N\/A no load/);
     expect(refusal(() => CV_AT(s, cv, null))).toMatch(/^#VALUE! the stress is blank/);
     expect(refusal(() => CV_AT(s, cv.slice(1), 100))).toMatch(/^#VALUE! .*same length/);

@@ -27,7 +27,7 @@ export function readOn(
   if (value !== undefined) return given(value);
   const all = line.map((one) => one.stress);
   return notApplicable(
-    say`${words.name} (${figure(stress)}) lies beyond ${words.line}, which runs from ${figure(Math.min(...all))} to ${figure(Math.max(...all))}: give a stress between, and check that both are in one unit`,
+    say`${words.name} (${figure(stress)}) lies beyond ${words.line}, from ${figure(Math.min(...all))} to ${figure(Math.max(...all))}: give a stress between, and check that both are in one unit`,
   );
 }
 
@@ -57,7 +57,7 @@ export const branchOf = (test: TestCurve, branch: CurveBranch): Outcome<readonly
  * Void ratio or strain at a stress, in the unit of the stresses of the test. Refuses (method) a stress beyond the branch, and
  * an unloading that the test does not have. Interpolation on log of stress is common practice, no source.
  * @example curveAt(clay, 130) // 1.218
- * @example curveAt(clay, 1000) // refused: the stress (1000) lies beyond the loading curve, which runs from 5 to 500: give a stress
+ * @example curveAt(clay, 1000) // refused: the stress (1000) lies beyond the loading curve, from 5 to 500: give a stress
  *   between, and check that both are in one unit
  */
 export const curveAt = (

@@ -11,7 +11,7 @@ import { SAME_LOAD } from "./loads";
  * read from its end. Refuses (input) a negative stress or cv; refuses (method) a stress beyond the loads that have a
  * cv. Interpolation on log of stress is common practice, no source.
  * @example cvAt([50, 100, 200], [4, 2, 1], 141.42) // 1.5
- * @example cvAt([50, 100], [4, 2], 400) // refused: the stress (400) lies beyond the loads that have a cv, which runs from 50 to 100: give
+ * @example cvAt([50, 100], [4, 2], 400) // refused: the stress (400) lies beyond the loads that have a cv, from 50 to 100: give
  *   a stress between, and check that both are in one unit
  */
 export function cvAt(

@@ -58,7 +58,7 @@ test.each<[number, CurveBranch]>([
   const found = read(S, E, stress, branch);
   expect(found).toMatchObject({ ok: false, fault: "method" });
   expect(found.ok ? found : english(found.reason)).toMatch(
-    branch === "loading" ? /which runs from 25 to 800/ : /which runs from 50 to 800/,
+    branch === "loading" ? /, from 25 to 800/ : /, from 50 to 800/,
   );
 });
 

@@ -39,7 +39,7 @@ test("a stress beyond the loads, a list without cv, and values below zero are re
   for (const stress of [49, 401])
     expect(inEnglish(cvAt(S, CV, stress))).toMatchObject({
       fault: "method",
-      reason: expect.stringContaining("which runs from 50 to 400"),
+      reason: expect.stringContaining(", from 50 to 400"),
     });
   expect(inEnglish(cvAt(S, [null, 0, null, 0], 100))).toMatchObject({
     fault: "method",

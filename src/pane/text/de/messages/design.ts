@@ -1,8 +1,8 @@
 /** Messages about numbers for design, settlement, swelling and wetting. */
 export const design: Readonly<Record<string, string>> = {
   // Values at a stress, and the parameters of design.
-  "{0} ({1}) lies beyond {2}, which runs from {3} to {4}: give a stress between, and check that both are in one unit":
-    "{0} ({1}) liegt außerhalb ({2}), es reicht von {3} bis {4}: eine Spannung dazwischen angeben und prüfen, dass beide dieselbe Einheit haben",
+  "{0} ({1}) lies beyond {2}, from {3} to {4}: give a stress between, and check that both are in one unit":
+    "{0} ({1}) liegt außerhalb: {2}, von {3} bis {4}; eine Spannung dazwischen angeben und prüfen, dass beide dieselbe Einheit haben",
   'the test has no unloading: leave the branch out, or give "loading"':
     "der Versuch hat keine Entlastung: den Ast weglassen oder „loading“ angeben",
   "the loading curve": "die Belastungskurve",
