@@ -5,7 +5,7 @@
  * curve (end-of-primary.ts). As soon as the record is long enough for the construction itself, its numbers are taken.
  * The range (end-range.ts) holds both.
  */
-import { say, digits, fixed, type Digits, type Message } from "../message";
+import { say, digits, fixed, type Message } from "../message";
 import { given, notApplicable, type Outcome } from "../outcome";
 import { endOfPrimary, timeOf, type EndOfPrimary, type EndRule } from "./end-of-primary";
 import { endRange } from "./end-range";
@@ -68,8 +68,8 @@ export function progress(increment: Increment, rule: ProgressRule, multiple = 1)
     const remarks = expected.ok ? [primaryRemark(expected.value, last), ...expected.remarks] : [expected.reason];
     return given(value, [
       over
-        ? say`the fixed time of ${shown(multiple)} min is over`
-        : say`the fixed time of ${shown(multiple)} min is not over`,
+        ? say`the fixed time of ${digits(multiple, 3)} min is over`
+        : say`the fixed time of ${digits(multiple, 3)} min is not over`,
       ...remarks,
     ]);
   }
@@ -81,7 +81,7 @@ export function progress(increment: Increment, rule: ProgressRule, multiple = 1)
     remaining: Math.max(factor * end.t100 - last, 0),
     verdict: verdictOf(end, last / factor),
   };
-  const wait = say`${shown(factor)} times t100 is ${shown(factor * end.t100)} min: ${SAID[value.verdict]}`;
+  const wait = say`${digits(factor, 3)} times t100 is ${digits(factor * end.t100, 3)} min: ${SAID[value.verdict]}`;
   return given(value, [...(rule === "multiple" ? [wait] : []), primaryRemark(end, last), ...expected.remarks]);
 }
 
@@ -102,13 +102,13 @@ function verdictOf({ low, high }: ExpectedEnd, time: number): Verdict {
 
 function primaryRemark(end: ExpectedEnd, last: number): Message {
   const { t100, low, high } = end;
-  const at = last >= t100 ? say`t100 is ${shown(t100)} min` : say`t100 is expected at ${shown(t100)} min`;
+  const at = last >= t100 ? say`t100 is ${digits(t100, 3)} min` : say`t100 is expected at ${digits(t100, 3)} min`;
   const time =
     low === undefined
       ? at
       : high === undefined
-        ? say`${at} (${shown(low)} or later)`
-        : say`${at} (${shown(low)} to ${shown(high)})`;
+        ? say`${at} (${digits(low, 3)} or later)`
+        : say`${at} (${digits(low, 3)} to ${digits(high, 3)})`;
   switch (verdictOf(end, last)) {
     case "over":
       return say`primary compression is over: ${time}`;
@@ -254,9 +254,7 @@ function secondOpinion(used: Series, fit: TheoryFit, foretold: EndOfPrimary, end
   const agrees = t100 >= low && t100 <= high;
   return [
     agrees
-      ? say`the rectangular hyperbola puts t100 at ${shown(t100)} min`
-      : say`the rectangular hyperbola puts t100 at ${shown(t100)} min, outside that range: look at the plot`,
+      ? say`the rectangular hyperbola puts t100 at ${digits(t100, 3)} min`
+      : say`the rectangular hyperbola puts t100 at ${digits(t100, 3)} min, outside that range: look at the plot`,
   ];
 }
-
-const shown = (time: number): Digits => digits(time, 3);

@@ -5,7 +5,7 @@
  * A blank cell may be 0 as well as null: desktop Excel passes a blank cell as 0, the web as null, and both must give
  * the same answers. Only the first time of a load is zero, so a zero time after the first row is a blank cell.
  */
-import { say, digits, listed, type Digits, type Message } from "../message";
+import { say, digits, listed, type Message } from "../message";
 import { badInput, given, type Outcome } from "../outcome";
 import { firstOf, lastOf, nth } from "../numeric/lists";
 import { median } from "../numeric/median";
@@ -284,10 +284,8 @@ function checkTimes({ times, rows }: Series, remarks: Message[]): void {
   const jump = times.findIndex((time, i) => i > 0 && time > MOST_JUMP * nth(times, i - 1));
   if (jump > 0)
     remarks.push(
-      say`the time jumps from ${shown(nth(times, jump - 1))} to ${shown(nth(times, jump))} min (${nth(rows, jump)}): are all times in minutes?`,
+      say`the time jumps from ${digits(nth(times, jump - 1), 3)} to ${digits(nth(times, jump), 3)} min (${nth(rows, jump)}): are all times in minutes?`,
     );
   if (firstOf(times) < DAYS_FIRST && lastOf(times) < DAYS_LAST)
     remarks.push(say`the times look like days (clock times in Excel are days): multiply them by 1440 to have minutes`);
 }
-
-const shown = (time: number): Digits => digits(time, 3);

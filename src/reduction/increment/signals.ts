@@ -3,7 +3,7 @@
  * study of increments with known truth (test/study/signals.ts) chose the limits that separate good answers from bad;
  * common practice has similar limits, and there is no other source.
  */
-import { say, digits, type Digits, type Message } from "../message";
+import { say, digits, type Message } from "../message";
 import { curveSlope } from "./fit/model";
 import { straightLine } from "../numeric/straight-line";
 import { usedReadings, type CleanReadings, type Series } from "./readings";
@@ -155,11 +155,11 @@ const DRIFT = 1.5;
 export function judge(s: Signals, limits: Limits, advice: Message): { refusal?: Message; remarks: Message[] } {
   if (s.steps < limits.steps)
     return refuse(
-      say`the whole movement is only ${shown(s.steps)} steps of the instrument: it is lost in the resolution`,
+      say`the whole movement is only ${digits(s.steps, 2)} steps of the instrument: it is lost in the resolution`,
     );
   if (s.clearness < limits.clearness[0])
     return refuse(
-      say`primary compression is only ${shown(s.clearness)} times the scatter of the readings: it is lost in the noise`,
+      say`primary compression is only ${digits(s.clearness, 2)} times the scatter of the readings: it is lost in the noise`,
     );
   if (s.lastT < limits.lastT[0])
     return refuse(
@@ -178,10 +178,12 @@ export function judge(s: Signals, limits: Limits, advice: Message): { refusal?: 
 
   const remarks: Message[] = [];
   if (s.primarySteps < limits.primarySteps)
-    remarks.push(say`primary compression is only ${shown(s.primarySteps)} steps of the instrument: cv is uncertain`);
+    remarks.push(
+      say`primary compression is only ${digits(s.primarySteps, 2)} steps of the instrument: cv is uncertain`,
+    );
   if (s.clearness < limits.clearness[1])
     remarks.push(
-      say`primary compression is only ${shown(s.clearness)} times the scatter of the readings: cv is uncertain`,
+      say`primary compression is only ${digits(s.clearness, 2)} times the scatter of the readings: cv is uncertain`,
     );
   if (s.steepness < limits.steepness[1] || s.bend < limits.bend[1])
     remarks.push(
@@ -189,7 +191,7 @@ export function judge(s: Signals, limits: Limits, advice: Message): { refusal?: 
     );
   if (s.lastT < limits.lastT[1])
     remarks.push(
-      say`the readings stop soon after (or before) the end of primary (T = ${shown(s.lastT)}): the end of primary is uncertain`,
+      say`the readings stop soon after (or before) the end of primary (T = ${digits(s.lastT, 2)}): the end of primary is uncertain`,
     );
   if (s.firstU > limits.firstU[1])
     remarks.push(
@@ -206,5 +208,4 @@ export function judge(s: Signals, limits: Limits, advice: Message): { refusal?: 
 }
 
 const refuse = (refusal: Message) => ({ refusal, remarks: [] });
-const shown = (value: number): Digits => digits(value, 2);
 const percent = (ratio: number): Message => say`${digits(100 * ratio, 2)} %`;

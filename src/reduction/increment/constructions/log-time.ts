@@ -4,7 +4,7 @@
  *
  * Sources: Casagrande & Fadum (1940); ASTM D2435 and ISO 17892-5 describe the same construction.
  */
-import { say, digits, listed, type Digits, type Message } from "../../message";
+import { say, digits, listed, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 import { earlyParabola, pairOfReadings, pairOnParabola, parabolaThrough, type Pair, type Parabola } from "./parabola";
 import { pickRemarks, type PickName, type Picks } from "./picks";
@@ -98,13 +98,13 @@ export function logTime(
   if (!(ran > 0) && !USED_PICKS.some((name) => picks[name] !== undefined))
     return logTimeRefuses(say`the tangent and the tail do not cross within the readings; ${ADVICE}`);
   if (!(ran > 0))
-    return badInput(say`d0 (${shown(d0)}) and d100 (${shown(d100)}) run against the readings: check the picks`);
+    return badInput(say`d0 (${digits(d0, 4)}) and d100 (${digits(d100, 4)}) run against the readings: check the picks`);
 
   const d50 = (d0 + d100) / 2;
   const t50 = curve.crossing((_, d) => d - d50, first, last);
   if (t50 === undefined || t50 <= first)
     return logTimeRefuses(
-      say`half of primary compression was over before the first reading (${shown(first)} min); read earlier`,
+      say`half of primary compression was over before the first reading (${digits(first, 4)} min); read earlier`,
     );
   const byTail = picks.tail_from !== undefined || picks.tail_to !== undefined;
   const short = noSlope(byTail ? tail.value.cycles : cyclesPast(times, t100));
@@ -140,15 +140,13 @@ const limitsWith = (picks: Picks): Limits => ({
 /** What a person needs to draw the same construction by hand: the times of the pair and the spans of the two lines. */
 function drawnRemark(picks: Picks, pair: Pair, tangent: Tangent, tail: Tail): Message {
   const marks = [
-    ...(picks.d0 === undefined ? [say`4:1 pair at ${shown(pair.time)} and ${shown(pair.fourTimes)} min`] : []),
+    ...(picks.d0 === undefined ? [say`4:1 pair at ${digits(pair.time, 4)} and ${digits(pair.fourTimes, 4)} min`] : []),
     ...(picks.d100 === undefined
       ? [
-          say`tangent through the readings from ${shown(tangent.from)} to ${shown(tangent.to)} min`,
-          say`tail through those from ${shown(tail.from)} to ${shown(tail.to)} min`,
+          say`tangent through the readings from ${digits(tangent.from, 4)} to ${digits(tangent.to, 4)} min`,
+          say`tail through those from ${digits(tail.from, 4)} to ${digits(tail.to, 4)} min`,
         ]
       : []),
   ];
   return marks.length ? say`log time as drawn: ${listed(marks)}` : say`log time as drawn: by the picks`;
 }
-
-const shown = (value: number): Digits => digits(value, 4);

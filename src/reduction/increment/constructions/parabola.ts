@@ -4,7 +4,7 @@
  * Aided: least squares of d on sqrt t, which satisfies every 4:1 pair at once. Drawn, or where a pair is picked: one
  * pair.
  */
-import { say, digits, type Digits, type Message } from "../../message";
+import { say, digits, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 import { straightLine } from "../../numeric/straight-line";
 import { disturbedRemark, straightBeginning } from "./beginning";
@@ -75,7 +75,7 @@ export function earlyParabola(used: Series, fit: TheoryFit, step: number, remark
   const [least, most] = [Math.min(...pairs), Math.max(...pairs)];
   if (pairs.length > 1 && most - least > Math.max(PAIRS_SHARE * Math.abs(fit.primary), PAIRS_STEPS * step))
     remarks.push(
-      say`the 4:1 pairs of the early parabola give d0 from ${shown(least)} to ${shown(most)}, ${share(most - least)} apart: bedding, slow loading or a late start of the clock`,
+      say`the 4:1 pairs of the early parabola give d0 from ${digits(least, 4)} to ${digits(most, 4)}, ${share(most - least)} apart: bedding, slow loading or a late start of the clock`,
     );
   return { d0: line.intercept, root: line.slope, from: nth(times, start), to: nth(times, end - 1) };
 }
@@ -133,7 +133,7 @@ export function pairOfReadings(
   const picked = picks.pair_at;
   if (picked !== undefined && !(picked >= firstOf(times) && 4 * picked <= last))
     return badInput(
-      say`the picked 4:1 pair at ${picked} min and four times it must lie within the readings (${shown(firstOf(times))} to ${shown(last)} min)`,
+      say`the picked 4:1 pair at ${picked} min and four times it must lie within the readings (${digits(firstOf(times), 4)} to ${digits(last, 4)} min)`,
     );
   const before = (U: number) => times.filter((t) => t >= from && degreeOfConsolidation(4 * fit.rate * t) <= U);
   const isPair = (t: number) => times.some((other) => Math.abs(other / (4 * t) - 1) <= FOUR_TO_ONE);
@@ -155,5 +155,3 @@ export function parabolaThrough({ time, reading, fourTimes, readingAtFour }: Pai
   const root = (readingAtFour - reading) / (Math.sqrt(fourTimes) - Math.sqrt(time));
   return { d0: reading - root * Math.sqrt(time), root, from: time, to: fourTimes };
 }
-
-const shown = (value: number): Digits => digits(value, 4);

@@ -7,7 +7,7 @@
  *
  * Sources: Taylor (1942, 1948); ASTM D2435 and ISO 17892-5 describe the same construction.
  */
-import { say, digits, type Digits, type Message } from "../../message";
+import { say, digits, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 import { disturbedRemark, pickedBeginning, straightBeginning } from "./beginning";
 import { LINE_FACTOR } from "../cv";
@@ -78,7 +78,7 @@ export function rootTime(
     ...remarks,
     ...pickRemarks(picks, ["d0", "d90", "straight_from", "straight_to"]),
     ...(drawn
-      ? [say`root time as drawn: straight part through the readings from ${shown(from)} to ${shown(to)} min`]
+      ? [say`root time as drawn: straight part through the readings from ${digits(from, 4)} to ${digits(to, 4)} min`]
       : []),
   ]);
 }
@@ -154,5 +154,3 @@ function slopeThrough(
   }
   return xy / xx;
 }
-
-const shown = (time: number): Digits => digits(time, 4);

@@ -2,7 +2,7 @@
  * Secondary compression: the slope of the tail on the log-time plot. The caller divides by a height, and says which
  * one; as strain per log cycle the slope is C-alpha-epsilon (Ladd, 1967; ASTM D2435).
  */
-import { say, digits, fixed, type Digits } from "../../message";
+import { say, digits, fixed } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
 import { straightLine } from "../../numeric/straight-line";
 import { indicesFrom, usedReadings } from "../readings";
@@ -38,8 +38,8 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
   if (index.length < 2)
     return notApplicable(
       index.length === 1
-        ? say`secondary compression needs 2 readings in its span (${shown(start)} to ${shown(end)} min); there is 1`
-        : say`secondary compression needs 2 readings in its span (${shown(start)} to ${shown(end)} min); there are none`,
+        ? say`secondary compression needs 2 readings in its span (${digits(start, 3)} to ${digits(end, 3)} min); there is 1`
+        : say`secondary compression needs 2 readings in its span (${digits(start, 3)} to ${digits(end, 3)} min); there are none`,
     );
   const span = index.map((i) => nth(times, i));
   const cycles = cyclesPast(span, endOfPrimary(increment));
@@ -60,5 +60,3 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
 /** t100 of the construction, or of the fit where the construction refuses; 0 where both refuse. */
 const endOfPrimary = ({ fit, logTime }: Increment): number =>
   logTime.ok ? logTime.value.t100 : fit.ok ? T_END_OF_PRIMARY / fit.value.rate : 0;
-
-const shown = (t: number): Digits => digits(t, 3);

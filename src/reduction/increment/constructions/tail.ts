@@ -5,7 +5,7 @@
  * still beginning; a tail too short to show its slope gets the slope of the fit. Drawn, or where a span is picked: raw
  * readings alone.
  */
-import { say, digits, fixed, listed, type Digits, type Message } from "../../message";
+import { say, digits, fixed, listed, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 import { straightLine } from "../../numeric/straight-line";
 import { creep } from "../fit/model";
@@ -118,7 +118,9 @@ function pickedTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
   const [from, to] = [picks.tail_from ?? TAIL_FROM * endOfPrimary(fit), picks.tail_to ?? lastOf(times)];
   const index = indicesFrom(times, from, to);
   return index.length < 2
-    ? badInput(say`the picked tail (${shown(from)} to ${shown(to)} min) holds ${index.length} readings: it needs 2`)
+    ? badInput(
+        say`the picked tail (${digits(from, 4)} to ${digits(to, 4)} min) holds ${index.length} readings: it needs 2`,
+      )
     : given({ ...lineThrough(used, index, fit), to });
 }
 
@@ -195,5 +197,3 @@ function alterations(
     say`readings of the tail were corrected by up to ${share(most)} for primary compression still to come and creep just begun: ${listed(altered.map((i) => nth(rows, i)))}`,
   ];
 }
-
-const shown = (value: number): Digits => digits(value, 4);

@@ -6,7 +6,7 @@
  * wrong if the fit is much better with the zero free. The interval of cv ends where the residual sum has risen by the
  * amount that Student's t allows (interval.ts).
  */
-import { say, digits, type Digits, type Message } from "../../message";
+import { say, digits, type Message } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
 import { bottom, descentOf, parameterCount, valleys } from "./descent";
 import { allowedRise, rateInterval } from "./interval";
@@ -97,7 +97,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   for (const { index, off } of judged.wrong) {
     weights[index] = 0;
     remarks.push(
-      say`${nth(rows, index)} is left out as a wrong reading: ${shown(nth(readings, index))} lies ${shown(Math.abs(off))} off the curve of the other readings`,
+      say`${nth(rows, index)} is left out as a wrong reading: ${digits(nth(readings, index), 3)} lies ${digits(Math.abs(off), 3)} off the curve of the other readings`,
     );
   }
 
@@ -129,8 +129,8 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
       parameters++;
       remarks.push(
         timeZero > 0
-          ? say`the readings fit better if the load came ${shown(timeZero * 60)} s before the clock was started: check the time zero; the fit allows for it, the constructions do not`
-          : say`the readings fit better if the load came ${shown(-timeZero * 60)} s after the clock was started: check the time zero; the fit allows for it, the constructions do not`,
+          ? say`the readings fit better if the load came ${digits(timeZero * 60, 3)} s before the clock was started: check the time zero; the fit allows for it, the constructions do not`
+          : say`the readings fit better if the load came ${digits(-timeZero * 60, 3)} s after the clock was started: check the time zero; the fit allows for it, the constructions do not`,
       );
     }
   }
@@ -146,7 +146,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   );
   if (other)
     remarks.push(
-      say`the readings fit a cv ${shown(other.rate / best.rate)} times this one nearly as well: do not rely on either`,
+      say`the readings fit a cv ${digits(other.rate / best.rate, 3)} times this one nearly as well: do not rely on either`,
     );
   const [low, high] = rateInterval(table, weights, best, lean, timeZero, rise);
   return given(
@@ -182,5 +182,3 @@ function roughness(residuals: readonly number[]): number {
     sum += (nth(residuals, i) - (nth(residuals, i - 1) + nth(residuals, i + 1)) / 2) ** 2 / 1.5;
   return sum / (residuals.length - 2);
 }
-
-const shown = (value: number): Digits => digits(value, 3);
