@@ -184,27 +184,16 @@ export interface Offer {
   readonly columns: readonly string[];
 }
 
-/**
- * The layout that a file shows. A `delimiter`, `decimal` or `firstLine` that the user has set is kept, and the rest is
- * found with it.
- */
-export function offerLayout(
-  lines: readonly string[],
-  set: { readonly delimiter?: Delimiter; readonly decimal?: DecimalMark; readonly firstLine?: number } = {},
-): Offer {
-  const looked = lines.slice(0, LOOKED_AT);
-  const delimiter = set.delimiter ?? offeredDelimiter(looked);
-  const rows = cellsOf(looked, delimiter);
-  const decimal = set.decimal ?? offeredDecimal(rows);
-  const firstLine = set.firstLine ?? offeredFirstLine(rows, decimal);
-  const headings = headingsAbove(rows, firstLine ?? 1, decimal);
-  const data = rows.slice((firstLine ?? 1) - 1).filter((row) => isDataRow(row, decimal));
-  const columns = headings.map((heads, index): Column => ({
-    index,
-    headings: heads,
-    words: heads.join(" "),
-    cells: columnOf(data, index),
-  }));
+/** The columns of a file by what they contain; undefined if no column was found for it. */
+interface Found {
+  readonly dateAlone?: Column;
+  readonly time?: Column;
+  readonly reading?: Column;
+  readonly load?: Column;
+  readonly temperature?: Column;
+}
+
+function findColumns(columns: readonly Column[]): Found {
   const hasHeadings = columns.some(({ words }) => words !== "");
 
   const free = new Set(columns);
@@ -232,7 +221,14 @@ export function offerLayout(
     take(({ words }) => ABOUT.load.test(words)) ??
     take(({ words, cells }) => ABOUT.step.test(words) && !countsLines(cells));
   const temperature = take(({ words }) => ABOUT.temperature.test(words) && !ABOUT.fahrenheit.test(words));
+  return { dateAlone, time, reading, load, temperature };
+}
 
+/** How the times are written: the form, the column and the order of the dates, and whether the times begin again. */
+function timesOf(
+  { time, dateAlone }: Found,
+  decimal: DecimalMark,
+): Pick<LayoutDraft, "timeForm" | "date" | "dateOrder" | "timesRun"> {
   const times = time?.cells ?? [];
   const timeHeadings = time?.headings ?? [];
   const isClock = times.some((cell) => cell.includes(":"));
@@ -242,7 +238,16 @@ export function offerLayout(
   const timeForm = isClock
     ? clockForm(times, timeHeadings, dates.length > 0)
     : TIME_WORDS.find(([, names]) => unitIn(timeHeadings, names) !== undefined)?.[0];
+  return {
+    timeForm,
+    date: (timeForm === "clock" ? dateAlone?.index : undefined) ?? null,
+    dateOrder: dates.length === 0 ? "ymd" : orders.length === 1 ? orders[0] : undefined,
+    timesRun: timeForm === "clock" ? "test" : timesRun(times, timeForm ?? "min", decimal),
+  };
+}
 
+/** The units of the readings and the loads, from the headings. */
+function unitsOf({ reading, load }: Found): Pick<LayoutDraft, "readingUnit" | "loadKind" | "loadUnit"> {
   const lengthWord = reading && unitIn(reading.headings, Object.keys(LENGTH_WORDS));
   const readingUnit = lengthWord
     ? LENGTH_WORDS[lengthWord]
@@ -258,24 +263,46 @@ export function offerLayout(
       : load && ABOUT.step.test(load.words)
         ? "number"
         : undefined;
+  return {
+    readingUnit,
+    loadKind: load === undefined ? "stress" : loadKind,
+    loadUnit: load === undefined || loadKind === "number" ? "" : (stressUnit ?? forceUnit),
+  };
+}
 
+/**
+ * The layout that a file shows. A `delimiter`, `decimal` or `firstLine` that the user has set is kept, and the rest is
+ * found with it.
+ */
+export function offerLayout(
+  lines: readonly string[],
+  set: { readonly delimiter?: Delimiter; readonly decimal?: DecimalMark; readonly firstLine?: number } = {},
+): Offer {
+  const looked = lines.slice(0, LOOKED_AT);
+  const delimiter = set.delimiter ?? offeredDelimiter(looked);
+  const rows = cellsOf(looked, delimiter);
+  const decimal = set.decimal ?? offeredDecimal(rows);
+  const firstLine = set.firstLine ?? offeredFirstLine(rows, decimal);
+  const headings = headingsAbove(rows, firstLine ?? 1, decimal);
+  const data = rows.slice((firstLine ?? 1) - 1).filter((row) => isDataRow(row, decimal));
+  const columns = headings.map((heads, index): Column => ({
+    index,
+    headings: heads,
+    words: heads.join(" "),
+    cells: columnOf(data, index),
+  }));
+  const found = findColumns(columns);
+  const { time, reading, load, temperature } = found;
   return {
     columns: columns.map(({ words }) => words),
     draft: {
-      delimiter,
-      decimal,
-      firstLine,
+      ...{ delimiter, decimal, firstLine },
       time: time?.index,
-      timeForm,
-      date: (timeForm === "clock" ? dateAlone?.index : undefined) ?? null,
-      dateOrder: dates.length === 0 ? "ymd" : orders.length === 1 ? orders[0] : undefined,
-      timesRun: timeForm === "clock" ? "test" : timesRun(times, timeForm ?? "min", decimal),
+      ...timesOf(found, decimal),
       reading: reading?.index,
-      readingUnit,
       sense: reading && senseOf(reading.cells, decimal),
       load: load?.index ?? null,
-      loadKind: load === undefined ? "stress" : loadKind,
-      loadUnit: load === undefined || loadKind === "number" ? "" : (stressUnit ?? forceUnit),
+      ...unitsOf(found),
       lever: 1,
       temperature: temperature?.index ?? null,
       noReading: NO_READING,

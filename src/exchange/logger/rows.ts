@@ -62,6 +62,43 @@ const SHOWN = 40;
 const shown = (text: string): string => (text.length > SHOWN ? `${text.slice(0, SHOWN - 1)}…` : text);
 const isBlank = (cell: string | undefined): boolean => cell === undefined || cell.trim() === "";
 
+interface Line {
+  readonly time: { readonly minutes: number; readonly dated: boolean };
+  readonly reading: number;
+}
+
+/** The time and the reading of a line, or what is wrong with it and the cell that shows it. */
+function readLine(
+  row: readonly string[],
+  layout: Layout,
+  { widest, isCutOff }: { readonly widest: number; readonly isCutOff: boolean },
+): Line | readonly [FaultKind, string] {
+  const { decimal, timeForm, dateOrder } = layout;
+  const whole = row.join(layout.delimiter);
+  const timeCell = row[layout.time] ?? "";
+  const readingCell = row[layout.reading] ?? "";
+  const time = timeIn(timeCell, timeForm, decimal, dateOrder, layout.date === null ? undefined : row[layout.date]);
+  const reading = numberIn(readingCell, decimal);
+  if (row.length <= widest)
+    return [isCutOff ? "cut" : row.length === 1 || time === undefined ? "words" : "short", whole];
+  if (time === undefined && reading === undefined && !isBlank(timeCell)) return ["words", whole];
+  if (time === undefined) return isBlank(timeCell) ? ["blank", whole] : ["text", timeCell];
+  if (reading === undefined) return isBlank(readingCell) ? ["blank", whole] : ["text", readingCell];
+  return layout.noReading.includes(reading) ? ["code", readingCell] : { time, reading };
+}
+
+/** The number in a column that a file may have; NaN if the line has none there. */
+function besideIn(row: readonly string[], column: number | null | undefined, { decimal, noReading }: Layout): number {
+  const found = column == null ? undefined : numberIn(row[column] ?? "", decimal);
+  return found === undefined || noReading.includes(found) ? NaN : found;
+}
+
+/** Whether a line looks cut off: its last cell has fewer digits than the same cell of the line before. */
+const looksCut = (row: readonly string[], before: string, { delimiter }: Layout): boolean => {
+  const cells = firstOf(cellsOf([before], delimiter));
+  return row.length === cells.length && lastOf(row).length < lastOf(cells).length;
+};
+
 /** Reads the file by the layout, in steps: yields the share that is done, and returns the rows. */
 export function* readRows(file: TextFile, layout: Layout): Generator<number, LoggerRows> {
   const lines: number[] = [];
@@ -72,7 +109,7 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
   let dated = true;
   const restarts: number[] = [];
   const faults: Fault[] = [];
-  const { decimal, delimiter, timeForm, dateOrder, firstLine } = layout;
+  const { delimiter, timeForm, firstLine } = layout;
   const needed = [layout.time, layout.reading, layout.date, layout.load].filter((col) => col !== null);
   const widest = Math.max(...needed);
   const headings = new Set(file.lines.slice(0, firstLine - 1).map((line) => line.trim()));
@@ -85,18 +122,11 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
     const whole = row.join(delimiter);
     if (row.every(isBlank)) return;
     if (headings.has(nth(file.lines, line - 1).trim())) return fault("heading", whole);
+    const isCutOff = line === file.lines.length && !file.endsWhole;
+    const read = readLine(row, layout, { widest, isCutOff });
+    if (!("time" in read)) return fault(...read);
+    const { time, reading } = read;
     const timeCell = row[layout.time] ?? "";
-    const readingCell = row[layout.reading] ?? "";
-    const time = timeIn(timeCell, timeForm, decimal, dateOrder, layout.date === null ? undefined : row[layout.date]);
-    const reading = numberIn(readingCell, decimal);
-    if (row.length <= widest) {
-      const isLast = line === file.lines.length && !file.endsWhole;
-      return fault(isLast ? "cut" : row.length === 1 || time === undefined ? "words" : "short", whole);
-    }
-    if (time === undefined && reading === undefined && !isBlank(timeCell)) return fault("words", whole);
-    if (time === undefined) return isBlank(timeCell) ? fault("blank", whole) : fault("text", timeCell);
-    if (reading === undefined) return isBlank(readingCell) ? fault("blank", whole) : fault("text", readingCell);
-    if (layout.noReading.includes(reading)) return fault("code", readingCell);
 
     const before = times.at(-1);
     let at = time.minutes + days * 1440;
@@ -112,29 +142,17 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
       restarts.push(times.length);
       loadStart = times.length;
     }
-    const loadCell = layout.load === null ? undefined : nth(row, layout.load);
-    let load = loadCell === undefined ? NaN : (numberIn(loadCell, decimal) ?? NaN);
-    if (layout.noReading.includes(load)) load = NaN;
-    if (loadCell !== undefined && Number.isNaN(load)) fault("no-load", loadCell);
+    const load = besideIn(row, layout.load, layout);
+    if (layout.load !== null && Number.isNaN(load)) fault("no-load", nth(row, layout.load));
     const lineBefore = lines.at(-1);
-    const endsFile = line === file.lines.length && !file.endsWhole;
-    if (endsFile && lineBefore !== undefined && looksCut(row, nth(file.lines, lineBefore - 1)))
+    if (isCutOff && lineBefore !== undefined && looksCut(row, nth(file.lines, lineBefore - 1), layout))
       fault("maybe-cut", whole);
     lines.push(line);
     times.push(at);
     readings.push(reading);
     loads.push(load);
-    temperatures.push(temperatureIn(row));
+    temperatures.push(besideIn(row, layout.temperature, layout));
     dated &&= time.dated;
-  };
-  const temperatureIn = (row: readonly string[]): number => {
-    const found = layout.temperature == null ? undefined : numberIn(row[layout.temperature] ?? "", decimal);
-    return found === undefined || layout.noReading.includes(found) ? NaN : found;
-  };
-  /** Whether a line looks cut off: its last cell has fewer digits than the same cell of the line before. */
-  const looksCut = (row: readonly string[], before: string): boolean => {
-    const cells = firstOf(cellsOf([before], delimiter));
-    return row.length === cells.length && lastOf(row).length < lastOf(cells).length;
   };
 
   for (let from = firstLine - 1; from < file.lines.length; from += CHUNK) {
