@@ -27,7 +27,7 @@ const functionsFile = path.join(dist, "functions.js");
 
 interface Row {
   readonly name: string;
-  readonly unit: "ms" | "s" | "bytes";
+  readonly unit: "ms" | "s" | "bytes" | "MB" | "times";
   readonly before?: number;
   readonly goal: number;
   /** Undefined if there is nothing to measure because dist is not built. */
@@ -89,6 +89,11 @@ const project = (what: string, goal: number): Row[] =>
     goal,
     measure: spent(sheets, what),
   }));
+
+/** What reading a logger's file of so many lines costs: time of the processor, and memory of the process. */
+const linesRead = (count: number): { readonly ms: number; readonly mb: number } =>
+  JSON.parse(node([path.join(__dirname, "bench/logger-lines.ts"), String(count)]).stdout);
+const MILLION = 1_000_000;
 
 const ofDist = (measure: () => number) => () => (existsSync(functionsFile) ? measure() : undefined);
 
@@ -189,6 +194,13 @@ const ROWS: readonly Row[] = [
       };
     }),
   },
+  {
+    name: "a logger's file of 1,000,000 lines: time per line over that of 100,000 lines",
+    unit: "times",
+    goal: 1.3,
+    measure: () => linesRead(MILLION).ms / linesRead(MILLION / 10).ms / 10,
+  },
+  { name: "a logger's file of 1,000,000 lines: memory", unit: "MB", goal: 1500, measure: () => linesRead(MILLION).mb },
   {
     name: "functions.js",
     unit: "bytes",
