@@ -10,6 +10,7 @@ import { en } from "../../src/pane/text/en";
 import { host as enHost } from "../../src/pane/text/en/host";
 import { SAMPLE_TYPES } from "../../src/exchange/ags4/dictionary";
 import { cellCalled, RECORD_NAMES } from "../../src/record/record";
+import { FIELDS, MORE_FIELDS } from "../../src/specification/fields";
 import { labelOf } from "../../src/record/cells";
 import { sheetNames, paneFrame, showSheet, takePicture, withBrowser, type HostPage } from "./page";
 
@@ -43,7 +44,7 @@ const LABELS = RECORD_NAMES.flatMap((name) => [
   cellCalled(name),
   cellCalled(name).replace(/ \([a-z_0-9]+\)$/, ""),
   labelOf(name),
-]);
+]).concat([...FIELDS, ...MORE_FIELDS].flatMap(({ name, label }) => [label.trim(), `${label.trim()} (${name})`]));
 
 /** Words of the trade and names that German has too, and the codes of AGS4, which are English by its standard. */
 const REPEATED = [
@@ -63,7 +64,7 @@ const seenIn = (frame: Frame | Page): Promise<string[]> =>
     const { document } = globalThis as any;
     const seen = new Set<string>();
     for (const element of document.querySelectorAll("body *")) {
-      if (/^(SCRIPT|STYLE|NOSCRIPT)$/.test(element.tagName) || element.closest("[lang=en], .o-composer")) continue;
+      if (/^(SCRIPT|STYLE|NOSCRIPT)$/.test(element.tagName) || element.closest("[lang=en], .o-composer, .clayledger-note")) continue;
       if (!element.checkVisibility({ visibilityProperty: true }) && !element.closest("select")) continue;
       for (const name of ["aria-label", "title", "placeholder"]) seen.add(element.getAttribute(name) ?? "");
       for (const node of element.childNodes) if (node.nodeType === 3) seen.add(node.data);

@@ -1,5 +1,11 @@
 /** The news of the versions of the data sheet. */
 export const news: Readonly<Record<string, string>> = {
+  "Values of the register are frozen with the day, or live formulas, as the sheet chooses.":
+    "Werte aus dem Verzeichnis sind mit dem Tag festgehalten oder laufende Formeln, wie es auf dem Blatt gewählt ist.",
+  "Results that follow from an input that cannot be stay blank; the line at the head of the sheet names the cell and what to enter.":
+    "Ergebnisse aus einer Eingabe, die nicht sein kann, bleiben leer; die Zeile am Kopf des Blatts nennt die Zelle und was einzugeben ist.",
+  "The contract's rule for the end of a load is chosen: a fixed time, the end of primary by either construction, or a multiple of t100.":
+    "Die Regel des Vertrags für das Ende einer Laststufe wird gewählt: eine feste Zeit, das Ende der Primärkonsolidation nach einer der Konstruktionen oder ein Vielfaches von t100.",
   "A pick by hand may be of the compression curve: the stress, Cc, Cr, Cs and the field curve follow it.":
     "Eine Festlegung von Hand kann die Kompressionskurve betreffen: Spannung, Cc, Cr, Cs und Feldkurve folgen ihr.",
   "Liquid and plastic limit, fines, clay, organic content and sensitivity are numbers, from which plasticity index, liquidity index, activity and void index follow; the limits that an older sheet has as text stay readable.":
