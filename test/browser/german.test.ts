@@ -64,7 +64,11 @@ const seenIn = (frame: Frame | Page): Promise<string[]> =>
     const { document } = globalThis as any;
     const seen = new Set<string>();
     for (const element of document.querySelectorAll("body *")) {
-      if (/^(SCRIPT|STYLE|NOSCRIPT)$/.test(element.tagName) || element.closest("[lang=en], .o-composer, .clayledger-note")) continue;
+      if (
+        /^(SCRIPT|STYLE|NOSCRIPT)$/.test(element.tagName) ||
+        element.closest("[lang=en], .o-composer, .clayledger-note")
+      )
+        continue;
       if (!element.checkVisibility({ visibilityProperty: true }) && !element.closest("select")) continue;
       for (const name of ["aria-label", "title", "placeholder"]) seen.add(element.getAttribute(name) ?? "");
       for (const node of element.childNodes) if (node.nodeType === 3) seen.add(node.data);

@@ -10,8 +10,6 @@ export const news: Readonly<Record<string, string>> = {
     "Eine Festlegung von Hand kann die Kompressionskurve betreffen: Spannung, Cc, Cr, Cs und Feldkurve folgen ihr.",
   "Liquid and plastic limit, fines, clay, organic content and sensitivity are numbers, from which plasticity index, liquidity index, activity and void index follow; the limits that an older sheet has as text stay readable.":
     "Fließ- und Ausrollgrenze, Feinkorn, Ton, organischer Anteil und Sensitivität sind Zahlen, aus denen Plastizitätszahl, Liquiditätszahl, Aktivitätszahl und Porenindex folgen; Grenzen, die ein älteres Blatt als Text hat, bleiben lesbar.",
-  "Values of the register are frozen with the day, or live formulas, as the sheet chooses.":
-    "Werte des Verzeichnisses stehen fest mit dem Tag da, oder als lebende Formeln, wie das Blatt es wählt.",
   "A load is marked as a stage of wetting; strain on wetting, free swell with its rate, collapse with its class, and the swelling pressure by the method chosen stand among the results.":
     "Eine Laststufe wird als Bewässerung gekennzeichnet; Dehnung bei Bewässerung, freies Quellen mit seiner Geschwindigkeit, Sackung mit ihrer Klasse und der Quelldruck nach dem gewählten Verfahren stehen bei den Ergebnissen.",
   "The form follows the work: ring, sizes and masses, trimmings, apparatus, choices, loads, readings; results and remarks stand on pages to the right of it, picks by hand to the right of the readings.":
