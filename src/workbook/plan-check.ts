@@ -18,8 +18,26 @@ const faultOfFormula = (formula: string, names: SheetPlan["names"]): Message | u
     : undefined;
 };
 
-function faultOfCell({ row, col, value, formula }: CellPlan, { rows, cols, names }: SheetPlan): Message | undefined {
+/** The most characters of a list of choices, with its commas (Microsoft, "Data validation": 255). */
+const LONGEST_LIST = 255;
+
+/** Excel reads a list of choices as one text, with a comma between two choices. */
+function faultOfChoices(choices: readonly string[]): Message | undefined {
+  const parted = choices.find((choice) => choice.includes(","));
+  if (parted !== undefined) return say`its choice "${verbatim(parted)}" has a comma, at which Excel parts a list`;
+  const { length } = choices.join();
+  return length > LONGEST_LIST
+    ? say`its choices have ${length} characters together, and ${LONGEST_LIST} at most are taken`
+    : undefined;
+}
+
+function faultOfCell(
+  { row, col, value, formula, choices = [] }: CellPlan,
+  { rows, cols, names }: SheetPlan,
+): Message | undefined {
   if (row >= rows || col >= cols) return say`it lies outside the sheet's ${rows} rows and ${cols} columns`;
+  const fault = faultOfChoices(choices);
+  if (fault) return fault;
   if (formula !== undefined) return faultOfFormula(formula, names);
   return typeof value === "string" && value.length > LONGEST_TEXT
     ? say`its text has ${value.length} characters, and ${LONGEST_TEXT} at most are taken`

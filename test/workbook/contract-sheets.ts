@@ -414,6 +414,16 @@ export function sheetsContract(host: Host): void {
         /./,
       ],
       [
+        "a choice with a comma, which Excel takes for two choices",
+        { cells: [...RING.cells, { row: 11, col: 0, kind: "input", choices: ["by weight, dry", "by volume"] }] },
+        /comma/,
+      ],
+      [
+        "choices of more than 255 characters together",
+        { cells: [...RING.cells, { row: 11, col: 0, kind: "input", choices: ["x".repeat(128), "y".repeat(127)] }] },
+        /256 characters together/,
+      ],
+      [
         "a formula of more than 8192 characters",
         { cells: [...RING.cells, { row: 11, col: 0, kind: "result", formula: `=${"1+".repeat(4096)}1` }] },
         /./,

@@ -23,7 +23,7 @@ const loadsNamed = (loads: readonly ReportedLoad[]): Message => {
   return loads.length === 1 ? say`load ${numbers}` : say`loads ${numbers}`;
 };
 
-/** The cells in words, such as "Lab. (laboratory), cell B6, or Sample id (sample_id), cell B8". */
+/** The cells in words, such as "Laboratory (laboratory), cell B6, or Sample id (sample_id), cell B8". */
 const either = (cells: DataCells, [first, ...others]: readonly string[]): Message =>
   others.reduce<Message>((sentence, name) => say`${sentence}, or ${called(cells, name)}`, called(cells, first ?? ""));
 

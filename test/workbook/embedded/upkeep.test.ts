@@ -121,7 +121,7 @@ describe("the sheets of a file", () => {
     const { sheets } = await other.insertFile(await firmsFile());
     expect(sheets).toEqual(["Sheet1 2", "Ödometer"]);
     expect((await check(other, "Ödometer")).map(({ sentence }) => english(sentence))).toEqual([
-      expect.stringMatching(/^Lab\. \(laboratory\) is missing/),
+      expect.stringMatching(/^Laboratory \(laboratory\) is missing/),
     ]);
     expect(await results(other, "Ödometer")).toEqual(await results(port, first));
     const sheetId = other.workbook.model.getters.getSheetIdByName("Ödometer")!;

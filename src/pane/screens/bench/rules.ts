@@ -18,8 +18,8 @@ export const needsMultiple = (rule: ProgressRule): boolean => rule === "fixed" |
 /** The rules of the sheet. */
 const RULES: Readonly<Record<EndRuleWords, ProgressRule>> = {
   "fixed time": "fixed",
-  "primary, log time": "log time",
-  "primary, root time": "root time",
+  "primary by log time": "log time",
+  "primary by root time": "root time",
   "multiple of t100": "multiple",
 };
 

@@ -73,6 +73,10 @@ export const workbook: Readonly<Record<string, string>> = {
   "the formula {0} refers to {{1}}, which has no cells": "die Formel {0} verweist auf {{1}}, das keine Zellen hat",
   "a formula has {0} characters, and {1} at most are taken":
     "eine Formel hat {0} Zeichen, und höchstens {1} sind erlaubt",
+  'its choice "{0}" has a comma, at which Excel parts a list':
+    "ihre Auswahl „{0}“ enthält ein Komma, an dem Excel eine Liste trennt",
+  "its choices have {0} characters together, and {1} at most are taken":
+    "ihre Auswahlen haben zusammen {0} Zeichen, und höchstens {1} sind erlaubt",
   "it lies outside the sheet's {0} rows and {1} columns":
     "sie liegt außerhalb der {0} Zeilen und {1} Spalten des Blatts",
   "its text has {0} characters, and {1} at most are taken": "ihr Text hat {0} Zeichen, und höchstens {1} sind erlaubt",
