@@ -110,7 +110,7 @@ const COMPRESSION: readonly Column[] = [
     "length",
     when(
       ["[deformation]"],
-      `IF(COUNT({apparatus_stress})=0,0,IF(AND([load_branch]="wetting",[^apparatus_deflection]<>""),[^apparatus_deflection],IFERROR(IF(AND([load_branch]="unloading",COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")})-{apparatus_deflection_seating},"")))`,
+      `IF(COUNT({apparatus_stress})=0,0,IF(COUNT({apparatus_deflection_seating})=0,"",IF(AND([load_branch]="wetting",[^apparatus_deflection]<>""),[^apparatus_deflection],IFERROR(IF(AND([load_branch]="unloading",COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")})-{apparatus_deflection_seating},""))))`,
     ),
     "Deflection since the seating stress: interpolated on log stress in the apparatus deflection table, on the branch of the load, less the deflection at the seating stress; on wetting that of the load before; 0 where the table is empty, blank where it does not reach the stress.",
     "0",
