@@ -2,7 +2,7 @@
 import { WETTEST } from "../reduction/specimen";
 import type { Field } from "./field";
 import { CHOICE_REMARK, CURVE_GAP, INPUT_REMARK } from "./formulas";
-import { addressAtLoad, addressOf as at, topOf as atTop } from "./impossible";
+import { addressOf as at, topOf as atTop } from "./impossible";
 
 /** The inputs that every result needs, in the order of the form. */
 const NEEDED: readonly (readonly [name: string, words: string])[] = [
@@ -38,11 +38,6 @@ const OR_AS_HEAVY = ", or as heavy";
 const tooWet = (content: string, mass: string, words: string): string =>
   `IF(COUNT({${content}})=0,"",IF({${content}}<=${WETTEST},"","The water content by ${words}, "&${at(mass)}&", is above ${100 * WETTEST} %: correct it. "))`;
 
-/** A time curve of a load that cannot be used. */
-const BAD_SERIES = 'ISNUMBER(SEARCH("the time curve is refused",{time_remark}))';
-const BAD_LOAD = `SUMPRODUCT(MAX(${BAD_SERIES}*{load_number}))`;
-const series = `IF(IFERROR(${BAD_LOAD},0)=0,"","Readings of load "&${BAD_LOAD}&": correct the times, readings or picks that its remark, "&${addressAtLoad("load_remark", BAD_LOAD)}&", names. ")`;
-
 const impossible = [
   `IFERROR({${INPUT_REMARK}},"")`,
   `IFERROR({${CHOICE_REMARK}},"")`,
@@ -53,7 +48,6 @@ const impossible = [
   tooWet("water_content_initial", "ring_and_wet_before", "ring + wet soil before"),
   tooWet("water_content_final", "ring_and_wet_after", "ring + wet soil after"),
   `IFERROR({${CURVE_GAP}},"")`,
-  series,
 ].join("&");
 
 /** While the test is running, the results of the curve may need further loads. */
