@@ -267,6 +267,22 @@ const strainRatio =
       : { text: `${symbol} / (1 + e_0) = ${few(slope)} / (1 + ${few(e0)})`, result: slope / (1 + e0) };
   };
 
+/** One number over another, with both in words. */
+const over =
+  (text: string, above: (sheet: Sheet) => Cell, below: string) =>
+  (sheet: Sheet): Line => {
+    const [a, b] = [above(sheet), sheet.cell(below)];
+    return a === undefined || b === undefined || b === 0
+      ? undefined
+      : { text: `${text} = ${few(a)} / ${few(b)}`, result: a / b };
+  };
+
+/** The properties of the reconstituted soil, by correlation with the liquid limit. */
+const byLiquidLimit =
+  (id: string) =>
+  ({ cell, line }: Sheet): Line =>
+    line(id, [cell("liquid_limit"), cell("specific_gravity")]);
+
 /** Mass of ring and dry soil, less the salt. */
 const dryWithRing = (cell: Sheet["cell"]): Cell => less(cell("ring_and_dry"), cell("salt_mass") ?? 0);
 const withoutSalt = (cell: Sheet["cell"]): string =>
@@ -294,6 +310,17 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
     sheet.line("dry_mass_by_trimmings", [wet(sheet, "before"), sheet.cell("water_content_trimmings")]),
   dry_mass_difference: ({ cell, line }) =>
     line("difference_of_masses", [cell("dry_mass_trimmings"), cell("dry_mass")], ", shown to 0.1 %"),
+  plasticity_index: ({ cell, line }) => line("difference", [cell("liquid_limit"), cell("plastic_limit")]),
+  liquidity_index: over(
+    "(w_0 - w_P) / I_P",
+    ({ cell }) => less(cell("water_content_initial"), cell("plastic_limit")),
+    "plasticity_index",
+  ),
+  activity: over("I_P / clay", ({ cell }) => cell("plasticity_index"), "clay_content"),
+  void_index: ({ cell, line }) =>
+    line("void_index", [cell("void_ratio_initial"), cell("intrinsic_void_ratio"), cell("intrinsic_index")]),
+  intrinsic_void_ratio: byLiquidLimit("intrinsic_void_ratio"),
+  intrinsic_index: byLiquidLimit("intrinsic_compression_index"),
   water_content_initial: ({ cell, line }) =>
     line("water_content", [cell("ring_and_wet_before"), dryWithRing(cell), cell("ring_mass")], withoutSalt(cell)),
   water_content_final: ({ cell, line }) =>

@@ -46,8 +46,10 @@ function ofColumn(column: Column): string {
   const cells = `{${column.name}}`;
   const limits = limitsIn(column);
   const outside = within(cells, limits).map((one) => `(${one})`);
-  const isOutside = outside.length > 0 ? `+ISNUMBER(${cells})*(1-${outside.join("*")})` : "";
-  const row = `SUMPRODUCT(MAX((ISTEXT(${cells})${isOutside})*ROW(${cells})))`;
+  const isText = `ISTEXT(${cells})`;
+  // The reader of saved files drops brackets that change nothing: they would not come back the same.
+  const isWrong = outside.length > 0 ? `(${isText}+ISNUMBER(${cells})*(1-${outside.join("*")}))` : isText;
+  const row = `SUMPRODUCT(MAX(${isWrong}*ROW(${cells})))`;
   return `IF(${row}=0,"","${column.label.trim()}, "&ADDRESS(${row},COLUMN(INDEX(${cells},1)),4)&": enter ${numberWithin(limits)}. ")`;
 }
 
