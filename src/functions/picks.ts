@@ -75,7 +75,7 @@ function handedOn(cell: unknown): unknown {
 }
 
 /**
- * The picks by hand of one load, or of the compression curve, out of a table of picks, for the picks of LOG_TIME, ROOT_TIME, their LINES and TIME_CURVE, and of PRECONSOLIDATION, its LINES and the indices. The last row of each pick counts; "automatic" cancels the earlier rows. The columns may stand anywhere.
+ * The picks by hand of one load, or of the compression curve, out of a table of picks, for the functions that take picks. The last row of each pick counts; "automatic" cancels the earlier rows. The columns may stand anywhere.
  * @customfunction
  * @param load Number of the load, or "curve".
  * @param loads Load numbers, one a row; "curve" for a pick of the compression curve.

@@ -11,7 +11,7 @@ export interface SizeLimit {
 }
 
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 240_000, gzip: 82_000 },
+  "functions.js": { bytes: 236_500, gzip: 80_500 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");

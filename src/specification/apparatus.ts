@@ -128,6 +128,9 @@ export const DEFLECTION: Table = {
   ],
 };
 
+/** Frozen values follow no register, so nothing is told. */
+export const FROZEN_STATE = '=""';
+
 export const SEATING_DEFLECTION: readonly Field[] = [
   input(
     "register_mode",
@@ -141,6 +144,7 @@ export const SEATING_DEFLECTION: readonly Field[] = [
     label: "What the register lacks",
     measure: "text",
     kind: "remark",
+    formula: FROZEN_STATE,
     note: "Live values only: the numbers that the register does not have; their values stay as they were when they were taken.",
   },
   result(

@@ -15,13 +15,13 @@ const GROUPED = {
 /** A number that a cell can hold; undefined if it is larger, as 1e999 is. */
 const finite = (value: number): number | undefined => (Number.isFinite(value) ? value : undefined);
 
-/** No number in print has more characters; a pattern is not tried on a longer text. */
-const LONGEST_NUMBER = 400;
+/** No number or time in print has more characters; a pattern is not tried on a longer text. */
+export const LONGEST_FIGURE = 400;
 
 /** The number in a cell; undefined if the cell is not a number with that decimal mark, or the number is too large. */
 export function numberIn(cell: string, decimal: DecimalMark): number | undefined {
   const text = cell.trim().replace(/^\u2212/, "-");
-  if (text.length > LONGEST_NUMBER) return undefined;
+  if (text.length > LONGEST_FIGURE) return undefined;
   if (PLAIN[decimal].test(text)) return finite(Number(decimal === "," ? text.replace(",", ".") : text));
   if (!GROUPED[decimal].test(text)) return undefined;
   const whole = text.replace(decimal === "," ? /[. '\u00a0\u202f]/g : /[, '\u00a0\u202f]/g, "");
@@ -89,6 +89,7 @@ export function timeIn(
   dateCell?: string,
 ): TimeRead | undefined {
   const text = cell.trim();
+  if (text.length > LONGEST_FIGURE) return undefined;
   if (form === "s" || form === "min" || form === "h" || form === "d") {
     return elapsed((numberIn(text, decimal) ?? NaN) * MINUTES[form]);
   }

@@ -4,7 +4,7 @@
  */
 import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { UNITS, unitNamed } from "../../reduction/units";
-import { numberIn, timeIn } from "./cell";
+import { LONGEST_FIGURE, numberIn, timeIn } from "./cell";
 import {
   DATE_ORDERS,
   DELIMITERS,
@@ -30,7 +30,8 @@ const DATE_CELL = /^\d{1,4}([-/.])\d{1,2}\1\d{1,4}$/;
 const CLOCK_CELL = /^(?:\d{1,4}([-/.])\d{1,2}\1\d{1,4}[ T]+)?\d+:\d{1,2}(?::\d{1,2}(?:[.,]\d+)?)?(?:\s*[ap]m)?z?$/i;
 
 const isReading = (cell: string, decimal: DecimalMark): boolean =>
-  numberIn(cell, decimal) !== undefined || DATE_CELL.test(cell.trim()) || CLOCK_CELL.test(cell.trim());
+  numberIn(cell, decimal) !== undefined ||
+  (cell.length <= LONGEST_FIGURE && (DATE_CELL.test(cell.trim()) || CLOCK_CELL.test(cell.trim())));
 
 const isBlank = (cell: string): boolean => cell.trim() === "";
 

@@ -18,8 +18,8 @@ export const needsMultiple = (rule: ProgressRule): boolean => rule === "fixed" |
 /** The rules of the sheet. */
 const RULES: Readonly<Record<EndRuleWords, ProgressRule>> = {
   "fixed time": "fixed",
-  "primary by log time": "log time",
-  "primary by root time": "root time",
+  "t100 by log time": "log time",
+  "t100 by root time": "root time",
   "multiple of t100": "multiple",
 };
 

@@ -15,7 +15,7 @@ import {
   type TakenCell,
 } from "../../../record/register";
 import { isoDay, localDayNumber } from "../../../workbook/day-number";
-import { REGISTER_MODES } from "../../../specification/apparatus";
+import { FROZEN_STATE, REGISTER_MODES } from "../../../specification/apparatus";
 import type { CellContent, CellValue, Looked, WorkbookPort } from "../../../workbook/port";
 import { useTest } from "../../live/use-test";
 import type { Want } from "../../live/want";
@@ -127,7 +127,7 @@ function cellsToTake(reading: Reading, register: string, lines: readonly Lookup[
     ),
     ...at("register_mode", { value: mode }),
     ...at("register_source", { value: words.takenFrom(register, day) }),
-    ...at("register_state", mode === "live" ? { formula: liveState(register, kinds) } : { value: "" }),
+    ...at("register_state", { formula: mode === "live" ? liveState(register, kinds) : FROZEN_STATE }),
   ];
 }
 

@@ -16,8 +16,8 @@ test("without a choice the rule follows the load duration, as before", () => {
 test.each([
   ["fixed time", 720, { rule: "fixed", multiple: 720 }],
   ["fixed time", "", { rule: "fixed", multiple: 1440 }],
-  ["primary by log time", "", { rule: "log time", multiple: 1 }],
-  ["primary by root time", 3, { rule: "root time", multiple: 1 }],
+  ["t100 by log time", "", { rule: "log time", multiple: 1 }],
+  ["t100 by root time", 3, { rule: "root time", multiple: 1 }],
   ["multiple of t100", 3, { rule: "multiple", multiple: 3 }],
   ["multiple of t100", "", { rule: "multiple", multiple: undefined }],
 ])("the sheet's choice %p with %p goes before the load duration", (choice, number, rule) =>
