@@ -110,7 +110,7 @@ export async function ags4Of(
   const read = await each(sheets, course, async (called) => ({ called, record: await recordOf(port, called) }));
   if (read.isStopped) throw new Stopped();
   const made = toAgs4OfAll(read.done, transmission);
-  if (!made.ok) throw new WorkbookError(made.reason);
+  if (!made.ok) throw new WorkbookError(asTyped(sentence(inWords(made.reason))));
   const { text: content, leftOut, written, failed } = made.value;
   const job = read.done.find(({ called }) => called === written[0])?.record.words.job_number ?? "";
   const name = fileName([job, "consolidation"], "ags");
