@@ -92,7 +92,7 @@ describe("one AGS4 file", () => {
     );
     stop = new AbortController();
     for (const sheet of SHEETS) port.put(sheet, "boring", 0, "");
-    await expect(ags4Of(port, SHEETS, TRANSMISSION, course())).rejects.toThrow(/no test can be written/);
+    await expect(ags4Of(port, SHEETS, TRANSMISSION, course())).rejects.toThrow(/No test can be written/);
   });
 });
 
