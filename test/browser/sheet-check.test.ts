@@ -20,7 +20,7 @@ withBrowser("the sheet check", (openPage) => {
 
   test("is reached by keyboard, and finds nothing wrong with the demonstration", async () => {
     await pane.getByRole("tab", { name: "Data sheet" }).click();
-    await pane.getByRole("button", { name: "Insert worked demonstration" }).focus();
+    await pane.getByRole("button", { name: "Insert wetting series" }).focus();
     await page.keyboard.press("Tab");
     await page.keyboard.press("Enter");
     await pane.getByRole("status").filter({ hasText: "Every name is there exactly once" }).waitFor();
