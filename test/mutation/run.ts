@@ -41,7 +41,7 @@ function mutate(file: string): readonly Mutant[] {
   writeFileSync(
     jestFile,
     JSON.stringify({
-      rootDir: root,
+      rootDir: path.relative(reports, root),
       testEnvironment: "node",
       testMatch: tests.map((name) => `<rootDir>/${name}`),
       transform: { "^.+\\.(t|j|mj)sx?$": TRANSFORM },
@@ -53,11 +53,11 @@ function mutate(file: string): readonly Mutant[] {
     configFile,
     JSON.stringify({
       testRunner: "jest",
-      inPlace: true,
+      disableTypeChecks: false,
       coverageAnalysis: "perTest",
       ignoreStatic: true,
       mutate: [file],
-      jest: { projectType: "custom", configFile: jestFile, enableFindRelatedTests: false },
+      jest: { projectType: "custom", configFile: path.relative(root, jestFile), enableFindRelatedTests: false },
       reporters: ["json"],
       jsonReporter: { fileName: jsonFile },
       concurrency: 1,
