@@ -6,7 +6,7 @@ import { say, type Message } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
 import type { CellValue, NamedColumns } from "../port";
 import { constant } from "./grid";
-import { refuseChanged, take, type Taken } from "./meantime";
+import { MAY_BE_WRITTEN, refuseChanged, take, type Taken } from "./meantime";
 import { rangeOf, readBoxes, type Wanted } from "./read";
 import { bytesOf, runsOf, send, BYTES_PER_REQUEST, type Step } from "./requests";
 import { told } from "./sentence";
@@ -56,9 +56,7 @@ async function isAsBefore(context: Excel.RequestContext, columns: readonly Colum
 
 /** The sentence on what the cells hold after a failure: whether it is their previous content, as far as Excel can tell. */
 export const afterFailure = async (context: Excel.RequestContext, columns: readonly Column[]): Promise<Message> =>
-  (await isAsBefore(context, columns).catch(() => false))
-    ? say`The cells are as they were.`
-    : say`Some cells may have been written: compare them with what you entered.`;
+  (await isAsBefore(context, columns).catch(() => false)) ? say`The cells are as they were.` : MAY_BE_WRITTEN;
 
 /**
  * Writes the values. If Excel refuses in the middle, each column is restored separately, so that one failure does not

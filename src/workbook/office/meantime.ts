@@ -8,6 +8,9 @@ import { WorkbookError, type CellValue } from "../port";
 import { constant } from "./grid";
 import { bytesOf, send } from "./requests";
 
+/** What is said if Excel does not tell what the cells hold. */
+export const MAY_BE_WRITTEN = say`Some cells may have been written: compare them with what you entered.`;
+
 /** Cells of one column that are about to be written. */
 export interface Taken {
   /** Loaded just before the cells are written. */
@@ -56,7 +59,7 @@ export async function refuseChanged(
   });
   const after = await send(context, steps).then(
     () => say`Nothing was written: look at the cells, and try again.`,
-    () => say`Some cells may have been written: compare them with what you entered.`,
+    () => MAY_BE_WRITTEN,
   );
   throw new WorkbookError(say`Somebody else changed cells of the sheet "${verbatim(sheet)}" in the meantime. ${after}`);
 }

@@ -54,14 +54,15 @@ const PICK_SAID: Readonly<Record<PickName, Message>> = {
 
 /** The picks of loads and of the compression curve. */
 const ALL_WORDS: Readonly<Record<string, string>> = { ...PICK_WORDS, ...CURVE_PICK_WORDS };
-const ALL_SAID: Readonly<Record<string, Message>> = { ...PICK_SAID, ...CURVE_PICK_SAID };
+const ALL_SAID: ReadonlyMap<string, Message> = new Map(Object.entries({ ...PICK_SAID, ...CURVE_PICK_SAID }));
 
 /**
  * The words of a pick as a message, by its short name; any other name is returned unchanged.
  * @example pickSaid("tangent_from") // "tangent from"
  * @example pickSaid("virgin_to") // "virgin to"
+ * @example pickSaid("constructor") // "constructor"
  */
-export const pickSaid = (of: string): Message | Verbatim => ALL_SAID[of] ?? verbatim(of);
+export const pickSaid = (of: string): Message | Verbatim => ALL_SAID.get(of) ?? verbatim(of);
 
 /**
  * The short name of a pick from its words; any other text is returned in lower case.
