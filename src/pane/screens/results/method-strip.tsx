@@ -1,24 +1,13 @@
 /** The stresses by every method, each with its mark on a common scale beside the range that the points allow. */
-import { makeStyles, tokens } from "@fluentui/react-components";
+import { makeStyles } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 import type { MethodName } from "../../../reduction/curve/method-words";
 import { text } from "../../text";
+import { useLineStyles } from "./line-styles";
 import { MethodTrack } from "./method-track";
 import { scaleOf } from "./track";
 
 const useStyles = makeStyles({
-  lines: { margin: 0, display: "flex", flexDirection: "column" },
-  line: {
-    display: "grid",
-    gridTemplateColumns: "minmax(0, 1fr) auto",
-    columnGap: "12px",
-    alignItems: "baseline",
-    padding: "4px 0",
-    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
-    "& dt": { minWidth: 0 },
-    "& dd": { margin: 0, textAlign: "right", fontVariantNumeric: "tabular-nums" },
-    "& dd.why": { gridColumn: "1 / -1", textAlign: "left", color: tokens.colorNeutralForeground2 },
-  },
   /** The name of a method, and its mark on the common scale. */
   tracked: { display: "grid", gridTemplateColumns: "142px minmax(0, 1fr)", columnGap: "8px" },
 });
@@ -41,11 +30,12 @@ export interface MethodStripProps {
 
 export function MethodStrip({ rows, range, chosen }: MethodStripProps) {
   const styles = useStyles();
+  const list = useLineStyles();
   const scale = scaleOf([...rows.map(({ stress }) => stress), ...(range ?? [])]);
   return (
-    <dl className={styles.lines}>
+    <dl className={list.lines}>
       {rows.map(({ method, stress, shown }) => (
-        <div key={method} className={styles.line}>
+        <div key={method} className={list.line}>
           <dt className={styles.tracked}>
             {text.plot.methods[method]}
             {stress !== undefined && scale && (

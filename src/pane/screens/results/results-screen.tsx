@@ -13,6 +13,7 @@ import { RecordFrame } from "../record-frame";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { LOAD_COLUMNS, resultsOf, type Absence, type Line, type Results, type Shown, type Source } from "./results";
+import { useLineStyles } from "./line-styles";
 import { MethodStrip } from "./method-strip";
 import { ResultsLoads, type GoTo } from "./load-results";
 import { sentenceOf } from "../../text/sentence";
@@ -25,18 +26,6 @@ import { RECORD } from "../../live/want";
 const words = text.results;
 
 const useStyles = makeStyles({
-  lines: { margin: 0, display: "flex", flexDirection: "column" },
-  line: {
-    display: "grid",
-    gridTemplateColumns: "minmax(0, 1fr) auto",
-    columnGap: "12px",
-    alignItems: "baseline",
-    padding: "4px 0",
-    borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
-    "& dt": { minWidth: 0 },
-    "& dd": { margin: 0, textAlign: "right", fontVariantNumeric: "tabular-nums" },
-    "& dd.why": { gridColumn: "1 / -1", textAlign: "left", color: tokens.colorNeutralForeground2 },
-  },
   main: { fontSize: tokens.fontSizeBase500, fontWeight: tokens.fontWeightSemibold },
   words: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "6px" },
 });
@@ -78,10 +67,11 @@ function sourceSaid(source: Source): string {
 
 function ResultLine({ line: { name, shown, low, high, source, absence }, goTo }: { line: Line; goTo: GoTo }) {
   const styles = useStyles();
+  const list = useLineStyles();
   // Only results whose name is a key of these words are shown.
   const label = words.names[name as keyof typeof words.names];
   return (
-    <div className={styles.line}>
+    <div className={list.line}>
       <dt>{label}</dt>
       {shown ? (
         <dd>
@@ -200,11 +190,12 @@ function rangeOf({ groups }: Results): readonly [low: number, high: number] | un
 
 function AllResults({ results, goTo }: { results: Results; goTo: GoTo }) {
   const styles = useStyles();
+  const list = useLineStyles();
   const shared = useSharedStyles();
   const { basis, loads, remarks, assumed, overridden, faults } = results;
   const loadRemarks = loads.filter(({ remark }) => remark !== undefined);
   const lines = (group: Results["groups"][number]["group"]) => (
-    <dl className={styles.lines}>
+    <dl className={list.lines}>
       {results.groups
         .filter((one) => one.group === group)
         .flatMap(({ lines: own }) => own)
