@@ -18,8 +18,9 @@ export function readingStep(values: ArrayLike<number> & Iterable<number>): numbe
     let a = step;
     let b = distance(value - least, step);
     while (b > tolerance * 10) [a, b] = [b, distance(a, b)];
-    step = a;
-    if (step < smallest) return 0;
+    if (a < smallest) return 0;
+    // The range is a whole number of steps; without this division the error of rounding grows with each new step.
+    step = range / Math.round(range / a);
   }
   return step;
 }

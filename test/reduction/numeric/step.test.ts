@@ -1,0 +1,41 @@
+/** Readings are whole numbers of steps of an instrument, counted from any zero, in either sense. */
+import fc from "fast-check";
+import { readingStep } from "../../../src/reduction/numeric/step";
+
+const STEPS = [0.0001, 0.001, 0.002, 0.01, 1];
+
+const counts = fc.uniqueArray(fc.integer({ min: 0, max: 2000 }), { minLength: 8, maxLength: 30 });
+
+/** The largest whole number that divides every difference. */
+function common(values: readonly number[]): number {
+  const divisor = (a: number, b: number): number => (b ? divisor(b, a % b) : a);
+  const [first = 0, ...others] = values;
+  return others.reduce((sofar, value) => divisor(sofar, Math.abs(value - first)), 0);
+}
+
+test("the step is the largest number of which all differences are whole multiples, from any zero and in either sense", () => {
+  fc.assert(
+    fc.property(
+      counts,
+      fc.constantFrom(...STEPS),
+      fc.double({ min: -100, max: 100, noNaN: true }),
+      fc.constantFrom(1, -1),
+      (values, step, zeroInSteps, sense) => {
+        const readings = values.map((count) => (zeroInSteps + sense * count) * step);
+        expect(readingStep(readings) / (step * common(values))).toBeCloseTo(1, 9);
+      },
+    ),
+    { numRuns: 500 },
+  );
+});
+
+test("a dial of 0.001 mm that reads 32.112 less the compression keeps its step", () => {
+  const compression = [0.092, 0.112, 0.136, 0.17, 0.218, 0.287, 0.383, 0.498, 0.6];
+  expect(readingStep(compression.map((d) => 32.112 - d))).toBeCloseTo(0.001, 12);
+});
+
+test("readings that are alike, and readings with more digits than an instrument shows, have no step", () => {
+  expect(readingStep([2, 2, 2])).toBe(0);
+  expect(readingStep([])).toBe(0);
+  expect(readingStep([0, Math.SQRT2, Math.E, Math.PI, 5])).toBe(0);
+});
