@@ -121,6 +121,16 @@ export default tseslint.config(
   { files: ["webpack.config.js"], rules: { "@typescript-eslint/no-require-imports": "off" } },
   { files: ["src/host/serve.mjs"], rules: { "no-console": "off" } },
   {
+    files: ["test/**"],
+    ignores: ["test/properties.ts"],
+    rules: {
+      "no-restricted-imports": [
+        "error",
+        { name: "fast-check", message: "import fc from test/properties: it sets the seed" },
+      ],
+    },
+  },
+  {
     // A cast hides from the type checker a word that Excel does not know. Where no type can express it, the rule is
     // disabled for the line, with a comment that says why.
     files: ["src/workbook/office/**"],

@@ -2,7 +2,7 @@
  * The line of a calculation book. mathjs is the independent check that text and calculation agree: its parser evaluates
  * the expression of each formula with units, and the printed line too, and both must give the result of the reduction.
  */
-import fc from "fast-check";
+import fc from "../properties";
 import { all, create } from "mathjs";
 import { WORKING } from "../../src/functions/checking";
 import { FORMULA_UNITS, FORMULAS, type Measured } from "../../src/book/formulas";

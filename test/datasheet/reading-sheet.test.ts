@@ -1,5 +1,5 @@
 /** The sheet to fill in by hand at the frame. */
-import fc from "fast-check";
+import fc from "../properties";
 import { readingSheet, type ReadingSheetOptions } from "../../src/datasheet/reading-sheet";
 import { readRecord, type NamedValues } from "../../src/record/record";
 import { HAND_TIMES } from "../../src/specification/readings";

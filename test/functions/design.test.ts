@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../properties";
 import { CURVE_AT, CV_AT, DESIGN_PARAMETERS, INTRINSIC, SETTLEMENT } from "../../src/functions/design";
 import { COMPRESSION_INDICES, CONSTRAINED_MODULUS, VOLUME_COMPRESSIBILITY } from "../../src/functions/curve";
 import { CONVERT_UNIT } from "../../src/functions/loading";

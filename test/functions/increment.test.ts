@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../properties";
 import * as F from "../../src/functions/increment";
 import { BY_HAND, degree, SCENARIOS } from "../generators/time-curves";
 import { refusal } from "./refusal";

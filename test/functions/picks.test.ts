@@ -1,5 +1,5 @@
 /** The table of picks by hand as worksheet functions read it, and its effect on the time curves. */
-import fc from "fast-check";
+import fc from "../properties";
 import * as I from "../../src/functions/increment";
 import { LAST_PICK, LOAD_PICKS } from "../../src/functions/picks";
 import { PICK_NAMES } from "../../src/reduction/increment/constructions/picks";

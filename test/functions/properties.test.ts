@@ -3,7 +3,7 @@
  * answer is known. That void ratio and strain answer the same is a property in test/reduction/curve/preconsolidation.test.ts;
  * shifted, mirrored and converted readings in test/reduction/increment/same-curve.test.ts.
  */
-import fc from "fast-check";
+import fc from "../properties";
 import { SCENARIOS } from "../generators/time-curves";
 import { CellError } from "../../src/functions/cells";
 

@@ -1,5 +1,5 @@
 /** A register of equipment, and its values for a data sheet. */
-import fc from "fast-check";
+import fc from "../properties";
 import { readRecord, type NamedValues } from "../../src/record/record";
 import { lookupsOf, readRegister } from "../../src/record/register";
 import type { CellValue } from "../../src/workbook/port";

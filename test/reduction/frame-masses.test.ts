@@ -1,5 +1,5 @@
 /** Loads as masses, and the force of a load cell. */
-import fc from "fast-check";
+import fc from "../properties";
 import { cellStress, changeOfMasses, hangingStress, nearestMasses } from "../../src/reduction/frame-masses";
 import { hangerMass } from "../../src/reduction/loading";
 import { english } from "../../src/reduction/message";

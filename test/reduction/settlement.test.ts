@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../properties";
 import { settlement, SETTLEMENT_CAUTION, type Layer } from "../../src/reduction/settlement";
 import { english } from "../../src/reduction/message";
 import { inEnglish } from "../in-english";

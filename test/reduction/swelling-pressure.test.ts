@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../properties";
 import { swellingPressure, type SwellingMethod, type SwellingPressure } from "../../src/reduction/swelling-pressure";
 import { english } from "../../src/reduction/message";
 

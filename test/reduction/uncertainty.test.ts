@@ -1,5 +1,5 @@
 /** Compares the closed-form derivatives of first-order uncertainty with numerical derivatives of the reduction. */
-import fc from "fast-check";
+import fc from "../properties";
 import { coefficientOfConsolidation, T50 } from "../../src/reduction/increment/cv";
 import { axialStress, strain } from "../../src/reduction/loading";
 import type { Outcome } from "../../src/reduction/outcome";

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../properties";
 import { create, unitDependencies } from "mathjs";
 import { convert, convertUnit, unitNamed, UNITS, unitsOf, type Quantity } from "../../src/reduction/units";
 

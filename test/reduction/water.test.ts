@@ -1,5 +1,5 @@
 /** The limits and the refusals of the properties of water; test/published/water.test.ts has the figures in print. */
-import fc from "fast-check";
+import fc from "../properties";
 import { notSaltContent, poreWaterDensity, saltCorrection, waterDensity } from "../../src/reduction/water";
 import { inEnglish } from "../in-english";
 

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../properties";
 import { collapse, wettingStrain } from "../../src/reduction/wetting";
 import { english, type Message } from "../../src/reduction/message";
 import { inEnglish } from "../in-english";

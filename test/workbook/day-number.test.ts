@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../properties";
 import { clockOf, dateOfDay, dayNumberOf, isoDay, isoMoment } from "../../src/workbook/day-number";
 
 // "Excel specifications": the 1900 date system counts 2008-01-01 as 39448 (Microsoft, help page of DATEVALUE).

@@ -1,5 +1,5 @@
 /** Printed pages as areas and breaks, and the scale at which they fit the paper. */
-import fc from "fast-check";
+import fc from "../properties";
 import { pagesOf, printingOf, scaleOf } from "../../src/workbook/pages";
 import type { Box } from "../../src/workbook/port";
 

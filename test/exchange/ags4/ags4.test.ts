@@ -1,5 +1,5 @@
 /** Checks the AGS4 file against the rules and the dictionary, and its numbers against the record. */
-import fc from "fast-check";
+import fc from "../../properties";
 import { demoSheet, type System } from "../../../src/datasheet";
 import { toAgs4, toAgs4OfAll, type Transmission } from "../../../src/exchange/ags4";
 import { formatNumber, line, toAscii, toFigures } from "../../../src/exchange/ags4/format";

@@ -1,5 +1,5 @@
 /** A file that is read again while it grows: what is new comes in by load, nothing twice. */
-import fc from "fast-check";
+import fc from "../../properties";
 import {
   columnsAgain,
   compareLines,

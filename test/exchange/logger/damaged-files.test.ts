@@ -1,5 +1,5 @@
 /** Files that are cut, damaged, mixed up or no logger's at all: each ends in readings, listed lines, or a refusal. */
-import fc from "fast-check";
+import fc from "../../properties";
 import { decode } from "../../../src/exchange/logger/decode";
 import type { Layout } from "../../../src/exchange/logger/layout";
 import { findLoads, MOST_STRETCHES, numbered, waysFor } from "../../../src/exchange/logger/loads";

@@ -5,7 +5,7 @@ import {
   linesName,
   type FileRecord,
 } from "../../../src/exchange/logger/file-sheet";
-import fc from "fast-check";
+import fc from "../../properties";
 import { dialects, tests, write } from "./generated-file";
 
 const [dialect] = fc.sample(dialects, { numRuns: 1, seed: 1 });

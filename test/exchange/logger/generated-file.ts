@@ -1,5 +1,5 @@
 /** Makes files as loggers write them, from a known test, in any dialect. */
-import fc from "fast-check";
+import fc from "../../properties";
 import type { Layout, TimeForm } from "../../../src/exchange/logger/layout";
 
 export interface Dialect {

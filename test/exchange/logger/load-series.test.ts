@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../properties";
 import { HAND_TIMES } from "../../../src/specification/readings";
 import { seriesOf, thinned, type Thinning } from "../../../src/exchange/logger/load-series";
 import type { LoggerRows } from "../../../src/exchange/logger/rows";

@@ -1,5 +1,5 @@
 /** A generated file in any dialect is read back as the test that it was made from. */
-import fc from "fast-check";
+import fc from "../../properties";
 import { decode } from "../../../src/exchange/logger/decode";
 import { findLoads, levelOf, numbered, stressOf } from "../../../src/exchange/logger/loads";
 import { finished, offerLayout } from "../../../src/exchange/logger/offer";

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../properties";
 import type { LoadStep } from "../../../src/exchange/logger/loads";
 import type { LoggerRows } from "../../../src/exchange/logger/rows";
 import { timeZeroShown } from "../../../src/exchange/logger/time-zero";

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../properties";
 import { kept } from "../../../src/pane/live/kept";
 
 test("an equal value, or an equal part of a value, is the object from before", () => {

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../properties";
 import { curveAt, type CurveBranch } from "../../../src/reduction/curve/curve-at";
 import { kindSeen, testCurve, type Kind } from "../../../src/reduction/curve/shape/points";
 import { then } from "../../../src/reduction/outcome";

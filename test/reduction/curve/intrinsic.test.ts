@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../properties";
 import { intrinsic, intrinsicLine } from "../../../src/reduction/curve/intrinsic";
 import { english } from "../../../src/reduction/message";
 import { inEnglish } from "../../in-english";

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../properties";
 import { loadSteps, putsLoadOn, type LoadStepOptions } from "../../../src/reduction/curve/loads";
 
 const kinds = (stresses: (number | null)[], options?: LoadStepOptions) =>

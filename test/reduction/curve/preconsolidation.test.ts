@@ -1,5 +1,5 @@
 /** Distribution of errors over curves with known truth, per scenario; see the generator for what each scenario holds. */
-import fc from "fast-check";
+import fc from "../../properties";
 import { makeCurve, RECIPES, type MadeCurve } from "../../generators/compression-curves";
 import { compressionIndex } from "../../../src/reduction/curve/indices";
 import { testCurve, type Kind } from "../../../src/reduction/curve/shape/points";

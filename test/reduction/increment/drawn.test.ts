@@ -2,7 +2,7 @@
  * The drawn procedure: each test repeats the work of the ruler on the raw readings, with the spans that the remark
  * states.
  */
-import fc from "fast-check";
+import fc from "../../properties";
 import type { Picks } from "../../../src/reduction/increment/constructions/picks";
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import type { Outcome } from "../../../src/reduction/outcome";

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../properties";
 import { endOfPrimary, END_RULES, timeOf } from "../../../src/reduction/increment/end-of-primary";
 import { curveAt, type Curve } from "../../../src/reduction/increment/fit/model";
 import { endByLogTime, endByRootTime } from "../../generators/end-of-primary";

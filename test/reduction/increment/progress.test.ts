@@ -3,7 +3,7 @@
  * curves: the range holds the true t100 nine times in ten, and "over" comes too soon in less than one curve in a
  * hundred.
  */
-import fc from "fast-check";
+import fc from "../../properties";
 import { END_RULES } from "../../../src/reduction/increment/end-of-primary";
 import {
   progress,

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../properties";
 import { T50, T90 } from "../../../src/reduction/increment/cv";
 import type { Picks } from "../../../src/reduction/increment/constructions/picks";
 import { PROCEDURES } from "../../../src/reduction/increment/constructions/procedure";

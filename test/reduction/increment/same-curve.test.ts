@@ -4,7 +4,7 @@
  * On curves of every scenario of the generator, with either procedure: the answers agree to a millionth, and if one
  * curve is refused the other is too.
  */
-import fc from "fast-check";
+import fc from "../../properties";
 import { PROCEDURES, type Procedure } from "../../../src/reduction/increment/constructions/procedure";
 import { reduceIncrement } from "../../../src/reduction/increment/reduce";
 import type { Outcome } from "../../../src/reduction/outcome";

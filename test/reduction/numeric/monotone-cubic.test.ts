@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../properties";
 import { monotoneCubic } from "../../../src/reduction/numeric/monotone-cubic";
 
 const series = fc.array(fc.tuple(fc.double({ min: 0.01, max: 3, noNaN: true }), fc.integer({ min: -50, max: 50 })), {

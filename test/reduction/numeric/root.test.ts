@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../properties";
 import { rootBetween } from "../../../src/reduction/numeric/root";
 
 /** The root from both ends, and how often the function was evaluated. */

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../properties";
 import { runsOf } from "../../../src/reduction/numeric/runs";
 
 test("4, 5, 6, 9 gives 4 to 6 and 9; an empty list gives none", () => {

@@ -1,5 +1,5 @@
 /** Readings are whole numbers of steps of an instrument, counted from any zero, in either sense. */
-import fc from "fast-check";
+import fc from "../../properties";
 import { readingStep } from "../../../src/reduction/numeric/step";
 
 const STEPS = [0.0001, 0.001, 0.002, 0.01, 1];

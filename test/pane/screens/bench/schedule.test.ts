@@ -1,5 +1,5 @@
 /** The schedule of readings compared with the clock. */
-import fc from "fast-check";
+import fc from "../../../properties";
 import {
   dueReadings,
   elapsed,

@@ -1,5 +1,5 @@
 /** Where the readings of the methods lie on their common scale. */
-import fc from "fast-check";
+import fc from "../../../properties";
 import { placeOn, scaleOf } from "../../../../src/pane/screens/results/track";
 
 test("every stress lies inside the scale, in the order of the stresses", () => {

@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../../properties";
 import { PICK_COLUMNS } from "../../../../src/record/picks";
 import {
   cellsOfChanges,

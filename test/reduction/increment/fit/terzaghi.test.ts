@@ -1,4 +1,4 @@
-import fc from "fast-check";
+import fc from "../../../properties";
 import { consolidationRate, degreeOfConsolidation, timeFactor } from "../../../../src/reduction/increment/fit/terzaghi";
 import { english } from "../../../../src/reduction/message";
 

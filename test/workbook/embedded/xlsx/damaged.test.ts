@@ -3,7 +3,7 @@
  * sentence that says what is wrong and what to do, or opens with every cell unchanged.
  */
 import { english } from "../../../../src/reduction/message";
-import fc from "fast-check";
+import fc from "../../../properties";
 import { strToU8, unzipSync, zipSync } from "fflate";
 import { EmbeddedPort, newWorkbook, openXlsx } from "../../../../src/workbook/embedded";
 import { WorkbookError } from "../../../../src/workbook/port";

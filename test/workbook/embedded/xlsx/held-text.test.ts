@@ -1,7 +1,7 @@
 /** Characters that XML forbids, in every place of a workbook where a person or the add-in can put a text. */
 import "../engine-in-node";
 import { strFromU8, unzipSync } from "fflate";
-import fc from "fast-check";
+import fc from "../../../properties";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx, type OpenWorkbook } from "../../../../src/workbook/embedded";
 import { heldText, plainText } from "../../../../src/workbook/escapes";
 import type { SheetPlan } from "../../../../src/workbook/port";

@@ -4,7 +4,7 @@
  */
 import "../engine-in-node";
 import ExcelJS from "exceljs";
-import fc from "fast-check";
+import fc from "../../../properties";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
 import type { CellPlan, SheetPlan } from "../../../../src/workbook/port";
 import { bareText, bareValue, typedText } from "../../../../src/workbook/embedded/text";
