@@ -76,7 +76,7 @@ export const ADOPTED_TABLE: Table = {
       kind: "result",
       at: 3,
       byRow: ADOPTABLE.map(({ name, measure }) => ({ formula: CONSTRUCTED[name].formula, measure })),
-      note: "What the constructions give, whatever is adopted beside it.",
+      note: "Value by the constructions; an adopted value does not change it.",
     },
     {
       name: "adopted_unit",
@@ -95,7 +95,7 @@ export const ADOPTED_TABLE: Table = {
       at: 5,
       limits: { least: 0, above: true },
       byRow: ADOPTABLE.map(({ measure }) => ({ measure })),
-      note: "Typed by the engineer; blank keeps what the constructions give. What follows (OCR, field curve, quality, checks, report, export) goes on with the adopted value.",
+      note: "Typed by the engineer; blank keeps what the constructions give. OCR, field curve, quality, checks, report and export use the adopted value.",
     }),
     {
       name: "adopted_source",

@@ -87,7 +87,7 @@ export const DESIGN: readonly (readonly Field[])[] = [
         ["{in_situ_stress}"],
         `IF(AND(COUNT({cv_chosen})>0,${HAS_CURVE}),${onceOver(`CLAY.CV_AT({load_stress},{cv_chosen},{in_situ_stress}+${INCREASE}/2)`)},"")`,
       ),
-      "Of the loads beside the in-situ stress and half the increase, interpolated on log stress.",
+      "Interpolated on log stress between the loads on either side of the in-situ stress plus half the increase.",
     ),
     result(
       "design_k",

@@ -102,13 +102,13 @@ export const IMPOSSIBLE: readonly Field[] = [
     INPUT_REMARK,
     "On the inputs",
     `=${[...NUMBERS.map(ofNumber), ofLoadNumber, ...COLUMNS.map(ofColumn)].join("&")}`,
-    "Numbers that cannot be, each with its cell and what to enter. The results that need them stay blank.",
+    "Impossible numbers, each with its cell and what to enter. Results that need them stay blank.",
   ),
   remark(
     CHOICE_REMARK,
     "On the choices",
     `=${[...WORDS.map(ofWord), ...CLASSES.map(ofNumber)].join("&")}`,
-    "Words that are not on the list of their cell, and numbers of the classification that cannot be. The results that need them stay blank.",
+    "Words that are not on the list of their cell, and impossible numbers of the classification. Results that need them stay blank.",
   ),
   remark(
     CURVE_GAP,

@@ -62,7 +62,7 @@ const COMPRESSION: readonly Column[] = [
     startInput: {
       name: "seating_mark",
       label: "Water added under the seating stress",
-      note: "Mark it where the specimen was inundated under the seating stress, before the first load; where the readings of that wetting stand in the first load, mark the first load and not this cell.",
+      note: "Mark this cell where the specimen was inundated under the seating stress, before the first load. Where the readings of that wetting stand in the first load, mark the first load instead.",
     },
   },
   {
@@ -199,7 +199,7 @@ const COMPRESSION: readonly Column[] = [
     ["Void ratio", "of curve"],
     "ratio",
     '=IF(AND({curve_from}="d100",[void_ratio_d100]<>""),[void_ratio_d100],[void_ratio_end])',
-    "What drives the compression curve: the choice is among the results. Where d100 is wanted and there is none, the end of the load stands in, and the next part says so.",
+    "The values that the compression curve is drawn through, as chosen among the choices. Where d100 was chosen and a load has none, the end of that load is used, and the next part says so.",
     "={void_ratio_initial}",
   ),
 ];
@@ -318,7 +318,7 @@ const COEFFICIENTS: readonly Column[] = [
       ["[load_stress]"],
       `IF(IFERROR(COUNT({pick_load}),0)=0,${METHOD},CLAY.LAST_PICK([load_number],"cv by",{pick_load},{pick_of},{pick_after},${METHOD}))`,
     ),
-    'The construction whose d100 and cv are reported and used further: the last "cv by" of the load in the table of picks, otherwise the one chosen among the results.',
+    'The construction whose d100 and cv are reported and used further: the last "cv by" of the load in the table of picks, otherwise the one chosen among the choices.',
   ),
   result(
     "cv_chosen",
@@ -403,7 +403,7 @@ const COEFFICIENTS: readonly Column[] = [
       '&IF([load_branch]="wetting","wetting: no cv, mv, k or C alpha; ",IF(AND([load_branch]="loading",IFERROR([height_end]>[^height_end],FALSE)),"the specimen swelled under the load: no cv, mv, k or C alpha; ",""))' +
       '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")' +
       '&IF(ISERROR([log_d0]),"the time curve is refused: its first cell says why",[time_remark]))',
-    note: "What the reduction says of the load; in full on the page of remarks.",
+    note: "Remarks on the load; in full on the page of remarks.",
   },
 ];
 
@@ -425,7 +425,7 @@ const TIME_CURVES: readonly Column[] = [
       ["[load_stress]"],
       `IF(IFERROR(COUNT({pick_load}),0)=0,${PROCEDURE},CLAY.LAST_PICK([load_number],"procedure",{pick_load},{pick_of},{pick_after},${PROCEDURE}))`,
     ),
-    'aided or drawn: the last "procedure" of the load in the table of picks, otherwise the one chosen among the results.',
+    'aided or drawn: the last "procedure" of the load in the table of picks, otherwise the one chosen among the choices.',
   ),
   result(
     "log_d0",
@@ -458,7 +458,7 @@ const TIME_CURVES: readonly Column[] = [
     measure: "text",
     kind: "remark",
     spilled: true,
-    note: "What the constructions say of the readings; in full on the page of remarks.",
+    note: "Remarks on the time curve; in full on the page of remarks.",
   },
 ];
 
@@ -473,7 +473,7 @@ export const LOAD_PARTS: readonly {
   {
     title: "Coefficients",
     columns: COEFFICIENTS,
-    note: "No cv, k or C alpha is given of unloading, of wetting, or of a load under which the specimen swelled: nothing consolidates there. Their constructions stand among the time curves.",
+    note: "No cv, k or C alpha is given for unloading, for wetting, or for a load under which the specimen swelled: the specimen does not consolidate there. The constructions of these loads stand among the time curves.",
   },
   { title: "Time curves", columns: TIME_CURVES },
 ];

@@ -60,6 +60,6 @@ export const MISSING: Field = {
   measure: "text",
   kind: "remark",
   formula: `=${impossible}&IF(${NONE_MISSING},"","Missing: "&${missing})&${notFarEnough}`,
-  note: "Inputs that are still to be typed, and masses that cannot be, each with its cell. Results stay blank until they are there.",
+  note: "Inputs that are still to be typed, and impossible masses, each with its cell. Results stay blank until they are there.",
   lines: 2,
 };

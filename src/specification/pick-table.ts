@@ -35,7 +35,7 @@ const COLUMNS: readonly Column[] = [
     note:
       "d0, d90, d100: readings. The straight part of the root-time plot, the tail and the tangent of the log-time plot: the times, in minutes, " +
       "from which and to which they are drawn; 4:1 pair at: the first time of the pair. cv by: the construction whose d100 and cv the load reports; procedure: how its constructions are made. " +
-      "Of the curve, all as stresses: greatest curvature; the readings from which and to which the lines of recompression, of the virgin part and of the final unloading are drawn; the two points of the line through the loop.",
+      "For the compression curve, as stresses: greatest curvature; the readings from which and to which the lines of recompression, of the virgin part and of the final unloading are drawn; the two points of the line through the loop.",
   },
   {
     name: "pick_before",
@@ -88,7 +88,7 @@ const COLUMNS: readonly Column[] = [
     measure: "text",
     kind: "input",
     width: 46,
-    note: "Why the automatic value does not do: what on the plot speaks for this one.",
+    note: "Why the automatic value is not used: what the plot shows.",
   },
 ];
 

@@ -10,7 +10,11 @@ import { IN_SITU, ofField, QUALITY_CALL } from "./results";
 /** The remarks that a person types. They are the last fields of the form and span it. */
 export const TYPED_REMARKS: readonly Field[] = [
   {
-    ...text("deviations", "Deviations", "Every departure from the standard, with the reason; none is said too."),
+    ...text(
+      "deviations",
+      "Deviations",
+      "Each departure from the standard, with the reason; where there was none, say so.",
+    ),
     lines: 3,
   },
   {
@@ -33,7 +37,7 @@ export const REMARKS: readonly Field[] = [
       [...SOLIDS, "{initial_height}", "{water_content_initial}", "{water_content_final}"],
       `IFERROR(${SPECIMEN_CALL},"remark",{test_temperature},{pore_salt}),"")`,
     ),
-    note: "What the masses and sizes say of themselves.",
+    note: "Remarks on the masses and sizes.",
     lines: 2,
   },
   {
@@ -42,7 +46,7 @@ export const REMARKS: readonly Field[] = [
     measure: "text",
     kind: "remark",
     formula: `=${ADOPTED_SENTENCES}&IF(COUNT({void_ratio_curve})=0,"",IFERROR(CLAY.${byMethod("remark")},""))`,
-    note: "What was adopted, by whom and why, and what the construction chosen says of the curve.",
+    note: "What was adopted, by whom and why, and the remarks on the construction that was chosen.",
     lines: 2,
   },
   {
@@ -62,7 +66,7 @@ export const REMARKS: readonly Field[] = [
     formula: `=IF(COUNT({void_ratio_curve})=0,"",IFERROR(${METHOD_NAMES.map(
       (method) => `"${METHOD_WORDS[method]}: "&VLOOKUP("${METHOD_WORDS[method]}",{preconsolidation_spread},3,FALSE)`,
     ).join('&"; "&')},""))`,
-    note: "What each method used of the curve, or why it has no answer.",
+    note: "The points that each method used, or why it has no answer.",
     lines: 4,
   },
   {
@@ -71,7 +75,7 @@ export const REMARKS: readonly Field[] = [
     measure: "text",
     kind: "remark",
     formula: ofField("remark", 2),
-    note: "What the field curve says of itself.",
+    note: "Remarks on the field curve.",
     lines: 2,
   },
   {
@@ -80,7 +84,7 @@ export const REMARKS: readonly Field[] = [
     measure: "text",
     kind: "remark",
     formula: when(IN_SITU, onceOver(`${QUALITY_CALL},"remark")`), HAS_CURVE),
-    note: "What the quality of the sample says of itself.",
+    note: "Remarks on the quality of the sample.",
     lines: 2,
   },
   {
@@ -89,7 +93,7 @@ export const REMARKS: readonly Field[] = [
     measure: "text",
     kind: "remark",
     formula: '=IF(COUNT({end_reading})=0,"",CLAY.REMARKS_BY_LOAD({load_number},{load_remark}))',
-    note: "What the reduction says of the loads, each remark once, with the loads that it is true of.",
+    note: "Remarks on the loads: each stands once, with the loads that it applies to.",
     lines: 24,
   },
   ...IMPOSSIBLE,

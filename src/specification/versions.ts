@@ -104,7 +104,7 @@ export const NEWS: readonly News[] = [
     sentences: [
       "The apparatus deflection deducted at a load is that of the table less that at the seating stress, under which the zero reading was taken.",
       "cv is worked out with the height at 50 % of consolidation of its own construction, and no longer with the mean of the heights at the ends of the load.",
-      "cv, k and C alpha are given of loads that consolidate only: not of unloading, of wetting, or of a load under which the specimen swelled.",
+      "cv, k and C alpha are given only for loads that consolidate: not for unloading, for wetting, or for a load under which the specimen swelled.",
       "Pacheco Silva's construction begins at the initial void ratio; the field curve says which branch its Cr came from.",
       "The constructions are aided or drawn, as the test or a load has it; readings of 0 count, as of a transducer that is zeroed for each load.",
       "The temperature of the water and the salt of the pore water have cells; left blank, they change nothing.",

@@ -132,6 +132,12 @@ export const WETTING: readonly (readonly Field[])[] = [
       pressure("high"),
       "The stress above it that was read.",
     ),
-    result("swelling_pressure_remark", "  remark", "text", pressure("remark"), "What the method says of the readings."),
+    result(
+      "swelling_pressure_remark",
+      "  remark",
+      "text",
+      pressure("remark"),
+      "Remarks on the swelling pressure by that method.",
+    ),
   ],
 ];

@@ -28,7 +28,7 @@ export const news: Readonly<Record<string, string>> = {
     "Als Geräteverformung einer Laststufe wird die der Tabelle abgezogen, vermindert um die bei der Anfangsspannung, unter der die Nullablesung genommen wurde.",
   "cv is worked out with the height at 50 % of consolidation of its own construction, and no longer with the mean of the heights at the ends of the load.":
     "cv wird mit der Höhe bei 50 % Konsolidation der eigenen Konstruktion berechnet und nicht mehr mit dem Mittel der Höhen zu Beginn und Ende der Laststufe.",
-  "cv, k and C alpha are given of loads that consolidate only: not of unloading, of wetting, or of a load under which the specimen swelled.":
+  "cv, k and C alpha are given only for loads that consolidate: not for unloading, for wetting, or for a load under which the specimen swelled.":
     "cv, k und C alpha gibt es nur für Laststufen, die konsolidieren: nicht für Entlastung, Bewässerung oder eine Laststufe, unter der die Probe quoll.",
   "Pacheco Silva's construction begins at the initial void ratio; the field curve says which branch its Cr came from.":
     "Die Konstruktion nach Pacheco Silva beginnt bei der Anfangsporenzahl; die Feldkurve sagt, von welchem Ast ihr Cr stammt.",
