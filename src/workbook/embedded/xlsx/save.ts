@@ -6,7 +6,7 @@ import { atOnce, type Run } from "../../in-slices";
 import { printingOf } from "../../pages";
 import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
-import { exportFiles } from "../engine";
+import { exportFiles } from "../evaluation/export";
 import { lastStep } from "../history";
 import { chosenMarkOf, type DecimalMark } from "../locale";
 import { noteGetters } from "../notes";

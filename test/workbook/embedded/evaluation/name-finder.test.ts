@@ -1,7 +1,7 @@
 /** The finder of names answers as a search through all names, whatever is added, renamed or deleted between two questions. */
-import "./engine-in-node";
-import fc from "../../properties";
-import { nameFinder } from "../../../src/workbook/embedded/engine";
+import "../engine-in-node";
+import fc from "../../../properties";
+import { nameFinder } from "../../../../src/workbook/embedded/evaluation/name-finder";
 
 const NAMES = ["depth", "Depth_2", "ring_mass", "times_01", "readings_01"];
 

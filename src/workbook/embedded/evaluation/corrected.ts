@@ -1,0 +1,67 @@
+/**
+ * Corrections of the engine's evaluator.
+ * Casts: the engine's types do not include the inner parts of its evaluator.
+ */
+import { bareValue, TEXT_FORMAT } from "../text";
+import type { Zone } from "../zones";
+import type { Evaluator, HeldCell, Place } from "./engine-parts";
+import { nameFinder } from "./name-finder";
+
+/** Runs of at most this many blank rows are evaluated with the cells around them. */
+const GAP = 100;
+/** With more bands of rows than this, the whole sheet is evaluated. */
+const MOST_BANDS = 1000;
+
+/**
+ * The rows of a sheet that hold cells, as bands. The engine itself would evaluate every position, a million rows for
+ * one cell at their end.
+ */
+function filledBands(getters: any, sheetId: string): Zone[] {
+  const whole = getters.getSheetZone(sheetId);
+  const filled = new Set<number>();
+  for (const { id } of getters.getCells(sheetId)) filled.add(getters.getCellPosition(id).row);
+  const bands: Zone[] = [];
+  for (const row of [...filled].sort((a, b) => a - b)) {
+    const last = bands.at(-1);
+    if (last && row - last.bottom <= GAP) bands.splice(-1, 1, { ...last, bottom: row });
+    else bands.push({ ...whole, top: row, bottom: row });
+  }
+  return bands.length > MOST_BANDS ? [whole] : bands;
+}
+
+/**
+ * Corrects four things in the evaluator: how fast it finds a name, which rows it evaluates, texts in cells of text format, and texts that look
+ * like links.
+ */
+export function correct(evaluator: Evaluator): void {
+  const { getters } = evaluator;
+  // The engine would show the apostrophe that keeps a text in a cell of text format from being a formula: take it off.
+  const getCell = (place: Place): HeldCell | undefined => {
+    const cell: HeldCell | undefined = getters.getCell(place);
+    return cell && !cell.isFormula && cell.format === TEXT_FORMAT && cell.content !== bareValue(cell.content)
+      ? { ...cell, content: bareValue(cell.content) }
+      : cell;
+  };
+  evaluator.getters = Object.create(getters, {
+    getCell: { value: getCell },
+    getNamedRange: { value: nameFinder(() => getters.getNamedRanges()) },
+  });
+
+  // A text typed with an apostrophe in front is never a link, whatever it looks like.
+  const compute = evaluator.computeCell.bind(evaluator);
+  evaluator.computeCell = (place) => {
+    const found = compute(place);
+    if (!found.link) return found;
+    const cell: HeldCell | undefined = getters.getCell(place);
+    if (!cell || cell.isFormula || !cell.content.startsWith("'")) return found;
+    const text = cell.content.slice(1);
+    return { ...found, link: undefined, value: text, formattedValue: text, type: "text" };
+  };
+
+  evaluator.evaluateAllCells = () => {
+    const Cells = evaluator.evaluatedCells.constructor as new () => object;
+    evaluator.evaluatedCells = new Cells();
+    const sheetIds: string[] = getters.getSheetIds();
+    evaluator.evaluate(sheetIds.flatMap((sheetId) => filledBands(getters, sheetId).map((zone) => ({ sheetId, zone }))));
+  };
+}

@@ -1,0 +1,59 @@
+/**
+ * The parts of an .xlsx file that the engine writes, without work that the add-in does not need.
+ * Casts: the engine's types do not include the inner parts of its plugins.
+ */
+import { helpers, registries, type Model } from "@odoo/o-spreadsheet";
+import type { HeldCell, Place } from "./engine-parts";
+
+/** True while a file is made; otherwise the engine would evaluate all cells again, although nothing has changed. */
+let isExporting = false;
+
+export const isMakingFile = (): boolean => isExporting;
+
+/** The parts of an .xlsx file as the engine writes them, with the present values. */
+export async function exportFiles(model: Model) {
+  isExporting = true;
+  try {
+    return (await model.exportXLSX()).files;
+  } finally {
+    isExporting = false;
+  }
+}
+
+/** The positions of all formulas. */
+export function formulaPlaces(getters: any): Place[] {
+  return getters.getSheetIds().flatMap((sheetId: string) =>
+    getters
+      .getCells(sheetId)
+      .filter(({ isFormula }: HeldCell) => isFormula)
+      .map(({ id }: { id: string }) => getters.getCellPosition(id)),
+  );
+}
+
+interface LinkedSheet {
+  readonly id: string;
+  cells: Record<string, unknown>;
+}
+
+const ComputedStyle = registries.statefulUIPluginRegistry.get("cell_computed_style") as unknown as {
+  new (...config: never[]): { readonly getters: any; exportForExcel(data: unknown): void };
+  readonly getters: readonly string[];
+};
+
+/** The engine gives links a colour in a file. It would compute the style of every cell to find them; here it sees the links only. */
+class LinksStyle extends ComputedStyle {
+  static override getters = ComputedStyle.getters;
+
+  override exportForExcel(data: { readonly sheets: readonly LinkedSheet[] }): void {
+    const all = data.sheets.map(({ cells }) => cells);
+    for (const sheet of data.sheets) {
+      const isLink = (xc: string): boolean =>
+        this.getters.getEvaluatedCell({ sheetId: sheet.id, ...helpers.toCartesian(xc) }).link !== undefined;
+      sheet.cells = Object.fromEntries(Object.entries(sheet.cells).filter(([xc]) => isLink(xc)));
+    }
+    super.exportForExcel(data);
+    data.sheets.forEach((sheet, index) => (sheet.cells = all[index]!));
+  }
+}
+
+registries.statefulUIPluginRegistry.replace("cell_computed_style", LinksStyle as never);
