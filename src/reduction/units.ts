@@ -121,7 +121,9 @@ const QUANTITIES = Object.keys(UNITS) as Quantity[];
  * The units of a quantity, in the order of the table.
  * @example unitsOf("length") // ["mm", "cm", "m", "in", "ft"]
  */
-export const unitsOf = (quantity: Quantity): string[] => Object.keys(UNITS[quantity]);
+export const unitsOf = <Q extends Quantity>(quantity: Q): UnitOf<Q>[] =>
+  // Object.keys returns keys of type string; these are the keys of the quantity.
+  Object.keys(UNITS[quantity]) as UnitOf<Q>[];
 
 /**
  * Converts a value to another unit of the same quantity; refuses an unknown unit, and a unit of another quantity.
