@@ -29,6 +29,8 @@ export interface Answer {
   readonly compared?: readonly [found: Figure, against: Figure];
   /** The sentence names its loads and cells as values: see `namedIn`. */
   readonly sentence: Message;
+  /** The row of the load's times and readings that the sentence is about, counted from 1. */
+  readonly row?: number;
 }
 
 /** Limits that a firm has changed, by "Q05.explain". */

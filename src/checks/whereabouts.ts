@@ -16,7 +16,7 @@ export interface CellPlace {
 
 /**
  * The cells of a question, and the cells that its answer names; for a column, the cell of the first load that the
- * answer names.
+ * answer names; for times and readings, the row that the answer is about, otherwise the first.
  */
 export function cellsOf({ check, answer }: Answered, names: readonly SheetName[], values: NamedValues): CellPlace[] {
   const boxes = boxesByName(names);
@@ -24,10 +24,11 @@ export function cellsOf({ check, answer }: Answered, names: readonly SheetName[]
   const [load] = named.loads;
   const wanted = [...new Set([...check.about, ...named.cells])];
   return wanted.flatMap((name) => {
-    const own = name === "times" || name === "readings" ? `${name}_${loadSuffix(load ?? 1)}` : name;
+    const isOfReadings = name === "times" || name === "readings";
+    const own = isOfReadings ? `${name}_${loadSuffix(load ?? 1)}` : name;
     const box = boxes.get(own);
     if (!box) return [];
-    const row = box.rows > 1 && own === name && load !== undefined ? rowOfLoad(values, load) : 0;
+    const row = isOfReadings ? (answer.row ?? 1) - 1 : box.rows > 1 && load !== undefined ? rowOfLoad(values, load) : 0;
     return [{ called: labelOf(own), address: cellAddress(box.row + Math.min(row, box.rows - 1), box.col) }];
   });
 }

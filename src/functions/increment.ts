@@ -1,6 +1,6 @@
 /** Worksheet functions of one load increment: log of time, root of time, fit to theory, secondary compression. */
 import { convert } from "../reduction/units";
-import { distinct, type Message } from "../reduction/message";
+import type { Message } from "../reduction/message";
 import { remarkText, type Outcome } from "../reduction/outcome";
 import {
   coefficientOfConsolidation,
@@ -11,6 +11,7 @@ import {
   type Drainage,
 } from "../reduction/increment/cv";
 import { logTimeLines, rootTimeLines } from "../reduction/increment/constructions/lines";
+import { constructionRemarks } from "../reduction/increment/reduce";
 import { secondarySlope } from "../reduction/increment/constructions/secondary";
 import { cyclesPast, noSlope } from "../reduction/increment/constructions/tail";
 import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../reduction/increment/fit/terzaghi";
@@ -308,11 +309,11 @@ function timeCurve(times: any[][], readings: any[][], picks?: any[][], procedure
   const zerosCount = toChoice(zeros, "the meaning of zeros", ["blank", "readings"], "blank") === "readings";
   const [t, d] = toCurve(times, readings);
   if (t.length === 0 || d.every((reading) => reading === 0)) return [new Array(11).fill("")];
-  const { cleaned, logTime, rootTime } = reduce(times, readings, picks, procedure, zerosCount);
+  const increment = reduce(times, readings, picks, procedure, zerosCount);
+  const { cleaned, logTime, rootTime } = increment;
   valueOf(cleaned);
   const log = logTime.ok ? logTime.value : undefined;
   const root = rootTime.ok ? rootTime.value : undefined;
-  const remarks = [logTime, rootTime].flatMap((outcome) => (outcome.ok ? outcome.remarks : [outcome.reason]));
   return [
     [
       log?.d0 ?? "",
@@ -325,7 +326,7 @@ function timeCurve(times: any[][], readings: any[][], picks?: any[][], procedure
       root?.d100 ?? "",
       root?.t90 ?? "",
       log?.tailSlope ?? "",
-      remarkText(distinct(remarks)),
+      remarkText(constructionRemarks(increment)),
     ],
   ];
 }

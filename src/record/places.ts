@@ -1,4 +1,5 @@
 /** Finds the positions of the names of a sheet in the list of a workbook port. */
+import { cellAddress } from "../workbook/address";
 import type { Layout } from "../specification/placed-formulas";
 import type { Box, SheetName } from "../workbook/port";
 import type { NamedValues } from "./record";
@@ -12,6 +13,12 @@ export function boxesByName(names: readonly SheetName[]): ReadonlyMap<string, Bo
   for (const { name, place } of names)
     if (place !== "lost" && !boxes.has(name.toLowerCase())) boxes.set(name.toLowerCase(), place);
   return boxes;
+}
+
+/** The address of the cell of a name in a row, counted from 1; undefined if the sheet has none there. */
+export function cellBeside(names: readonly SheetName[], name: string, row = 1): string | undefined {
+  const box = boxesByName(names).get(name);
+  return box && row <= box.rows ? cellAddress(box.row + row - 1, box.col) : undefined;
 }
 
 /** The layout of a sheet for the formulas of its names: the positions of the names, and the load number of each row. */

@@ -61,6 +61,8 @@ export interface LoadRecord {
   readonly wetting: boolean;
   /** yyyy-mm-dd */
   readonly started?: string;
+  /** The moment of loading as a day number, with the time of day as its fraction. */
+  readonly appliedAt?: number;
   /** Mass on the hanger in kg and temperature in degrees Celsius: columns that a firm may add. */
   readonly hangerMass?: number;
   readonly temperature?: number;
@@ -284,6 +286,12 @@ class Reader {
     return typeof cell === "number" ? cell : this.#text(name, row);
   }
 
+  /** A day number, with the time of day as its fraction. */
+  dayNumber(name: string, row: number): number | undefined {
+    const cell = this.#cell(name, row);
+    return typeof cell === "number" && cell >= 1 && cell <= LAST_DAY ? cell : undefined;
+  }
+
   /** A date with its time of day, or the text in its place. */
   moment(name: string, row: number): string | undefined {
     const cell = this.#cell(name, row);
@@ -391,6 +399,7 @@ function readLoads(reader: Reader): LoadRecord[] {
       inundated: mark !== undefined,
       wetting: mark === "wetting",
       started: reader.word("load_started", row),
+      appliedAt: reader.dayNumber("load_started", row),
       hangerMass: reader.number("load_mass", row),
       temperature: reader.number("load_temperature", row),
       readings: DESCRIBED.has(`times${series}`) ? readReadings(reader, `times${series}`, `readings${series}`) : [],

@@ -1,11 +1,28 @@
 /** The remarks of a data sheet as messages, from its record: the cells of remarks show them in English. */
 import { fieldCurve } from "../reduction/curve/field-curve";
 import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
-import { distinct, joined, say, type Message } from "../reduction/message";
+import { joined, say, type Message } from "../reduction/message";
+import { constructionRemarks } from "../reduction/increment/reduce";
 import { then, type Outcome } from "../reduction/outcome";
 import { picksOfCurve } from "./picks";
+import { rulesOf } from "../specification/versions";
 import type { RemarkName, TestRecord } from "./record";
 import { inputs, inSheetStress, reduced, seatingDeflection, type LoadReduced } from "./reduced-test";
+
+/** The remarks of the load table on the clock of a load. Sheets up to version 5 have none. */
+function clockNotes({ version, loads }: TestRecord, { record: load }: LoadReduced): Message[] {
+  if (!rulesOf({ version }).clockIsAsked) return [];
+  const early = load.readings.filter(({ time }) => time !== undefined && time < 0).at(-1);
+  const above = loads[loads.indexOf(load) - 1];
+  const isBack = load.appliedAt !== undefined && above?.appliedAt !== undefined && load.appliedAt < above.appliedAt;
+  const isBlank =
+    load.started === undefined && load.readings.length > 0 && loads.some(({ appliedAt }) => appliedAt !== undefined);
+  return [
+    ...(early ? [say`the time in row ${early.row} is before the load: correct or clear it`] : []),
+    ...(isBack ? [say`applied before the load above it: correct one of the two moments`] : []),
+    ...(isBlank ? [say`the moment of loading is blank, and other loads have one: enter it`] : []),
+  ];
+}
 
 /** Remarks that the load table puts before the remarks of the constructions. */
 function notes(record: TestRecord, load: LoadReduced, before: LoadReduced | undefined): Message[] {
@@ -17,6 +34,7 @@ function notes(record: TestRecord, load: LoadReduced, before: LoadReduced | unde
     load.record.results.height_end > before.record.results.height_end;
   const noPoint = record.words.curve_from === "d100" && load.record.results.void_ratio_d100 === undefined;
   return [
+    ...clockNotes(record, load),
     ...(record.deflections.every(({ stress }) => stress === undefined) ? [say`not corrected for the apparatus`] : []),
     ...(seatingDeflection(record).ok
       ? []
@@ -36,9 +54,9 @@ export function remarkOfLoad(record: TestRecord, number: number): Message | unde
   const index = loads.findIndex((one) => one.record.number === number);
   const load = loads[index];
   if (!load) return undefined;
-  const { cleaned, logTime, rootTime } = load.increment;
+  const { cleaned } = load.increment;
   const ofCurve = cleaned.ok
-    ? distinct([logTime, rootTime].flatMap((outcome) => (outcome.ok ? outcome.remarks : [outcome.reason])))
+    ? constructionRemarks(load.increment)
     : [say`the time curve is refused: ${cleaned.reason}`];
   return joined([...notes(record, load, loads[index - 1]), ...(ofCurve.length ? ofCurve : [say`ok`])]);
 }

@@ -2,6 +2,7 @@
  * Describes a load that is still on the specimen: its schedule, the readings so far, and the time at which it was
  * applied.
  */
+import { say, type Message } from "../reduction/message";
 import { readingsName, timesName } from "../specification/readings";
 import type { CellValue } from "../workbook/port";
 import type { LoadRecord, NamedValues, TestRecord } from "./record";
@@ -46,6 +47,15 @@ export const usedRows = (cells: readonly CellValue[]): number =>
 /** True if the moment has a time of day. A date alone does not tell when the load was applied. */
 export const hasTimeOfDay = (started: number | undefined): started is number =>
   started !== undefined && started % 1 !== 0;
+
+/** The question to ask before a second reading is written for a time that has one. */
+export function readAlready({ rows }: StandingLoad, time: number): Message | undefined {
+  const same = rows.find((one) => one.reading !== undefined && one.time === time);
+  return (
+    same &&
+    say`the load has a reading at ${same.time} min already, in row ${same.row} of its times: write this one only if the time is wrong there`
+  );
+}
 
 /** The loads that can be read: the loads that have a stress. */
 export const loadsToRead = ({ loads }: TestRecord): readonly LoadRecord[] =>

@@ -267,6 +267,15 @@ const OUT_OF_ORDER =
   `${stressAt(1)}>0,(${stressAt(1)}-[^load_stress])*${DIRECTION_BEFORE}>0),FALSE),` +
   '"the stress turns back under this load alone: correct it if it was mistyped; ",""))';
 
+/**
+ * The remark on the clock of a row: a time before the load, a moment of loading before that of the load before, and no
+ * moment of loading where other loads have one.
+ */
+const CLOCK =
+  `IFERROR(IF(MIN({times_#})<0,"the time in row "&SUMPRODUCT(MAX(ISNUMBER({times_#})*({times_#}<0)*(ROW({times_#})-ROW(INDEX({times_#},1))+1)))&" is before the load: correct or clear it; ",""),"")&` +
+  'IFERROR(IF(AND(COUNT([load_started],[^load_started])=2,[load_started]<[^load_started]),"applied before the load above it: correct one of the two moments; ",""),"")&' +
+  'IF(AND([load_started]="",[end_reading]<>"",COUNT({load_started})>0),"the moment of loading is blank, and other loads have one: enter it; ","")';
+
 const COEFFICIENTS: readonly Column[] = [
   ...repeated("coefficients"),
   result(
@@ -395,7 +404,7 @@ const COEFFICIENTS: readonly Column[] = [
     measure: "text",
     kind: "remark",
     formula:
-      `=${OUT_OF_ORDER}&IF([end_reading]="","",` +
+      `=${OUT_OF_ORDER}&${CLOCK}&IF([end_reading]="","",` +
       'IF(COUNT({apparatus_stress})=0,"not corrected for the apparatus; ","")' +
       '&IF(AND(COUNT({apparatus_stress})>0,COUNT({apparatus_deflection_seating})=0),"the deflection table does not reach the seating stress: enter a row for it; ",IF(AND(COUNT([deformation])=1,[apparatus_deflection]=""),"the deflection table does not reach this stress: correct the stress or extend the table; ",""))' +
       '&IF(COUNT([height_end],{solids_height})<2,"",IF([height_end]>{solids_height},"","the height at the end is not above the height of solids: correct the readings; "))' +

@@ -36,6 +36,7 @@ const OPTIONAL: ReadonlySet<string> = new Set([
   "seating_stress",
   "seating_mark",
   "load_mark",
+  "load_started",
   "test_temperature",
   "pore_salt",
   "apparatus_stress",

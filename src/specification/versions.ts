@@ -221,6 +221,8 @@ export interface SheetRules {
   readonly zerosCount: boolean;
   /** The table of picks has rows of the compression curve; up to version 5, only of loads. */
   readonly curveIsPicked: boolean;
+  /** The remark on a load speaks of its clock; up to version 5, it does not. */
+  readonly clockIsAsked: boolean;
   /** Only loads that consolidate have cv, k and C alpha; up to version 3, unloading has cv as well. */
   readonly cvOfConsolidation: boolean;
   /**
@@ -240,6 +242,7 @@ export function rulesOf({ version = TEMPLATE_VERSION }: { readonly version?: num
     cvOfConsolidation: isOfVersion4,
     knowsWetting: isOfVersion4,
     curveIsPicked: version >= 6,
+    clockIsAsked: version >= 6,
   };
 }
 

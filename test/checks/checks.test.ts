@@ -322,6 +322,7 @@ const CASES: Readonly<Record<string, Case>> = {
     fail: [
       [{ times_05: TIMES.map((t) => (t === 15 ? 8 : t)) }, "stop", /row 9 is at 8 min, not after the 8 min/],
       [{ times_05: ["", ...TIMES.slice(1)] }, "stop", /row 1 has a reading and no time/],
+      [{ times_05: [-1, ...TIMES.slice(1)] }, "stop", /row 1 is at -1 min, before the load: correct or clear it/],
       [{ times_05: [0.05, ...TIMES.slice(1)] }, "explain", /first reading is at 0.05 min/],
     ],
     needs: [allReadings, /loads with readings/],

@@ -40,6 +40,11 @@ test("the readings of a load are given from their first row", () => {
   expect(addresses("Q23", say`no load`)).toEqual(["E21"]);
 });
 
+test("the row of the readings that the answer is about is given", () => {
+  const { check, answer } = said("Q23", say`${load(5)}: row 3 goes back`);
+  expect(cellsOf({ check, answer: { ...answer, row: 3 } }, NAMES, VALUES)[0]?.address).toBe("F23");
+});
+
 test("cells that the message names are added, wherever they stand in it; a number in a text is not a load", () => {
   const needs = say`it needs ${listed([cellNamed("lever_ratio"), nameOf("load_stress")])}`;
   expect(addresses("Q58", say`${load(2)}: ${needs}`)).toEqual(["D21", "B22"]);

@@ -210,7 +210,7 @@ export const TIME_CURVE_CHECKS = [
         const worst = backs.reduce((a, b) => (b.back > a.back ? b : a));
         const isTurn =
           factor !== undefined && TURNS.some((length) => Math.abs(worst.back * factor - length) < 0.05 * length);
-        return within(
+        const answer = within(
           record,
           say`the greatest step back`,
           Math.max(0, worst.back),
@@ -220,6 +220,7 @@ export const TIME_CURVE_CHECKS = [
             ? say`row ${worst.row} of the readings goes back against the movement (one turn of the dial's hand): check it`
             : say`row ${worst.row} of the readings goes back against the movement: check it`,
         );
+        return { ...answer, row: worst.row };
       });
     },
   }),
@@ -256,7 +257,19 @@ export const TIME_CURVE_CHECKS = [
       eachLoad(reduced, ({ record: { readings } }): Answer => {
         const timed = readings.filter((one): one is Reading & { time: number } => one.time !== undefined);
         const untimed = readings.find(({ time }) => time === undefined);
-        if (untimed) return { status: "stop", sentence: say`row ${untimed.row} has a reading and no time` };
+        if (untimed)
+          return { status: "stop", row: untimed.row, sentence: say`row ${untimed.row} has a reading and no time` };
+        const early = timed.find(({ time }) => time < 0);
+        if (early)
+          return {
+            status: "stop",
+            row: early.row,
+            compared: [
+              figure(record, say`time in row ${early.row}`, early.time, "minutes"),
+              figure(record, say`moment of loading`, 0, "minutes"),
+            ],
+            sentence: say`row ${early.row} is at ${early.time} min, before the load: correct or clear it`,
+          };
         const back = neighbours(timed).find(([before, { time }]) => time <= before.time);
         if (back) {
           const [before, one] = back;
@@ -266,6 +279,7 @@ export const TIME_CURVE_CHECKS = [
               figure(record, say`time in row ${one.row}`, one.time, "minutes"),
               figure(record, say`time in the row before`, before.time, "minutes"),
             ],
+            row: one.row,
             sentence: say`row ${one.row} is at ${one.time} min, not after the ${before.time} min of the row before`,
           };
         }

@@ -117,7 +117,7 @@ export function cleanReadings(
   let count = 0;
   let zeroReading: number | undefined;
   let seen = false;
-  let ordered = true;
+  let backRow = 0;
   let increasing = true;
   let last = 0;
   let least = Infinity;
@@ -137,7 +137,7 @@ export function cleanReadings(
       else zeroReading = reading;
     } else if (isBlank) blankReadings.push(i + 1);
     else {
-      if (time < last) ordered = false;
+      if (time < last && backRow === 0) backRow = i + 1;
       if (time <= last) increasing = false;
       last = time;
       if (reading < least) least = reading;
@@ -157,9 +157,15 @@ export function cleanReadings(
   };
   if (blankTimes.length)
     remarks.push(leftOut(blankTimes, say`a reading without a time (a time of zero counts only in the first row)`));
-  if (blankReadings.length && count) remarks.push(leftOut(blankReadings, say`the reading is blank or zero`));
-  if (!ordered) remarks.push(say`the times are not in order: they were sorted`);
-  const kept = ordered ? asGiven : sorted(asGiven);
+  // Times of the schedule after the last reading are not left out: nothing was read then.
+  const lastRow = keptRows.subarray(0, count).reduce((most, row) => Math.max(most, row), 0);
+  const blankBetween = blankReadings.filter((row) => row < lastRow);
+  if (blankBetween.length) remarks.push(leftOut(blankBetween, say`the reading is blank or zero`));
+  if (backRow > 0)
+    remarks.push(
+      say`the time in row ${backRow} is before a time above it: the readings were sorted by time; correct it if the clock was wrong`,
+    );
+  const kept = backRow > 0 ? sorted(asGiven) : asGiven;
   const repeated = increasing ? [] : repeatedRows(kept);
   if (repeated.length) remarks.push(say`${list(repeated)} repeat a time: readings at the same time were averaged`);
   const step = readingStep(kept.readings);

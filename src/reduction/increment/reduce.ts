@@ -1,7 +1,7 @@
 /**
  * One load increment, reduced once by every method. The cells, the pane, the plots and the checks all show this result.
  */
-import { say, verbatim, fixed, type Message } from "../message";
+import { distinct, say, verbatim, fixed, type Message } from "../message";
 import { given, notApplicable, then, type Outcome } from "../outcome";
 import { median } from "../numeric/median";
 import { T50, T90 } from "./cv";
@@ -61,6 +61,17 @@ export function reduceIncrement(
   const add = <T>(outcome: Outcome<T>): Outcome<T> =>
     outcome.ok ? given(outcome.value, [...shared, ...outcome.remarks]) : outcome;
   return { cleaned, theory: fitted, fit: add(fit), logTime: add(log), rootTime: add(root) };
+}
+
+/**
+ * What the two constructions say of the readings, each remark once. If both refuse, what was done to the readings is
+ * said before the reasons. Empty if the readings cannot be used at all.
+ * @example constructionRemarks(reduceIncrement([0, 2, 2], [1, 5, 8])) // ["rows 2 and 3 repeat a time: readings at the same time were averaged", "6 readings at different times are needed; there is 1"]
+ */
+export function constructionRemarks({ cleaned, logTime: log, rootTime: root }: Increment): Message[] {
+  if (!cleaned.ok) return [];
+  const onReadings = log.ok || root.ok ? [] : cleaned.remarks;
+  return distinct([...onReadings, ...[log, root].flatMap((one) => (one.ok ? one.remarks : [one.reason]))]);
 }
 
 /**

@@ -39,7 +39,13 @@ test("readings out of order are sorted, with a remark", () => {
   expect(series.times).toEqual([0.1, 1, 10]);
   expect(series.readings).toEqual([1.2, 1.4, 1.9]);
   expect(series.rows).toEqual(["row 2", "row 1", "row 3"]);
-  expect(remarks).toEqual(["the times are not in order: they were sorted"]);
+  expect(remarks).toEqual([
+    "the time in row 2 is before a time above it: the readings were sorted by time; correct it if the clock was wrong",
+  ]);
+});
+
+test("times of the schedule after the last reading have no remark: nothing was read then", () => {
+  expect(clean([0.1, 1, 10, 100, 1000], [1.2, 1.4, 1.9, null, 0]).remarks).toEqual([]);
 });
 
 test("equal times are averaged, and the remark names the rows", () => {
@@ -65,7 +71,7 @@ test("a long list of rows is shortened", () => {
     times,
     times.map((t) => (t % 2 ? 1 + 0.1 * t : 0)),
   );
-  expect(remarks).toEqual(["rows 2, 4, 6 and 7 more are left out: the reading is blank or zero"]);
+  expect(remarks).toEqual(["rows 2, 4, 6 and 6 more are left out: the reading is blank or zero"]);
 });
 
 test("a negative time is refused with its row", () => {

@@ -5,6 +5,7 @@
 import { Text } from "@fluentui/react-components";
 import { useReducer } from "react";
 import { stressText } from "../../../record/reduced-test";
+import { cellBeside } from "../../../record/places";
 import { loadInFrame, loadsToRead, standingLoad, type StandingLoad } from "../../../record/standing-load";
 import { DAY_MINUTES, localDayNumber } from "../../../workbook/day-number";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -36,8 +37,14 @@ function offeredNow(load: StandingLoad, now: number, { byClock, row: chosen }: B
   const clock = elapsed(load, now);
   const row = rowForNow(load, now, chosen);
   if (row) {
-    // A reading for a row that the person chose was taken at the time of that row, and is only entered later.
-    const isOff = row.row !== chosen && clock !== undefined && clock > 0 && isOffSchedule(row.time, clock);
+    // A reading for a row that the person chose was taken at the time of that row, and is only entered later. A clock
+    // that has gone back tells no time.
+    const isOff =
+      row.row !== chosen &&
+      !isClockBehind(load, now) &&
+      clock !== undefined &&
+      clock > 0 &&
+      isOffSchedule(row.time, clock);
     return { row: row.row, scheduled: row.time, clock, byClock: clock !== undefined && (byClock ?? isOff) };
   }
   const isOpen = load.freeRow !== undefined && clock !== undefined && !isClockBehind(load, now);
@@ -84,9 +91,10 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
   const load = loads.find((one) => one.number === number);
   const standing = number === undefined ? undefined : standingLoad(record, values, number);
   const offered = standing && offeredNow(standing, now, state);
-  const { write, takeBack, start } = useBenchWriting({ port, sheet, record, load, state, dispatch, again });
+  const { write, takeBack, start } = useBenchWriting({ port, sheet, record, load, standing, state, dispatch, again });
   if (!load || !standing) return <Notice intent="info">{words.noLoads}</Notice>;
   const due = dueReadings(standing, now);
+  const moment = cellBeside(reading.names, "load_started", standing.row);
   return (
     <>
       <Choice
@@ -100,12 +108,13 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
       <LoadStart
         key={standing.number}
         load={standing}
+        cell={moment}
         now={now}
         busy={state.busy}
         onStart={(started) => void start(standing.row, started)}
       />
       <Step title={words.next}>
-        {isClockBehind(standing, now) && <Notice intent="warning">{words.clockBehind}</Notice>}
+        {isClockBehind(standing, now) && <Notice intent="warning">{words.clockBehind(moment)}</Notice>}
         <NextReading load={standing} due={due} now={now} />
         {offered && (
           <ReadingEntry

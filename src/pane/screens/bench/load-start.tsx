@@ -21,12 +21,14 @@ const toSecond = (day: number): number => Math.round(day * 86_400) / 86_400;
 
 export interface LoadStartProps {
   readonly load: StandingLoad;
+  /** The address of the cell with the moment of loading; undefined if the sheet has none. */
+  readonly cell: string | undefined;
   readonly now: number;
   readonly busy: boolean;
   readonly onStart: (started: number) => void;
 }
 
-export function LoadStart({ load, now, busy, onStart }: LoadStartProps) {
+export function LoadStart({ load, cell, now, busy, onStart }: LoadStartProps) {
   const styles = useStyles();
   const [typed, setTyped] = useState<string>();
   const gone = elapsed(load, now);
@@ -36,7 +38,7 @@ export function LoadStart({ load, now, busy, onStart }: LoadStartProps) {
         <Text block>{words.started(momentText(load.started, now))}</Text>
         {gone < -CLOCK_SLACK ? (
           <Text block role="status">
-            {words.future}
+            {words.future(cell)}
           </Text>
         ) : (
           <Text block size={500} weight="semibold" style={{ fontVariantNumeric: "tabular-nums" }}>
@@ -48,7 +50,7 @@ export function LoadStart({ load, now, busy, onStart }: LoadStartProps) {
   const moment = fieldMoment(typed ?? fieldText(now));
   return (
     <>
-      <Text block>{words.noStart}</Text>
+      <Text block>{words.noStart(cell)}</Text>
       <div className={styles.row}>
         <Button appearance="primary" disabled={busy} onClick={() => onStart(toSecond(localDayNumber(new Date())))}>
           {words.appliedNow}

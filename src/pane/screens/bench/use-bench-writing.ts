@@ -2,6 +2,7 @@
 import { useCallback, type Dispatch } from "react";
 import { incrementOfLoad } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
+import { readAlready, type StandingLoad } from "../../../record/standing-load";
 import { offCurve } from "../../../reduction/increment/off-curve";
 import { rulesOf } from "../../../specification/versions";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -31,13 +32,14 @@ export interface BenchWriting {
   readonly sheet: string;
   readonly record: TestRecord;
   readonly load: LoadRecord | undefined;
+  readonly standing: StandingLoad | undefined;
   readonly state: BenchState;
   readonly dispatch: Dispatch<BenchAct>;
   /** Reads the sheet again. */
   readonly again: () => Promise<void>;
 }
 
-export function useBenchWriting({ port, sheet, record, load, state, dispatch, again }: BenchWriting) {
+export function useBenchWriting({ port, sheet, record, load, standing, state, dispatch, again }: BenchWriting) {
   const change = useCallback(
     async (work: () => Promise<Written>, done: BenchAct): Promise<void> => {
       dispatch({ does: "begin" });
@@ -58,15 +60,16 @@ export function useBenchWriting({ port, sheet, record, load, state, dispatch, ag
 
   const write = async (offered: Offered): Promise<void> => {
     const time = timeOf(offered);
-    if (state.busy || !load || time === undefined) return;
+    if (state.busy || !load || !standing || time === undefined) return;
     const reading = readingIn(state.typed, record);
     if (typeof reading === "string") return dispatch({ does: "tell", telling: { intent: "error", sentence: reading } });
-    const doubt = state.doubt ? undefined : offCurve(incrementOfLoad(record, load), time, reading);
-    if (doubt) return dispatch({ does: "doubt", why: doubt });
+    const at = offered.byClock ? written(time) : time;
+    const doubt = readAlready(standing, at) ?? offCurve(incrementOfLoad(record, load), time, reading);
+    if (doubt && !state.doubt) return dispatch({ does: "doubt", why: doubt });
     const entry: Entry = {
       load: load.number,
       row: offered.row,
-      time: offered.byClock ? written(time) : time,
+      time: at,
       reading,
       timeBefore: offered.scheduled ?? "",
     };

@@ -14,13 +14,14 @@ export const bench = {
   appliedNow: "Jetzt aufgebracht",
   setStart: "Zeitpunkt eintragen",
   startHint: "Datum und Uhrzeit der Belastung. Daraus folgen die Uhrzeiten der Ablesungen.",
-  noStart:
-    "Das Blatt nennt nicht, um welche Uhrzeit diese Last aufgebracht wurde. Drücken Sie „Jetzt aufgebracht“, wenn sie wirkt, oder geben Sie den Zeitpunkt ein.",
+  noStart: (cell: string | undefined) =>
+    `Das Blatt nennt nicht, um welche Uhrzeit diese Last aufgebracht wurde${cell ? ` (Zelle ${cell})` : ""}. Drücken Sie „Jetzt aufgebracht“, wenn sie wirkt, oder geben Sie den Zeitpunkt ein.`,
   started: (moment: string) => `Aufgebracht um ${moment}. Der Zeitpunkt steht in der Lasttabelle.`,
   standing: "Steht seit",
-  future: "Der Zeitpunkt der Belastung liegt vor der Uhr dieses Rechners: Prüfen Sie beide.",
-  clockBehind:
-    "Eine Ablesung hat eine spätere Zeit, als die Uhr seit der Belastung zeigt. Prüfen Sie den Zeitpunkt der Belastung in der Lasttabelle und die Uhr dieses Rechners.",
+  future: (cell: string | undefined) =>
+    `Der Zeitpunkt der Belastung${cell ? ` (Zelle ${cell})` : ""} ist später als die Uhr dieses Rechners: Prüfen Sie beide.`,
+  clockBehind: (cell: string | undefined) =>
+    `Eine Ablesung hat eine spätere Zeit, als die Uhr seit der Belastung zeigt. Prüfen Sie den Zeitpunkt der Belastung${cell ? ` in Zelle ${cell}` : ""} und die Uhr dieses Rechners.`,
   next: "Nächste Ablesung",
   nextAt: (time: string, moment: string) => `${time}, um ${moment}`,
   dueIn: (lasting: string) => `in ${lasting}`,

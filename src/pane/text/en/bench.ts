@@ -13,13 +13,14 @@ export const bench = {
   appliedNow: "Applied now",
   setStart: "Write the moment",
   startHint: "Date and time of loading. Clock times follow from it.",
-  noStart:
-    "The sheet does not say at what time this load was applied. Press “Applied now” when you put it on, or enter the moment.",
+  noStart: (cell: string | undefined) =>
+    `The sheet does not say at what time this load was applied${cell ? ` (cell ${cell})` : ""}. Press “Applied now” when you put it on, or enter the moment.`,
   started: (moment: string) => `Applied at ${moment}. The moment is in the load table.`,
   standing: "Under load for",
-  future: "The moment of loading is later than the clock of this computer: check both.",
-  clockBehind:
-    "A reading has a later time than the clock shows since loading. Check the moment of loading in the load table, and the clock of this computer.",
+  future: (cell: string | undefined) =>
+    `The moment of loading${cell ? ` (cell ${cell})` : ""} is later than the clock of this computer: check both.`,
+  clockBehind: (cell: string | undefined) =>
+    `A reading has a later time than the clock shows since loading. Check the moment of loading${cell ? ` in cell ${cell}` : ""}, and the clock of this computer.`,
   next: "Next reading",
   nextAt: (time: string, moment: string) => `${time}, at ${moment}`,
   dueIn: (lasting: string) => `in ${lasting}`,

@@ -2,6 +2,7 @@
 import { act } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { BenchScreen } from "../../../../src/pane/screens/bench/bench-screen";
+import { cellBeside } from "../../../../src/record/places";
 import { CATALOGUES } from "../../../../src/pane/text";
 import { localDayNumber } from "../../../../src/workbook/day-number";
 import type { CellValue } from "../../../../src/workbook/port";
@@ -162,9 +163,35 @@ test("if the sheet is protected, the typed reading stays in the field", async ()
   expect(field().value).toBe("1936");
 });
 
+/** The address of the moment of loading of load 1. */
+const momentCell = async () => cellBeside(await port.listNames(SHEET), "load_started");
+
+test("a clock that goes back is told with the cell of the moment; the readings stay, and another can be written", async () => {
+  await show(sheet(10, 5));
+  expect(said()).toContain(words.clockBehind(await momentCell()));
+  expect(await momentCell()).toMatch(/^[A-Z]+\d+$/);
+  await enter("1936");
+  expect(readings().slice(0, 11)).toEqual([...divisions.slice(0, 10), 1936]);
+});
+
+test("a load that is applied later than the clock is told with its cell", async () => {
+  await show(sheet(0, -30));
+  expect(said()).toContain(words.future(await momentCell()));
+});
+
+test("the screen asks before a second reading is written for the same time; a second Enter writes it below", async () => {
+  // The clock stands at the time of the last row, which has its reading.
+  await show({ ...sheet(0, 100.02), times_01: column(40, [0, 50, 100]), readings_01: column(40, [1500, 1800, 1900]) });
+  await enter("1901");
+  expect(said()).toContain("has a reading at 100 min already, in row 3");
+  expect(readings()[3]).toBe("");
+  await submit();
+  expect(readings().slice(2, 4)).toEqual([1900, 1901]);
+});
+
 test("“Applied now” writes the moment into the load table", async () => {
   await show(sheet(1));
-  expect(said()).toContain(words.noStart);
+  expect(said()).toContain(words.noStart(await momentCell()));
   const before = localDayNumber(new Date());
   await press(words.appliedNow);
   const started = Number(port.columns(SHEET).load_started[0]);

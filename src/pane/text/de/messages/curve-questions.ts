@@ -21,8 +21,11 @@ export const curveQuestions: Readonly<Record<string, string>> = {
     "die Messuhr wurde verstellt, oder die Nullablesung wurde unter der Last genommen",
   "Do the times of each load begin at 0 and grow?": "Beginnen die Zeiten jeder Laststufe bei 0 und wachsen sie?",
   "row {0} has a reading and no time": "Zeile {0} hat eine Ablesung und keine Zeit",
-  "time in row {0}": "Zeit in Zeile {0}",
   "time in the row before": "Zeit in der Zeile davor",
+  "time in row {0}": "Zeit in Zeile {0}",
+  "moment of loading": "Zeitpunkt der Belastung",
+  "row {0} is at {1} min, before the load: correct or clear it":
+    "Zeile {0} ist bei {1} min, vor der Belastung: berichtigen oder löschen Sie sie",
   "row {0} is at {1} min, not after the {2} min of the row before":
     "Zeile {0} steht bei {1} min, nicht nach den {2} min der Zeile davor",
   "first time": "erste Zeit",

@@ -1,5 +1,13 @@
 /** Messages about the cells of a record, its loads, and the files made from it. */
 export const record: Readonly<Record<string, string>> = {
+  "the time in row {0} is before the load: correct or clear it":
+    "die Zeit in Zeile {0} liegt vor der Belastung: berichtigen oder löschen Sie sie",
+  "applied before the load above it: correct one of the two moments":
+    "vor der Laststufe darüber aufgebracht: berichtigen Sie einen der beiden Zeitpunkte",
+  "the moment of loading is blank, and other loads have one: enter it":
+    "der Zeitpunkt der Belastung fehlt, und andere Laststufen haben einen: tragen Sie ihn ein",
+  "the load has a reading at {0} min already, in row {1} of its times: write this one only if the time is wrong there":
+    "die Laststufe hat bei {0} min schon eine Ablesung, in Zeile {1} ihrer Zeiten: tragen Sie diese nur ein, wenn die Zeit dort falsch ist",
   // Cells.
   "{0} {1}": "{0} {1}",
   "{0}, row {1}, {2}": "{0}, Zeile {1}, {2}",

@@ -1,0 +1,69 @@
+/** Remarks of the load table on the clock: each names its row, says what to do, and is that of the record. */
+import { blankSheet, fillSheet } from "../../src/datasheet";
+import { readRecord } from "../../src/record/record";
+import { remarkOfLoad } from "../../src/record/sheet-remarks";
+import { english } from "../../src/reduction/message";
+import type { CellValue } from "../../src/workbook/port";
+import { calculate } from "./sheet-in-engine";
+import { namedValues } from "./read-sheet";
+
+jest.setTimeout(180_000);
+
+const DAY = 46_000.4;
+const TIMES = [0, 0.25, 1, 4, 15, 60, 240, 1440];
+const READINGS = [100, 105, 110, 120, 135, 150, 158, 162];
+
+/** The remarks of both loads on the sheet, and of its record. */
+async function remarks(changes: Record<string, CellValue[]>): Promise<{ sheet: CellValue[]; record: string[] }> {
+  const plan = fillSheet(blankSheet("SI", { loads: 10, readingRows: 30 }), {
+    load_stress: [50, 100],
+    load_started: [DAY, DAY + 1],
+    times_01: TIMES,
+    readings_01: READINGS,
+    times_02: TIMES,
+    readings_02: READINGS.map((reading) => reading + 62),
+    ...changes,
+  });
+  const calculated = await calculate(plan);
+  const record = readRecord(await namedValues(plan));
+  return {
+    sheet: [0, 1].map((row) => calculated.value("load_remark", row)),
+    record: [1, 2].map((load) => english(remarkOfLoad(record, load)!)),
+  };
+}
+
+test("with a clock that runs, no remark speaks of it", async () => {
+  const { sheet } = await remarks({});
+  expect(sheet.join()).not.toMatch(/before|moment/);
+});
+
+test("a time before the load is told with its row", async () => {
+  const { sheet } = await remarks({ times_02: [0, 0.25, -1, 4, 15, 60, 240, 1440] });
+  expect(sheet[1]).toMatch(/^the time in row 3 is before the load: correct or clear it; /);
+});
+
+test("a clock that goes back within a load is told with its row, and every reading is used", async () => {
+  const { sheet } = await remarks({ times_02: [0, 0.25, 1, 4, 2, 60, 240, 1440] });
+  expect(sheet[1]).toContain("the time in row 5 is before a time above it: the readings were sorted by time");
+});
+
+test("a reading that stands twice is told with its rows", async () => {
+  const { sheet } = await remarks({ times_02: [0, 0.25, 1, 4, 4, 60, 240, 1440] });
+  expect(sheet[1]).toContain("rows 4 and 5 repeat a time: readings at the same time were averaged");
+});
+
+test("a load applied before the load above it is told; so is a load without a moment among others", async () => {
+  expect((await remarks({ load_started: [DAY, DAY - 0.1] })).sheet[1]).toMatch(/^applied before the load above it/);
+  const blank = await remarks({ load_started: [DAY] });
+  expect(blank.sheet[1]).toMatch(/^the moment of loading is blank, and other loads have one: enter it; /);
+  expect(blank.sheet[0]).not.toContain("moment");
+  expect((await remarks({ load_started: [] })).sheet.join()).not.toContain("moment");
+});
+
+test("the record gives the remarks of the sheet, so that a report says them in its language", async () => {
+  const { sheet, record } = await remarks({
+    load_started: [DAY, DAY - 1],
+    times_02: [0, 0.25, -1, 4, 15, 60, 240, 1440],
+  });
+  expect(record).toEqual(sheet);
+});
