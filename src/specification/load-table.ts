@@ -272,7 +272,7 @@ const OUT_OF_ORDER =
  * moment of loading where other loads have one.
  */
 const CLOCK =
-  `IFERROR(IF(MIN({times_#})<0,"the time in row "&SUMPRODUCT(MAX(ISNUMBER({times_#})*({times_#}<0)*(ROW({times_#})-ROW(INDEX({times_#},1))+1)))&" is before the load: correct or clear it; ",""),"")&` +
+  `IFERROR(IF(COUNTIF({times_#},"<0")>0,"the time in row "&SUMPRODUCT(MAX(ISNUMBER({times_#})*({times_#}<0)*(ROW({times_#})-ROW(INDEX({times_#},1))+1)))&" is before the load: correct or clear it; ",""),"")&` +
   'IFERROR(IF(AND(COUNT([load_started],[^load_started])=2,[load_started]<[^load_started]),"applied before the load above it: correct one of the two moments; ",""),"")&' +
   'IF(AND([load_started]="",[end_reading]<>"",COUNT({load_started})>0),"the moment of loading is blank, and other loads have one: enter it; ","")';
 
