@@ -1,5 +1,6 @@
 /** Tells for each command of the engine what it changes, in the words of the port. */
 import type { Change } from "../port";
+import { ADD_NAMES } from "./named-ranges";
 
 const VALUES = [
   "UPDATE_CELL",
@@ -42,6 +43,7 @@ const SHEETS = [
   "HIDE_SHEET",
   "SHOW_SHEET",
   "CREATE_NAMED_RANGE",
+  ADD_NAMES,
   "UPDATE_NAMED_RANGE",
   "DELETE_NAMED_RANGE",
   // A name disappears with the last of its rows.

@@ -4,6 +4,7 @@ import type { CellPlan, EntryRule, SheetPlan } from "../port";
 import { rowBands } from "../row-bands";
 import type { Command } from "./engine";
 import { toEngineFormat } from "./formats";
+import { addNames } from "./named-ranges";
 import { resolveNames, type LocalNames } from "./names";
 import { setNotes, type Note } from "./notes";
 import { BORDERS, charactersToPixels, pointsToPixels, STYLES } from "./styles";
@@ -118,14 +119,11 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
   ];
   const add = (type: string, payload: object) => commands.push({ type, sheetId, ...payload });
 
-  for (const [local, box] of Object.entries(plan.names))
-    commands.push({
-      type: "CREATE_NAMED_RANGE",
-      // Without the sheet id the engine measures the range against the sheet in view.
-      sheetId,
-      name: names.get(local),
-      ranges: [{ _sheetId: sheetId, _zone: toZone(box) }],
-    });
+  const named = Object.entries(plan.names).map(([local, box]) => ({
+    name: names.get(local) ?? local,
+    zone: toZone(box),
+  }));
+  if (named.length > 0) commands.push(addNames(sheetId, named));
 
   for (const merge of plan.merges) add("ADD_MERGE", { target: [toZone(merge)], force: true });
   for (const [col, characters] of Object.entries(plan.columnWidths))

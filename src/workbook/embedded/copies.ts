@@ -6,6 +6,7 @@
  */
 import { registries, UIPlugin } from "@odoo/o-spreadsheet";
 import type { Command, Dispatching, Model } from "./engine";
+import { addNames } from "./named-ranges";
 import { freeNames, renameIn, type LocalNames } from "./names";
 import { formulaAt } from "./locale";
 import { whileLifted } from "./protection";
@@ -47,11 +48,11 @@ export function ownNames(model: Model, { from, to }: SheetCopy, names: LocalName
     taken,
   );
   const renamed = new Map(present.map(([local, called]) => [called.toLowerCase(), own.get(local)!]));
-  const commands: Command[] = present.map(([local, called]) => ({
-    type: "CREATE_NAMED_RANGE",
-    name: own.get(local),
-    ranges: [{ _sheetId: to, _zone: getters.getNamedRange(called)!.range.zone }],
+  const named = present.map(([local, called]) => ({
+    name: own.get(local)!,
+    zone: getters.getNamedRange(called)!.range.zone,
   }));
+  const commands: Command[] = named.length > 0 ? [addNames(to, named)] : [];
   for (const { id, isFormula } of Object.values(getters.getCells(to))) {
     if (!isFormula) continue;
     const position = getters.getCellPosition(id);

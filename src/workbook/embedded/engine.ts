@@ -8,6 +8,7 @@ import "./chart";
 import "./engine-words";
 import "./evaluation/export";
 import "./evaluation/plugin";
+import "./named-ranges";
 import "./notes";
 import "./print";
 import "./rules";

@@ -8,6 +8,7 @@ import { helpers, tokenize } from "@odoo/o-spreadsheet";
 import { freeSheetName } from "../sheet-names";
 import { CHART_TAG, copyChart, type KeptChart } from "./chart";
 import { plainData, type Command, type Model } from "./engine";
+import { addNames } from "./named-ranges";
 import { freeNames, renameIn, type LocalNames } from "./names";
 import { formulaAt } from "./locale";
 import { noteGetters, setNotes } from "./notes";
@@ -95,8 +96,7 @@ export function insertCommands(
     );
     takenNames.push(...names.values());
     inserted.push({ sheetId, name: nameOf.get(sheet.name)!, names, lost: source.lost?.get(sheet.id) ?? [] });
-    for (const { name, zone } of ranges)
-      commands.push({ type: "CREATE_NAMED_RANGE", sheetId, name, ranges: [{ _sheetId: sheetId, _zone: zone }] });
+    if (ranges.length > 0) commands.push(addNames(sheetId, ranges));
     for (const command of [...looks(data, sheet, sheetId), ...contents(sheet, sheetId, called, nameOf)])
       commands.push(command);
     commands.push(setNotes(sheetId, noteGetters(source.model).getNotes(sheet.id)));

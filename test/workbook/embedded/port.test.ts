@@ -119,9 +119,9 @@ describe("failures half-way", () => {
     ["a name", "CREATE_NAMED_RANGE", 0, (port) => port.nameCells("Ring", "tin", "A2")],
     ["the protection", "CLAYLEDGER_PROTECT", 0, (port) => port.protect("Ring", true)],
     [
-      "a file's second name",
-      "CREATE_NAMED_RANGE",
-      1,
+      "a file's names",
+      "CLAYLEDGER_ADD_NAMES",
+      0,
       async (port) => port.insertFile(await saveXlsx((await filled()).workbook)),
     ],
   ])(

@@ -5,7 +5,6 @@
 import { bareValue, TEXT_FORMAT } from "../text";
 import type { Zone } from "../zones";
 import type { Evaluator, HeldCell, Place } from "./engine-parts";
-import { nameFinder } from "./name-finder";
 
 /** Runs of at most this many blank rows are evaluated with the cells around them. */
 const GAP = 100;
@@ -30,8 +29,8 @@ function filledBands(getters: any, sheetId: string): Zone[] {
 }
 
 /**
- * Corrects four things in the evaluator: how fast it finds a name, which rows it evaluates, texts in cells of text format, and texts that look
- * like links.
+ * Corrects three things in the evaluator: which rows it evaluates, texts in cells of text format, and texts that look like
+ * links.
  */
 export function correct(evaluator: Evaluator): void {
   const { getters } = evaluator;
@@ -44,7 +43,6 @@ export function correct(evaluator: Evaluator): void {
   };
   evaluator.getters = Object.create(getters, {
     getCell: { value: getCell },
-    getNamedRange: { value: nameFinder(() => getters.getNamedRanges()) },
   });
 
   // A text typed with an apostrophe in front is never a link, whatever it looks like.

@@ -1,7 +1,7 @@
 /** Finds a name of the workbook without a search through all of them. */
 
 /** A name of the workbook as the engine keeps it. */
-interface NamedRange {
+export interface NamedRange {
   readonly name: string;
 }
 
