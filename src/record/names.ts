@@ -187,6 +187,7 @@ export const REMARKS = [
   "register_state",
   "collapse_class",
   "swelling_pressure_remark",
+  "missing_in_full",
 ] as const;
 
 /** Numbers that the sheet calculates for each load. */

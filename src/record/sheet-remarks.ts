@@ -32,13 +32,22 @@ function notes(record: TestRecord, load: LoadReduced, before: LoadReduced | unde
     load.record.results.height_end !== undefined &&
     before?.record.results.height_end !== undefined &&
     load.record.results.height_end > before.record.results.height_end;
+  const { height_end: height, deformation, apparatus_deflection: deflection } = load.record.results;
+  const { solids_height: solids } = record.results;
+  const { initial_height: initial } = record.numbers;
+  // If the solids alone fill the ring, the head of the sheet says so, and the loads do not.
+  const hasNoVoids =
+    height !== undefined && solids !== undefined && initial !== undefined && height <= solids && solids < initial;
   const noPoint = record.words.curve_from === "d100" && load.record.results.void_ratio_d100 === undefined;
   return [
     ...clockNotes(record, load),
     ...(record.deflections.every(({ stress }) => stress === undefined) ? [say`not corrected for the apparatus`] : []),
     ...(seatingDeflection(record).ok
-      ? []
+      ? deformation !== undefined && deflection === undefined
+        ? [say`the deflection table does not reach this stress: correct the stress or extend the table`]
+        : []
       : [say`the deflection table does not reach the seating stress: enter a row for it`]),
+    ...(hasNoVoids ? [say`the height at the end is not above the height of solids: correct the readings`] : []),
     ...(load.record.wetting && branch !== "wetting"
       ? [say`marked as wetting, but the stress is not that of the load before: enter the stress that was kept`]
       : []),

@@ -407,7 +407,7 @@ const COEFFICIENTS: readonly Column[] = [
       `=${OUT_OF_ORDER}&${CLOCK}&IF([end_reading]="","",` +
       'IF(COUNT({apparatus_stress})=0,"not corrected for the apparatus; ","")' +
       '&IF(AND(COUNT({apparatus_stress})>0,COUNT({apparatus_deflection_seating})=0),"the deflection table does not reach the seating stress: enter a row for it; ",IF(AND(COUNT([deformation])=1,[apparatus_deflection]=""),"the deflection table does not reach this stress: correct the stress or extend the table; ",""))' +
-      '&IF(COUNT([height_end],{solids_height})<2,"",IF([height_end]>{solids_height},"","the height at the end is not above the height of solids: correct the readings; "))' +
+      '&IF(COUNT([height_end],{solids_height},{initial_height})<3,"",IF(OR([height_end]>{solids_height},{solids_height}>={initial_height}),"","the height at the end is not above the height of solids: correct the readings; "))' +
       '&IF(AND([load_mark]="wetting",[load_branch]<>"wetting"),"marked as wetting, but the stress is not that of the load before: enter the stress that was kept; ","")' +
       '&IF([load_branch]="wetting","wetting: no cv, mv, k or C alpha; ",IF(AND([load_branch]="loading",IFERROR([height_end]>[^height_end],FALSE)),"the specimen swelled under the load: no cv, mv, k or C alpha; ",""))' +
       '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")' +

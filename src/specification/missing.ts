@@ -1,4 +1,7 @@
-/** One line at the head of the sheet: the inputs that are missing or impossible, and their cells. */
+/**
+ * The inputs that are missing or impossible, with their cells: in full on the page of remarks, and in one row at the
+ * head of the sheet.
+ */
 import { WETTEST } from "../reduction/specimen";
 import type { Field } from "./field";
 import { CHOICE_REMARK, CURVE_GAP, INPUT_REMARK } from "./formulas";
@@ -54,12 +57,30 @@ const impossible = [
 const notFarEnough =
   'IF(AND(IFERROR({test_state},"")="running",IFERROR({preconsolidation_stress}="",FALSE),COUNT({void_ratio_curve})>0),"The loads so far give no virgin line yet: read further loads. ","")';
 
+const IN_FULL = "missing_in_full";
+
+export const MISSING_IN_FULL: Field = {
+  name: IN_FULL,
+  label: "On all inputs",
+  measure: "text",
+  kind: "remark",
+  formula: `=${impossible}&IF(${NONE_MISSING},"","Missing: "&${missing})&${notFarEnough}`,
+  note: "Inputs that are still to be typed, and impossible inputs, each with its cell. The head of the sheet shows as much of it as fits.",
+  lines: 4,
+};
+
+/** The number of signs that surely fit into the row at the head of the sheet; a list of what is missing is shorter. */
+export const MOST_AT_HEAD = 390;
+
+/** The number of times that a text of two signs stands in the full text. */
+const countOf = (signs: string): string => `(LEN({${IN_FULL}})-LEN(SUBSTITUTE({${IN_FULL}},"${signs}","")))/2`;
+
 export const MISSING: Field = {
   name: "missing_inputs",
   label: "What is missing or cannot be",
   measure: "text",
   kind: "remark",
-  formula: `=${impossible}&IF(${NONE_MISSING},"","Missing: "&${missing})&${notFarEnough}`,
-  note: "Inputs that are still to be typed, and impossible masses, each with its cell. Results stay blank until they are there.",
-  lines: 2,
+  formula: `=IF(LEN({${IN_FULL}})<=${MOST_AT_HEAD},{${IN_FULL}},LEFT({${IN_FULL}},FIND(". ",{${IN_FULL}})+1)&"And "&(${countOf(". ")}+${countOf("; ")}-1)&" more: see What next.")`,
+  note: "Inputs that are still to be typed, and impossible inputs, each with its cell. Results stay blank until they are there. If there are too many, the others stand on the screen What next and on the page of remarks.",
+  lines: 3,
 };

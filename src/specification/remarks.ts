@@ -5,6 +5,7 @@ import { text } from "./form-fields";
 import { ADOPTED_SENTENCES } from "./adopted";
 import { byMethod, HAS_CURVE, onceOver, SOLIDS, SPECIMEN_CALL } from "./formulas";
 import { IMPOSSIBLE } from "./impossible";
+import { MISSING_IN_FULL } from "./missing";
 import { IN_SITU, ofField, QUALITY_CALL } from "./results";
 
 /** The remarks that a person types. They are the last fields of the form and span it. */
@@ -94,7 +95,8 @@ export const REMARKS: readonly Field[] = [
     kind: "remark",
     formula: '=IF(COUNT({end_reading})=0,"",CLAY.REMARKS_BY_LOAD({load_number},{load_remark}))',
     note: "Remarks on the loads: each stands once, with the loads that it applies to.",
-    lines: 24,
+    lines: 20,
   },
   ...IMPOSSIBLE,
+  MISSING_IN_FULL,
 ];

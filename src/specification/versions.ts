@@ -20,7 +20,7 @@ export const NEWS: readonly News[] = [
       "A load is marked as a stage of wetting; strain on wetting, free swell with its rate, collapse with its class, and the swelling pressure by the method chosen stand among the results.",
       "Values of the register are frozen with the day, or live formulas, as the sheet chooses.",
       "Liquid and plastic limit, fines, clay, organic content and sensitivity are numbers, from which plasticity index, liquidity index, activity and void index follow; the limits that an older sheet has as text stay readable.",
-      "Results that follow from an input that cannot be stay blank; the line at the head of the sheet names the cell and what to enter.",
+      "Results that follow from an input that cannot be stay blank; the line at the head of the sheet names the cell and what to enter, the first of them and how many more there are if they do not fit.",
       "The contract's rule for the end of a load is chosen: a fixed time, the end of primary by either construction, or a multiple of t100.",
     ],
     names: [
@@ -58,6 +58,7 @@ export const NEWS: readonly News[] = [
       "input_remark",
       "choice_remark",
       "curve_gap",
+      "missing_in_full",
       "load_end_rule",
       "load_end_number",
     ],

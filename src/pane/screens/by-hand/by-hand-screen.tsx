@@ -21,6 +21,7 @@ import type { WorkbookPort } from "../../../workbook/port";
 import { appendRows } from "../checks/workbook-answers";
 import { newSheet } from "../../live/new-sheet";
 import { Notice } from "../../ui/notice";
+import { HeadNotice } from "../head-notice";
 import { RecordFrame } from "../record-frame";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
@@ -70,6 +71,7 @@ export function ByHandScreen({ port }: { port: WorkbookPort }) {
     <RecordFrame words={words} followed={followed}>
       {reading && (
         <>
+          <HeadNotice record={reading.record} />
           <Compare key={`compare ${reading.id}`} port={port} reading={reading} />
           <Working key={`working ${reading.id}`} port={port} reading={reading} />
         </>

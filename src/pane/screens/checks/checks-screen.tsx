@@ -14,6 +14,7 @@ import { Ags4Part } from "./ags4-part";
 import { acknowledge, REVIEW, reviewOf, type ReviewState } from "./workbook-answers";
 import { newSheet } from "../../live/new-sheet";
 import { Notice } from "../../ui/notice";
+import { HeadNotice } from "../head-notice";
 import { RecordFrame } from "../record-frame";
 import { choosing } from "../../ui/choosing";
 import { optionsOf, Step } from "../../ui/parts";
@@ -69,6 +70,7 @@ export function ChecksScreen({ port }: { port: WorkbookPort }) {
   const { reading, again } = followed;
   return (
     <RecordFrame words={words} followed={followed}>
+      {reading && <HeadNotice record={reading.record} />}
       {reading && <Review key={reading.id} port={port} reading={reading} again={again} />}
     </RecordFrame>
   );

@@ -56,6 +56,8 @@ export function itemOf(lack: Lack, placeOf: PlaceOf): Item | undefined {
         label: inWords(lack.sentence),
         address: placeOf(lack.name, lack.row === undefined ? undefined : { row: lack.row - 1 }),
       };
+    case "head of sheet":
+      return { label: inWords(lack.sentence), address: lack.address };
     case "pick unsigned":
       return {
         label: words.unsignedPick(

@@ -5,6 +5,7 @@
  */
 import type { Answered } from "../../../checks";
 import { holds, requiredOf, type Lacking } from "../../../checks/lacking";
+import { headOf } from "../../../record/head-of-sheet";
 import { hasReadings, outcomeOf } from "../../../record/load-curve";
 import type { TestRecord } from "../../../record/record";
 import { reduced, type LoadReduced } from "../../../record/reduced-test";
@@ -22,6 +23,8 @@ export type Lack =
   | { readonly what: "no loads" }
   | { readonly what: "no readings"; readonly load: number }
   | { readonly what: "cell at fault"; readonly name: string; readonly row?: number; readonly sentence: Message }
+  /** A sentence of the head of the sheet: inputs that cannot be, or further loads that the curve needs. */
+  | { readonly what: "head of sheet"; readonly sentence: Message; readonly address?: string }
   /** The number of results that the sheet calculates once the stages before are done. */
   | { readonly what: "results follow"; readonly count: number }
   | {
@@ -147,12 +150,20 @@ export function stagesOf({ record, open, reports }: Known): Stage[] {
 
   const faults = record.faults.map(({ name, row, sentence }): Lack => ({ what: "cell at fault", name, row, sentence }));
   // Results that are missing only because inputs are missing form one line instead of a dozen.
-  const inputsLack = [...typedIn("sized"), ...ofLoads, ...typedIn("reduced")].length > 0;
+  const ofHead = headOf(record)
+    .filter(({ kind }) => kind !== "missing")
+    .map(({ sentence, address }): Lack => ({ what: "head of sheet", sentence, address }));
+  const inputsLack = [...ofHead, ...typedIn("sized"), ...ofLoads, ...typedIn("reduced")].length > 0;
   const ofResults: Lack[] =
     inputsLack && results.length > 0 ? [{ what: "results follow", count: results.length }] : results;
   const hasResults =
     Object.keys(record.results).length > 0 || record.loads.some(({ results: own }) => own.strain_end !== undefined);
-  const reducing = stage("reduced", hasResults, [...faults, ...typedIn("reduced"), ...ofResults]);
+  const reducing = stage("reduced", hasResults || ofHead.length > 0, [
+    ...ofHead,
+    ...faults,
+    ...typedIn("reduced"),
+    ...ofResults,
+  ]);
 
   const signedTest = holds(record, "tested_by") || holds(record, "date_tested");
   const reviewed = stage(

@@ -1,6 +1,7 @@
 /** Shows the plots of a data sheet: one of its curves, or the time curves of all its loads. */
 import { Button, Field, Radio, RadioGroup, Select, Text } from "@fluentui/react-components";
 import { useEffect, useMemo, useRef, useState } from "react";
+import { headOf } from "../../../record/head-of-sheet";
 import { loadsRead } from "../../../record/load-curve";
 import type { TestRecord } from "../../../record/record";
 import { stressText } from "../../../record/reduced-test";
@@ -8,6 +9,7 @@ import { METHOD_NAMES } from "../../../reduction/curve/method-words";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Figure } from "../../ui/figure";
 import { Notice } from "../../ui/notice";
+import { HeadNotice } from "../head-notice";
 import { chartOfSheet } from "./native-chart";
 import { drawSheet, loadDrawn, picksOf, pointsOf, SHEET_CHOICES, type SheetChoices } from "./sheet-drawing";
 import { PlotFiles } from "./save-plot";
@@ -40,6 +42,7 @@ export function SheetPlots({ port, reading }: SheetPlotsProps) {
   const { plot } = choices;
   const drawn = useMemo(() => (plot === "all" ? undefined : drawSheet(record, choices)), [record, choices, plot]);
   const spec = drawn?.ok ? drawn.value : undefined;
+  const isHeld = headOf(record).length > 0;
 
   return (
     <>
@@ -70,9 +73,12 @@ export function SheetPlots({ port, reading }: SheetPlotsProps) {
         />
       )}
       {drawn && !drawn.ok && (
-        <Notice intent="info" title={words.nothingTitle}>
-          {sentence(inWords(drawn.reason))}
-        </Notice>
+        <>
+          <Notice intent="info" title={words.nothingTitle}>
+            {!isHeld && sentence(inWords(drawn.reason))}
+          </Notice>
+          <HeadNotice record={record} saysMissing />
+        </>
       )}
       {spec && (
         <>

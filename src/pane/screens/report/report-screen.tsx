@@ -5,6 +5,7 @@ import { Button, Field, Input, Radio, RadioGroup, Text } from "@fluentui/react-c
 import { useMemo, useState } from "react";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
+import { HeadNotice } from "../head-notice";
 import {
   makeReport,
   paperOf,
@@ -105,6 +106,7 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
   return (
     <>
       <ReadingsChanged reading={reading} />
+      <HeadNotice record={reading.record} />
       <Lacking prospect={prospect} />
       <Field label={words.preparedBy} hint={words.preparedByHint}>
         <Input value={preparedBy} onChange={(_, { value }) => setPreparedBy(value)} />

@@ -6,9 +6,11 @@ import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import type { MethodName } from "../../../reduction/curve/method-words";
 import { labelOf } from "../../../record/cells";
+import type { TestRecord } from "../../../record/record";
 import { cellAddress } from "../../../workbook/address";
 import type { Box, SheetName, WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
+import { HeadNotice } from "../head-notice";
 import { RecordFrame } from "../record-frame";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
@@ -53,6 +55,8 @@ function why(name: string, absence: Absence): string {
       return words.absent.error(absence.code);
     case "blank inputs":
       return words.absent.blank(absence.cells.join(", "));
+    case "impossible inputs":
+      return words.absent.impossible;
     case "no answer":
       return words.absent.noAnswer;
   }
@@ -177,7 +181,7 @@ export function ResultsScreen({ port }: { port: WorkbookPort }) {
 
   return (
     <RecordFrame words={words} followed={followed} failure={failure}>
-      {results && <AllResults results={results} goTo={goTo} />}
+      {reading && results && <AllResults record={reading.record} results={results} goTo={goTo} />}
     </RecordFrame>
   );
 }
@@ -188,7 +192,7 @@ function rangeOf({ groups }: Results): readonly [low: number, high: number] | un
   return line?.low && line.high && [line.low.value, line.high.value];
 }
 
-function AllResults({ results, goTo }: { results: Results; goTo: GoTo }) {
+function AllResults({ record, results, goTo }: { record: TestRecord; results: Results; goTo: GoTo }) {
   const styles = useStyles();
   const list = useLineStyles();
   const shared = useSharedStyles();
@@ -207,15 +211,16 @@ function AllResults({ results, goTo }: { results: Results; goTo: GoTo }) {
   return (
     <>
       <Text className={shared.quiet}>{words.promise}</Text>
-      {loads.every(({ cells }) => cells.void_ratio_curve === undefined) && (
-        <Notice intent="info">{words.noLoads}</Notice>
-      )}
+      {!results.hasReadings && <Notice intent="info">{words.noLoads}</Notice>}
+      <HeadNotice record={record} saysMissing />
       <Step title={words.groups.yield}>
         {lines("yield")}
-        <Methods methods={results.methods} range={rangeOf(results)} chosen={results.chosen} goTo={goTo} />
+        {(results.methods || !results.hasImpossible) && (
+          <Methods methods={results.methods} range={rangeOf(results)} chosen={results.chosen} goTo={goTo} />
+        )}
       </Step>
       <Step title={words.groups.indices}>{lines("indices")}</Step>
-      <VirginCv cv={results.virginCv} goTo={goTo} />
+      {(results.virginCv || !results.hasImpossible) && <VirginCv cv={results.virginCv} goTo={goTo} />}
       <Step title={words.groups.specimen}>{lines("specimen")}</Step>
       <Step title={words.assumedHeading}>
         <Text className={shared.quiet}>

@@ -6,6 +6,8 @@
 import { asTyped, english, type Message } from "../../../reduction/message";
 import { FIELDS } from "../../../specification/fields";
 import { labelOf } from "../../../record/cells";
+import { impossibleInputs } from "../../../record/head-of-sheet";
+import { loadsRead } from "../../../record/load-curve";
 import { formatOf, unitCellOf, type Measure, type System } from "../../../specification/measures";
 import type { NamedValues, TestRecord } from "../../../record/record";
 import type { ResultName } from "../../../record/names";
@@ -35,6 +37,8 @@ export type Absence =
   | { readonly why: "no cell" }
   | { readonly why: "error"; readonly code: string }
   | { readonly why: "blank inputs"; readonly cells: readonly string[] }
+  /** An input of the sheet cannot be, and its head says which. */
+  | { readonly why: "impossible inputs" }
   | { readonly why: "no answer" };
 
 /** Where the value in use comes from. */
@@ -83,6 +87,10 @@ export interface Results {
    */
   readonly virginCv?: { readonly least: Shown; readonly greatest: Shown; readonly count: number };
   readonly loads: readonly LoadLine[];
+  /** Whether any load has readings. */
+  readonly hasReadings: boolean;
+  /** Whether an input of the sheet cannot be, so that results stay blank. */
+  readonly hasImpossible: boolean;
   readonly remarks: readonly { readonly name: (typeof REMARKS)[number]; readonly remark: Message }[];
   readonly assumed: readonly { readonly what: Assumption; readonly shown?: Shown }[];
   /** The choices on the sheet; undefined if the sheet does not have them. */
@@ -152,7 +160,10 @@ const MEASURES = new Map<string, Measure>([
 class Cells {
   readonly #system: System;
 
-  constructor(readonly values: NamedValues) {
+  constructor(
+    readonly values: NamedValues,
+    readonly hasImpossible: boolean,
+  ) {
     this.#system = ["in", "ft"].includes(this.text("length_unit")) ? "US" : "SI";
   }
 
@@ -184,7 +195,8 @@ class Cells {
     const said = this.text(name);
     if (said.startsWith("#")) return { why: "error", code: said };
     const blank = [...new Set(needs)].filter((need) => this.text(need) === "");
-    return blank.length > 0 ? { why: "blank inputs", cells: blank.map(labelOf) } : { why: "no answer" };
+    if (blank.length > 0) return { why: "blank inputs", cells: blank.map(labelOf) };
+    return { why: this.hasImpossible ? "impossible inputs" : "no answer" };
   }
 }
 
@@ -291,7 +303,8 @@ function assumedIn(cells: Cells, record: TestRecord): Results["assumed"] {
 }
 
 export function resultsOf(values: NamedValues, record: TestRecord): Results {
-  const cells = new Cells(values);
+  const hasImpossible = impossibleInputs(record).length > 0;
+  const cells = new Cells(values, hasImpossible);
   const loads = loadsOf(cells, record);
   const said = (name: string): string | undefined => cells.text(name) || undefined;
   return {
@@ -304,6 +317,8 @@ export function resultsOf(values: NamedValues, record: TestRecord): Results {
     chosen: yieldMethodOf(record),
     virginCv: virginCvOf(loads),
     loads,
+    hasReadings: loadsRead(record).length > 0,
+    hasImpossible,
     remarks: REMARKS.flatMap((name) => {
       const remark = remarkIn(cells.text(name), () => remarkOfTest(record, name));
       return remark ? [{ name, remark }] : [];

@@ -11,6 +11,7 @@ import type { PickedThing } from "../../../reduction/increment/constructions/pic
 import { convert } from "../../../reduction/units";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
+import { HeadNotice } from "../head-notice";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { ReviewLoad } from "./load-review";
 import { LoadStepper } from "./load-stepper";
@@ -64,6 +65,7 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
       {!record && tests?.length === 0 && error === undefined && (
         <NothingToReview title={words.emptyTitle} remedy={words.empty} />
       )}
+      {record && <HeadNotice record={record} />}
       {record && !first && <NothingToReview title={words.noReadingsTitle} remedy={words.noReadings} />}
       {record && first && sheet !== undefined && (
         <Things

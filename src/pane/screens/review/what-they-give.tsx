@@ -1,5 +1,6 @@
 /** The results of both constructions of a load by both procedures, side by side in the units of the sheet. */
 import { makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
+import { impossibleInputs } from "../../../record/head-of-sheet";
 import { outcomeOf } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { TIME_METHODS, type TimeMethod } from "../../../reduction/increment/constructions/picks";
@@ -116,7 +117,7 @@ export function WhatTheyGive({ both, record, load, units, method, counted }: Wha
       </table>
       <Text size={200} block className={mergeClasses(shared.quiet, styles.below)}>
         {height === undefined
-          ? words.noHeight
+          ? marks && impossibleInputs(record).length === 0 && words.noHeight
           : `${words.height(shown(convert(height, "length", "mm", lengthUnit), 5), lengthUnit, words.drainage[units.drainage])} ${words.counts(`${words.methods[method]}, ${words.procedures[counted]}`)}`}
       </Text>
       <Text size={200} block className={mergeClasses(shared.quiet, styles.below)}>

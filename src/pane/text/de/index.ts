@@ -6,6 +6,7 @@ import { bench } from "./bench";
 import { byHand } from "./by-hand";
 import { check } from "./check";
 import { checks } from "./checks";
+import { head } from "./head";
 import { many } from "./many";
 import { next } from "./next";
 import { pane } from "./pane";
@@ -25,6 +26,7 @@ export const de: Catalogue = {
   byHand,
   check,
   checks,
+  head,
   many,
   next,
   plot,

@@ -46,9 +46,7 @@ export const next = {
   noLoads: "Die Spannung der ersten Laststufe",
   noReadings: (load: number) => `Ablesungen der Laststufe ${load}`,
   follow: (count: number) =>
-    count === 1
-      ? "1 Ergebnis folgt, wenn diese Zellen ausgefüllt sind."
-      : `${count} Ergebnisse folgen, wenn diese Zellen ausgefüllt sind.`,
+    count === 1 ? "1 Ergebnis folgt, wenn dies getan ist." : `${count} Ergebnisse folgen, wenn dies getan ist.`,
   noConstruction: (load: number, method: string, reason: string) => `Laststufe ${load}, ${method}: ${reason}`,
   methods: { "log time": "log. Zeit", "root time": "Wurzel der Zeit" },
   unsignedPick: (row: number, load: string) => `Handwert in Zeile ${row}${load}: Begründung oder Kürzel fehlt`,

@@ -5,6 +5,7 @@ import { bench } from "./bench";
 import { byHand } from "./by-hand";
 import { check } from "./check";
 import { checks } from "./checks";
+import { head } from "./head";
 import { many } from "./many";
 import { next } from "./next";
 import { pane } from "./pane";
@@ -24,6 +25,7 @@ export const en = {
   byHand,
   check,
   checks,
+  head,
   many,
   next,
   plot,

@@ -48,7 +48,7 @@ export const next = {
   noLoads: "The first load's stress",
   noReadings: (load: number) => `Readings of load ${load}`,
   follow: (count: number) =>
-    count === 1 ? "1 result follows when these are filled in." : `${count} results follow when these are filled in.`,
+    count === 1 ? "1 result follows when these are done." : `${count} results follow when these are done.`,
   noConstruction: (load: number, method: string, reason: string) => `Load ${load}, ${method}: ${reason}`,
   methods: { "log time": "log of time", "root time": "root of time" },
   unsignedPick: (row: number, load: string) => `Pick in row ${row}${load}: no reason or no initials`,

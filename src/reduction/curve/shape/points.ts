@@ -73,7 +73,10 @@ export function testCurve(
     remarks.push(
       say`${list(negative)}: a void ratio below zero cannot be: check the dry mass and the specific gravity`,
     );
-  if (points.length === 0) return badInput(say`there is no row with both a stress and a value: choose the two columns`);
+  if (points.length === 0)
+    return badInput(
+      say`there is no row with both a stress and a value: enter them, or choose the two columns that hold them`,
+    );
   return given({ kind, points, initial: initial ?? ofRows }, remarks);
 }
 

@@ -129,9 +129,19 @@ test("until the workbook has answered it says that it reads", async () => {
 });
 
 test("a sheet without readings says so", async () => {
-  port.lay(SHEET, { ...VALUES, void_ratio_curve: ["", ""] });
+  port.lay(SHEET, { ...VALUES, readings_01: ["", "", ""], readings_02: ["", ""], void_ratio_curve: ["", ""] });
   await open();
   expect(told("status")).toContain(words.noLoads);
+});
+
+test("if an input cannot be, the screen repeats the head of the sheet and blames no reading", async () => {
+  const head = "Ring + dry soil, N20, must be heavier than the ring, N19: correct one of them. ";
+  port.lay(SHEET, { ...VALUES, void_ratio_curve: ["", ""], compression_index: [""], missing_in_full: [head] });
+  await open();
+  expect(told("status")).toContain(head.trim());
+  expect(told("status")).not.toContain(words.noLoads);
+  expect(place.textContent).not.toContain(words.absent.noAnswer);
+  expect(place.textContent).not.toContain(words.noSpread);
 });
 
 describe("failures of the host", () => {

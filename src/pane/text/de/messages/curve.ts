@@ -15,8 +15,8 @@ export const curve: Readonly<Record<string, string>> = {
   "{0}: no strain against the stress, left out": "{0}: keine Stauchung zur Spannung, bleibt weg",
   "{0}: a void ratio below zero cannot be: check the dry mass and the specific gravity":
     "{0}: eine Porenzahl unter null kann nicht sein: Trockenmasse und Korndichte prüfen",
-  "there is no row with both a stress and a value: choose the two columns":
-    "es gibt keine Zeile mit Spannung und Wert: die beiden Spalten wählen",
+  "there is no row with both a stress and a value: enter them, or choose the two columns that hold them":
+    "es gibt keine Zeile mit Spannung und Wert: beide eingeben, oder die beiden Spalten wählen, die sie enthalten",
   "row {0}: the stress {1} does not fit the rows around it, where about {2} would: check it for a decimal point or a zero too many":
     "Zeile {0}: die Spannung {1} passt nicht zu den Zeilen daneben, etwa {2} würde passen: auf ein Komma oder eine Null zu viel prüfen",
   "row {0}: the void ratio {1} does not fit the rows around it while the stress rises: check it":

@@ -4,6 +4,7 @@ import { curve } from "./curve";
 import { curveQuestions } from "./curve-questions";
 import { design } from "./design";
 import { files } from "./files";
+import { head } from "./head";
 import { increment } from "./increment";
 import { news } from "./news";
 import { office } from "./office";
@@ -24,6 +25,7 @@ export const messages: Readonly<Record<string, string>> = {
   ...curveQuestions,
   ...design,
   ...files,
+  ...head,
   ...increment,
   ...news,
   ...office,

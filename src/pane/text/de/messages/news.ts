@@ -2,8 +2,8 @@
 export const news: Readonly<Record<string, string>> = {
   "Values of the register are frozen with the day, or live formulas, as the sheet chooses.":
     "Werte aus dem Verzeichnis sind mit dem Tag festgehalten oder laufende Formeln, wie es auf dem Blatt gewählt ist.",
-  "Results that follow from an input that cannot be stay blank; the line at the head of the sheet names the cell and what to enter.":
-    "Ergebnisse aus einer Eingabe, die nicht sein kann, bleiben leer; die Zeile am Kopf des Blatts nennt die Zelle und was einzugeben ist.",
+  "Results that follow from an input that cannot be stay blank; the line at the head of the sheet names the cell and what to enter, the first of them and how many more there are if they do not fit.":
+    "Ergebnisse aus einer Eingabe, die nicht sein kann, bleiben leer; die Zeile am Kopf des Blatts nennt die Zelle und was einzugeben ist, die erste und wie viele es noch sind, wenn nicht alle hineinpassen.",
   "The contract's rule for the end of a load is chosen: a fixed time, the end of primary by either construction, or a multiple of t100.":
     "Die Regel des Vertrags für das Ende einer Laststufe wird gewählt: eine feste Zeit, das Ende der Primärkonsolidation nach einer der Konstruktionen oder ein Vielfaches von t100.",
   "A pick by hand may be of the compression curve: the stress, Cc, Cr, Cs and the field curve follow it.":

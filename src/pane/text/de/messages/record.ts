@@ -57,6 +57,10 @@ export const record: Readonly<Record<string, string>> = {
   "not corrected for the apparatus": "nicht um das Gerät berichtigt",
   "the deflection table does not reach the seating stress: enter a row for it":
     "die Tabelle der Eigenverformung reicht nicht bis zur Anfangsspannung: eine Zeile für sie eingeben",
+  "the deflection table does not reach this stress: correct the stress or extend the table":
+    "die Tabelle der Eigenverformung reicht nicht bis zu dieser Spannung: die Spannung berichtigen oder die Tabelle ergänzen",
+  "the height at the end is not above the height of solids: correct the readings":
+    "die Höhe am Ende liegt nicht über der Höhe der Körner: die Ablesungen berichtigen",
   "wetting: no cv, mv, k or C alpha": "Wässern: kein cv, mv, k oder C alpha",
   "the specimen swelled under the load: no cv, mv, k or C alpha":
     "der Probekörper schwoll unter der Last: kein cv, mv, k oder C alpha",

@@ -1,0 +1,40 @@
+/** Repeats on a screen what the head of the data sheet says of its inputs. */
+import { makeStyles } from "@fluentui/react-components";
+import { headOf, impossibleInputs } from "../../record/head-of-sheet";
+import type { TestRecord } from "../../record/record";
+import { text } from "../text";
+import { inWords } from "../text/messages";
+import { Notice } from "../ui/notice";
+
+const words = text.head;
+
+const useStyles = makeStyles({
+  list: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "4px" },
+});
+
+export interface HeadNoticeProps {
+  readonly record: TestRecord;
+  /** True to say also which inputs are missing; otherwise the notice is of inputs that cannot be. */
+  readonly saysMissing?: boolean;
+}
+
+export function HeadNotice({ record, saysMissing = false }: HeadNoticeProps) {
+  const styles = useStyles();
+  const impossible = impossibleInputs(record);
+  const said = saysMissing ? headOf(record) : impossible;
+  if (said.length === 0) return null;
+  return (
+    <Notice
+      intent={impossible.length > 0 ? "warning" : "info"}
+      title={impossible.length > 0 ? words.impossible : words.missing}
+    >
+      <ul className={styles.list}>
+        {said
+          .map(({ sentence }) => inWords(sentence))
+          .map((sentence) => (
+            <li key={sentence}>{sentence}</li>
+          ))}
+      </ul>
+    </Notice>
+  );
+}

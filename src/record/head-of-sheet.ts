@@ -1,0 +1,122 @@
+/**
+ * What the head of a data sheet says of its inputs, sentence by sentence as messages: the screens repeat it in their own
+ * language. The texts are those of the formulas in `specification/impossible` and `specification/missing`.
+ */
+import { listed, say, verbatim, type Message, type Value } from "../reduction/message";
+import type { TestRecord } from "./record";
+
+/** A sentence of the head, with the first cell that it names. */
+export interface HeadSentence {
+  readonly kind: "impossible" | "missing" | "running";
+  readonly sentence: Message;
+  /** The address of the cell, such as "N19". */
+  readonly address?: string;
+}
+
+type Shape = (...holes: Value[]) => Message;
+
+const LIMITS: readonly Shape[] = [
+  (least, most) => say`a number greater than ${least} and not more than ${most}`,
+  (least, most) => say`a number not less than ${least} and not more than ${most}`,
+  (least) => say`a number greater than ${least}`,
+  (least) => say`a number not less than ${least}`,
+  (most) => say`a number not more than ${most}`,
+  () => say`a number`,
+  () => say`the number of a load`,
+];
+
+const WORDS: readonly Shape[] = [
+  () => say`specific gravity`,
+  () => say`diameter`,
+  () => say`initial height`,
+  () => say`ring mass`,
+  () => say`ring + wet soil before`,
+  () => say`ring + wet soil after`,
+  () => say`ring + dry soil`,
+  () => say`Ring + wet soil before`,
+  () => say`Ring + wet soil after`,
+  () => say`Ring + dry soil`,
+  () => say`dial factor`,
+  () => say`zero reading`,
+  () => say`in-situ stress (for OCR, field curve and quality)`,
+  () => say`the ring`,
+];
+
+const MISSING_ITEMS: readonly Shape[] = [
+  (cell) => say`stresses of the loads, from ${cell}`,
+  (load, row) => say`readings of load ${load}, in row ${row} and below`,
+  (words, cell) => say`${words}, ${cell}`,
+];
+
+const IMPOSSIBLE: readonly Shape[] = [
+  (label, cell) => say`${label}, ${cell}: choose a word of its list.`,
+  (label, cell, limits) => say`${label}, ${cell}: enter ${limits}.`,
+  (label, cell, than, other) =>
+    say`${label}, ${cell}, must be heavier than ${than}, ${other}, or as heavy: correct one of them.`,
+  (label, cell, than, other) => say`${label}, ${cell}, must be heavier than ${than}, ${other}: correct one of them.`,
+  (height, diameter, ring, dry, gravity) =>
+    say`The solids alone would fill the ring: correct the height, ${height}, the diameter, ${diameter}, the masses, ${ring} and ${dry}, or the specific gravity, ${gravity}.`,
+  (mass, cell, content) => say`The water content by ${mass}, ${cell}, is above ${content} %: correct it.`,
+  (load, height, zero, factor, sense) =>
+    say`Load ${load} gives no point of the curve: its height at the end is not above the height of solids: correct its last readings, the initial height, ${height}, the zero reading, ${zero}, the dial factor, ${factor}, or the sense of the readings, ${sense}.`,
+  (load, table, stress, seating) =>
+    say`Load ${load} gives no point of the curve: the table of deflection, from ${table} on, does not reach its stress, ${stress}, or the seating stress, ${seating}: correct the stress, or extend the table.`,
+];
+
+const RUNNING: readonly Shape[] = [() => say`The loads so far give no virgin line yet: read further loads.`];
+
+const NUMBER = /^-?\d+(?:\.\d+)?$/;
+const ADDRESS = /\b[A-Z]{1,3}[1-9]\d*\b/;
+
+const literally = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+
+/** The message of the first shape that the text has; its parts may have a shape of their own. */
+function read(text: string, shapes: readonly Shape[]): Message | undefined {
+  for (const shape of shapes) {
+    const { said } = shape(...Array.from({ length: shape.length }, () => verbatim("")));
+    const found = new RegExp(`^${said.map(literally).join("(.+)")}$`).exec(text);
+    if (found) return shape(...found.slice(1).map(valueOf));
+  }
+  return undefined;
+}
+
+const valueOf = (text: string): Value =>
+  NUMBER.test(text) ? { digits: text } : (read(text, [...LIMITS, ...WORDS]) ?? verbatim(text));
+
+/** A sentence that no shape has, such as one of a later version of the sheet, stays as the sheet shows it. */
+const asMessage = (text: string, shapes: readonly Shape[]): Message => read(text, shapes) ?? say`${verbatim(text)}`;
+
+const MISSING = "Missing: ";
+
+/**
+ * The sentences of a text as the head of the sheet shows it; none for a blank text.
+ */
+export function headSentences(text: string): HeadSentence[] {
+  const sentences = text.split(/(?<=\.) (?=\S|$)|(?<=; )(?=The )/).map((one) => one.trim());
+  return sentences.filter(Boolean).map((one): HeadSentence => {
+    const address = ADDRESS.exec(one)?.[0];
+    if (one.startsWith(MISSING)) {
+      const items = one
+        .slice(MISSING.length)
+        .split("; ")
+        .map((item) => item.replace(/;$/, "").trim());
+      const sentence = say`Missing: ${listed(
+        items.filter(Boolean).map((item) => asMessage(item, MISSING_ITEMS)),
+        "; ",
+      )}.`;
+      return { kind: "missing", sentence, address };
+    }
+    const running = read(one, RUNNING);
+    return running
+      ? { kind: "running", sentence: running }
+      : { kind: "impossible", sentence: asMessage(one, IMPOSSIBLE), address };
+  });
+}
+
+/** What the head of a sheet says; nothing if the sheet is older than this line. */
+export const headOf = ({ remarks }: Pick<TestRecord, "remarks">): HeadSentence[] =>
+  headSentences(remarks.missing_in_full ?? "");
+
+/** The inputs that cannot be, as the head of the sheet names them. */
+export const impossibleInputs = (record: Pick<TestRecord, "remarks">): HeadSentence[] =>
+  headOf(record).filter(({ kind }) => kind === "impossible");
