@@ -117,6 +117,6 @@ export function headSentences(text: string): HeadSentence[] {
 export const headOf = ({ remarks }: Pick<TestRecord, "remarks">): HeadSentence[] =>
   headSentences(remarks.missing_in_full ?? "");
 
-/** The inputs that cannot be, as the head of the sheet names them. */
+/** The impossible inputs, as the head of the sheet names them. */
 export const impossibleInputs = (record: Pick<TestRecord, "remarks">): HeadSentence[] =>
   headOf(record).filter(({ kind }) => kind === "impossible");

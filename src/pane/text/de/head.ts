@@ -1,4 +1,4 @@
 export const head = {
-  impossible: "Ergebnisse bleiben leer: diese Eingaben können nicht stimmen.",
+  impossible: "Ergebnisse bleiben leer: diese Eingaben sind unmöglich.",
   missing: "Was dem Blatt noch fehlt",
 };

@@ -52,7 +52,7 @@ export const results = {
     noCell: (name: string) => `fehlt: Das Blatt hat keine Zelle dafür (${name})`,
     error: (code: string) => `fehlt: Die Zelle zeigt ${code}; siehe Bemerkungen und die Meldung der Zelle`,
     blank: (cells: string) => `fehlt: ausfüllen: ${cells}`,
-    impossible: "nicht da: erst berichtigen, was nicht sein kann (siehe oben)",
+    impossible: "nicht da: erst die unmöglichen Eingaben berichtigen (siehe oben)",
     noAnswer: "fehlt: Die Ablesungen tragen es nicht, oder es sind zu wenige Laststufen",
   },
   assumedHeading: "Angenommen",

@@ -1,4 +1,4 @@
 export const head = {
-  impossible: "Results stay blank: these inputs cannot be.",
+  impossible: "Results stay blank: these inputs are impossible.",
   missing: "What the sheet still needs",
 };

@@ -51,7 +51,7 @@ export const results = {
     noCell: (name: string) => `not there: the sheet has no cell for it (${name})`,
     error: (code: string) => `not there: the cell shows ${code}; see the remarks, and the cell's own message`,
     blank: (cells: string) => `not there: fill in ${cells}`,
-    impossible: "not there: correct first what cannot be (see above)",
+    impossible: "not there: correct the impossible inputs first (see above)",
     noAnswer: "not there: the readings do not support it, or there are too few loads",
   },
   assumedHeading: "Assumed",
