@@ -232,6 +232,32 @@ export type Change = "values" | "front" | "sheets";
 
 export type Unsubscribe = () => void;
 
+/**
+ * Work that takes several steps, so that a pane that is closed in between leaves it half done. "sheet": the sheet is
+ * being made. "cells": cells of the sheet are being written. "protection": the protection of the sheet is lifted for a
+ * writing. "readings", "readings again": a file is being written to the data sheet, and kept. "summary": rows of the
+ * sheet are being written. "layout": cells of the sheet get labels, names and formulas.
+ */
+export const KINDS_OF_WORK = [
+  "sheet",
+  "cells",
+  "protection",
+  "readings",
+  "readings again",
+  "summary",
+  "layout",
+] as const;
+export type KindOfWork = (typeof KINDS_OF_WORK)[number];
+
+/** A note in the workbook on work that has begun; it is taken out when the work ends. */
+export interface WorkNote {
+  readonly id: string;
+  readonly kind: KindOfWork;
+  readonly sheet: string;
+  /** The time at which the work began: "2026-03-09 14:05". */
+  readonly since: string;
+}
+
 /** A failure as a sentence that the pane can show; `message` is the sentence in English. */
 export class WorkbookError extends Error {
   override readonly name = "WorkbookError";
@@ -323,5 +349,11 @@ export interface WorkbookPort {
   onChange(listener: (change: Change) => void): Promise<Unsubscribe>;
   /** Calls the listener when other cells are selected, on the same sheet or on another. */
   onSelect(listener: () => void): Promise<Unsubscribe>;
+  /** Notes in the workbook that work on a sheet begins. Returns the id of the note. */
+  noteWork(kind: KindOfWork, sheet: string): Promise<string>;
+  /** Takes the note out again; does nothing if it is not there. */
+  strikeWork(id: string): Promise<void>;
+  /** The notes on work that has not ended: a pane was closed in the middle of it, or another one is still at it. */
+  unfinishedWork(): Promise<readonly WorkNote[]>;
 }
 import { english, type Message } from "../reduction/message";

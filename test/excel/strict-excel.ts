@@ -68,6 +68,7 @@ export class StrictExcel implements Office, Behind {
   private events = new Set<HostEvent>();
   private visit: { readonly at: number; readonly act: () => void } | undefined;
   private requests = 0;
+  private gone: { readonly at: number; readonly tell: () => void } | undefined;
   private edit: { readonly ended: Promise<void>; readonly end: () => void } | undefined;
 
   constructor({
@@ -89,6 +90,7 @@ export class StrictExcel implements Office, Behind {
       structure: { on: false },
       active: made[0].id,
       selection: { kind: "cells", sheet: made[0].id, boxes: [{ row: 0, col: 0, rows: 1, cols: 1 }] },
+      settings: new Map(),
     };
     putBehind(this);
   }
@@ -179,6 +181,18 @@ export class StrictExcel implements Office, Behind {
     this.visit = { at: this.requests + n, act };
   }
 
+  /**
+   * The pane is closed before Excel carries out its n-th request from now on: the pane never hears of it or of a later
+   * one. Resolves then. `comesUp` lets the next pane work.
+   */
+  closesBefore(n: number): Promise<void> {
+    return new Promise((tell) => void (this.gone = { at: this.requests + n, tell }));
+  }
+
+  comesUp(): void {
+    this.gone = undefined;
+  }
+
   /** Protects the structure of the workbook, with or without a password. */
   structure(on: boolean, password?: string): void {
     this.book.structure = { on, ...(password !== undefined && { password }) };
@@ -233,6 +247,10 @@ export class StrictExcel implements Office, Behind {
   }
 
   async execute(body: Request, flags: number): Promise<unknown> {
+    if (this.gone && this.requests + 1 >= this.gone.at) {
+      this.gone.tell();
+      return new Promise(() => undefined);
+    }
     // Requests travel as JSON: NaN, undefined and a Date arrive as JSON has them.
     const text = JSON.stringify(body);
     const sent = Buffer.byteLength(text);

@@ -17,6 +17,7 @@ import {
   type Change,
   type FoundSheet,
   type Inserted,
+  type KindOfWork,
   type Looked,
   type NamedAddress,
   type NamedColumns,
@@ -25,6 +26,7 @@ import {
   type SheetPlan,
   type SheetValues,
   type WorkbookPort,
+  type WorkNote,
 } from "../../src/workbook/port";
 import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../../src/workbook/sheet-names";
 import { withReferences } from "../../src/workbook/references";
@@ -435,6 +437,24 @@ export class FakePort implements WorkbookPort {
   };
 
   // --- Changes that a test makes to the workbook; listeners are told only where a comment says so.
+
+  /** The notes on work that has not ended. */
+  readonly notes: WorkNote[] = [];
+  /** What was noted so far, "summary of Summary", newest last. */
+  readonly noted: string[] = [];
+  noteWork = (kind: KindOfWork, sheet: string): Promise<string> =>
+    this.answer("noteWork", () => {
+      this.noted.push(`${kind} of ${sheet}`);
+      const id = `note ${this.notes.length + 1}`;
+      this.notes.push({ id, kind, sheet, since: "2026-03-09 14:05" });
+      return id;
+    });
+  strikeWork = (id: string): Promise<void> =>
+    this.answer("strikeWork", () => {
+      const at = this.notes.findIndex((one) => one.id === id);
+      if (at >= 0) this.notes.splice(at, 1);
+    });
+  unfinishedWork = (): Promise<WorkNote[]> => this.answer("unfinishedWork", () => [...this.notes]);
 
   /** Adds blank sheets; with `only` the others are removed, and the first new one is in front. */
   addSheets(...names: readonly string[]): void {

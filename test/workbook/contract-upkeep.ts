@@ -307,4 +307,17 @@ export function upkeepContract(host: Host): void {
       await refuses(bench, () => bench.port.insertFile(file()), /\.xlsx/);
     });
   });
+
+  test("a note on work stands until it is taken out; taking it out twice does nothing", async () => {
+    const { port } = await host.open();
+    const first = await port.noteWork("readings", "Sheet1");
+    const second = await port.noteWork("sheet", "Ring's");
+    const [one, two] = await port.unfinishedWork();
+    expect(one).toMatchObject({ id: first, kind: "readings", sheet: "Sheet1" });
+    expect(one.since).toMatch(/^\d{4}-\d\d-\d\d \d\d:\d\d$/);
+    expect(two).toMatchObject({ id: second, kind: "sheet", sheet: "Ring's" });
+    await port.strikeWork(first);
+    await port.strikeWork(first);
+    expect((await port.unfinishedWork()).map(({ id }) => id)).toEqual([second]);
+  });
 }

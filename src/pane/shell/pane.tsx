@@ -21,6 +21,7 @@ import { text } from "../text";
 import { PLOT_INKS, THEMES, type Look } from "./theme";
 import { FollowedWorkbook, Shown } from "../live/use-test";
 import { CurrentTestBar } from "./current-test-bar";
+import { UnfinishedWork } from "./unfinished-work";
 
 const useStyles = makeStyles({
   pane: { minHeight: "100vh", boxSizing: "border-box", backgroundColor: tokens.colorNeutralBackground1 },
@@ -139,6 +140,7 @@ export function Pane({ port, sheets, look }: PaneProps) {
           <CurrentTestBar />
         </header>
         <main>
+          <UnfinishedWork port={port} />
           <div id="screen" role="tabpanel" aria-labelledby={tabId(shown)} className={styles.screen}>
             {SCREENS.map(({ value, Screen, keeps }) =>
               keeps ? (

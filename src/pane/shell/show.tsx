@@ -27,5 +27,8 @@ export function show(place: HTMLElement, port: WorkbookPort | undefined, office:
     return;
   }
   document.body.style.margin = "0";
-  createRoot(place).render(<FollowingPane port={port} office={office} />);
+  const root = createRoot(place);
+  root.render(<FollowingPane port={port} office={office} />);
+  // The page beside a pane that is reloaded would go on telling it of changes, and hold its memory.
+  window.addEventListener("pagehide", ({ persisted }) => persisted || root.unmount());
 }

@@ -11,6 +11,7 @@ import {
   type Change,
   type FoundSheet,
   type Inserted,
+  type KindOfWork,
   type Looked,
   type NamedAddress,
   type NamedColumns,
@@ -20,6 +21,7 @@ import {
   type SheetValues,
   type Unsubscribe,
   type WorkbookPort,
+  type WorkNote,
 } from "../port";
 import { quoted } from "../address";
 import { firstOf } from "../../reduction/numeric/lists";
@@ -45,6 +47,7 @@ import { carryOut, carryOutInBatches } from "./history";
 import { insertCommands } from "./insert";
 import { mayWrite, protectionOf, setProtection } from "./protection";
 import { nameCommand, namesOf, roomCommands, unboundFormulas } from "./upkeep";
+import { timeStamp } from "../time-stamp";
 import type { OpenWorkbook } from "./workbook";
 import { openXlsx } from "./xlsx/open";
 import { addressOf, toBox, toZone, type Zone } from "./zones";
@@ -69,6 +72,8 @@ export class EmbeddedPort implements WorkbookPort {
   readonly #changed = new Set<Change>();
   #front: string | undefined;
   #workbooks = 0;
+  /** The page outlives a pane that is reloaded: the notes on its work stand here. */
+  readonly #notes = new Map<string, WorkNote>();
 
   constructor(workbook: OpenWorkbook) {
     this.#model = workbook.model;
@@ -81,6 +86,7 @@ export class EmbeddedPort implements WorkbookPort {
     this.#model.off("update", this);
     this.#model.selection.unobserve(this);
     this.#model = model;
+    this.#notes.clear();
     this.#localNames = new Map(localNames);
     this.#lost = new Map(lost);
     adoptCopies(model, (copy) => this.#namesForCopy(copy));
@@ -406,6 +412,20 @@ export class EmbeddedPort implements WorkbookPort {
   async onSelect(listener: () => void): Promise<Unsubscribe> {
     this.#selecting.add(listener);
     return () => void this.#selecting.delete(listener);
+  }
+
+  async noteWork(kind: KindOfWork, sheet: string): Promise<string> {
+    const id = this.#model.uuidGenerator.smallUuid();
+    this.#notes.set(id, { id, kind, sheet, since: timeStamp(new Date()) });
+    return id;
+  }
+
+  async strikeWork(id: string): Promise<void> {
+    this.#notes.delete(id);
+  }
+
+  async unfinishedWork(): Promise<WorkNote[]> {
+    return [...this.#notes.values()];
   }
 
   #namesForCopy(copy: SheetCopy): Command[] {

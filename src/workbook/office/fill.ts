@@ -6,6 +6,7 @@ import { say, type Message } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
 import type { CellValue, NamedColumns } from "../port";
 import { constant } from "./grid";
+import { sendNoted } from "./journal";
 import { MAY_BE_WRITTEN, refuseChanged, take, type Taken } from "./meantime";
 import { rangeOf, readBoxes, type Wanted } from "./read";
 import { bytesOf, runsOf, send, BYTES_PER_REQUEST, type Step } from "./requests";
@@ -73,8 +74,9 @@ export async function writeColumns(
     return column && list.length > 0 ? [{ column, list }] : [];
   });
   try {
-    await send(
+    await sendNoted(
       context,
+      sheet,
       lists.flatMap(({ column, list }) => stepsOf(column, list, (cells) => void taken.push(cells))),
     );
   } catch (error) {

@@ -17,6 +17,7 @@ import {
   type Change,
   type FoundSheet,
   type Inserted,
+  type KindOfWork,
   type Looked,
   type NamedAddress,
   type NamedColumns,
@@ -26,6 +27,7 @@ import {
   type SheetValues,
   type Unsubscribe,
   type WorkbookPort,
+  type WorkNote,
 } from "../port";
 import { hiddenSheet } from "../sheet-names";
 import { run, runOn } from "./batch";
@@ -33,6 +35,7 @@ import { wantedOf, writeColumns, type Column } from "./fill";
 import { followChanges, followSelection } from "./follow";
 import { hiddenLines } from "./hidden";
 import { insertFile } from "./insert-file";
+import { note, strike, unfinishedWork } from "./journal";
 import { lookAt } from "./look-at";
 import { LAST_COLUMN, LAST_ROW, withPlanNames } from "./names";
 import { insertSheet } from "./new-sheet";
@@ -315,4 +318,19 @@ export class OfficePort implements WorkbookPort {
   }
 
   onSelect = (listener: () => void): Promise<Unsubscribe> => followSelection(listener);
+
+  noteWork = (kind: KindOfWork, sheet: string): Promise<string> =>
+    run(say`write into the workbook`, async (context) => {
+      const id = note(context, kind, sheet);
+      await context.sync();
+      return id;
+    });
+
+  strikeWork = (id: string): Promise<void> =>
+    run(say`write into the workbook`, async (context) => {
+      strike(context, id);
+      await context.sync();
+    });
+
+  unfinishedWork = (): Promise<WorkNote[]> => run(say`look for unfinished work`, unfinishedWork);
 }

@@ -9,6 +9,7 @@ import { rowBands } from "../row-bands";
 import { freeSheetName } from "../sheet-names";
 import { addCharts } from "./charts";
 import { blocks, widthInPoints, type Block } from "./grid";
+import { note, strike } from "./journal";
 import { localName } from "./names";
 import { layOutPrint } from "./print";
 import { rangeOf } from "./read";
@@ -21,6 +22,8 @@ import { PROTECTION } from "./upkeep";
 interface Begun {
   readonly name: string;
   readonly id?: string;
+  /** The id of the note that the sheet is being made. */
+  readonly noted: string;
 }
 
 /**
@@ -31,7 +34,7 @@ async function addSheet(
   context: Excel.RequestContext,
   wanted: string,
   begin: (begun: Begun | undefined) => void,
-): Promise<Excel.Worksheet> {
+): Promise<{ readonly sheet: Excel.Worksheet; readonly noted: string }> {
   const { protection, worksheets } = context.workbook;
   protection.load("protected");
   worksheets.load("items/name");
@@ -42,11 +45,12 @@ async function addSheet(
     const name = freeSheetName(wanted, taken);
     const sheet = worksheets.add(name);
     sheet.load("id,name");
-    begin({ name });
+    const noted = note(context, "sheet", name);
+    begin({ name, noted });
     try {
       await context.sync();
-      begin({ name: sheet.name, id: sheet.id });
-      return sheet;
+      begin({ name: sheet.name, id: sheet.id, noted });
+      return { sheet, noted };
     } catch (error) {
       if (!isTaken(error)) throw error;
       begin(undefined);
@@ -143,6 +147,7 @@ async function remove(begun: Begun | undefined): Promise<Message> {
   try {
     await Excel.run({ delayForCellEdit: true }, async (context) => {
       const sheet = context.workbook.worksheets.getItemOrNullObject(begun.id ?? begun.name).load("id");
+      strike(context, begun.noted);
       await context.sync();
       if (sheet.isNullObject) return;
       if (begun.id === undefined) {
@@ -168,7 +173,7 @@ export async function insertSheet(plan: SheetPlan, tell: (sentence: Message) => 
   let doing = say`add a sheet`;
   try {
     return await Excel.run({ delayForCellEdit: true }, async (context) => {
-      const sheet = await addSheet(context, plan.name, (begun) => (made = begun));
+      const { sheet, noted } = await addSheet(context, plan.name, (begun) => (made = begun));
       doing = say`fill in the new sheet`;
       await send(context, [
         fontStep(sheet, plan),
@@ -185,6 +190,7 @@ export async function insertSheet(plan: SheetPlan, tell: (sentence: Message) => 
         sheet.activate();
         sheet.getCell(0, 0).select();
       }
+      strike(context, noted);
       await context.sync();
       left.forEach((sentence) => sentence !== undefined && tell(sentence));
       return sheet.name;

@@ -33,6 +33,10 @@ export async function send(context: Excel.RequestContext, steps: readonly Step[]
   if (bytes > 0) await context.sync();
 }
 
+/** Whether steps take more than one request, so that a pane that is closed in between leaves them half done. */
+export const isSeveral = (steps: readonly Step[]): boolean =>
+  steps.reduce((sum, { bytes = 0 }) => sum + bytes + BYTES_PER_ACTION, 0) > BYTES_PER_REQUEST;
+
 /** Cuts a list into runs whose items sum to at most `most`; a larger item is a run of its own. */
 export function runsOf<T>(list: readonly T[], sizeOf: (item: T) => number, most: number): T[][] {
   const runs: T[][] = [];

@@ -4,6 +4,7 @@ import { boxAddress, cellAddress, quoted } from "../address";
 import { localName, planName } from "../names";
 import { checkNaming } from "../naming";
 import { WorkbookError, type NamedAddress, type SheetName } from "../port";
+import { note, strike, strikeNow } from "./journal";
 import { NAME_PROPERTIES, placeOf, type Names } from "./places";
 import { boxOfRange, PLACE_OF_ONE } from "./read";
 import { codeOf } from "./sentence";
@@ -118,14 +119,19 @@ export async function unprotected<T>(
 ): Promise<T> {
   const { protection } = sheet;
   protection.load("protected,options");
+  sheet.load("name");
   await context.sync();
   if (!protection.protected) return change();
   const options = protection.options;
-  await lift(context, sheet);
+  const noted = note(context, "protection", sheet.name);
+  await lift(context, sheet).catch(async (error: unknown) => {
+    await strikeNow(context, noted);
+    throw error;
+  });
   try {
     return await change();
   } finally {
-    await putBack(context, protection, options);
+    await putBack(context, protection, options, noted);
   }
 }
 
@@ -134,9 +140,11 @@ async function putBack(
   context: Excel.RequestContext,
   protection: Excel.WorksheetProtection,
   options: Excel.WorksheetProtectionOptions,
+  noted: string,
 ): Promise<void> {
   const put = async (): Promise<void> => {
     protection.protect(options);
+    strike(context, noted);
     await context.sync();
   };
   await put()

@@ -10,6 +10,7 @@ import { referencesOf, withReferences } from "../references";
 import { checkWrite, columnRuns, type Standing } from "../write-check";
 import { afterFailure, wantedOf, type Column } from "./fill";
 import { constant } from "./grid";
+import { sendNoted } from "./journal";
 import { asWritten, refuseChanged, take, type Taken } from "./meantime";
 import { rangeOf, readBoxes } from "./read";
 import { bytesOf, send, type Step } from "./requests";
@@ -135,8 +136,9 @@ export async function writeCells(
   const write = async (): Promise<void> => {
     const taken: Taken[] = [];
     try {
-      await send(
+      await sendNoted(
         context,
+        sheet,
         runs.map((run) =>
           stepOf(
             run,

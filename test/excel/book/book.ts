@@ -102,6 +102,8 @@ export interface Book {
   structure: { on: boolean; password?: string };
   active: string;
   selection: Selection;
+  /** What add-ins keep in the workbook, by key. */
+  readonly settings: Map<string, unknown>;
 }
 
 /** The key of a cell in the maps of its sheet. */

@@ -6,6 +6,7 @@ import { Chart } from "./charts";
 import { insertFile } from "./insertion";
 import { NamedItemCollection } from "./names";
 import { Range, RangeAreas } from "./range";
+import { SettingCollection } from "./settings";
 import { WorksheetCollection } from "./worksheet";
 
 const invalidSelection = (): Refusal =>
@@ -22,6 +23,9 @@ export class Workbook extends Being {
   }
   get names(): NamedItemCollection {
     return new NamedItemCollection(this.host, undefined);
+  }
+  get settings(): SettingCollection {
+    return new SettingCollection(this.host);
   }
   get protection(): WorkbookProtection {
     return new WorkbookProtection(this.host);

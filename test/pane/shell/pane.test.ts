@@ -178,3 +178,28 @@ test("the About page gives the version, the cautions, and says that nothing leav
   expect(place.textContent).toContain("Nothing leaves the workbook");
   expect(place.textContent).toContain("unsaturated");
 });
+
+describe("work that an earlier pane left half done", () => {
+  const comesUp = async (): Promise<void> => {
+    const sheets = { blankSheet, demoSheet, wettingSeries };
+    await render(createElement(Pane, { key: "next", port, sheets, look: "light" }));
+    await settle();
+  };
+  const said = (): string => place.querySelector("main")!.textContent!;
+
+  test("is said when the pane comes up, with its remedy, until a person takes it out", async () => {
+    port.addSheets("Report");
+    await port.noteWork("sheet", "Report");
+    await comesUp();
+    expect(said()).toContain("Making the sheet “Report” began on 2026-03-09 14:05 and has not ended");
+    expect(said()).toContain("delete it, and make it again");
+    await press("button", "Done");
+    expect(said()).not.toContain("Report");
+    expect(port.notes).toEqual([]);
+  });
+
+  test("nothing is said of a workbook without it", async () => {
+    await comesUp();
+    expect(said()).not.toContain("Not finished");
+  });
+});

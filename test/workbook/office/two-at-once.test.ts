@@ -10,6 +10,7 @@ import { blankSheet } from "../../../src/datasheet";
 import { toXlsx } from "../../../src/datasheet/xlsx";
 import { Refusal } from "../../excel/refusal";
 import { StrictExcel } from "../../excel/strict-excel";
+import { seen } from "./book-as-text";
 import { PLAN } from "./plan";
 
 jest.setTimeout(120_000);
@@ -94,24 +95,6 @@ interface End {
   /** The sentence of a failure. */
   readonly message: string;
   readonly result: unknown;
-}
-
-const GENERAL = '{"numberFormat":"General"}';
-
-/**
- * The workbook as text. Ids are numbered as they appear: they depend on what was made first. A cell of the general format
- * is a cell without a format.
- */
-function seen(excel: StrictExcel): string {
-  const text = JSON.stringify(excel.picture(), (key, value) => {
-    const list = value instanceof Map || value instanceof Set ? [...value] : value;
-    return key === "looks" ? list.filter(([, look]: [number, object]) => JSON.stringify(look) !== GENERAL) : list;
-  });
-  const ids = new Map<string, number>();
-  return text.replace(/\{\w+-\d+\}/g, (id) => {
-    if (!ids.has(id)) ids.set(id, ids.size);
-    return `{${ids.get(id)}}`;
-  });
 }
 
 async function run(excel: StrictExcel, work: () => Promise<unknown>): Promise<End> {

@@ -14,6 +14,7 @@ import { placedFormulas, type PlacedFormula } from "../../../specification/place
 import { blockAddresses } from "../../../workbook/picked";
 import { asTyped } from "../../../reduction/message";
 import { WorkbookError, type Box, type SheetName, type WorkbookPort } from "../../../workbook/port";
+import { noted } from "../../live/unfinished";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { lookAtSheet, NameTaken, type Done } from "./sheet-upkeep";
@@ -136,15 +137,17 @@ export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
   const wanted = [...area, ...labels.map(({ row, col }) => ({ row, col, rows: 1, cols: 1 }))];
   const held = await firstHeld(port, sheet, wanted);
   if (held) throw new WorkbookError(asTyped(words.workingsHeld(held)));
-  await port.writeCells(sheet, labels);
-  await port.nameAll(sheet, namings.map(addressed));
-  const { layout } = await lookAtSheet(port, sheet);
-  const placeOf = (cell: PlacedFormula) => namings.find(({ box }) => isIn(cell, box));
-  const cells = layout.unwritten.flatMap((cell) => {
-    const naming = placeOf(cell);
-    return naming ? [{ ...cell, ...(naming.format && { format: naming.format }) }] : [];
+  await noted(port, "layout", sheet, async () => {
+    await port.writeCells(sheet, labels);
+    await port.nameAll(sheet, namings.map(addressed));
+    const { layout } = await lookAtSheet(port, sheet);
+    const placeOf = (cell: PlacedFormula) => namings.find(({ box }) => isIn(cell, box));
+    const cells = layout.unwritten.flatMap((cell) => {
+      const naming = placeOf(cell);
+      return naming ? [{ ...cell, ...(naming.format && { format: naming.format }) }] : [];
+    });
+    await port.writeCells(sheet, cells);
   });
-  await port.writeCells(sheet, cells);
   return { sheet, telling: { intent: "success", sentence: words.laidOut(namings.length, sheet) } };
 }
 

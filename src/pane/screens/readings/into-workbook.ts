@@ -2,6 +2,7 @@
 import { fileSheet, LINES_AT_ONCE, linesName, type FileRecord } from "../../../exchange/logger/file-sheet";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
 import { pause, Stopped } from "../../../workbook/in-slices";
+import { noted } from "../../live/unfinished";
 
 export interface Job {
   readonly dataSheet: string;
@@ -82,19 +83,22 @@ export async function firstNotKept(
   return undefined;
 }
 
+type Course = [before: Kept | undefined, tell: (kept: Kept) => void, signal: AbortSignal];
+
 /**
  * Asks the data sheet whether it would accept the columns, keeps the file, then fills the data sheet. After each piece
  * it calls `tell` with the number of lines kept so far. The file sheet says that all lines are there only after they
  * were read again and compared; lines that an undo has removed are written once more. Throws Stopped if the signal is
  * aborted, NotKept if lines do not stay, and SheetChanged if one of the two sheets changes; in all three cases the data
- * sheet has not been written.
+ * sheet has not been written. If the pane is closed in between, a note in the workbook stays.
  */
-export async function writeReadings(
+export const writeReadings = (port: WorkbookPort, job: Job, ...course: Course): Promise<Kept> =>
+  noted(port, "readings", job.dataSheet, () => writeNoted(port, job, ...course));
+
+async function writeNoted(
   port: WorkbookPort,
   { dataSheet, columns, blank, record, lines: all, keptAll }: Job,
-  before: Kept | undefined,
-  tell: (kept: Kept) => void,
-  signal: AbortSignal,
+  ...[before, tell, signal]: Course
 ): Promise<Kept> {
   const dataSheetStays = await staying(port, dataSheet);
   await port.fillNames(dataSheet, nothingIn(columns), blank);

@@ -4,6 +4,7 @@ import { AGAIN_NAMES, keptAll, LINES_AT_ONCE, linesName } from "../../../exchang
 import { boxAddress } from "../../../workbook/address";
 import { pause, Stopped } from "../../../workbook/in-slices";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
+import { noted } from "../../live/unfinished";
 import { firstNotKept, NotKept, staying } from "./into-workbook";
 
 export interface AgainJob {
@@ -78,7 +79,14 @@ async function checkBlank(port: WorkbookPort, { dataSheet, columns }: AgainJob, 
  * reading may be written over. Throws Stopped, NotKept, SheetChanged, ListFull or SheetFilled; of these, none leaves
  * the data sheet half written.
  */
-export async function writeAgain(
+export const writeAgain = (
+  port: WorkbookPort,
+  job: AgainJob,
+  replaced: ReadonlySet<string>,
+  signal: AbortSignal,
+): Promise<void> => noted(port, "readings again", job.dataSheet, () => writeNoted(port, job, replaced, signal));
+
+async function writeNoted(
   port: WorkbookPort,
   job: AgainJob,
   replaced: ReadonlySet<string>,

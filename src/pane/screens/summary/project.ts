@@ -14,6 +14,7 @@ import { localDayNumber } from "../../../workbook/day-number";
 import { WorkbookError, type FoundSheet, type WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../../workbook/in-slices";
 import { asTyped } from "../../../reduction/message";
+import { noted } from "../../live/unfinished";
 import { inWords } from "../../text/messages";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
@@ -143,8 +144,10 @@ async function bring(
   files: readonly FileSpecimen[],
 ): Promise<string[]> {
   const done = update(await standingOf(port, sheet), project.specimens, files);
-  await port.writeCells(sheet, done.fresh);
-  await port.writeCells(sheet, done.renewed, true);
+  await noted(port, "summary", sheet, async () => {
+    await port.writeCells(sheet, done.fresh);
+    await port.writeCells(sheet, done.renewed, true);
+  });
   return told(done, project, files);
 }
 
@@ -227,7 +230,7 @@ export async function insertCharts(port: WorkbookPort, course: Course): Promise<
   if (plan.charts?.length === 0) throw new WorkbookError(asTyped(words.nothingToDraw));
   const remarks: string[] = [];
   const sheet = await port.insertSheet(plan, (remark) => void remarks.push(inWords(remark)));
-  await port.writeCells(sheet, cells);
+  await noted(port, "sheet", sheet, () => port.writeCells(sheet, cells));
   const told = [...remarks, ...(undrawn.length > 0 ? [words.undrawn(undrawn)] : [])];
   return { isWhole: told.length === 0, sentences: [words.chartsInserted(sheet), ...told] };
 }

@@ -20,6 +20,33 @@ export const pane = {
     `Es ist etwas fehlgeschlagen, was nicht fehlschlagen sollte (${what}). Die Arbeitsmappe ist wie zuvor. Bitte noch einmal versuchen; bleibt es dabei, bitte melden.`,
   noHost:
     "Dieser Bereich arbeitet neben einer Arbeitsmappe: aus Excel öffnen oder die Seite starten, die zum Add-In gehört.",
+  unfinished: {
+    title: "Nicht fertig",
+    begun: (work: string, since: string) =>
+      `${work}: begonnen am ${since} und nicht beendet. Der Bereich wurde geschlossen oder neu geladen, oder ein anderes Fenster arbeitet noch daran.`,
+    work: {
+      sheet: (sheet: string) => `Blatt „${sheet}“ anlegen`,
+      cells: (sheet: string) => `Zellen des Blatts „${sheet}“ schreiben`,
+      protection: (sheet: string) => `In das geschützte Blatt „${sheet}“ schreiben`,
+      readings: (sheet: string) => `Ablesungen in „${sheet}“ einlesen`,
+      "readings again": (sheet: string) => `Neue Ablesungen einer Datei in „${sheet}“ schreiben`,
+      summary: (sheet: string) => `Zeilen von „${sheet}“ schreiben`,
+      layout: (sheet: string) => `Ergebnisse auf „${sheet}“ anordnen`,
+    },
+    remedy: {
+      sheet: "Das Blatt ist unvollständig: löschen und neu anlegen.",
+      cells: "Einige Zellen können den neuen Inhalt haben und andere den alten: vergleichen und noch einmal schreiben.",
+      protection:
+        "Der Blattschutz ist aufgehoben: ansehen, was zuletzt geschrieben wurde, und das Blatt wieder schützen (Datenblatt, Blattprüfung).",
+      readings:
+        "Das Datenblatt wird zuletzt geschrieben, in einem Schritt: Fehlen ihm die Ablesungen, die Datei noch einmal einlesen. Ein Blatt mit Zeilen der Datei, auf dem „not finished“ steht, kann gelöscht werden.",
+      "readings again": "Die Datei noch einmal lesen: Was schon auf dem Blatt steht, kommt nicht doppelt.",
+      summary: "Zeilen können fehlen oder alt sein: die Übersicht auf den neuesten Stand bringen.",
+      layout:
+        "Beschriftungen können ohne ihre Ergebnisse stehen: diese Beschriftungen löschen und die Ergebnisse noch einmal anordnen (Datenblatt, Blattprüfung).",
+    },
+    done: "Erledigt",
+  },
   test: {
     group: "Aktueller Versuch",
     label: "Versuch",

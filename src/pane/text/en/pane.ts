@@ -19,6 +19,34 @@ export const pane = {
   unexpected: (what: string) =>
     `Something failed that should not have (${what}). The workbook is as it was. Try again; please report it if it happens again.`,
   noHost: "This pane works beside a workbook: open it from Excel, or run the page that comes with the add-in.",
+  /** What an earlier pane left half done. */
+  unfinished: {
+    title: "Not finished",
+    begun: (work: string, since: string) =>
+      `${work} began on ${since} and has not ended: the pane was closed or reloaded, or another window is still at it.`,
+    work: {
+      sheet: (sheet: string) => `Making the sheet “${sheet}”`,
+      cells: (sheet: string) => `Writing cells of the sheet “${sheet}”`,
+      protection: (sheet: string) => `Writing into the protected sheet “${sheet}”`,
+      readings: (sheet: string) => `Importing readings into “${sheet}”`,
+      "readings again": (sheet: string) => `Adding new readings of a file to “${sheet}”`,
+      summary: (sheet: string) => `Writing the rows of “${sheet}”`,
+      layout: (sheet: string) => `Laying out results on “${sheet}”`,
+    },
+    remedy: {
+      sheet: "The sheet is incomplete: delete it, and make it again.",
+      cells: "Some of its cells may hold the new content and others the old: compare them, and write again.",
+      protection:
+        "Its protection is lifted: look at what was written last, and protect it again (Data sheet, Sheet check).",
+      readings:
+        "The data sheet is written last, in one step: if it lacks the readings, import the file again. A sheet of kept lines that says “not finished” can be deleted.",
+      "readings again": "Read the file again: what stands on the sheet already does not come twice.",
+      summary: "Rows may be missing or old: bring the summary up to date.",
+      layout:
+        "Labels may stand without their results: clear these labels, and lay out the results again (Data sheet, Sheet check).",
+    },
+    done: "Done",
+  },
   test: {
     group: "Current test",
     label: "Test",

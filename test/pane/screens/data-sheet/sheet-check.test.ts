@@ -297,6 +297,7 @@ describe("a firm's own cells", () => {
     port.sheet("Sheet1").cells.delete(`ZA${row + 3}`);
     await press(words.workings);
     expect(status()).toContain(words.laidOut(2, "Sheet1"));
+    expect([port.noted, port.notes]).toEqual([["layout of Sheet1"], []]);
     expect(contentOf(`ZA${row}`)).toBe("Height at the end of the load");
     expect(contentOf(`ZA${row + rows}`)).toMatch(/^=IF\(/);
     expect(contentOf(`ZB${row + rows + 2}`)).toBe(RING_AND_DRY);

@@ -66,6 +66,7 @@ const filled = (cells: readonly CellValue[] = []): CellValue[] => cells.filter((
 test("the kept lines grow past their piece, and the list says day, lines, hash and what came in", async () => {
   const port = await workbook();
   await writeAgain(port, JOB, new Set(), signal());
+  expect([port.noted, port.notes]).toEqual([[`readings again of ${JOB.dataSheet}`], []]);
   const columns = port.columns("Readings Test 7");
   expect([...filled(columns[linesName(0)]), ...filled(columns[linesName(1)])]).toEqual(LINES);
   expect(await keptLinesOf(port, "Readings Test 7", LINES.length)).toEqual(LINES);

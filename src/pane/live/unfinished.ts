@@ -1,0 +1,40 @@
+/**
+ * Work that takes several writings: a note in the workbook says that it goes on. A pane that is closed or reloaded in
+ * the middle leaves the note, and the next pane says what is half done.
+ */
+import type { KindOfWork, WorkbookPort, WorkNote } from "../../workbook/port";
+
+/** Carries work on a sheet out, with a note in the workbook as long as it goes on. A failure is told where it happens. */
+export async function noted<T>(
+  port: WorkbookPort,
+  kind: KindOfWork,
+  sheet: string,
+  work: () => Promise<T>,
+): Promise<T> {
+  const id = await port.noteWork(kind, sheet);
+  try {
+    return await work();
+  } finally {
+    // If the note stays, the next pane asks about work that is whole, and a person takes it out.
+    await port.strikeWork(id).catch(() => undefined);
+  }
+}
+
+/** Whether a note is out of date: the sheet that was half made is deleted, or its protection is on again. */
+async function isSettled(port: WorkbookPort, sheets: readonly string[], { kind, sheet }: WorkNote): Promise<boolean> {
+  if (!sheets.includes(sheet)) return kind === "sheet";
+  return kind === "protection" && (await port.isProtected(sheet));
+}
+
+/** The work that was cut off and still matters. Notes that are out of date are taken out of the workbook. */
+export async function cutOff(port: WorkbookPort): Promise<WorkNote[]> {
+  const notes = await port.unfinishedWork();
+  if (notes.length === 0) return [];
+  const sheets = await port.sheetNames();
+  const open: WorkNote[] = [];
+  for (const note of notes) {
+    if (await isSettled(port, sheets, note)) await port.strikeWork(note.id);
+    else open.push(note);
+  }
+  return open;
+}
