@@ -8,11 +8,31 @@ import { WorkbookError, type CellValue, type NamedColumns } from "./port";
 /** The present content of the first column of a name, formulas as typed; undefined if the sheet has no such name. */
 export type Contents = (name: string) => readonly CellValue[] | undefined;
 
+/** The conditions of a writing: names that must be blank, and names of which only blank cells get a value. */
+export interface Conditions {
+  readonly blank: readonly string[];
+  readonly free: readonly string[];
+}
+
+/** Refuses a value for a cell of these names that holds something. */
+function checkFree(sheet: string, values: NamedColumns, free: readonly string[], contents: Contents): void {
+  for (const name of free) {
+    const present = contents(name) ?? [];
+    const isTaken = (value: CellValue | null, row: number): boolean =>
+      value !== null && value !== "" && (present[row] ?? "") !== "";
+    const row = (values[name] ?? []).findIndex(isTaken);
+    if (row >= 0)
+      throw new WorkbookError(
+        say`Row ${row + 1} of "${verbatim(name)}" on the sheet "${verbatim(sheet)}" was filled in the meantime, in another window perhaps. Nothing was written: look at the row, and try again.`,
+      );
+  }
+}
+
 /**
- * Refuses a missing name, a name with too few cells, a formula in a cell to be written, and content in a name of
- * `blank`.
+ * Refuses a missing name, a name with too few cells, a formula in a cell to be written, content in a name of `blank`,
+ * and content in a cell of a name of `free` that is to get a value.
  */
-export function checkFill(sheet: string, values: NamedColumns, blank: readonly string[], contents: Contents): void {
+export function checkFill(sheet: string, values: NamedColumns, { blank, free }: Conditions, contents: Contents): void {
   for (const name of blank) {
     const held = contents(name)?.filter((content) => content !== "").length ?? 0;
     if (held > 0)
@@ -48,4 +68,5 @@ export function checkFill(sheet: string, values: NamedColumns, blank: readonly s
         say`Row ${row + 1} of "${verbatim(name)}" on the sheet "${verbatim(sheet)}" holds a formula. Nothing was written: put a value in its place first.`,
       );
   }
+  checkFree(sheet, values, free, contents);
 }

@@ -311,9 +311,10 @@ export interface WorkbookPort {
   /**
    * Writes constants into named cells of a sheet, in one step of undo if the host has such steps. Writes nothing, and
    * says why, if a name does not exist or has too few cells, if a cell to be written holds a formula, or if a name of
-   * `blank` holds anything.
+   * `blank` holds anything. A value for a name of `free` goes only into a blank cell: somebody else may have taken the
+   * row in the meantime.
    */
-  fillNames(sheet: string, values: NamedColumns, blank?: readonly string[]): Promise<void>;
+  fillNames(sheet: string, values: NamedColumns, blank?: readonly string[], free?: readonly string[]): Promise<void>;
   /**
    * Writes formulas and constants into cells of a sheet. It is one step of undo if the host has such steps. Formats
    * stay unless a cell brings its own; notes and rules stay; a protected sheet accepts the contents and stays

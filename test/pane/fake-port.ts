@@ -278,10 +278,15 @@ export class FakePort implements WorkbookPort {
   readNames = (sheet: string, names: readonly string[]) => this.readNamed("readNames", sheet, names, valuesOf);
   readContents = (sheet: string, names: readonly string[]) => this.readNamed("readContents", sheet, names, contentsOf);
 
-  fillNames = (sheet: string, values: NamedColumns, blank: readonly string[] = []): Promise<void> =>
+  fillNames = (
+    sheet: string,
+    values: NamedColumns,
+    blank: readonly string[] = [],
+    free: readonly string[] = [],
+  ): Promise<void> =>
     this.answer("fillNames", () => {
       const of = this.sheet(sheet);
-      checkFill(sheet, values, blank, (name) => {
+      checkFill(sheet, values, { blank, free }, (name) => {
         const box = this.boxNamed(of, name);
         // A text that begins like a formula is not one.
         return (

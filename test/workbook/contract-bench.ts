@@ -84,7 +84,8 @@ export interface Bench {
 /** The differences between hosts, and their reasons. Both sides of each are tested. */
 export const DIFFERENCES = {
   calculates: "The embedded sheet works out formulas. The others hold cells: a test says what a formula shows.",
-  undoes: "Only the embedded sheet has steps that take back what the port did. Excel has none for add-ins.",
+  undoes:
+    "The embedded sheet takes back what the port did in one step. Excel has a list of its own, which no test reaches.",
   locksStructure: "Excel can protect the structure of a workbook. The embedded sheet has no such protection.",
   locksSheets:
     "A person can lock a sheet of the embedded sheet whole, inputs too. Excel's protection leaves inputs open.",

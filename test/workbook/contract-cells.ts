@@ -418,6 +418,16 @@ export function cellsContract(host: Host): void {
       expect(await columnOf(bench, "Ring", "readings")).toEqual([5, ""]);
     });
 
+    test("fills only blank cells of a free name, and may clear the others", async () => {
+      const bench = await withRing(host);
+      const { port } = bench;
+      const taken = /Row 2 of "masses" on the sheet "Ring" was filled in the meantime/;
+      await refuses(bench, () => port.fillNames("Ring", { ring: [1], masses: [null, 5] }, [], ["masses"]), taken);
+      await port.fillNames("Ring", { readings: [5, null], ring: [1] }, [], ["readings"]);
+      await port.fillNames("Ring", { readings: ["", 6] }, [], ["readings"]);
+      expect(await columnOf(bench, "Ring", "readings")).toEqual(["", 6]);
+    });
+
     test("fills inputs of a protected sheet, which stays protected, and refuses its other cells", async () => {
       const bench = await withRing(host, true);
       await bench.port.fillNames("Ring", { ring: [70], readings: [1, 2] });

@@ -248,7 +248,12 @@ export class EmbeddedPort implements WorkbookPort {
     return found;
   }
 
-  async fillNames(sheet: string, given: NamedColumns, blank: readonly string[] = []): Promise<void> {
+  async fillNames(
+    sheet: string,
+    given: NamedColumns,
+    blank: readonly string[] = [],
+    free: readonly string[] = [],
+  ): Promise<void> {
     const values = structuredClone(given);
     const sheetId = this.#openSheetId(sheet);
     const { getters } = this.#model;
@@ -263,7 +268,7 @@ export class EmbeddedPort implements WorkbookPort {
         })
       );
     };
-    checkFill(sheet, values, blank, contents);
+    checkFill(sheet, values, { blank, free }, contents);
     const protection = protectionOf(this.#model, sheetId);
     const commands = Object.entries(values).flatMap(([name, list]) => {
       const { left: col, top } = this.#zoneNamed(sheetId, name)!;

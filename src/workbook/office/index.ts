@@ -242,7 +242,12 @@ export class OfficePort implements WorkbookPort {
       readNamed(context, found, names, readValues),
     );
 
-  fillNames(sheet: string, values: NamedColumns, blank: readonly string[] = []): Promise<void> {
+  fillNames(
+    sheet: string,
+    values: NamedColumns,
+    blank: readonly string[] = [],
+    free: readonly string[] = [],
+  ): Promise<void> {
     const doing = say`write into the sheet "${verbatim(sheet)}"`;
     return runOn(sheet, doing, async (context, found) => {
       const names = [...new Set([...Object.keys(values), ...blank])];
@@ -260,7 +265,7 @@ export class OfficePort implements WorkbookPort {
         ]),
       );
       const present = await withoutTexts(context, columns);
-      checkFill(sheet, values, blank, (name) => present.get(name));
+      checkFill(sheet, values, { blank, free }, (name) => present.get(name));
       await writeColumns(context, columns, { sheet, values, doing });
     });
   }

@@ -2,6 +2,7 @@
  * Writes one reading of a load into its sheet, and undoes it. A cell is changed only if it still contains what the
  * screen showed.
  */
+import { hasTimeOfDay } from "../../../record/standing-load";
 import { readingsName, timesName } from "../../../specification/readings";
 import type { CellValue, NamedColumns, WorkbookPort } from "../../../workbook/port";
 import type { Entry } from "./bench-state";
@@ -35,7 +36,7 @@ export async function writeReading(port: WorkbookPort, sheet: string, entry: Ent
     ...(time !== timeBefore && { [timesName(load)]: oneCell(row, time) }),
     [readingsName(load)]: oneCell(row, reading),
   };
-  await port.fillNames(sheet, cells);
+  await port.fillNames(sheet, cells, [], [readingsName(load)]);
   return "written";
 }
 
@@ -51,6 +52,14 @@ export async function takeBack(port: WorkbookPort, sheet: string, entry: Entry):
   return "written";
 }
 
-/** Writes the moment at which the load was applied into the row of the load table. */
-export const writeStart = (port: WorkbookPort, sheet: string, row: number, started: number): Promise<void> =>
-  port.fillNames(sheet, { load_started: oneCell(row, started) });
+/**
+ * Writes the moment at which the load was applied into the row of the load table. A moment that stands there already is
+ * never overwritten; a day without a time is.
+ */
+export async function writeStart(port: WorkbookPort, sheet: string, row: number, started: number): Promise<Written> {
+  const { load_started: column } = await port.readNames(sheet, ["load_started"]);
+  const now = column?.[row - 1]?.[0] ?? "";
+  if (typeof now === "number" && hasTimeOfDay(now)) return "changed meanwhile";
+  await port.fillNames(sheet, { load_started: oneCell(row, started) }, [], now === "" ? ["load_started"] : []);
+  return "written";
+}

@@ -17,6 +17,8 @@ import { timeOf, type Offered } from "./reading-entry";
 
 const words = text.bench;
 
+const CHANGED: BenchAct = { does: "tell", telling: { intent: "warning", sentence: words.changedMeanwhile } };
+
 /** Rounds a time to four digits, like the times of the schedule. */
 const written = (minutes: number): number => Number(minutes.toPrecision(4));
 
@@ -45,11 +47,7 @@ export function useBenchWriting({ port, sheet, record, load, standing, state, di
       dispatch({ does: "begin" });
       try {
         const came = await work();
-        dispatch(
-          came === "written"
-            ? done
-            : { does: "tell", telling: { intent: "warning", sentence: words.changedMeanwhile } },
-        );
+        dispatch(came === "written" ? done : CHANGED);
         await again();
       } catch (failure) {
         dispatch({ does: "tell", telling: { intent: "error", sentence: sentenceOf(failure) } });
@@ -87,9 +85,9 @@ export function useBenchWriting({ port, sheet, record, load, standing, state, di
   const start = async (row: number, started: number): Promise<void> => {
     dispatch({ does: "begin" });
     try {
-      await writeStart(port, sheet, row, started);
+      const came = await writeStart(port, sheet, row, started);
       await again();
-      dispatch({ does: "started" });
+      dispatch(came === "written" ? { does: "started" } : CHANGED);
     } catch (failure) {
       dispatch({ does: "tell", telling: { intent: "error", sentence: sentenceOf(failure) } });
     }

@@ -66,7 +66,7 @@ export async function appendRows(
   for (const { sheet, values } of having(await port.readSheets(names), nth(names, 1)).reverse()) {
     const columns = appended(values, names, rows);
     if (!columns) continue;
-    await port.fillNames(sheet, columns);
+    await port.fillNames(sheet, columns, [], names);
     return sheet;
   }
   const sheet = await port.insertSheet(plan());

@@ -20,7 +20,7 @@ async function writeTable(
   cells: NamedColumns,
 ): Promise<"written" | "changed meanwhile"> {
   if (!sameRows(tableOf(await port.readNames(sheet, PICK_COLUMNS)), seen)) return "changed meanwhile";
-  await port.fillNames(sheet, cells);
+  await port.fillNames(sheet, cells, [], PICK_COLUMNS);
   return "written";
 }
 

@@ -5,6 +5,8 @@ export const office: Readonly<Record<string, string>> = {
     "Einige Zellen können geschrieben worden sein: mit den Eingaben vergleichen.",
   "follow what changes": "Das Verfolgen der Änderungen",
   "list the sheets": "Das Auflisten der Blätter",
+  "look for unfinished work": "Die Suche nach unfertiger Arbeit",
+  "write into the workbook": "Das Schreiben in die Arbeitsmappe",
   "look which sheet is in front": "Die Frage nach dem vorderen Blatt",
   "read the sheets": "Das Lesen der Blätter",
   "look for the data sheets": "Die Suche nach den Datenblättern",

@@ -56,6 +56,8 @@ export const workbook: Readonly<Record<string, string>> = {
     "Zeile {0} von „{1}“ soll eine Zahl erhalten, die keine Zelle des Blatts „{2}“ aufnimmt: Die größte ist 1,8E+308. Nichts wurde geschrieben: die Zahl in der Datei berichtigen.",
   'Row {0} of "{1}" is to hold a text of more than {2} characters on the sheet "{3}", which no cell takes. Nothing was written: shorten it.':
     "Zeile {0} von „{1}“ soll einen Text von mehr als {2} Zeichen auf dem Blatt „{3}“ erhalten, den keine Zelle aufnimmt. Nichts wurde geschrieben: kürzen.",
+  'Row {0} of "{1}" on the sheet "{2}" was filled in the meantime, in another window perhaps. Nothing was written: look at the row, and try again.':
+    "Zeile {0} von „{1}“ auf dem Blatt „{2}“ wurde inzwischen ausgefüllt, vielleicht in einem anderen Fenster. Es wurde nichts geschrieben: die Zeile ansehen und noch einmal versuchen.",
   'Row {0} of "{1}" on the sheet "{2}" holds a formula. Nothing was written: put a value in its place first.':
     "Zeile {0} von „{1}“ auf dem Blatt „{2}“ enthält eine Formel. Nichts wurde geschrieben: erst einen Wert an ihre Stelle setzen.",
   "a name of cells has no letters": "ein Name von Zellen hat keine Buchstaben",
