@@ -47,7 +47,7 @@ function noteOf({ key, value }: Excel.Setting): WorkNote | undefined {
   if (!key.startsWith(KEY)) return undefined;
   try {
     // Only `note` writes these settings; the fields are looked at before they are used.
-    const { kind, sheet, since } = JSON.parse(String(value)) as Partial<WorkNote>;
+    const { kind, sheet, since }: Partial<WorkNote> = JSON.parse(String(value));
     const isKnown = kind !== undefined && KINDS_OF_WORK.includes(kind) && typeof sheet === "string";
     return isKnown ? { id: key.slice(KEY.length), kind, sheet, since: String(since) } : undefined;
   } catch {
