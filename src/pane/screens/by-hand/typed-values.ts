@@ -1,0 +1,30 @@
+/** What a person typed beside the results to compare them with, and how quantities and their values are said. */
+import { type Pair, type Quantity } from "../../../book/comparison";
+import { text } from "../../text";
+import { numberText } from "../../text/number";
+import { typedNonZero } from "../../ui/typed-number";
+
+const words = text.byHand;
+
+/** What a person typed for a quantity; the tolerance in percent is missing if it is the usual one. */
+export interface Typed {
+  readonly key: string;
+  readonly byHand: string;
+  readonly percent?: string;
+}
+
+export const percentOf = (ratio: number): string => String(Number((100 * ratio).toPrecision(2)));
+
+export const named = ({ label, load }: Quantity): string =>
+  load === undefined ? label : `${label}, ${words.load(load)}`;
+export const said = (value: number, { format, unit }: Quantity): string =>
+  `${numberText(value, format)} ${unit}`.trim();
+
+/** The pair of values in a line; undefined if the line has no value by hand yet. */
+export function pairOf(quantity: Quantity, typed: Typed): Pair | undefined {
+  const byHand = typedNonZero(typed.byHand);
+  if (byHand === undefined) return undefined;
+  const percent = typed.percent === undefined ? undefined : typedNonZero(typed.percent);
+  const tolerance = percent !== undefined && percent > 0 && percent < 100 ? percent / 100 : quantity.tolerance;
+  return { quantity, byHand, tolerance };
+}
