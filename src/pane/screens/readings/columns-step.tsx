@@ -52,7 +52,6 @@ export interface ReadingsColumnsProps {
 }
 
 export function ReadingsColumns({ source, remembered, frame, onUse, onChange }: ReadingsColumnsProps) {
-  const styles = useStyles();
   const { lines } = source.file;
   const [choices, setChoices] = useState(NO_CHOICES);
   const [asked, setAsked] = useState(false);
@@ -75,6 +74,10 @@ export function ReadingsColumns({ source, remembered, frame, onUse, onChange }: 
     choose,
   };
   const apparatus = choices.apparatus ?? frame;
+  const confirm = (): void => {
+    setAsked(true);
+    if ("layout" in result) onUse(result.layout, apparatus.trim());
+  };
 
   return (
     <Step title={words.columnsHeading}>
@@ -91,39 +94,11 @@ export function ReadingsColumns({ source, remembered, frame, onUse, onChange }: 
         />
       )}
       <Preview lines={lines} draft={draft} columns={offer.columns} />
-      <div className={styles.fields}>
-        <Choice
-          label={words.delimiter}
-          options={optionsOf(words.delimiters)}
-          value={draft.delimiter}
-          onChoose={(delimiter) => choose({ do: "delimiter", delimiter })}
-        />
-        <Choice
-          label={words.decimal}
-          options={optionsOf(words.decimals)}
-          value={draft.decimal}
-          onChoose={(decimal) => choose({ do: "set", change: { decimal } })}
-        />
-        <NumberField of="firstLine" {...form} />
-      </div>
+      <FormOfFile {...form} />
       <TimeFields {...form} />
       <ReadingFields {...form} />
       <LoadFields {...form} />
-      <div className={styles.fields}>
-        <Field
-          label={words.noReading}
-          hint={words.noReadingHint}
-          validationState={draft.noReading === undefined ? "error" : "none"}
-        >
-          <Input
-            value={choices.typed.noReading ?? (draft.noReading ?? []).map(String).join("  ")}
-            onChange={(_, { value }) => choose({ do: "type", key: "noReading", text: value, lines: lines.length })}
-          />
-        </Field>
-        <Field label={words.apparatus} hint={words.apparatusHint}>
-          <Input value={apparatus} onChange={(_, { value }) => choose({ do: "apparatus", name: value })} />
-        </Field>
-      </div>
+      <OtherFields {...form} apparatus={apparatus} />
       {"layout" in result && tried && <Tried rows={tried} layout={result.layout} />}
       {asked && "missing" in result && (
         <Notice intent="error">
@@ -131,13 +106,7 @@ export function ReadingsColumns({ source, remembered, frame, onUse, onChange }: 
         </Notice>
       )}
       <div>
-        <Button
-          appearance="primary"
-          onClick={() => {
-            setAsked(true);
-            if ("layout" in result) onUse(result.layout, apparatus.trim());
-          }}
-        >
+        <Button appearance="primary" onClick={confirm}>
           {words.confirm}
         </Button>
       </div>
@@ -195,6 +164,28 @@ function NumberField({
         onChange={(_, { value }) => choose({ do: "type", key: of, text: value, lines })}
       />
     </Field>
+  );
+}
+
+function FormOfFile(form: FormProps) {
+  const { draft, choose } = form;
+  const styles = useStyles();
+  return (
+    <div className={styles.fields}>
+      <Choice
+        label={words.delimiter}
+        options={optionsOf(words.delimiters)}
+        value={draft.delimiter}
+        onChoose={(delimiter) => choose({ do: "delimiter", delimiter })}
+      />
+      <Choice
+        label={words.decimal}
+        options={optionsOf(words.decimals)}
+        value={draft.decimal}
+        onChoose={(decimal) => choose({ do: "set", change: { decimal } })}
+      />
+      <NumberField of="firstLine" {...form} />
+    </div>
   );
 }
 
@@ -285,6 +276,28 @@ function LoadFields(form: FormProps) {
         </>
       )}
       <ColumnField of="temperature" none={words.noLoad} {...form} />
+    </div>
+  );
+}
+
+/** The texts that stand for no reading, and the name under which the layout is remembered. */
+function OtherFields({ draft, typed, lines, choose, apparatus }: FormProps & { apparatus: string }) {
+  const styles = useStyles();
+  return (
+    <div className={styles.fields}>
+      <Field
+        label={words.noReading}
+        hint={words.noReadingHint}
+        validationState={draft.noReading === undefined ? "error" : "none"}
+      >
+        <Input
+          value={typed.noReading ?? (draft.noReading ?? []).map(String).join("  ")}
+          onChange={(_, { value }) => choose({ do: "type", key: "noReading", text: value, lines })}
+        />
+      </Field>
+      <Field label={words.apparatus} hint={words.apparatusHint}>
+        <Input value={apparatus} onChange={(_, { value }) => choose({ do: "apparatus", name: value })} />
+      </Field>
     </div>
   );
 }

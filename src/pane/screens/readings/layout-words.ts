@@ -5,7 +5,7 @@
 import type { Layout } from "../../../exchange/logger/layout";
 import { columnLetters } from "../../../workbook/address";
 import { CATALOGUES } from "../../text";
-import type { LoadChoices } from "./loads-step";
+import type { LoadChoices } from "./stretches";
 
 const cellWords = CATALOGUES.en.readings;
 

@@ -24,7 +24,7 @@ import {
   type KeptFile,
 } from "./again-state";
 import { NotKept, SheetChanged } from "./into-workbook";
-import { faultWords } from "./loads-step";
+import { faultWords } from "./faults";
 import type { Source } from "./source-step";
 import type { DataSheet, Targets } from "./use-target";
 import { keptLinesOf, ListFull, SheetFilled, writeAgain } from "./write-again";

@@ -16,7 +16,8 @@ import { Progress } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { NotKept, SheetChanged, writeReadings, type Job, type Kept } from "./into-workbook";
 import { layoutWords } from "./layout-words";
-import { faultWords, type LoadChoices, type Stretch } from "./loads-step";
+import { faultWords } from "./faults";
+import type { LoadChoices, Stretch } from "./stretches";
 import type { Source } from "./source-step";
 import {
   answered,
@@ -124,29 +125,18 @@ function jobOf(props: ReadingsWriteProps, writing: Writing, answers: Answers, ke
   };
 }
 
-export function ReadingsWrite(props: ReadingsWriteProps) {
-  const { port, source, choices, dataSheet, target, onBusy, onEnded } = props;
-  const styles = useStyles();
+/** The writing itself: its state, what is kept so far, and how it is stopped. */
+function useWriting(props: ReadingsWriteProps, taken: number, forget: () => void) {
+  const { port, choices, dataSheet, onBusy, onEnded } = props;
   const [state, setState] = useState<State>({ at: "rest" });
-  const [answers, answer] = useReducer(answered, NO_ANSWERS);
-  const [keep, setKeep] = useState(true);
   const kept = useRef<Kept>();
   const stop = useRef<AbortController>();
 
   // The message about an earlier writing is removed when the choices change.
   useEffect(() => setState((before) => (before.at === "busy" ? before : { at: "rest" })), [choices, dataSheet]);
-  // The answers belong to one sheet.
-  useEffect(() => answer({ do: "forget" }), [dataSheet]);
 
-  const { lines } = source.file;
-  const canKeep = lines.length <= MOST_LINES && lines.every((line) => line.length <= LONGEST_LINE);
-  const writing = writingOf(props, answers);
-  const { taken, twice, inputs } = writing;
-  const open = inputs.filter((input) => input.answer === undefined);
-
-  const write = async (): Promise<void> => {
+  const write = async (job: Job): Promise<void> => {
     const controller = (stop.current = new AbortController());
-    const job = jobOf(props, writing, answers, keep && canKeep);
     const of = job.record.lines;
     setState({ at: "busy", of });
     onEnded(undefined);
@@ -158,9 +148,9 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
       };
       const { sheet } = await writeReadings(port, job, kept.current, tell, controller.signal);
       kept.current = undefined;
-      answer({ do: "forget" });
+      forget();
       const told = of > 0 ? words.done : words.doneWithoutLines;
-      setState({ at: "done", sentence: told(words.doneLoads(taken.length), dataSheet, sheet) });
+      setState({ at: "done", sentence: told(words.doneLoads(taken), dataSheet, sheet) });
     } catch (error) {
       onEnded(endedBy(error, kept.current));
       setState({ at: "rest" });
@@ -168,10 +158,26 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
       onBusy(false);
     }
   };
+  return { state, write, stop: () => stop.current?.abort() };
+}
+
+export function ReadingsWrite(props: ReadingsWriteProps) {
+  const { source, dataSheet, target } = props;
+  const styles = useStyles();
+  const [answers, answer] = useReducer(answered, NO_ANSWERS);
+  const [keep, setKeep] = useState(true);
+  // The answers belong to one sheet.
+  useEffect(() => answer({ do: "forget" }), [dataSheet]);
+
+  const { lines } = source.file;
+  const canKeep = lines.length <= MOST_LINES && lines.every((line) => line.length <= LONGEST_LINE);
+  const writing = writingOf(props, answers);
+  const { taken, inputs } = writing;
+  const { state, write, stop } = useWriting(props, taken.length, () => answer({ do: "forget" }));
 
   return (
     <>
-      {state.at !== "busy" && state.at !== "done" && (
+      {state.at === "rest" && (
         <div>
           <Replacing target={target} writing={writing} answers={answers} onAnswer={answer} />
           {inputs.map((input) => (
@@ -190,33 +196,44 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
         {!canKeep ? words.cannotKeep(MOST_LINES) : keep ? words.keepHint(dataSheet) : words.doesNotKeep(dataSheet)}{" "}
         {words.stressesToo}
       </Text>
-      {twice.length > 0 && <Notice intent="error">{words.twice(twice.join(", "))}</Notice>}
-      {twice.length === 0 && taken.length === 0 && state.at !== "done" && (
-        <Notice intent="info">{words.nothingToWrite}</Notice>
-      )}
-      {open.length > 0 && taken.length > 0 && state.at !== "done" && (
-        <Notice intent="warning">{words.undecided(open.map(({ name }) => words.inputs[name]).join(", "))}</Notice>
-      )}
-      {state.at === "busy" ? (
+      <Hindrances writing={writing} isDone={state.at === "done"} />
+      {state.at === "busy" && (
         <Progress
           what={state.kept && state.kept.lines < state.of ? words.keeping : words.writing}
           share={state.of > 0 ? (state.kept?.lines ?? 0) / state.of : 0}
-          onStop={() => stop.current?.abort()}
+          onStop={stop}
         />
-      ) : (
-        state.at !== "done" && (
-          <div>
-            <Button
-              appearance="primary"
-              disabledFocusable={twice.length > 0 || taken.length === 0 || open.length > 0}
-              onClick={() => void write()}
-            >
-              {words.write(taken.length, dataSheet)}
-            </Button>
-          </div>
-        )
+      )}
+      {state.at === "rest" && (
+        <div>
+          <Button
+            appearance="primary"
+            disabledFocusable={writing.twice.length > 0 || taken.length === 0 || undecided(writing).length > 0}
+            onClick={() => void write(jobOf(props, writing, answers, keep && canKeep))}
+          >
+            {words.write(taken.length, dataSheet)}
+          </Button>
+        </div>
       )}
       {state.at === "done" && <Notice intent="success">{state.sentence}</Notice>}
+    </>
+  );
+}
+
+/** The cells of the sheet that do not suit the file and are not decided. */
+const undecided = ({ inputs }: Writing): Input[] => inputs.filter(({ answer }) => answer === undefined);
+
+/** What stands against writing: a load given twice, nothing to write, cells that are not decided. */
+function Hindrances({ writing, isDone }: { writing: Writing; isDone: boolean }) {
+  const { taken, twice } = writing;
+  const open = undecided(writing);
+  return (
+    <>
+      {twice.length > 0 && <Notice intent="error">{words.twice(twice.join(", "))}</Notice>}
+      {twice.length === 0 && taken.length === 0 && !isDone && <Notice intent="info">{words.nothingToWrite}</Notice>}
+      {open.length > 0 && taken.length > 0 && !isDone && (
+        <Notice intent="warning">{words.undecided(open.map(({ name }) => words.inputs[name]).join(", "))}</Notice>
+      )}
     </>
   );
 }

@@ -10,7 +10,7 @@ import { columnsFor, inputChanges, type InputChange, type Target } from "../../.
 import { nth } from "../../../reduction/numeric/lists";
 import { readingsName } from "../../../specification/readings";
 import type { NamedColumns } from "../../../workbook/port";
-import type { LoadChoices, Stretch } from "./loads-step";
+import type { LoadChoices, Stretch } from "./stretches";
 
 /** The answer of the person about a cell that does not fit the file. */
 export type InputAnswer = "change" | "keep";

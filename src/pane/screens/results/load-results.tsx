@@ -30,34 +30,43 @@ export interface ResultsLoadsProps {
   readonly goTo: GoTo;
 }
 
-export function ResultsLoads({ loads, columns, goTo }: ResultsLoadsProps) {
-  const styles = useStyles();
-  const shared = useSharedStyles();
-  const hint = useId();
-  const table = useRef<HTMLTableElement>(null);
-  /** The cell of the table that the Tab key reaches. */
-  const [at, setAt] = useState<readonly [row: number, column: number]>([0, 0]);
+/** The number of a row and of a column of numbers, from 0. */
+type Place = readonly [row: number, column: number];
 
-  const move = (event: KeyboardEvent): void => {
+/** The place that the Tab key reaches; arrow keys, Home and End move it, and the focus with it. */
+function useGrid(rows: number, columns: number) {
+  const table = useRef<HTMLTableElement>(null);
+  const [at, setAt] = useState<Place>([0, 0]);
+  const onKeyDown = (event: KeyboardEvent): void => {
     const [row, column] = at;
-    const last = columns.length - 1;
-    const moves: Readonly<Record<string, readonly [row: number, column: number]>> = {
+    const moves: Readonly<Record<string, Place>> = {
       ArrowUp: [row - 1, column],
       ArrowDown: [row + 1, column],
       ArrowLeft: [row, column - 1],
       ArrowRight: [row, column + 1],
       Home: [row, 0],
-      End: [row, last],
+      End: [row, columns - 1],
     };
     const next = moves[event.key];
     if (!next) return;
     event.preventDefault();
-    const to = [Math.min(Math.max(next[0], 0), loads.length - 1), Math.min(Math.max(next[1], 0), last)] as const;
+    const to = [Math.min(Math.max(next[0], 0), rows - 1), Math.min(Math.max(next[1], 0), columns - 1)] as const;
     setAt(to);
     const cell = table.current?.tBodies[0]?.rows[to[0]]?.cells[to[1] + 1];
     (cell?.querySelector<HTMLElement>("button") ?? cell)?.focus();
   };
+  const cellAt = (row: number, column: number): Pick<CellProps, "tabIndex" | "onFocus"> => ({
+    tabIndex: at[0] === row && at[1] === column ? 0 : -1,
+    onFocus: () => setAt([row, column]),
+  });
+  return { table, onKeyDown, cellAt };
+}
 
+export function ResultsLoads({ loads, columns, goTo }: ResultsLoadsProps) {
+  const styles = useStyles();
+  const shared = useSharedStyles();
+  const hint = useId();
+  const { table, onKeyDown, cellAt } = useGrid(loads.length, columns.length);
   const unitOf = (name: (typeof columns)[number]): string =>
     loads.map(({ cells }) => cells[name]?.unit).find((unit) => unit !== undefined) ?? "";
 
@@ -73,7 +82,7 @@ export function ResultsLoads({ loads, columns, goTo }: ResultsLoadsProps) {
           aria-label={words.loadsHeading}
           aria-describedby={hint}
           className={mergeClasses(shared.table, styles.numbers)}
-          onKeyDown={move}
+          onKeyDown={onKeyDown}
         >
           <thead>
             <tr>
@@ -90,34 +99,45 @@ export function ResultsLoads({ loads, columns, goTo }: ResultsLoadsProps) {
             {loads.map((load, row) => (
               <tr key={load.number}>
                 <th scope="row">{`${load.number}${load.isVirgin ? " *" : ""}`}</th>
-                {columns.map((name, column) => {
-                  const shown = load.cells[name];
-                  const go = shown && goTo(shown);
-                  const tabIndex = at[0] === row && at[1] === column ? 0 : -1;
-                  const here = (): void => setAt([row, column]);
-                  return go ? (
-                    <td key={name} className="number">
-                      <Link as="button" inline tabIndex={tabIndex} onFocus={here} onClick={go}>
-                        {numberText(shown.value, shown.format)}
-                      </Link>
-                    </td>
-                  ) : (
-                    <td key={name} className="number" tabIndex={tabIndex} onFocus={here}>
-                      {shown ? (
-                        numberText(shown.value, shown.format)
-                      ) : (
-                        <span role="img" aria-label={words.none}>
-                          –
-                        </span>
-                      )}
-                    </td>
-                  );
-                })}
+                {columns.map((name, column) => (
+                  <NumberCell key={name} shown={load.cells[name]} goTo={goTo} {...cellAt(row, column)} />
+                ))}
               </tr>
             ))}
           </tbody>
         </table>
       </div>
     </Step>
+  );
+}
+
+interface CellProps {
+  readonly shown: Shown | undefined;
+  readonly goTo: GoTo;
+  readonly tabIndex: number;
+  readonly onFocus: () => void;
+}
+
+/** A number; a link to its cell where the sheet has the cell. */
+function NumberCell({ shown, goTo, tabIndex, onFocus }: CellProps) {
+  const go = shown && goTo(shown);
+  if (go)
+    return (
+      <td className="number">
+        <Link as="button" inline tabIndex={tabIndex} onFocus={onFocus} onClick={go}>
+          {numberText(shown.value, shown.format)}
+        </Link>
+      </td>
+    );
+  return (
+    <td className="number" tabIndex={tabIndex} onFocus={onFocus}>
+      {shown ? (
+        numberText(shown.value, shown.format)
+      ) : (
+        <span role="img" aria-label={words.none}>
+          –
+        </span>
+      )}
+    </td>
   );
 }

@@ -1,6 +1,6 @@
 import type { Layout } from "../../../../src/exchange/logger/layout";
 import type { Target } from "../../../../src/exchange/logger/target";
-import type { LoadChoices, Stretch } from "../../../../src/pane/screens/readings/loads-step";
+import type { LoadChoices, Stretch } from "../../../../src/pane/screens/readings/stretches";
 import {
   answered,
   columnsOf,
