@@ -7,12 +7,14 @@ import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
 import { methodOfLoad, picksOfCurve } from "../record/picks";
 import type { NamedValues, TestRecord } from "../record/record";
+import { cvOfRange } from "../reduction/curve/cv-at";
 import { DESIGN_INCREASE } from "../reduction/curve/design";
 import { FIELD_FACTOR } from "../reduction/curve/field-curve";
 import type { Index } from "../reduction/curve/indices";
 import { CURVE_PICK_NAMES, CURVE_PICK_WORDS } from "../reduction/curve/picks";
 import type { MethodName } from "../reduction/curve/method-words";
-import type { AdoptableName } from "../specification/adoptable";
+import type { Adopted } from "../record/adopted";
+import { CV_RANGES, type CvRangeName } from "../specification/adoptable";
 import { virginLineOf } from "../reduction/curve/methods/reading";
 import type { LoadPoint } from "../reduction/curve/shape/points";
 import { temperatureFactor } from "../reduction/curve/viscosity";
@@ -182,7 +184,7 @@ function meanSlope(sheet: Sheet, id: string, index: Outcome<Index>): Line {
 }
 
 /** The line of an adopted value: nothing is worked out. Undefined if none is adopted. */
-function adoptedLine({ record, cell }: Sheet, name: AdoptableName): Line {
+function adoptedLine({ record, cell }: Sheet, name: keyof Adopted): Line {
   const adopted = record.adopted?.[name];
   if (!adopted) return undefined;
   const { by = "no initials", day, reason = "no reason given" } = adopted;
@@ -265,6 +267,24 @@ const strainRatio =
     return slope === undefined || e0 === undefined
       ? undefined
       : { text: `${symbol} / (1 + e_0) = ${few(slope)} / (1 + ${few(e0)})`, result: slope / (1 + e0) };
+  };
+
+/** cv in use over a range of stress: the one adopted, otherwise that of the loads. */
+const cvOver =
+  (name: CvRangeName) =>
+  (sheet: Sheet): Line => {
+    const { cell, values } = sheet;
+    const column = (of: string) => Array.from({ length: values[of]?.length ?? 0 }, (_, row) => cell(of, row) ?? null);
+    const row = CV_RANGES.findIndex((one) => one.name === name);
+    const [from = 0, to = 0] = [cell("adopted_cv_low", row), cell("adopted_cv_high", row)];
+    const found = cvOfRange(column("load_stress"), column("cv_chosen"), from, to);
+    const ofLoads: Line = found.ok
+      ? {
+          text: `the geometric mean of the cv of ${found.value.loads === 1 ? "1 load" : `${found.value.loads} loads`} from ${few(from)} to ${few(to)}, ${few(found.value.least)} to ${few(found.value.greatest)}`,
+          result: found.value.mean,
+        }
+      : undefined;
+    return adoptedLine(sheet, name) ?? ofLoads;
   };
 
 /** One number over another, with both in words. */
@@ -530,9 +550,12 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
       ? undefined
       : { text: `m = ln 10 / CR = 2.302585 / ${few(ratio)}`, result: 2.302585 / ratio };
   },
-  design_cv: construction(
-    "cv at the in-situ stress and half the increase, straight between two loads on log of stress",
-  ),
+  cv_recompression: cvOver("cv_recompression"),
+  cv_virgin: cvOver("cv_virgin"),
+  cv_another: cvOver("cv_another"),
+  design_cv: ({ record }) => ({
+    text: `cv at the in-situ stress and half the increase: ${record.remarks.design_cv_from ?? "between the loads, on log stress"}`,
+  }),
   design_k: ({ cell, line }) => line("conductivity", [cell("design_cv"), cell("design_mv")]),
   design_c_alpha: ({ cell }) => ({ text: "C alpha in use", result: cell("c_alpha_chosen") }),
 };

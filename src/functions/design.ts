@@ -1,6 +1,6 @@
 /** Worksheet functions of design: values on the curve, design parameters, settlement of a layer, intrinsic properties. */
 import { CURVE_BRANCHES, curveAt } from "../reduction/curve/curve-at";
-import { cvAt } from "../reduction/curve/cv-at";
+import { cvInUse, cvOfRange, type AdoptedCv } from "../reduction/curve/cv-at";
 import { DESIGN_INCREASE, designParameters } from "../reduction/curve/design";
 import type { Index } from "../reduction/curve/indices";
 import { intrinsic } from "../reduction/curve/intrinsic";
@@ -12,6 +12,7 @@ import { convert } from "../reduction/units";
 import { answer, itemOf, remarksOf, valueOf, type Item } from "./answer";
 import {
   isNoWord,
+  isOmitted,
   toCellOrWord,
   toChoice,
   toNumber,
@@ -46,20 +47,73 @@ export function CURVE_AT(stresses: any[][], values: any[][], stress: any, branch
   return valueOf(then(test, (curve) => curveAt(curve, at, wanted)));
 }
 
+/** The ranges of stress with an adopted cv; a row that lacks a stress or the cv is none. */
+function toAdoptedCv(from: unknown, to: unknown, adopted: unknown): AdoptedCv[] {
+  if ([from, to, adopted].every(isOmitted)) return [];
+  const [low, high] = toPair(from, "the lower stresses", to, "the upper stresses");
+  const [, cv] = toPair(from, "the lower stresses", adopted, "the adopted values of cv");
+  return low.flatMap((lower, i) => {
+    const [upper, value] = [high[i], cv[i]];
+    return lower === null || !upper || !value ? [] : [{ from: lower, to: upper, cv: value }];
+  });
+}
+
 /**
- * cv at a stress between loads, interpolated between two loads, linearly on log of stress. Blanks, words and #N/A are left out, as are reloads and unloadings. Beyond the loads that have a cv it is #N/A.
+ * cv at a stress: the cv adopted for the range that holds the stress; otherwise interpolated between two loads, linearly on log of stress. Blanks, words and #N/A are left out, as are reloads and unloadings. Beyond the loads that have a cv it is #N/A, unless a cv is adopted there.
  * @customfunction
  * @param stresses Stresses of the loads, in test order; any one unit. Give mean stresses if cv is plotted against them.
  * @param cv_values cv of each load, in any one unit; blank, a word or #N/A if a load has no cv.
  * @param stress Stress at which cv is wanted, in the unit of the stresses.
+ * @param [range_from] Lower stresses of the ranges for which a cv is adopted, one a row; blank rows are left out.
+ * @param [range_to] Upper stresses of these ranges.
+ * @param [adopted_cv] The cv adopted for each range, in the unit of the values. Of ranges that overlap the last one counts.
+ * @param [item] "cv" (default), or "from": whether the cv was adopted or lies between the loads, in words.
  * @returns cv, in the unit of the values.
  * @example =CLAY.CV_AT(P2:P8,Q2:Q8,300)
  * @refuses =CLAY.CV_AT(P2:P8,Q2:Q8,3000)
  * @source Interpolation on the logarithm of stress is common practice, without a source.
  */
-export function CV_AT(stresses: any[][], cv_values: any[][], stress: any): any {
+export function CV_AT(
+  stresses: any[][],
+  cv_values: any[][],
+  stress: any,
+  range_from?: any[][],
+  range_to?: any[][],
+  adopted_cv?: any[][],
+  item?: any,
+): any {
   const [s, cv] = toPair(stresses, "the stresses", cv_values, "the values of cv", toCellOrWord);
-  return valueOf(cvAt(s, cv, toPositive(stress, "the stress")));
+  const wanted = toChoice(item, "the item", ["cv", "from"], "cv");
+  const adopted = toAdoptedCv(range_from, range_to, adopted_cv);
+  const found = valueOf(cvInUse(s, cv, toPositive(stress, "the stress"), adopted));
+  return wanted === "cv" ? found.cv : english(found.basis);
+}
+
+/**
+ * cv over a range of stress, as a settlement calculation takes it for recompression or for virgin compression: the geometric mean, the least and the greatest cv of the loads of first loading that begin and end within the range; if there is none, of those that end within it.
+ * @customfunction
+ * @param stresses Stresses of the loads, in test order; any one unit.
+ * @param cv_values cv of each load, in any one unit; blank, a word or #N/A if a load has no cv.
+ * @param from Lower stress of the range; 0 is a stress.
+ * @param to Upper stress of the range.
+ * @param [item] One of mean, least, greatest, loads, remark; left out, the whole table spills.
+ * @returns A table of label, value and unit; or the one item. cv is in the unit of the values.
+ * @example =CLAY.CV_RANGE(P2:P8,Q2:Q8,100,800)
+ * @example =CLAY.CV_RANGE(P2:P8,Q2:Q8,100,800,"mean")
+ * @refuses =CLAY.CV_RANGE(P2:P8,Q2:Q8,3000,6000)
+ * @source The geometric mean is common practice, without a source.
+ */
+export function CV_RANGE(stresses: any[][], cv_values: any[][], from: any, to: any, item?: any): any[][] {
+  const [s, cv] = toPair(stresses, "the stresses", cv_values, "the values of cv", toCellOrWord);
+  const outcome = cvOfRange(s, cv, toNumber(from, "the lower stress"), toPositive(to, "the upper stress"));
+  const { mean, least, greatest, loads } = valueOf(outcome);
+  const items: Item[] = [
+    { label: "mean", value: mean, unit: "geometric, as the values" },
+    { label: "least", value: least, unit: "as the values" },
+    { label: "greatest", value: greatest, unit: "as the values" },
+    { label: "loads", value: loads, unit: "of first loading" },
+  ];
+  return answer(items, remarksOf(outcome), item);
 }
 
 /**

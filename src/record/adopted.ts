@@ -1,5 +1,5 @@
 /** Adopted values: values that the engineer uses instead of the results of the constructions. */
-import { ADOPTABLE, type AdoptableName } from "../specification/adoptable";
+import { ADOPTABLE, ALL_ADOPTABLE, CV_RANGES, type AdoptableName, type CvRangeName } from "../specification/adoptable";
 import type { Index } from "../reduction/curve/indices";
 import type { Preconsolidation } from "../reduction/curve/preconsolidation";
 import type { MethodName } from "../reduction/curve/method-words";
@@ -7,28 +7,34 @@ import { digits, say, verbatim, type Message } from "../reduction/message";
 import { given, type Outcome } from "../reduction/outcome";
 
 export interface AdoptedValue {
-  /** A stress in kPa; otherwise a ratio. */
+  /** A stress in kPa, a cv in m2/yr; otherwise a ratio. */
   readonly value: number;
+  /** The range of stress of an adopted cv in kPa, as the sheet has it. */
+  readonly from?: number;
+  readonly to?: number;
   readonly reason?: string;
   readonly by?: string;
   /** yyyy-mm-dd */
   readonly day?: string;
 }
 
-export type Adopted = Readonly<Partial<Record<AdoptableName, AdoptedValue>>>;
+export type Adopted = Readonly<Partial<Record<AdoptableName | CvRangeName, AdoptedValue>>>;
 
-/** The rows of the table by their quantity; rows without a value are left out. */
-export const adoptedOf = (rows: readonly Partial<AdoptedValue>[]): Adopted =>
-  Object.fromEntries(
-    ADOPTABLE.flatMap(({ name }, index) => {
-      const row = rows[index];
-      return row?.value === undefined ? [] : [[name, row]];
-    }),
-  );
+type Rows = readonly Partial<AdoptedValue>[];
+
+const byName = (names: readonly { readonly name: string }[], rows: Rows): [string, Partial<AdoptedValue>][] =>
+  names.flatMap(({ name }, index): [string, Partial<AdoptedValue>][] => {
+    const row = rows[index];
+    return row?.value === undefined ? [] : [[name, row]];
+  });
+
+/** The rows of both tables by their quantity; rows without a value are left out. */
+export const adoptedOf = (rows: Rows, ofCv: Rows): Adopted =>
+  Object.fromEntries([...byName(ADOPTABLE, rows), ...byName(CV_RANGES, ofCv)]);
 
 /** An adopted value in the list of values replaced by hand, such as "Compression index Cc, adopted". */
-export const adoptedCalled = (name: AdoptableName): string =>
-  `${ADOPTABLE.find((one) => one.name === name)?.label ?? name}, adopted`;
+export const adoptedCalled = (name: AdoptableName | CvRangeName): string =>
+  `${ALL_ADOPTABLE.find((one) => one.name === name)?.label ?? name}, adopted`;
 
 const REASON_NONE = say`no reason given`;
 

@@ -15,7 +15,7 @@ import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 import type { CellValue } from "../workbook/port";
 import { LOADS, loadSuffix, MOST_LOADS, readingsOfLoads } from "../specification/readings";
 import { isDate, unitCellOf, type Measure } from "../specification/measures";
-import { ADOPTABLE } from "../specification/adoptable";
+import { ADOPTABLE, ALL_ADOPTABLE } from "../specification/adoptable";
 import { CELL_ROWS, type CellRow } from "./cell-rows";
 import { CELLS, labelOf, type Cell } from "./cells";
 import { adoptedCalled, adoptedOf, type Adopted } from "./adopted";
@@ -430,18 +430,25 @@ function readAdopted(reader: Reader): Adopted {
     const typed = reader.number("adopted_value", row);
     const isStress = ADOPTABLE[row]?.measure === "stress";
     const value = !isStress || typed === undefined ? typed : unit && convert(typed, "stress", unit, "kPa");
-    return {
-      value: typeof value === "number" ? value : undefined,
-      reason: reader.word("adopted_reason", row),
-      by: reader.word("adopted_by", row),
-      day: reader.word("adopted_day", row),
-    };
+    return { value: typeof value === "number" ? value : undefined, ...signatureOf(reader, "adopted", row) };
   });
-  return adoptedOf(rows);
+  const ofCv = rowsOf(reader, ["adopted_cv"], (row) => ({
+    value: reader.number("adopted_cv", row),
+    from: reader.number("adopted_cv_low", row),
+    to: reader.number("adopted_cv_high", row),
+    ...signatureOf(reader, "adopted_cv", row),
+  }));
+  return adoptedOf(rows, ofCv);
 }
 
+const signatureOf = (reader: Reader, table: "adopted" | "adopted_cv", row: number) => ({
+  reason: reader.word(`${table}_reason`, row),
+  by: reader.word(`${table}_by`, row),
+  day: reader.word(`${table}_day`, row),
+});
+
 const overridesOfAdopted = (adopted: Adopted): Override[] =>
-  ADOPTABLE.flatMap(({ name }) => {
+  ALL_ADOPTABLE.flatMap(({ name }) => {
     const value = adopted[name];
     return value ? [{ of: adoptedCalled(name), reason: value.reason, by: value.by }] : [];
   });

@@ -57,6 +57,27 @@ export const ADOPTED_SENTENCES = ADOPTABLE.map(({ label }, index) => {
 
 const input = (column: Omit<Column, "kind">): Column => ({ kind: "input", ...column });
 
+/** What an adopted value of a row lacks, as ", no reason, no initials"; blank if it lacks nothing. */
+export const lacking = (table: string): string =>
+  `IF([${table}_reason]="",", no reason","")&IF([${table}_by]="",", no initials","")`;
+
+type Three<T> = readonly [by: T, day: T, reason: T];
+
+/** The columns for initials, day and reason, at these places of the table. */
+export const signature = (table: string, labels: Three<string>, at: Three<number>): readonly Column[] => [
+  input({ name: `${table}_by`, label: labels[0], heading: ["By", ""], measure: "text", at: at[0] }),
+  input({ name: `${table}_day`, label: labels[1], heading: ["Day", ""], measure: "date", at: at[1], span: 2 }),
+  // This is the last column: a long reason continues over the cells to its right.
+  input({
+    name: `${table}_reason`,
+    label: labels[2],
+    heading: ["Reason", ""],
+    measure: "text",
+    at: at[2],
+    note: "Why the engineer departs from the constructions.",
+  }),
+];
+
 export const ADOPTED_TABLE: Table = {
   rows: ADOPTABLE.length,
   columns: [
@@ -105,21 +126,11 @@ export const ADOPTED_TABLE: Table = {
       kind: "remark",
       at: 6,
       byRow: ADOPTABLE.map(({ name }, index) => ({
-        formula: `=IF(${isTyped(index + 1)},"adopted"&IF([adopted_reason]="",", no reason","")&IF([adopted_by]="",", no initials",""),${CONSTRUCTED[name].source})`,
+        formula: `=IF(${isTyped(index + 1)},"adopted"&${lacking("adopted")},${CONSTRUCTED[name].source})`,
       })),
       note: "Whether the value in use was adopted or is that of the constructions, and what an adopted one lacks.",
     },
-    input({ name: "adopted_by", label: "Adopted by", heading: ["By", ""], measure: "text", at: 10 }),
-    input({ name: "adopted_day", label: "Day of adoption", heading: ["Day", ""], measure: "date", at: 11, span: 2 }),
-    // This is the last column: a long reason continues over the cells to its right.
-    input({
-      name: "adopted_reason",
-      label: "Reason of adoption",
-      heading: ["Reason", ""],
-      measure: "text",
-      at: 13,
-      note: "Why the engineer departs from the constructions.",
-    }),
+    ...signature("adopted", ["Adopted by", "Day of adoption", "Reason of adoption"], [10, 11, 13]),
   ],
 };
 

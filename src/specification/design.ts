@@ -3,6 +3,7 @@
  * from the indices in use, and need no in-situ stress.
  */
 import { DESIGN_INCREASE } from "../reduction/curve/design";
+import { ADOPTED_CV_ARGUMENTS } from "./adopted-cv";
 import { when, type Field } from "./field";
 import { result } from "./form-fields";
 import { CURVE, HAS_CURVE, onceOver, shown } from "./formulas";
@@ -20,6 +21,13 @@ const item = (name: string): string =>
 
 const ratioOf = (index: string): string =>
   when([`{${index}}`, "{void_ratio_initial}"], `{${index}}/(1+{void_ratio_initial})`);
+
+/** An item of cv at the in-situ stress and half the increase. */
+const cvInMiddle = (what: "cv" | "from"): string =>
+  when(
+    ["{in_situ_stress}"],
+    `IF(AND(COUNT({cv_chosen},{adopted_cv})>0,${HAS_CURVE}),${onceOver(`CLAY.CV_AT({load_stress},{cv_chosen},{in_situ_stress}+${INCREASE}/2,${ADOPTED_CV_ARGUMENTS},"${what}")`)},"")`,
+  );
 
 const RANGE = "from the in-situ stress over the increase";
 
@@ -83,11 +91,15 @@ export const DESIGN: readonly (readonly Field[])[] = [
       "design_cv",
       "cv in the middle of it",
       "cv",
-      when(
-        ["{in_situ_stress}"],
-        `IF(AND(COUNT({cv_chosen})>0,${HAS_CURVE}),${onceOver(`CLAY.CV_AT({load_stress},{cv_chosen},{in_situ_stress}+${INCREASE}/2)`)},"")`,
-      ),
-      "Interpolated on log stress between the loads on either side of the in-situ stress plus half the increase.",
+      cvInMiddle("cv"),
+      "At the in-situ stress and half the increase: the cv adopted for the range that holds it, otherwise interpolated between the loads on log stress.",
+    ),
+    result(
+      "design_cv_from",
+      "  cv is",
+      "text",
+      cvInMiddle("from"),
+      "Whether the cv was adopted for a range of stress, or lies between the loads.",
     ),
     result(
       "design_k",

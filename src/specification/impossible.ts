@@ -3,6 +3,7 @@
  * their cell. The sheet names each with its cell and the remedy, and the results that need it stay blank.
  */
 import { ADOPTED_TABLE } from "./adopted";
+import { ADOPTED_CV_TABLE } from "./adopted-cv";
 import { APPARATUS, DEFLECTION } from "./apparatus";
 import { CHOICES } from "./choices";
 import { CLASSIFICATION } from "./classification";
@@ -74,7 +75,13 @@ const SINGLE = inputs([...MASSES.flat(), ...APPARATUS.flat(), ...CHOICES.flat()]
 const CLASSES = inputs(CLASSIFICATION.flat()).filter(isNumber);
 const NUMBERS = SINGLE.filter((field) => isNumber(field) && field.name !== LOAD_NUMBER);
 const WORDS = SINGLE.filter(({ choices }) => choices !== undefined);
-const COLUMNS = columnsOf(TINS.columns, DEFLECTION.columns, LOAD_TABLE.columns, ADOPTED_TABLE.columns);
+const COLUMNS = columnsOf(
+  TINS.columns,
+  DEFLECTION.columns,
+  LOAD_TABLE.columns,
+  ADOPTED_TABLE.columns,
+  ADOPTED_CV_TABLE.columns,
+);
 
 const remark = (name: string, label: string, formula: string, note: string): Field => ({
   ...{ name, label, measure: "text", kind: "remark", formula, note },

@@ -4,6 +4,7 @@
  */
 import type { Part } from "./field";
 import { ADOPTED_TABLE } from "./adopted";
+import { ADOPTED_CV_TABLE } from "./adopted-cv";
 import { APPARATUS, DEFLECTION, SEATING_DEFLECTION } from "./apparatus";
 import { CHOICES } from "./choices";
 import { CLASSIFICATION } from "./classification";
@@ -56,7 +57,7 @@ export const FORM: readonly Section[] = [
   },
   { title: "Classification of the soil", labelColumns: 3, textColumns: 2, panels: CLASSIFICATION, firstPanel: 1 },
   { title: "Choices of the engineer", labelColumns: 3, textColumns: 2, panels: CHOICES },
-  { title: "Adopted values", labelColumns: 3, textColumns: 2, panels: [[ADOPTED_TABLE]] },
+  { title: "Adopted values", labelColumns: 3, textColumns: 2, panels: [[ADOPTED_TABLE, ADOPTED_CV_TABLE]] },
 ];
 
 /** The results of the test as a whole, beside the form. */

@@ -3,6 +3,7 @@ import { METHOD_WORDS, METHOD_NAMES } from "../reduction/curve/method-words";
 import { when, type Field } from "./field";
 import { text } from "./form-fields";
 import { ADOPTED_SENTENCES } from "./adopted";
+import { ADOPTED_CV_SENTENCES } from "./adopted-cv";
 import { byMethod, HAS_CURVE, onceOver, SOLIDS, SPECIMEN_CALL } from "./formulas";
 import { IMPOSSIBLE } from "./impossible";
 import { MISSING_IN_FULL } from "./missing";
@@ -46,7 +47,7 @@ export const REMARKS: readonly Field[] = [
     label: "On the curve",
     measure: "text",
     kind: "remark",
-    formula: `=${ADOPTED_SENTENCES}&IF(COUNT({void_ratio_curve})=0,"",IFERROR(CLAY.${byMethod("remark")},""))`,
+    formula: `=${ADOPTED_SENTENCES}&${ADOPTED_CV_SENTENCES}&IF(COUNT({void_ratio_curve})=0,"",IFERROR(CLAY.${byMethod("remark")},""))`,
     note: "What was adopted, by whom and why, and the remarks on the construction that was chosen.",
     lines: 2,
   },

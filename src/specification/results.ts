@@ -6,6 +6,8 @@ import { WETTEST } from "../reduction/specimen";
 import { when, type Field, type Spill } from "./field";
 import { result } from "./form-fields";
 import { adoptedOrBlank, inUse } from "./adopted";
+import { cvInUse } from "./adopted-cv";
+import { CV_RANGES } from "./adoptable";
 import {
   atLoad,
   byMethod,
@@ -243,6 +245,15 @@ export const COMPRESSION_RESULTS: readonly Field[] = [
       shown('CLAY.C_ALPHA_RATIO({c_alpha_chosen}*(1+{void_ratio_initial}),{compression_index},"ratio")'),
     ),
     "Both by void ratio: C alpha (1 + e0) / Cc. Cc is that of the virgin line, so choose a load on it.",
+  ),
+  ...CV_RANGES.map(({ name, label }) =>
+    result(
+      name,
+      label,
+      "cv",
+      cvInUse(name),
+      "Mean cv of the loads within the range, unless another is adopted; the ranges stand among the adopted values.",
+    ),
   ),
 ];
 

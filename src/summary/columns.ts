@@ -8,7 +8,8 @@ import { THREE_FIGURES } from "../workbook/number-format";
 import type { CellValue } from "../workbook/port";
 import type { RemarkName, ResultName, WordName, NumberName } from "../record/names";
 import { RECORD_UNITS, type TestRecord } from "../record/record";
-import { ADOPTABLE } from "../specification/adoptable";
+import type { Adopted } from "../record/adopted";
+import { ADOPTABLE, CV_RANGES } from "../specification/adoptable";
 import { DATA_SHEET_NAME } from "../specification/readings";
 import { MEASURES } from "../specification/measures";
 
@@ -122,16 +123,19 @@ const endOfCv = (which: "MIN" | "MAX", heading: string): SummaryColumn => ({
   },
 });
 
-/** The quantities whose value in use was adopted by the engineer, by name; the values stand in their own columns. */
-const ADOPTED: SummaryColumn = {
-  ...{ name: "summary_adopted", heading: "Adopted values", width: 26, needs: ["adopted_value"] },
+/** The quantities of a table whose value in use was adopted by the engineer; the values stand in their own columns. */
+const adopted = (
+  of: "adopted_value" | "adopted_cv",
+  quantities: readonly { readonly name: keyof Adopted; readonly label: string }[],
+): Omit<SummaryColumn, "name" | "heading" | "width"> => ({
+  needs: [of],
   formula: (refer) =>
-    `=IF(COUNT(${refer("adopted_value")})=0,"",${ADOPTABLE.map(
-      ({ label }, index) => `IF(COUNT(INDEX(${refer("adopted_value")},${index + 1}))>0,"${label}; ","")`,
-    ).join("&")})`,
-  value: ({ adopted }) =>
-    adopted && (ADOPTABLE.flatMap(({ name, label }) => (adopted[name] ? [`${label}; `] : [])).join("") || undefined),
-};
+    `=IF(COUNT(${refer(of)})=0,"",${quantities
+      .map(({ label }, index) => `IF(COUNT(INDEX(${refer(of)},${index + 1}))>0,"${label}; ","")`)
+      .join("&")})`,
+  value: (record) =>
+    quantities.flatMap(({ name, label }) => (record.adopted?.[name] ? [`${label}; `] : [])).join("") || undefined,
+});
 
 const constant = (
   name: string,
@@ -196,12 +200,15 @@ export const COLUMNS: readonly SummaryColumn[] = [
   ratio("recompression_index", "summary_recompression_ratio", "RR"),
   endOfCv("MIN", "cv from"),
   endOfCv("MAX", "cv to"),
+  measured("cv_recompression", "cv, recompression", "cv", THREE_FIGURES),
+  measured("cv_virgin", "cv, virgin", "cv", THREE_FIGURES),
   number("c_alpha_chosen", "C alpha-epsilon", "0.0000"),
   measured("wetting_stress", "Wetted under", "stress", "0.0"),
   number("wetting_strain", "Strain on wetting", "0.00%"),
   number("collapse_index", "Collapse index", "0.0%"),
   measured("swelling_pressure_used", "Swelling pressure", "stress", "0.0"),
-  ADOPTED,
+  { name: "summary_adopted", heading: "Adopted values", width: 26, ...adopted("adopted_value", ADOPTABLE) },
+  { name: "summary_adopted_cv", heading: "Adopted cv", width: 22, ...adopted("adopted_cv", CV_RANGES) },
   word("quality_class", "Quality", 16),
   constant(OPEN, "Open checks", 8, (_, { open }) => open, "0"),
   word("tested_by", "Tested by"),

@@ -121,6 +121,7 @@ test("picks of the compression curve and adopted values are named, and their lin
     adopted_value: ["", "", "", 0.07],
     adopted_reason: ["", "", "", "agreed"],
     adopted_by: ["", "", "", "AB"],
+    ...{ adopted_cv: [2.5], adopted_cv_reason: ["field rate"], adopted_cv_by: ["AB"] },
   };
   const values = withValues(await namedValues(fillSheet(demoSheet("SI"), { ...picks, ...adopted })), {});
   const entries = calculationBook(readRecord(values), values);
@@ -131,6 +132,9 @@ test("picks of the compression curve and adopted values are named, and their lin
   expect(line("compression_index").text).toMatch(/the virgin line, 200 to 1600, picked by hand$/);
   expect(line("compression_index").result).toBeCloseTo(line("compression_index").value, 6);
   expect(line("swelling_index")).toMatchObject({ text: "adopted by AB: agreed", result: 0.07, value: 0.07 });
+  expect(line("cv_recompression")).toMatchObject({ text: "adopted by AB: field rate", result: 2.5, value: 2.5 });
+  expect(line("cv_virgin").text).toMatch(/^the geometric mean of the cv of \d loads from \d/);
+  expect(line("design_cv").text).toMatch(/: adopted for 62 to /);
 }, 120_000);
 
 test("lastPlace is one unit of the last digit that the format shows", () => {

@@ -737,6 +737,20 @@ const CASES: Readonly<Record<string, Case>> = {
     ],
     needs: [["load_mark"], /no load is marked as wetting/],
   },
+  Q73: {
+    pass: {
+      ...{ adopted_cv_low: [60, 130], adopted_cv_high: [130, 800] },
+      ...{ adopted_cv: ["", 50], adopted_cv_reason: ["", "field rate"], adopted_cv_by: ["", "NN"] },
+    },
+    fail: [
+      [
+        { adopted_cv_low: [60, 130], adopted_cv_high: [130, 800], adopted_cv: ["", 50] },
+        "explain",
+        /^cv, virgin: 50 m2\/yr is adopted; the loads that end within the range give .* to .*: give the reason in/,
+      ],
+    ],
+    needs: null,
+  },
 };
 
 let base: NamedValues;

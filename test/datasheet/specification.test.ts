@@ -214,6 +214,7 @@ describe("the fields", () => {
     expect(own.filter((name) => !(name in names))).toEqual([]);
     expect(others.sort()).toEqual([
       "addin_version",
+      "adopted_cv_range",
       "adopted_quantity",
       "adopted_unit",
       "load_number",

@@ -1,5 +1,5 @@
 import fc from "../properties";
-import { CURVE_AT, CV_AT, DESIGN_PARAMETERS, INTRINSIC, SETTLEMENT } from "../../src/functions/design";
+import { CURVE_AT, CV_AT, CV_RANGE, DESIGN_PARAMETERS, INTRINSIC, SETTLEMENT } from "../../src/functions/design";
 import { COMPRESSION_INDICES, CONSTRAINED_MODULUS, VOLUME_COMPRESSIBILITY } from "../../src/functions/curve";
 import { CONVERT_UNIT } from "../../src/functions/loading";
 import { refusal } from "./refusal";
@@ -65,6 +65,37 @@ describe("CV_AT", () => {
     expect(refusal(() => CV_AT(s, column(["a", "b", null, 0]), 100))).toMatch(/^#N\/A no load/);
     expect(refusal(() => CV_AT(s, cv, null))).toMatch(/^#VALUE! the stress is blank/);
     expect(refusal(() => CV_AT(s, cv.slice(1), 100))).toMatch(/^#VALUE! .*same length/);
+  });
+
+  test("gives the cv adopted for a range, and says so; blank rows and 0 are no range", () => {
+    const ranges = [column([60, 120, null]), column([120, 800, 0]), column([5, 0.9, ""])] as const;
+    expect([CV_AT(s, cv, 100, ...ranges), CV_AT(s, cv, 700, ...ranges), CV_AT(s, cv, 50, ...ranges)]).toEqual([
+      5, 0.9, 8,
+    ]);
+    expect(CV_AT(s, cv, 100, ...ranges, "from")).toBe("adopted for 60 to 120");
+    expect(CV_AT(s, cv, 50, ...ranges, "from")).toBe("between the loads, on log stress");
+    for (const none of ["", null, 0] as any[]) expect(CV_AT(s, cv, 100, none, none, none)).toBe(4);
+    expect(refusal(() => CV_AT(s, cv, 100, ranges[0], ranges[1], column([5])))).toMatch(/^#VALUE! .*same length/);
+    expect(refusal(() => CV_AT(s, cv, 100, ...ranges, "mean"))).toMatch(/^#VALUE! the item is "mean"/);
+  });
+});
+
+describe("CV_RANGE", () => {
+  const [s, cv] = [column([50, 100, 200, 400]), column([8, 4, 2, 1])];
+
+  test("spills its items in the listed order, or gives one", () => {
+    const table = CV_RANGE(s, cv, 100, 400);
+    expect(labels(table)).toEqual(["mean", "least", "greatest", "loads", "remark"]);
+    expect(table[0]?.[1]).toBeCloseTo(Math.SQRT2, 12);
+    expect(CV_RANGE(s, cv, 100, 400, "loads")).toEqual([[2]]);
+    // A blank cell on the desktop is 0: the range begins at no stress.
+    expect(CV_RANGE(s, cv, 0, 400, "loads")).toEqual([[4]]);
+  });
+
+  test("refuses a range without a load with #N/A, and bad input with #VALUE!", () => {
+    expect(refusal(() => CV_RANGE(s, cv, 3000, 6000))).toMatch(/^#N\/A no load that has a cv/);
+    expect(refusal(() => CV_RANGE(s, cv, 400, 100))).toMatch(/^#VALUE! the range is 400 to 100/);
+    expect(refusal(() => CV_RANGE(s, cv, 100, null))).toMatch(/^#VALUE! the upper stress is blank/);
   });
 });
 

@@ -99,10 +99,12 @@ describe("the names", () => {
       ..."load_stress load_mark load_started load_temperature".split(" "),
       ..."pick_load pick_of pick_before pick_after pick_reason pick_by pick_when".split(" "),
       ..."adopted_value adopted_reason adopted_by adopted_day".split(" "),
+      ..."adopted_cv adopted_cv_low adopted_cv_high adopted_cv_reason adopted_cv_by adopted_cv_day".split(" "),
     ];
     const fields = FIELDS.map(({ name }) => name).filter((name) => !/^(times|readings)_\d\d$/.test(name));
     // Calculated from the tins, by every method, or from the picks: the record is read from their inputs instead.
     const unread = ["tin_water_content", "preconsolidation_spread", "pick_remark", "adopted_constructed"];
+    unread.push("adopted_cv_from", "adopted_cv_to", "adopted_cv_constructed", "adopted_cv_source");
     // What the sheet says of itself while it is filled in.
     unread.push("missing_inputs", "next_load", "test_state", "adopted_source", "register_source");
     unread.push("input_remark", "choice_remark", "curve_gap");

@@ -10,8 +10,8 @@ import { digits, say, verbatim, type Message } from "../../reduction/message";
 import { neighbours } from "../../reduction/numeric/lists";
 import { then } from "../../reduction/outcome";
 import { picksOfCurve } from "../../record/picks";
-import type { AdoptableName } from "../../specification/adoptable";
-import { ask, cannotAsk, check, COMMON, gravest, within, type Answer, type Question } from "../check";
+import type { AdoptableName, CvRangeName } from "../../specification/adoptable";
+import { ask, cannotAsk, check, COMMON, figure, gravest, shown, within, type Answer, type Question } from "../check";
 
 /** Slopes between neighbouring points of branches, by void ratio or strain per log cycle of stress, positive. */
 const slopesOf = (branches: readonly (readonly LoadPoint[])[]): number[] =>
@@ -62,6 +62,34 @@ function answerFor(said: Message, { value, reason }: AdoptedValue, given: readon
     : { status: "explain", sentence: say`${sentence}: give the reason in ${cellNamed("adopted_reason")}` };
 }
 
+const CV_RANGES_SAID = [
+  ["cv_recompression", say`cv, recompression`],
+  ["cv_virgin", say`cv, virgin`],
+  ["cv_another", say`cv, another range`],
+] as const satisfies readonly (readonly [CvRangeName, Message])[];
+
+/** An adopted cv against the cv of the loads that end within its range. */
+function answerForCv(record: TestRecord, said: Message, { value, from, to, reason }: AdoptedValue): Answer {
+  if (from === undefined || to === undefined || from >= to)
+    return {
+      status: "explain",
+      sentence: say`a cv is adopted without a range of stress: enter the stresses in ${cellNamed("adopted_cv_from")} and ${cellNamed("adopted_cv_to")}`,
+    };
+  const given = record.loads.flatMap(({ stress = 0, results }) =>
+    stress > from && stress <= to ? (results.cv_chosen ?? []) : [],
+  );
+  const cv = (one: number) => shown(figure(record, said, one, "cv"));
+  const [least, most] = [Math.min(...given), Math.max(...given)];
+  const sentence =
+    given.length === 0
+      ? say`${cv(value)} is adopted, and no load that ends within the range has a cv`
+      : say`${cv(value)} is adopted; the loads that end within the range give ${cv(least)} to ${cv(most)}`;
+  if (value >= least && value <= most) return { status: "pass", sentence };
+  return reason
+    ? { status: "pass", sentence: say`${sentence}; the reason: ${verbatim(reason)}` }
+    : { status: "explain", sentence: say`${sentence}: give the reason in ${cellNamed("adopted_cv_reason")}` };
+}
+
 /** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
 export const byHandQuestions = (): Readonly<Record<string, Question>> => ({
   Q69: {
@@ -74,6 +102,13 @@ export const byHandQuestions = (): Readonly<Record<string, Question>> => ({
   Q70: {
     question: say`Does every adopted index lie within what the test gives step by step, or has it a reason?`,
     about: ["adopted_value", "adopted_reason"],
+    severity: "explain",
+    basis: COMMON,
+    units: {},
+  },
+  Q73: {
+    question: say`Does every adopted cv lie within the cv of the loads of its range, or has it a reason?`,
+    about: ["adopted_cv", "adopted_cv_reason"],
     severity: "explain",
     basis: COMMON,
     units: {},
@@ -117,6 +152,19 @@ export const BY_HAND_CHECKS = [
       if (answers.length === 0)
         return { status: "pass", sentence: say`no index is adopted: those of the constructions are used` };
       return gravest(answers, say`no index can be compared`);
+    },
+  }),
+  check({
+    id: "Q73",
+    limits: {},
+    ask: ({ record }) => {
+      const answers = CV_RANGES_SAID.flatMap(([name, said]) => {
+        const adopted = record.adopted?.[name];
+        return adopted ? [{ load: said, answer: answerForCv(record, said, adopted) }] : [];
+      });
+      return answers.length === 0
+        ? { status: "pass", sentence: say`no cv is adopted: those of the loads are used` }
+        : gravest(answers);
     },
   }),
 ];

@@ -4,7 +4,8 @@ import { pickSaid } from "../../reduction/increment/constructions/picks";
 import { METHOD_SAID } from "../../reduction/curve/method-words";
 import { METHOD_PLOTS } from "../../plots/methods";
 import { yieldMethodOf } from "../../record/reduced-test";
-import { ADOPTABLE, type AdoptableName } from "../../specification/adoptable";
+import type { Adopted } from "../../record/adopted";
+import { ALL_ADOPTABLE } from "../../specification/adoptable";
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { listed, say, verbatim, type Message, type Verbatim } from "../../reduction/message";
@@ -132,12 +133,15 @@ export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block
 }
 
 /** The quantities that may be adopted, in the words of the report. */
-const ADOPTED_SAID: Readonly<Record<AdoptableName, Message>> = {
+const ADOPTED_SAID: Readonly<Record<keyof Adopted, Message>> = {
   preconsolidation_stress: say`Preconsolidation stress`,
   compression_index: say`Compression index Cc`,
   recompression_index: say`Recompression index Cr`,
   swelling_index: say`Swelling index Cs`,
   c_alpha_chosen: say`C alpha, strain per log cycle`,
+  cv_recompression: say`cv, recompression`,
+  cv_virgin: say`cv, virgin`,
+  cv_another: say`cv, another range`,
 };
 
 /** The method of the preconsolidation stress, its picks by hand, and the value adopted in its place. */
@@ -149,7 +153,7 @@ function ofYield({ source: { record } }: DataCells): Message[] {
       ? say`Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope (${DRAWING_SLOPE}, rise over run on the paper), since greatest curvature depends on the scale of the drawing. ${range}`
       : say`Preconsolidation stress: ${METHOD_SAID[method]}, ${verbatim(METHOD_PLOTS[method].source)}. ${range}`;
   const isPicked = Object.keys(picksOfCurve(record.picks)).length > 0;
-  const adopted = ADOPTABLE.flatMap(({ name }) => (record.adopted?.[name] ? [ADOPTED_SAID[name]] : []));
+  const adopted = ALL_ADOPTABLE.flatMap(({ name }) => (record.adopted?.[name] ? [ADOPTED_SAID[name]] : []));
   return [
     by,
     ...(isPicked

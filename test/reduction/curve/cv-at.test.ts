@@ -1,4 +1,5 @@
-import { cvAt } from "../../../src/reduction/curve/cv-at";
+import fc from "../../properties";
+import { cvAt, cvInUse, cvOfRange } from "../../../src/reduction/curve/cv-at";
 import { english } from "../../../src/reduction/message";
 import { inEnglish } from "../../in-english";
 
@@ -52,5 +53,67 @@ test("a stress beyond the loads, a list without cv, and values below zero are re
   expect(inEnglish(cvAt([50, -100, 200, 400], CV, 100))).toMatchObject({
     fault: "input",
     reason: expect.stringContaining("row 2: the stress is -100"),
+  });
+});
+
+const adopted = [
+  { from: 60, to: 120, cv: 5 },
+  { from: 120, to: 800, cv: 0.9 },
+];
+
+test("the adopted cv of the range that holds the stress is in use; elsewhere the cv between the loads", () => {
+  const at = (stress: number) => inEnglish(cvInUse(S, CV, stress, adopted));
+  expect(at(60)).toMatchObject({ value: { cv: 5, basis: "adopted for 60 to 120" } });
+  // Both ranges hold 120: the lower row counts. An adopted cv reaches beyond the loads.
+  expect(at(120)).toMatchObject({ value: { cv: 0.9 } });
+  expect(at(700)).toMatchObject({ value: { cv: 0.9 } });
+  expect(at(50)).toMatchObject({ value: { cv: 8, basis: "between the loads, on log stress" } });
+  expect(inEnglish(cvInUse(S, CV, 900, adopted))).toMatchObject({ fault: "method" });
+  expect(inEnglish(cvInUse(S, CV, 100, [{ from: 120, to: 60, cv: 5 }]))).toMatchObject({
+    fault: "input",
+    reason: expect.stringContaining("the cv 5 is adopted from 120 to 60"),
+  });
+});
+
+describe("cv over a range", () => {
+  test("is the geometric mean of the loads that begin and end within it", () => {
+    const found = cvOfRange(S, CV, 100, 400);
+    expect(found).toMatchObject({ ok: true, value: { least: 1, greatest: 2, loads: 2 }, remarks: [] });
+    expect(found.ok && found.value.mean).toBeCloseTo(Math.SQRT2, 12);
+  });
+
+  test("is that of the loads that end within it where none lies within it, and says so", () => {
+    expect(inEnglish(cvOfRange(S, CV, 60, 120))).toMatchObject({
+      value: { mean: 4, loads: 1 },
+      remarks: ["no load lies within the range: the load that ends in it begins below it"],
+    });
+    // A load across the lower stress does not count beside loads within the range.
+    expect(cvOfRange(S, CV, 70, 400)).toMatchObject({ value: { loads: 2 } });
+  });
+
+  test("leaves out reloads, unloadings and loads without cv", () => {
+    const stresses = [50, 100, 200, 100, 200, 400];
+    expect(cvOfRange(stresses, [8, 4, null, null, 30, 1], 50, 200)).toMatchObject({ value: { loads: 1, least: 4 } });
+  });
+
+  test("refuses a range without a load, and the greater stress first", () => {
+    expect(inEnglish(cvOfRange(S, CV, 400, 800))).toMatchObject({
+      fault: "method",
+      reason: expect.stringContaining("no load that has a cv ends above 400 and not above 800"),
+    });
+    expect(cvOfRange(S, CV, 200, 100)).toMatchObject({ ok: false, fault: "input" });
+  });
+
+  test("lies between the least and the greatest, and grows in proportion to cv", () => {
+    const cvs = fc.array(fc.double({ min: 0.01, max: 100, noNaN: true }), { minLength: 4, maxLength: 4 });
+    fc.assert(
+      fc.property(cvs, fc.double({ min: 0.1, max: 10, noNaN: true }), (list, factor) => {
+        const [one, other] = [list, list.map((cv) => cv * factor)].map((of) => cvOfRange(S, of, 0, 400));
+        if (!one?.ok || !other?.ok) throw new Error("refused");
+        expect(one.value.mean).toBeGreaterThanOrEqual(one.value.least * (1 - 1e-12));
+        expect(one.value.mean).toBeLessThanOrEqual(one.value.greatest * (1 + 1e-12));
+        expect(other.value.mean / one.value.mean).toBeCloseTo(factor, 9);
+      }),
+    );
   });
 });

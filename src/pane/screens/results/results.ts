@@ -15,7 +15,7 @@ import { loadSteps } from "../../../reduction/curve/loads";
 import { methodNamed, METHOD_NAMES, type MethodName } from "../../../reduction/curve/method-words";
 import { firstOf, lastOf } from "../../../reduction/numeric/lists";
 import { yieldMethodOf } from "../../../record/reduced-test";
-import { ADOPTABLE } from "../../../specification/adoptable";
+import { ALL_ADOPTABLE } from "../../../specification/adoptable";
 import { picksOfCurve } from "../../../record/picks";
 import { CURVE_PICK_NAMES, type CurvePickName } from "../../../reduction/curve/picks";
 import { remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";
@@ -126,6 +126,8 @@ const GROUPS = {
     ["swelling_index", CURVE],
     ["c_alpha_chosen", [...CURVE, "c_alpha_load"]],
     ["c_alpha_ratio", [...CURVE, "c_alpha_load"]],
+    ["cv_recompression", [...CURVE, "in_situ_stress"]],
+    ["cv_virgin", CURVE],
   ],
   specimen: [
     ["void_ratio_initial", SIZES],
@@ -210,7 +212,7 @@ const PICKS_OF: Readonly<Partial<Record<ResultName, (name: CurvePickName, method
 };
 
 function sourceOf(name: ResultName, record: TestRecord): Source | undefined {
-  const row = ADOPTABLE.find((one) => one.name === name);
+  const row = ALL_ADOPTABLE.find((one) => one.name === name);
   const adopted = row && record.adopted?.[row.name];
   if (adopted) return { from: "adopted", by: adopted.by, reason: adopted.reason };
   const dependsOn = PICKS_OF[name];

@@ -19,6 +19,8 @@ export const results = {
     swelling_index: "Schwellbeiwert Cs",
     c_alpha_chosen: "Cα, Stauchung je Zehnerpotenz",
     c_alpha_ratio: "Cα / Cc",
+    cv_recompression: "cv, Wiederbelastung",
+    cv_virgin: "cv, Erstbelastung",
     void_ratio_initial: "Porenzahl e0",
     water_content_initial: "Wassergehalt w0",
     saturation_initial: "Sättigungszahl S0",

@@ -18,6 +18,8 @@ export const results = {
     swelling_index: "Swelling index Cs",
     c_alpha_chosen: "Cα, strain per log cycle",
     c_alpha_ratio: "Cα / Cc",
+    cv_recompression: "cv, recompression",
+    cv_virgin: "cv, virgin",
     void_ratio_initial: "Void ratio e0",
     water_content_initial: "Water content w0",
     saturation_initial: "Saturation S0",

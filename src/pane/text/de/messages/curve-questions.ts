@@ -216,6 +216,18 @@ export const curveQuestions: Readonly<Record<string, string>> = {
     "{0} ist festgelegt; die Stufen des Versuchs ergeben {1} bis {2}",
   "no index is adopted: those of the constructions are used":
     "kein Beiwert ist festgelegt: es gelten die der Konstruktionen",
+  "cv, recompression": "cv, Wiederbelastung",
+  "cv, virgin": "cv, Erstbelastung",
+  "cv, another range": "cv, weiterer Bereich",
+  "a cv is adopted without a range of stress: enter the stresses in {0} and {1}":
+    "ein cv ist ohne Spannungsbereich festgelegt: die Spannungen in {0} und {1} eingeben",
+  "{0} is adopted, and no load that ends within the range has a cv":
+    "{0} ist festgelegt, und keine Laststufe, die in dem Bereich endet, hat ein cv",
+  "{0} is adopted; the loads that end within the range give {1} to {2}":
+    "{0} ist festgelegt; die Laststufen, die in dem Bereich enden, ergeben {1} bis {2}",
+  "Does every adopted cv lie within the cv of the loads of its range, or has it a reason?":
+    "Liegt jedes festgelegte cv in dem der Laststufen seines Bereichs, oder hat es eine Begründung?",
+  "no cv is adopted: those of the loads are used": "kein cv ist festgelegt: es gelten die der Laststufen",
   Cc: "Cc",
   Cr: "Cr",
   Cs: "Cs",

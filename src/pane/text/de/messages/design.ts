@@ -12,6 +12,16 @@ export const design: Readonly<Record<string, string>> = {
   "row {0}: cv is {1}, below zero: correct or clear it": "Zeile {0}: cv ist {1}, unter null: berichtigen oder leeren",
   "no load of first loading has a cv: choose the columns of stress and of cv, or type the cv adopted":
     "keine Laststufe der Erstbelastung hat ein cv: die Spalten der Spannung und des cv wählen oder das angenommene cv eingeben",
+  "the cv {0} is adopted from {1} to {2}: the lower stress comes first, correct it":
+    "das cv {0} ist von {1} bis {2} festgelegt: die kleinere Spannung steht zuerst, berichtigen",
+  "adopted for {0} to {1}": "festgelegt für {0} bis {1}",
+  "between the loads, on log stress": "zwischen den Laststufen, über log Spannung",
+  "the range is {0} to {1}: the lower stress comes first, correct it":
+    "der Bereich ist {0} bis {1}: die kleinere Spannung steht zuerst, berichtigen",
+  "no load that has a cv ends above {0} and not above {1}: give stresses around a load, in the unit of the loads":
+    "keine Laststufe mit einem cv endet über {0} und nicht über {1}: Spannungen um eine Laststufe angeben, in der Einheit der Laststufen",
+  "no load lies within the range: the load that ends in it begins below it":
+    "keine Laststufe liegt ganz im Bereich: die in ihm endet, beginnt darunter",
   "this needs the initial void ratio too: give it": "das braucht auch die Anfangsporenzahl: angeben",
   "the in-situ stress is blank or zero: enter a number greater than zero":
     "die In-situ-Spannung ist leer oder null: eine Zahl größer als null eingeben",

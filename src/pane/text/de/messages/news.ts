@@ -6,6 +6,8 @@ export const news: Readonly<Record<string, string>> = {
     "Ergebnisse aus einer Eingabe, die nicht sein kann, bleiben leer; die Zeile am Kopf des Blatts nennt die Zelle und was einzugeben ist, die erste und wie viele es noch sind, wenn nicht alle hineinpassen.",
   "The contract's rule for the end of a load is chosen: a fixed time, the end of primary by either construction, or a multiple of t100.":
     "Die Regel des Vertrags für das Ende einer Laststufe wird gewählt: eine feste Zeit, das Ende der Primärkonsolidation nach einer der Konstruktionen oder ein Vielfaches von t100.",
+  "cv may be adopted for ranges of stress (recompression, virgin, another), with reason, initials and day, beside what the loads give; the design values go on with it.":
+    "cv lässt sich für Spannungsbereiche (Wiederbelastung, Erstbelastung, ein weiterer) mit Grund, Kürzel und Tag neben dem der Laststufen festlegen; die Bemessungswerte rechnen damit.",
   "A pick by hand may be of the compression curve: the stress, Cc, Cr, Cs and the field curve follow it.":
     "Eine Festlegung von Hand kann die Kompressionskurve betreffen: Spannung, Cc, Cr, Cs und Feldkurve folgen ihr.",
   "Liquid and plastic limit, fines, clay, organic content and sensitivity are numbers, from which plasticity index, liquidity index, activity and void index follow; the limits that an older sheet has as text stay readable.":
