@@ -59,7 +59,7 @@ function toAdoptedCv(from: unknown, to: unknown, adopted: unknown): AdoptedCv[] 
 }
 
 /**
- * cv at a stress: the cv adopted for the range that holds the stress; otherwise interpolated between two loads, linearly on log of stress. Blanks, words and #N/A are left out, as are reloads and unloadings. Beyond the loads that have a cv it is #N/A, unless a cv is adopted there.
+ * cv at a stress: the cv adopted for a range that holds it; otherwise interpolated between two loads, linearly on log of stress. Blanks, words, #N/A, reloads and unloadings are left out. Beyond the loads with a cv it is #N/A, unless a cv is adopted there.
  * @customfunction
  * @param stresses Stresses of the loads, in test order; any one unit. Give mean stresses if cv is plotted against them.
  * @param cv_values cv of each load, in any one unit; blank, a word or #N/A if a load has no cv.
@@ -90,7 +90,7 @@ export function CV_AT(
 }
 
 /**
- * cv over a range of stress, as a settlement calculation takes it for recompression or for virgin compression: the geometric mean, the least and the greatest cv of the loads of first loading that begin and end within the range; if there is none, of those that end within it.
+ * cv over a range of stress, such as recompression or virgin compression: the geometric mean, the least and the greatest cv of the loads of first loading that begin and end within the range; if there is none, of those that end within it.
  * @customfunction
  * @param stresses Stresses of the loads, in test order; any one unit.
  * @param cv_values cv of each load, in any one unit; blank, a word or #N/A if a load has no cv.

@@ -10,8 +10,9 @@ export interface SizeLimit {
   readonly gzip: number;
 }
 
+/** Raised by 7 kB for the adopted cv: CV_RANGE, its check and its names. */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 236_500, gzip: 80_500 },
+  "functions.js": { bytes: 243_500, gzip: 82_500 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");

@@ -105,7 +105,7 @@ export const ADOPTED_CV_TABLE: Table = {
     {
       name: "adopted_cv",
       label: "Adopted cv",
-      heading: ["Adopted", ""],
+      heading: ["Adopt-", "ed cv"],
       measure: "cv",
       kind: "input",
       at: 7,

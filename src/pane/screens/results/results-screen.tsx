@@ -69,7 +69,7 @@ function sourceSaid(source: Source): string {
   return [by, source.isPicked ? words.picked : undefined].filter((said) => said !== undefined).join(", ");
 }
 
-function ResultLine({ line: { name, shown, low, high, source, absence }, goTo }: { line: Line; goTo: GoTo }) {
+function ResultLine({ line: { name, shown, low, high, over, source, absence }, goTo }: { line: Line; goTo: GoTo }) {
   const styles = useStyles();
   const list = useLineStyles();
   // Only results whose name is a key of these words are shown.
@@ -90,6 +90,12 @@ function ResultLine({ line: { name, shown, low, high, source, absence }, goTo }:
         <dd className="why">{absence && why(name, absence)}</dd>
       )}
       {shown && source && sourceSaid(source) !== "" && <dd className="why">{sourceSaid(source)}</dd>}
+      {over && (
+        <dd className="why">
+          {words.over} <Figure shown={over.from} what={words.over} goTo={goTo} /> {words.to}{" "}
+          <Figure shown={over.to} what={words.over} goTo={goTo} />
+        </dd>
+      )}
       {low && high && (
         <dd className="why">
           {words.interval}: <Figure shown={low} what={words.interval} goTo={goTo} /> {words.to}{" "}

@@ -15,7 +15,7 @@ import { loadSteps } from "../../../reduction/curve/loads";
 import { methodNamed, METHOD_NAMES, type MethodName } from "../../../reduction/curve/method-words";
 import { firstOf, lastOf } from "../../../reduction/numeric/lists";
 import { yieldMethodOf } from "../../../record/reduced-test";
-import { ALL_ADOPTABLE } from "../../../specification/adoptable";
+import { ALL_ADOPTABLE, CV_RANGES } from "../../../specification/adoptable";
 import { picksOfCurve } from "../../../record/picks";
 import { CURVE_PICK_NAMES, type CurvePickName } from "../../../reduction/curve/picks";
 import { remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";
@@ -51,6 +51,8 @@ export interface Line {
   readonly shown?: Shown;
   readonly low?: Shown;
   readonly high?: Shown;
+  /** The range of stress of a cv. */
+  readonly over?: { readonly from: Shown; readonly to: Shown };
   /** Where a value comes from that an engineer may adopt or pick; undefined for other results. */
   readonly source?: Source;
   readonly absence?: Absence;
@@ -226,10 +228,19 @@ function sourceOf(name: ResultName, record: TestRecord): Source | undefined {
   };
 }
 
+/** The stresses of the row of a cv in its table; undefined for other results. */
+function stressesOf(cells: Cells, name: ResultName): Line["over"] {
+  const row = CV_RANGES.findIndex((one) => one.name === name);
+  const [from, to] = [cells.shown("adopted_cv_low", row), cells.shown("adopted_cv_high", row)];
+  return row >= 0 && from && to ? { from, to } : undefined;
+}
+
 const lineOf = (cells: Cells, record: TestRecord, name: ResultName, needs: readonly string[]): Line => {
   const shown = cells.shown(name);
   if (!shown) return { name, absence: cells.absence(name, needs) };
   const source = sourceOf(name, record);
+  const over = stressesOf(cells, name);
+  if (over) return { name, shown, over, ...(source && { source }) };
   return name === "preconsolidation_stress"
     ? { name, shown, source, low: cells.shown("preconsolidation_low"), high: cells.shown("preconsolidation_high") }
     : { name, shown, ...(source && { source }) };

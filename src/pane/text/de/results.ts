@@ -34,6 +34,7 @@ export const results = {
   picked: "mit von Hand festgelegten Geraden",
   adopted: (by: string | undefined, reason: string | undefined) =>
     `von Hand eingesetzt (${by ?? "ohne Kürzel"}): ${reason ?? "ohne Begründung"}`,
+  over: "der Spannungen von",
   interval: "diese Punkte lassen zu",
   to: "bis",
   methods: "Nach jedem Verfahren",

@@ -33,6 +33,7 @@ export const results = {
   picked: "with lines picked by hand",
   adopted: (by: string | undefined, reason: string | undefined) =>
     `adopted by ${by ?? "someone without initials"}: ${reason ?? "no reason given"}`,
+  over: "of stresses from",
   interval: "these points allow",
   to: "to",
   methods: "By every method",

@@ -161,4 +161,10 @@ test("a result says by which method it is read, whether lines were picked, and w
     reason: "sister specimens",
   });
   expect(sourceIn({}, "overconsolidation_ratio")).toBeUndefined();
+  const ofCv = { adopted_cv: ["", 0.8], adopted_cv_by: ["", "XY"], adopted_cv_reason: ["", "field rate"] };
+  expect(lineOf(of(withValues(values, ofCv)), "cv_virgin")).toMatchObject({
+    source: { from: "adopted", by: "XY", reason: "field rate" },
+    over: { from: { value: values.preconsolidation_stress?.[0]?.[0], unit: "kPa" }, to: { unit: "kPa" } },
+  });
+  expect(lineOf(of(values), "cv_recompression").source).toBeUndefined();
 });
