@@ -162,7 +162,8 @@ test("another unit of stress changes only the unit of the answer", () => {
         else expect(there[i]! / factor / value).toBeCloseTo(1, 6);
       });
     }),
-    { numRuns: 30 },
+    // The curve once gave 606.79 and 606.77: the search for the best width stopped one step earlier in one unit.
+    { numRuns: 30, examples: [[{ scenario: "one virgin point", seed: 20977 }, 0.001]] },
   );
 });
 

@@ -162,23 +162,27 @@ export function heldLaw(
   virgin: { readonly slope: number; readonly intercept: number },
 ): KneeLaw {
   const offLine = Float64Array.from(u, (value, i) => value - virgin.intercept - virgin.slope * x[i]!);
-  const yy = product(offLine, offLine);
+  const ramps = new Float64Array(x.length);
   return (corner, width, into = emptyKnee()) => {
     let rr = 0;
     let ry = 0;
     for (let i = 0; i < x.length; i++) {
       const r = ramp(corner - x[i]!, width);
+      ramps[i] = r;
       rr += r * r;
       ry += r * offLine[i]!;
     }
     const rise = rr > 0 ? Math.max(0, Math.min(ry / rr, virgin.slope)) : 0;
+    // From the residuals: as a difference of large sums it is rounded by a thousandth of what the search tells apart.
+    let misfit = 0;
+    for (let i = 0; i < x.length; i++) misfit += (offLine[i]! - rise * ramps[i]!) ** 2;
     into.corner = corner;
     into.width = width;
     into.start = virgin.intercept + rise * corner;
     into.before = virgin.slope - rise;
     into.rise = rise;
     into.excess = 0;
-    into.misfit = yy - 2 * rise * ry + rise * rise * rr;
+    into.misfit = misfit;
     return into;
   };
 }
