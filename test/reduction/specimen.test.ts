@@ -140,6 +140,37 @@ describe("remarks", () => {
       /diameter is below the usual least of 50 mm.*height is below the usual least of 12 mm/,
     );
   });
+  test("not on a value at a limit, but on the next value beyond it", () => {
+    const gravity = (Gs: number) => /gravity .* unusual/.test(remarks({ Gs }));
+    expect([2.499, 2.5, 2.9, 2.901].map(gravity)).toEqual([true, false, false, true]);
+    // 2.5 less 1 %, 50 mm less 1 %, 12 mm less 1 %.
+    const flat = (diameter: number) => /diameter over height/.test(remarks({ diameter }));
+    expect([62.86, 62.87].map(flat)).toEqual([true, false]);
+    const narrow = (diameter: number) => /diameter is below/.test(remarks({ diameter, height: 50 }));
+    expect([49.49, 49.51].map(narrow)).toEqual([true, false]);
+    const low = (height: number) =>
+      /height is below/.test(remarks({ height, ringAndDry: 150, finalHeight: undefined }));
+    expect([11.87, 11.89].map(low)).toEqual([true, false]);
+    expect(remarks({ finalHeight: sound.height })).not.toMatch(/swelled/);
+  });
+  test("on the density, the saturation and the void ratio, from specimens made with them", () => {
+    const phase = { diameter: 63.5, height: 20, e0: 0.8, S0: 1, wf: 0.28, Gs: 2.7, ring: 100, compression: 0.02 };
+    const found = (change: Partial<typeof phase>, remark: RegExp) => {
+      const outcome = reduceSpecimen(measured({ ...phase, ...change }).measurements);
+      return outcome.ok && remark.test(outcome.remarks.map(english).join("; "));
+    };
+    const e0 = (value: number) => found({ e0: value }, /^(.*; )?e0 .* is outside 0.2 to 4/);
+    expect([0.199, 0.201, 3.999, 4.001].map(e0)).toEqual([true, false, false, true]);
+    const S0 = (value: number) => found({ S0: value }, /S0 is/);
+    expect([0.949, 0.951, 1.049, 1.051].map(S0)).toEqual([true, false, false, true]);
+    // Dry soil: the density is Gs / (1 + e0).
+    const density = (value: number) => found({ e0: 2.7 / value - 1, S0: 1e-9 }, /the density .* is outside 1.2 to 2.3/);
+    expect([1.199, 1.201, 2.24].map(density)).toEqual([true, false, false]);
+    expect([2.299, 2.301].map((value) => found({ e0: 2.9 / value - 1, S0: 1e-9, Gs: 2.9 }, /the density/))).toEqual([
+      false,
+      true,
+    ]);
+  });
   test("on sizes in the wrong unit", () => {
     expect(remarks({ diameter: 635, height: 254, finalHeight: undefined })).toMatch(
       /density 0.002 .*check the sizes, their unit/,
@@ -159,6 +190,30 @@ describe("refusals name the two entries and the remedy", () => {
     [{ Gs: 2710 }, /specific gravity is 2710, which no soil has: .*so 2.71 for 2710 kg\/m3/],
     [{ Gs: 0.9 }, /specific gravity is 0.9, which no soil has: enter it relative to water, about 2.6 to 2.8$/],
   ])("%j", (change, message) => expect(remarks(change)).toMatch(message));
+
+  test("begin beyond the limit, or at it where the value would be impossible", () => {
+    const ok = (outcome: Outcome<unknown>): boolean => outcome.ok;
+    expect([1.19, 1.2, 4.5, 4.51].map((Gs) => ok(solidsHeight(10, Gs, 63.5)))).toEqual([false, true, true, false]);
+    expect([0.89, 0.9, 1.3, 1.31].map((water) => ok(solidsHeight(10, 2.7, 63.5, water)))).toEqual([
+      false,
+      true,
+      true,
+      false,
+    ]);
+    expect([20, 20.1].map((w) => ok(saturation(w, 2.7, 54)))).toEqual([true, false]);
+    expect([-1, -0.99, 0.99, 1].map((eps) => ok(voidRatioAtStrain(eps, 1000)))).toEqual([false, true, true, false]);
+    // No voids are left: e0 1 and a strain of one half.
+    expect([0.5, 0.499].map((eps) => ok(voidRatioAtStrain(eps, 1)))).toEqual([false, true]);
+    expect([10, 10.1].map((height) => ok(voidRatio(height, 10)))).toEqual([false, true]);
+    expect(ok(waterContent(70, 60, 60))).toBe(false);
+    expect(waterContent(60, 60, 20)).toMatchObject({ ok: true, value: 0 });
+    expect(ok(saturation(0.3, 5, 0.8))).toBe(false);
+  });
+
+  test("give the specific gravity in kg/m3 as a ratio, where it can be one", () => {
+    const hint = (Gs: number): boolean => /kg\/m3/.test(remarks({ Gs }));
+    expect([1199, 1200, 4500, 4501].map(hint)).toEqual([false, true, true, false]);
+  });
 
   test("are in the unit that was typed", () => {
     const outcome = reduceSpecimen({ ...sound, height: 12.7 * 0.9 }, "in");
