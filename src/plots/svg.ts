@@ -105,66 +105,111 @@ function ticksOf(
   return { major, minor: evenTicks(axis.domain, pixels / 10), text: evenTickText(major) };
 }
 
-export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
-  const { document: page = document, inks = PAGE_INKS, font = "system-ui, sans-serif", isBare = false } = options;
-  const { inWords = english } = options;
-  const { width, height, ...frame } = frameOf(spec, options);
-  const inner = frame.right - frame.left;
-  const innerHeight = frame.bottom - frame.top;
-  const pixel = ([x, y]: readonly [number, number]): Pixel => [
-    frame.left + along(spec.x, x, inner),
-    frame.bottom - along(spec.y, y, innerHeight),
+/** What the marks of a drawing share. */
+interface Drawing {
+  readonly spec: PlotSpec;
+  readonly frame: Frame;
+  readonly page: Document;
+  readonly inks: Inks;
+  readonly isBare: boolean;
+}
+
+type Point = readonly [number, number];
+
+const isLine = ({ style }: PlotSeries): boolean => style !== "points";
+
+/** The points of a series that the axes can show: a logarithmic axis shows none at or below zero. */
+const drawable = ({ x }: PlotSpec, { points }: PlotSeries): Point[] =>
+  points.filter(([at]) => x.scale !== "log" || at > 0);
+
+const inFrame =
+  ({ x, y }: PlotSpec) =>
+  ([atX, atY]: Point): boolean =>
+    atX >= x.domain[0] && atX <= x.domain[1] && atY >= y.domain[0] && atY <= y.domain[1];
+
+/** Places the letters of the series beside their lines, clear of points and of other lines. */
+function labelsOf({ spec, frame, isBare }: Drawing) {
+  const [width, height] = [frame.right - frame.left, frame.bottom - frame.top];
+  const pixel = ([x, y]: Point): Pixel => [
+    frame.left + along(spec.x, x, width),
+    frame.bottom - along(spec.y, y, height),
   ];
-  const drawable = (series: PlotSeries): (readonly [number, number])[] =>
-    series.points.filter(([x]) => spec.x.scale !== "log" || x > 0);
-
-  const inFrame = ([x, y]: readonly [number, number]): boolean =>
-    x >= spec.x.domain[0] && x <= spec.x.domain[1] && y >= spec.y.domain[0] && y <= spec.y.domain[1];
-
-  const xTicks = ticksOf(spec.x, inner);
-  const yTicks = ticksOf(spec.y, innerHeight);
-  const lines = spec.series.filter(({ style }) => style !== "points");
-  const points = spec.series.filter(({ style }) => style === "points");
-
-  const labels = placeLabels(
+  const pixels = (series: PlotSeries) => drawable(spec, series).map(pixel);
+  const points = spec.series.filter((series) => !isLine(series));
+  return placeLabels(
     spec.series.flatMap(({ letters, ...series }) =>
-      isBare || letters === undefined
-        ? []
-        : [{ text: letters, line: drawable(series).map(pixel), near: nearOf(series) }],
+      isBare || letters === undefined ? [] : [{ text: letters, line: pixels(series), near: nearOf(series) }],
     ),
-    points.flatMap((series) => drawable(series).filter(inFrame).map(pixel)),
-    lines.filter(({ letters }) => letters === undefined).map((series) => drawable(series).map(pixel)),
+    points.flatMap((series) => drawable(spec, series).filter(inFrame(spec)).map(pixel)),
+    spec.series.filter((series) => isLine(series) && series.letters === undefined).map(pixels),
     { left: frame.left + 2, right: frame.right - 2, top: frame.top + 2, bottom: frame.bottom - 2 },
     FONT_SIZE,
   );
+}
 
-  const scaleOf = (axis: PlotAxis): Plot.ScaleOptions => ({
-    type: axis.scale === "log" ? "log" : "linear",
-    domain: [...axis.domain],
-    reverse: axis.reversed,
-    label: null,
-    axis: null,
-  });
-
-  const axes = [
-    Plot.axisX(xTicks.major, {
-      tickFormat: xTicks.text,
-      label: spec.x.label,
-      labelAnchor: "center",
-      labelArrow: "none",
-      labelOffset: 36,
-      color: inks.ink,
-    }),
-    Plot.axisY(yTicks.major, {
-      tickFormat: yTicks.text,
-      label: spec.y.label,
-      labelAnchor: "center",
-      labelArrow: "none",
-      labelOffset: 50,
-      color: inks.ink,
-    }),
+/** The grid, the frame and the axes; a bare drawing has no minor grid and no axes. */
+function groundMarks({ spec, frame, inks, isBare }: Drawing): Plot.Markish[] {
+  const xTicks = ticksOf(spec.x, frame.right - frame.left);
+  const yTicks = ticksOf(spec.y, frame.bottom - frame.top);
+  const minor = { stroke: inks.grid, strokeWidth: 0.5, render: labelled("minor grid") };
+  const major = { stroke: inks.grid, strokeWidth: 1.2, render: labelled("grid") };
+  const lettered = { labelAnchor: "center", labelArrow: "none", color: inks.ink } as const;
+  return [
+    Plot.ruleX(isBare ? [] : xTicks.minor, minor),
+    Plot.ruleY(isBare ? [] : yTicks.minor, minor),
+    Plot.ruleX(xTicks.major, major),
+    Plot.ruleY(yTicks.major, major),
+    Plot.frame({ stroke: inks.ink }),
+    ...(isBare
+      ? []
+      : [
+          Plot.axisX(xTicks.major, { tickFormat: xTicks.text, label: spec.x.label, labelOffset: 36, ...lettered }),
+          Plot.axisY(yTicks.major, { tickFormat: yTicks.text, label: spec.y.label, labelOffset: 50, ...lettered }),
+        ]),
   ];
+}
 
+/** The lines, and in front of them the points. */
+function seriesMarks({ spec, inks, isBare }: Drawing): Plot.Markish[] {
+  const lines = spec.series.filter(isLine);
+  const points = spec.series.filter((series) => !isLine(series));
+  return [
+    ...lines.map((series) =>
+      Plot.line(drawable(spec, series), {
+        stroke: inks[STROKE[series.style].ink],
+        strokeWidth: STROKE[series.style].width,
+        strokeDasharray: STROKE[series.style].dashes,
+        strokeOpacity: series.isBehind ? BEHIND : 1,
+        clip: true,
+        render: labelled(series.label),
+      }),
+    ),
+    ...points.map((series) =>
+      Plot.dot(drawable(spec, series).filter(inFrame(spec)), {
+        r: series.symbol === "cross" ? 5 : isBare || series.points.length > 60 ? 1.8 : 3,
+        symbol: series.symbol === "cross" ? "times" : (series.shape ?? "circle"),
+        fill: series.symbol === "open" ? inks.paper : inks.ink,
+        stroke: series.symbol === "cross" ? inks.construction : inks.ink,
+        strokeWidth: 1.4,
+        render: labelled(series.label),
+      }),
+    ),
+  ];
+}
+
+const scaleOf = (axis: PlotAxis): Plot.ScaleOptions => ({
+  type: axis.scale === "log" ? "log" : "linear",
+  domain: [...axis.domain],
+  reverse: axis.reversed,
+  label: null,
+  axis: null,
+});
+
+export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
+  const { document: page = document, inks = PAGE_INKS, font = "system-ui, sans-serif", isBare = false } = options;
+  const { width, height, ...frame } = frameOf(spec, options);
+  const drawing: Drawing = { spec, frame, page, inks, isBare };
+  const labels = labelsOf(drawing);
   // If there is no legend and no caption, Plot returns the drawing itself and not a figure that contains it.
   const svg = Plot.plot({
     document: page,
@@ -185,35 +230,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
     marginBottom: height - frame.bottom,
     x: scaleOf(spec.x),
     y: scaleOf(spec.y),
-    marks: [
-      Plot.ruleX(isBare ? [] : xTicks.minor, { stroke: inks.grid, strokeWidth: 0.5, render: labelled("minor grid") }),
-      Plot.ruleY(isBare ? [] : yTicks.minor, { stroke: inks.grid, strokeWidth: 0.5, render: labelled("minor grid") }),
-      Plot.ruleX(xTicks.major, { stroke: inks.grid, strokeWidth: 1.2, render: labelled("grid") }),
-      Plot.ruleY(yTicks.major, { stroke: inks.grid, strokeWidth: 1.2, render: labelled("grid") }),
-      Plot.frame({ stroke: inks.ink }),
-      ...(isBare ? [] : axes),
-      ...lines.map((series) =>
-        Plot.line(drawable(series), {
-          stroke: inks[STROKE[series.style].ink],
-          strokeWidth: STROKE[series.style].width,
-          strokeDasharray: STROKE[series.style].dashes,
-          strokeOpacity: series.isBehind ? BEHIND : 1,
-          clip: true,
-          render: labelled(series.label),
-        }),
-      ),
-      ...points.map((series) =>
-        Plot.dot(drawable(series).filter(inFrame), {
-          r: series.symbol === "cross" ? 5 : isBare || series.points.length > 60 ? 1.8 : 3,
-          symbol: series.symbol === "cross" ? "times" : (series.shape ?? "circle"),
-          fill: series.symbol === "open" ? inks.paper : inks.ink,
-          stroke: series.symbol === "cross" ? inks.construction : inks.ink,
-          strokeWidth: 1.4,
-          render: labelled(series.label),
-        }),
-      ),
-      () => lettering(page, labels, inks),
-    ],
+    marks: [...groundMarks(drawing), ...seriesMarks(drawing), () => lettering(page, labels, inks)],
   }) as SVGSVGElement;
 
   // The pane's content security policy refuses style sheets with text: the styles were set on the drawing above.
@@ -221,7 +238,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
   // The drawing is one picture with one description; names of its parts are only for people who open the file.
   for (const part of svg.querySelectorAll("[aria-label]")) part.removeAttribute("aria-label");
   svg.setAttribute("role", "img");
-  svg.setAttribute("aria-label", describe(spec, inWords));
+  svg.setAttribute("aria-label", describe(spec, options.inWords ?? english));
   return svg;
 }
 

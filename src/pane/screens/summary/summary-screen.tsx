@@ -16,8 +16,8 @@ import { AT_REST, summarised } from "./summary-state";
 
 const words = text.summary;
 
-export function SummaryScreen({ port }: { port: WorkbookPort }) {
-  const styles = useStyles();
+/** The state of the screen, and how a piece of work is carried out with progress and stop. */
+function useSummary(port: WorkbookPort) {
   const [state, act] = useReducer(summarised, AT_REST);
   const stop = useRef<AbortController>();
   const isShown = useIsShown();
@@ -46,7 +46,17 @@ export function SummaryScreen({ port }: { port: WorkbookPort }) {
       act({ do: "fail", sentence: error instanceof Stopped ? words.stopped : sentenceOf(error) });
     }
   };
+  const lookAgain = (): void =>
+    void sheetsOf(port).then(
+      (sheets) => act({ do: "know", sheets }),
+      () => undefined,
+    );
+  return { state, act, isBusy, carryOut, lookAgain, stop: () => stop.current?.abort() };
+}
 
+export function SummaryScreen({ port }: { port: WorkbookPort }) {
+  const styles = useStyles();
+  const { state, act, isBusy, carryOut, lookAgain, stop } = useSummary(port);
   return (
     <div className={styles.column}>
       <Text as="h1" size={400} weight="semibold" block className={styles.title}>
@@ -77,64 +87,66 @@ export function SummaryScreen({ port }: { port: WorkbookPort }) {
         )}
       />
       {state.summary !== undefined && (
-        <Step title={state.summary}>
-          <Action
-            id="summary-update"
-            hint={words.updateHint}
-            button={(describedBy) => (
-              <Button
-                disabledFocusable={isBusy}
-                aria-describedby={describedBy}
-                onClick={() => void carryOut(words.reading, (course) => bringUpToDate(port, course))}
-              >
-                {words.update(state.summary ?? "")}
-              </Button>
-            )}
-          />
-          <Action
-            id="summary-files"
-            hint={words.filesHint}
-            button={(describedBy) => (
-              <FileButton
-                label={words.files}
-                accept=".xlsx"
-                isBusy={isBusy}
-                describedBy={describedBy}
-                onFiles={(files) => void carryOut(words.readingFiles, (course) => addFiles(port, files, course))}
-              />
-            )}
-          />
-          <Action
-            id="summary-charts"
-            hint={words.chartsHint}
-            button={(describedBy) => (
-              <Button
-                disabledFocusable={isBusy}
-                aria-describedby={describedBy}
-                onClick={() => void carryOut(words.reading, (course) => insertCharts(port, course))}
-              >
-                {words.charts}
-              </Button>
-            )}
-          />
-        </Step>
+        <OfSummary port={port} summary={state.summary} isBusy={isBusy} carryOut={carryOut} />
       )}
-      {state.course && (
-        <Progress what={state.course.what} share={state.course.share} onStop={() => stop.current?.abort()} />
-      )}
+      {state.course && <Progress what={state.course.what} share={state.course.share} onStop={stop} />}
       {state.done && <Told done={state.done} />}
       {state.failure !== undefined && <Notice intent="error">{state.failure}</Notice>}
-      <ManyPart
-        port={port}
-        sheets={state.data}
-        onDone={() =>
-          void sheetsOf(port).then(
-            (sheets) => act({ do: "know", sheets }),
-            () => undefined,
-          )
-        }
-      />
+      <ManyPart port={port} sheets={state.data} onDone={lookAgain} />
     </div>
+  );
+}
+
+interface OfSummaryProps extends Pick<ReturnType<typeof useSummary>, "isBusy" | "carryOut"> {
+  readonly port: WorkbookPort;
+  /** The name of the sheet of the summary. */
+  readonly summary: string;
+}
+
+/** What can be done with a summary that stands: bring it up to date, add specimens of files, insert its charts. */
+function OfSummary({ port, summary, isBusy, carryOut }: OfSummaryProps) {
+  return (
+    <Step title={summary}>
+      <Action
+        id="summary-update"
+        hint={words.updateHint}
+        button={(describedBy) => (
+          <Button
+            disabledFocusable={isBusy}
+            aria-describedby={describedBy}
+            onClick={() => void carryOut(words.reading, (course) => bringUpToDate(port, course))}
+          >
+            {words.update(summary)}
+          </Button>
+        )}
+      />
+      <Action
+        id="summary-files"
+        hint={words.filesHint}
+        button={(describedBy) => (
+          <FileButton
+            label={words.files}
+            accept=".xlsx"
+            isBusy={isBusy}
+            describedBy={describedBy}
+            onFiles={(files) => void carryOut(words.readingFiles, (course) => addFiles(port, files, course))}
+          />
+        )}
+      />
+      <Action
+        id="summary-charts"
+        hint={words.chartsHint}
+        button={(describedBy) => (
+          <Button
+            disabledFocusable={isBusy}
+            aria-describedby={describedBy}
+            onClick={() => void carryOut(words.reading, (course) => insertCharts(port, course))}
+          >
+            {words.charts}
+          </Button>
+        )}
+      />
+    </Step>
   );
 }
 
