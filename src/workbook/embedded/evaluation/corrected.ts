@@ -15,7 +15,7 @@ const MOST_BANDS = 1000;
  * The rows of a sheet that hold cells, as bands. The engine itself would evaluate every position, a million rows for
  * one cell at their end.
  */
-function filledBands(getters: any, sheetId: string): Zone[] {
+export function filledBands(getters: any, sheetId: string): Zone[] {
   const whole = getters.getSheetZone(sheetId);
   const filled = new Set<number>();
   for (const { id } of getters.getCells(sheetId)) filled.add(getters.getCellPosition(id).row);
@@ -45,6 +45,15 @@ export function correct(evaluator: Evaluator): void {
     getCell: { value: getCell },
   });
 
+  // A formula on a deleted sheet is not evaluated again.
+  const dependingOn = evaluator.getCellsDependingOn.bind(evaluator);
+  evaluator.getCellsDependingOn = (ranges) => {
+    const found = dependingOn(ranges);
+    for (const sheetId of Object.keys(found.setsBySheetId))
+      if (getters.tryGetSheet(sheetId) === undefined) Reflect.deleteProperty(found.setsBySheetId, sheetId);
+    return found;
+  };
+
   // A text typed with an apostrophe in front is never a link, whatever it looks like.
   const compute = evaluator.computeCell.bind(evaluator);
   evaluator.computeCell = (place) => {
@@ -57,7 +66,7 @@ export function correct(evaluator: Evaluator): void {
   };
 
   evaluator.evaluateAllCells = () => {
-    const Cells = evaluator.evaluatedCells.constructor as new () => object;
+    const Cells = evaluator.evaluatedCells.constructor as new () => Evaluator["evaluatedCells"];
     evaluator.evaluatedCells = new Cells();
     const sheetIds: string[] = getters.getSheetIds();
     evaluator.evaluate(sheetIds.flatMap((sheetId) => filledBands(getters, sheetId).map((zone) => ({ sheetId, zone }))));

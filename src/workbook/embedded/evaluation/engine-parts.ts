@@ -24,21 +24,69 @@ export interface HeldCell {
   readonly format?: string;
 }
 
-/** The part of the engine's evaluator that is corrected; it is not part of the public export interface of the engine. */
+/** A part of a sheet. */
+export interface SheetRange {
+  readonly sheetId: string;
+  readonly zone: Zone;
+}
+
+/** The engine's set of ranges, by sheet. */
+export interface RangeSet extends Iterable<SheetRange> {
+  readonly setsBySheetId: Record<string, unknown>;
+}
+
+/** Values by position. */
+interface PositionMap {
+  clearSheet(sheetId: string): void;
+}
+
+/** The engine's set of positions: a grid of bits for each sheet, made for its size. */
+interface PositionSet {
+  readonly sheets: Record<string, unknown>;
+}
+
+interface DependencyGraph {
+  /** By the sheet that formulas read, and by its column. */
+  readonly forest: Record<string, Record<string, unknown>>;
+  addDependencies(formula: Place, read: readonly SheetRange[]): void;
+}
+
+/** The part of the engine's evaluator that is corrected. */
 export interface Evaluator {
   getters: any;
-  evaluatedCells: object;
+  evaluatedCells: PositionMap;
+  readonly blockedArrayFormulas: PositionSet;
+  readonly spreadingRelations: {
+    readonly resultsToArrayFormulas: { readonly rTrees: Record<string, unknown> };
+    readonly arrayFormulasToResults: PositionMap;
+    searchFormulaPositionsSpreadingOn(sheetId: string, zone: Zone): Iterable<Place>;
+  };
+  readonly compilationParams: { readonly evalContext: { readonly __originCellPosition?: Place } };
+  readonly formulaDependencies: () => DependencyGraph;
   getEvaluatedPositions(): Iterable<Place>;
-  evaluate(ranges: readonly { readonly sheetId: string; readonly zone: Zone }[]): void;
+  getCellsDependingOn(ranges: Iterable<SheetRange>): RangeSet;
+  evaluate(ranges: readonly SheetRange[]): void;
   evaluateAllCells(): void;
   computeCell(place: Place): Evaluated & { readonly link?: unknown };
+}
+
+/** A command as the engine carries it out. */
+export interface EngineCommand {
+  readonly type: string;
+  readonly [field: string]: any;
 }
 
 export const Evaluation = registries.coreViewsPluginRegistry.get("evaluation") as unknown as {
   new (...config: never[]): {
     readonly evaluator: Evaluator;
     getEvaluatedCell(position: unknown): Evaluated;
-    handle(command: { readonly type: string }): void;
+    /** True if everything is evaluated again at the end of the step. */
+    shouldRebuildDependenciesGraph: boolean;
+    /** The cells that were written in this step. */
+    positionsToUpdate: Place[];
+    beforeHandle(command: EngineCommand): void;
+    handle(command: EngineCommand): void;
+    finalize(): void;
     exportForExcel(data: unknown): void;
   };
   readonly getters: readonly string[];

@@ -1,8 +1,11 @@
 /** Finds a name of the workbook without a search through all of them. */
 
+import type { Zone } from "../zones";
+
 /** A name of the workbook as the engine keeps it. */
 export interface NamedRange {
   readonly name: string;
+  readonly range?: { readonly sheetId: string; readonly zone: Zone };
 }
 
 /**

@@ -5,20 +5,41 @@
 import { helpers, registries } from "@odoo/o-spreadsheet";
 import { shownBySize } from "../formats";
 import { correct } from "./corrected";
-import { Evaluation, type Evaluated } from "./engine-parts";
+import { Evaluation, type EngineCommand, type Evaluated } from "./engine-parts";
 import { formulaPlaces, isMakingFile } from "./export";
+import { evaluateStep, Missed } from "./evaluate-step";
+import { Step } from "./step";
 
 /** Shows numbers with a format that follows their size; calculated and stored values do not change. */
 class BySizeEvaluation extends Evaluation {
   static override getters = Evaluation.getters;
+  readonly #missed: Missed;
+  readonly #step = new Step();
 
   constructor(...config: never[]) {
     super(...config);
     correct(this.evaluator);
+    this.#missed = new Missed(this.evaluator);
   }
 
-  override handle(command: { readonly type: string }): void {
-    if (!(isMakingFile() && command.type === "EVALUATE_CELLS")) super.handle(command);
+  override beforeHandle(command: EngineCommand): void {
+    if (this.shouldRebuildDependenciesGraph || !this.#step.adds(command)) super.beforeHandle(command);
+  }
+
+  override handle(command: EngineCommand): void {
+    if (isMakingFile() && command.type === "EVALUATE_CELLS") return;
+    // The cells of a new sheet are evaluated together at the end.
+    if (command.type === "UPDATE_CELL" && this.#step.sheets.has(command.sheetId)) return;
+    super.handle(command);
+  }
+
+  override finalize(): void {
+    const isWhole = this.shouldRebuildDependenciesGraph;
+    if (isWhole) this.#missed.clear();
+    else if (!this.#step.isEmpty) evaluateStep(this.evaluator, this.#step, this.#missed);
+    if (isWhole || this.#step.changesNames) this.#step.keepNames(this.evaluator.getters.getNamedRanges());
+    this.#step.clear();
+    super.finalize();
   }
 
   /** The engine exports the formulas only; the add-in writes all other cells of a file itself. */

@@ -1,0 +1,128 @@
+/**
+ * Evaluates what a step has changed, and every formula that reads it.
+ * Casts: the engine's types do not include the inner parts of its evaluator.
+ */
+import { filledBands } from "./corrected";
+import type { Evaluator, Place, SheetRange } from "./engine-parts";
+import type { Step } from "./step";
+
+/** The names that formulas asked for and that the workbook did not have. References in a text (INDIRECT) are among them. */
+export class Missed {
+  readonly #places = new Map<string, Map<string, Place>>();
+
+  constructor(evaluator: Evaluator) {
+    const { getters } = evaluator;
+    evaluator.getters = Object.create(getters, {
+      getNamedRange: {
+        value: (name: string): unknown => {
+          const found: unknown = getters.getNamedRange(name);
+          const asks = evaluator.compilationParams.evalContext.__originCellPosition;
+          if (found === undefined && asks) this.#add(name.toLowerCase(), asks);
+          return found;
+        },
+      },
+    });
+  }
+
+  #add(name: string, place: Place): void {
+    const places = this.#places.get(name) ?? new Map<string, Place>();
+    places.set(`${place.sheetId} ${place.col} ${place.row}`, place);
+    this.#places.set(name, places);
+  }
+
+  clear(): void {
+    this.#places.clear();
+  }
+
+  of(isWanted: (name: string) => boolean): Place[] {
+    return [...this.#places].flatMap(([name, places]) => (isWanted(name) ? [...places.values()] : []));
+  }
+}
+
+const rangeOf = ({ sheetId, col, row }: Place): SheetRange => ({
+  sheetId,
+  zone: { left: col, right: col, top: row, bottom: row },
+});
+
+/** Removes all that the evaluator knows of a sheet. Returns the formulas of other sheets that read it. */
+function forget(evaluator: Evaluator, sheetId: string): SheetRange[] {
+  const { forest } = evaluator.formulaDependencies();
+  const last = Math.max(0, ...Object.keys(forest[sheetId] ?? {}).map(Number));
+  const whole = { left: 0, right: last, top: 0, bottom: Number.MAX_SAFE_INTEGER };
+  const readers = [...evaluator.getCellsDependingOn([{ sheetId, zone: whole }])];
+  const { resultsToArrayFormulas, arrayFormulasToResults } = evaluator.spreadingRelations;
+  for (const known of [forest, evaluator.blockedArrayFormulas.sheets, resultsToArrayFormulas.rTrees])
+    Reflect.deleteProperty(known, sheetId);
+  arrayFormulasToResults.clearSheet(sheetId);
+  evaluator.evaluatedCells.clearSheet(sheetId);
+  return readers.filter((range) => range.sheetId !== sheetId);
+}
+
+/** Tells the evaluator of a sheet that is now in the workbook. Returns its cells. */
+function know(evaluator: Evaluator, sheetId: string): SheetRange[] {
+  const { getters } = evaluator;
+  const Positions = evaluator.blockedArrayFormulas.constructor as new (sizes: object) => {
+    readonly sheets: Record<string, unknown>;
+  };
+  const size = { rows: getters.getNumberRows(sheetId), cols: getters.getNumberCols(sheetId) };
+  evaluator.blockedArrayFormulas.sheets[sheetId] = new Positions({ [sheetId]: size }).sheets[sheetId];
+  const graph = evaluator.formulaDependencies();
+  for (const cell of getters.getCells(sheetId))
+    if (cell.isFormula) graph.addDependencies(getters.getCellPosition(cell.id), cell.compiledFormula.rangeDependencies);
+  return filledBands(getters, sheetId).map((zone) => ({ sheetId, zone }));
+}
+
+/** The formulas of other sheets that read one of these sheets. */
+function readersOf(evaluator: Evaluator, sheets: ReadonlySet<string>): Place[] {
+  const { getters } = evaluator;
+  const graph = evaluator.formulaDependencies();
+  const places: Place[] = [];
+  for (const sheetId of getters.getSheetIds()) {
+    if (sheets.has(sheetId)) continue;
+    for (const { id, isFormula, compiledFormula } of getters.getCells(sheetId)) {
+      const read: readonly SheetRange[] = isFormula ? compiledFormula.rangeDependencies : [];
+      if (!read.some((range) => sheets.has(range.sheetId))) continue;
+      const place: Place = getters.getCellPosition(id);
+      graph.addDependencies(place, read);
+      places.push(place);
+    }
+  }
+  return places;
+}
+
+/** Tells the evaluator what the formulas in a range read now. Returns the formulas that spill, or would spill, into the range. */
+function changedCells(evaluator: Evaluator, { sheetId, zone }: SheetRange): SheetRange[] {
+  const { getters } = evaluator;
+  const graph = evaluator.formulaDependencies();
+  for (let col = zone.left; col <= zone.right; col++)
+    for (let row = zone.top; row <= zone.bottom; row++) {
+      const cell = getters.getCell({ sheetId, col, row });
+      if (cell?.isFormula) graph.addDependencies({ sheetId, col, row }, cell.compiledFormula.rangeDependencies);
+    }
+  return [...evaluator.spreadingRelations.searchFormulaPositionsSpreadingOn(sheetId, zone)].map(rangeOf);
+}
+
+/** The former ranges of the names that changed or went away, and the formulas that missed a name that is there now. */
+function changedNames(evaluator: Evaluator, { changesNames, namesBefore: before }: Step, missed: Missed): SheetRange[] {
+  if (!changesNames) return [];
+  const now = new Map<string, SheetRange>();
+  for (const { name, range } of evaluator.getters.getNamedRanges()) now.set(name.toLowerCase(), range);
+  const former = [...before].flatMap(([name, { range }]) => (range && now.get(name) !== range ? [range] : []));
+  const added = missed.of((name) => now.has(name) && !before.has(name)).map(rangeOf);
+  return [...evaluator.getCellsDependingOn(former), ...added];
+}
+
+/** Evaluates what the step has changed. */
+export function evaluateStep(evaluator: Evaluator, step: Step, missed: Missed): void {
+  const { getters } = evaluator;
+  const isThere = ({ sheetId }: { readonly sheetId: string }): boolean => getters.tryGetSheet(sheetId) !== undefined;
+  const ranges = changedNames(evaluator, step, missed);
+  for (const sheetId of step.sheets) ranges.push(...forget(evaluator, sheetId));
+  const sheets = [...step.sheets].filter((sheetId) => isThere({ sheetId }));
+  const cells = sheets.flatMap((sheetId) => know(evaluator, sheetId));
+  for (const range of step.cells.filter(isThere)) ranges.push(range, ...changedCells(evaluator, range));
+  if (step.returned.size > 0) ranges.push(...readersOf(evaluator, step.returned).map(rangeOf));
+  if (step.sheets.size > 0) ranges.push(...missed.of((name) => name.includes("!")).map(rangeOf));
+  const changed = ranges.filter(isThere);
+  evaluator.evaluate([...cells, ...changed, ...evaluator.getCellsDependingOn(changed)]);
+}
