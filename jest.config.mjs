@@ -47,7 +47,12 @@ const sandboxInjectedGlobals = [
   "WeakSet",
 ];
 
-const shared = { testEnvironment: "<rootDir>/test/environment.mjs", transform, transformIgnorePatterns, sandboxInjectedGlobals };
+const shared = {
+  testEnvironment: "<rootDir>/test/environment.mjs",
+  transform,
+  transformIgnorePatterns,
+  sandboxInjectedGlobals,
+};
 
 export default {
   testSequencer: "<rootDir>/test/longest-first.mjs",
