@@ -1,0 +1,104 @@
+/** The pane is reloaded in the middle of a long writing: the next pane says what is half done, and what to do. */
+import type { Page } from "playwright-core";
+import { paneFrame, readNames, sheetNames, withBrowser } from "./page";
+
+declare const document: { readonly querySelector: (selector: string) => { readonly contentWindow: any } };
+declare const window: { readonly clayledger: { readonly port: any }; listeners: number };
+
+const SHEET = "Consolidation test";
+const KEPT = `Readings ${SHEET}`;
+
+/** One load of an invented logger: one reading a minute for 100 days. */
+const MINUTES = 144_000;
+const TEXT = [
+  "Time;Displacement",
+  "min;mm",
+  ...Array.from({ length: MINUTES }, (_, minute) => `${minute};${(1 + Math.log10(1 + minute) / 5).toFixed(4)}`),
+].join("\r\n");
+const FILE = { name: "frame-3.csv", mimeType: "text/csv", buffer: Buffer.from(TEXT) };
+
+withBrowser("a pane that is reloaded", (openPage) => {
+  let page: Page;
+  let complaints: string[];
+  const pane = () => page.frameLocator("#pane");
+
+  beforeAll(async () => {
+    ({ page, complaints } = await openPage());
+    await pane().getByRole("tab", { name: "Data sheet" }).click();
+    await pane().getByRole("button", { name: "Insert blank sheet" }).click();
+    await pane().getByText("was made").waitFor();
+  });
+
+  const reload = async (): Promise<void> => {
+    await page.evaluate(() => document.querySelector("#pane").contentWindow.location.reload());
+    await pane().getByRole("tab", { name: "Data sheet" }).waitFor();
+  };
+
+  test("in the middle of an import: the data sheet has no reading, and the pane says that the import has not ended", async () => {
+    await pane().getByRole("tab", { name: "Readings" }).click();
+    await pane().locator("input[type=file]").setInputFiles(FILE);
+    await pane().getByRole("button", { name: "Use these columns" }).click();
+    await pane()
+      .getByRole("button", { name: /^Write 1 load to/ })
+      .click();
+    await pane().getByRole("button", { name: "Stop" }).waitFor();
+    await page.waitForFunction(
+      (kept) => window.clayledger.port.sheetNames().then((all: string[]) => all.includes(kept)),
+      KEPT,
+    );
+    await reload();
+    await pane().getByText(`Importing readings into “${SHEET}” began on`).waitFor();
+    expect(await pane().getByRole("status").filter({ hasText: "Not finished" }).textContent()).toContain(
+      "import the file again",
+    );
+    const { readings_01 } = await readNames(page, SHEET, ["readings_01"]);
+    expect(readings_01.flat().every((value) => value === "")).toBe(true);
+    const { logger_kept } = await readNames(page, KEPT, ["logger_kept"]);
+    expect(logger_kept).toEqual([["not finished: the lines below are not all of them"]]);
+  });
+
+  test("no more lines come after the reload", async () => {
+    const count = async (): Promise<number> => {
+      const { logger_lines_072: last } = await readNames(page, KEPT, ["logger_lines_072"]);
+      return last.flat().filter((value) => value !== "").length;
+    };
+    expect(await count()).toBe(0);
+    await page.waitForTimeout(500);
+    expect(await count()).toBe(0);
+  });
+
+  test("the next pane says it again until a person takes it out", async () => {
+    await reload();
+    await pane().getByText("Importing readings into").waitFor();
+    await pane().getByRole("button", { name: "Done", exact: true }).click();
+    await reload();
+    await paneFrame(page).waitForLoadState();
+    expect(await pane().getByText("Importing readings into").count()).toBe(0);
+    expect(await sheetNames(page)).toContain(KEPT);
+  });
+
+  test("the workbook tells only the pane that is there of changes", async () => {
+    await page.evaluate(() => {
+      const { port } = window.clayledger;
+      const follow = port.onChange.bind(port);
+      window.listeners = 0;
+      port.onChange = async (listener: unknown) => {
+        window.listeners++;
+        const leave = await follow(listener);
+        return () => {
+          window.listeners--;
+          leave();
+        };
+      };
+    });
+    const listeners = async (): Promise<number> => {
+      await reload();
+      await pane().getByRole("group", { name: "Current test" }).getByRole("combobox").waitFor();
+      return page.evaluate(() => window.listeners);
+    };
+    const first = await listeners();
+    expect(first).toBeGreaterThan(0);
+    for (let time = 0; time < 3; time++) expect(await listeners()).toBe(first);
+    expect(complaints).toEqual([]);
+  });
+});
