@@ -8,6 +8,16 @@ export class Stopped extends Error {
   override readonly name = "Stopped";
 }
 
+/** Whether the user stopped the work; the error may come from the code of another window, so its name counts. */
+export const isStopped = (error: unknown): boolean =>
+  typeof error === "object" && error !== null && "name" in error && error.name === "Stopped";
+
+/** How long work goes on: `tell` gets the share that is done, and the work ends with Stopped once the signal is aborted. */
+export interface Course {
+  readonly tell: (share: number) => void;
+  readonly signal: AbortSignal;
+}
+
 /** Lets the page handle waiting events. */
 export const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 

@@ -286,9 +286,9 @@ export interface WorkbookPort {
   /**
    * Makes a new sheet from the plan and shows it, unless the plan says otherwise; never changes an existing sheet;
    * leaves nothing if it fails. Returns its name. `tell` gets a sentence for each part that the host refused and the
-   * sheet can do without.
+   * sheet can do without. A host that makes the sheet in several steps follows `course`: stopped, it leaves nothing.
    */
-  insertSheet(plan: SheetPlan, tell?: (sentence: Message) => void): Promise<string>;
+  insertSheet(plan: SheetPlan, tell?: (sentence: Message) => void, course?: Course): Promise<string>;
   /**
    * The selected cells; if a chart is selected, or blocks that do not fit together, the sentence says what to select.
    */
@@ -336,10 +336,11 @@ export interface WorkbookPort {
   nameAll(sheet: string, names: readonly NamedAddress[]): Promise<void>;
   /**
    * Types every formula of the sheet that shows #NAME? again. Returns how many there were, and how many still show it.
+   * Stopped by `course`, it leaves the formulas that it has typed.
    */
-  reenterFormulas(sheet: string): Promise<{ found: number; left: number }>;
-  /** Inserts the sheets of an .xlsx file as new sheets under free names; changes no other sheet. */
-  insertFile(file: Uint8Array): Promise<Inserted>;
+  reenterFormulas(sheet: string, course?: Course): Promise<{ found: number; left: number }>;
+  /** Inserts the sheets of an .xlsx file as new sheets under free names; changes no other sheet. Stopped, it leaves nothing. */
+  insertFile(file: Uint8Array, course?: Course): Promise<Inserted>;
   isProtected(sheet: string): Promise<boolean>;
   /**
    * Protects everything except the inputs, or lifts the protection; a protection with a password is refused with a
@@ -358,3 +359,4 @@ export interface WorkbookPort {
   unfinishedWork(): Promise<readonly WorkNote[]>;
 }
 import { english, type Message } from "../reduction/message";
+import type { Course } from "./in-slices";

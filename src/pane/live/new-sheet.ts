@@ -1,5 +1,6 @@
 /** Inserts a new sheet and writes the sentence about it. */
 import { inWords } from "../text/messages";
+import type { Course } from "../../workbook/in-slices";
 import type { SheetPlan, WorkbookPort } from "../../workbook/port";
 
 export interface NewSheet {
@@ -14,9 +15,10 @@ export async function newSheet(
   port: WorkbookPort,
   plan: SheetPlan,
   said: (sheet: string) => string,
+  course?: Course,
 ): Promise<NewSheet> {
   const remarks: string[] = [];
-  const sheet = await port.insertSheet(plan, (remark) => void remarks.push(inWords(remark)));
+  const sheet = await port.insertSheet(plan, (remark) => void remarks.push(inWords(remark)), course);
   return {
     sheet,
     intent: remarks.length > 0 ? "warning" : "success",

@@ -26,6 +26,7 @@ import {
 import { quoted } from "../address";
 import { firstOf } from "../../reduction/numeric/lists";
 import { checkFill } from "../fill";
+import { inSlices, type Course } from "../in-slices";
 import { withReferences } from "../references";
 import { checkWrite } from "../write-check";
 import { blockAddresses, joined, sideBySide } from "../picked";
@@ -49,7 +50,7 @@ import { mayWrite, protectionOf, setProtection } from "./protection";
 import { nameCommand, namesOf, roomCommands, unboundFormulas } from "./upkeep";
 import { timeStamp } from "../time-stamp";
 import type { OpenWorkbook } from "./workbook";
-import { openXlsx } from "./xlsx/open";
+import { opening, openXlsx } from "./xlsx/open";
 import { addressOf, toBox, toZone, type Zone } from "./zones";
 
 /** The first refusals of the engine, in the engine's own words. */
@@ -381,8 +382,9 @@ export class EmbeddedPort implements WorkbookPort {
     return { found: unbound.length, left: unboundFormulas(this.#model, sheetId).length };
   }
 
-  async insertFile(file: Uint8Array): Promise<Inserted> {
-    const opened = openXlsx(Uint8Array.from(file));
+  async insertFile(file: Uint8Array, course?: Course): Promise<Inserted> {
+    const bytes = Uint8Array.from(file);
+    const opened = course ? await inSlices(opening(bytes), course.tell, course.signal) : openXlsx(bytes);
     const model = this.#model;
     const { commands, sheets, remarks } = insertCommands(model, opened.workbook);
     this.#carryOut(commands, say`The sheets of the file could not be inserted`);

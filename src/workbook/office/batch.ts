@@ -1,5 +1,6 @@
 /** Runs one piece of work in Excel: it waits while a cell is being edited, and throws a failure as a sentence. */
 import { type Message } from "../../reduction/message";
+import { Stopped } from "../in-slices";
 import { WorkbookError } from "../port";
 import { noSheet } from "../sheet-names";
 import { codeOf, told } from "./sentence";
@@ -8,6 +9,7 @@ export async function run<T>(doing: Message, batch: (context: Excel.RequestConte
   try {
     return await Excel.run({ delayForCellEdit: true }, batch);
   } catch (error) {
+    if (error instanceof Stopped) throw error;
     throw told(error, doing);
   }
 }

@@ -29,6 +29,7 @@ import {
   type WorkbookPort,
   type WorkNote,
 } from "../port";
+import type { Course } from "../in-slices";
 import { hiddenSheet } from "../sheet-names";
 import { run, runOn } from "./batch";
 import { wantedOf, writeColumns, type Column } from "./fill";
@@ -183,8 +184,11 @@ export class OfficePort implements WorkbookPort {
   lookAt = (asked: readonly Asked[]): Promise<Looked[]> =>
     run(say`read the named cells`, (context) => lookAt(context, asked));
 
-  insertSheet = (plan: SheetPlan, tell: (sentence: Message) => void = () => undefined): Promise<string> =>
-    insertSheet(plan, tell);
+  insertSheet = (
+    plan: SheetPlan,
+    tell: (sentence: Message) => void = () => undefined,
+    course?: Course,
+  ): Promise<string> => insertSheet(plan, tell, course);
 
   selection(): Promise<Selection> {
     return run(say`read the selection`, async (context) => {
@@ -293,8 +297,10 @@ export class OfficePort implements WorkbookPort {
     this.#listeners.forEach((listener) => listener("sheets"));
   }
 
-  reenterFormulas = (sheet: string): Promise<{ found: number; left: number }> =>
-    runOn(sheet, say`enter the formulas of the sheet "${verbatim(sheet)}" again`, reenterFormulas);
+  reenterFormulas = (sheet: string, course?: Course): Promise<{ found: number; left: number }> =>
+    runOn(sheet, say`enter the formulas of the sheet "${verbatim(sheet)}" again`, (context, found) =>
+      reenterFormulas(context, found, course),
+    );
 
   insertFile = (file: Uint8Array): Promise<Inserted> =>
     run(say`insert the sheets of the file`, (context) => insertFile(context, file));

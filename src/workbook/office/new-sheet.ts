@@ -2,6 +2,7 @@
  * Makes a new sheet from a plan, completely or not at all. Parts that the sheet can do without are reported instead.
  */
 import { say, verbatim, type Message } from "../../reduction/message";
+import { Stopped, type Course } from "../in-slices";
 import { FONT } from "../look";
 import { checkPlan } from "../plan-check";
 import { WorkbookError, type SheetPlan } from "../port";
@@ -13,7 +14,7 @@ import { note, strike } from "./journal";
 import { localName } from "./names";
 import { layOutPrint } from "./print";
 import { rangeOf } from "./read";
-import { bytesOf, send, type Step } from "./requests";
+import { bytesOf, goOn, send, type Step } from "./requests";
 import { rulesOf } from "./rules";
 import { isTaken, PROTECTED, told } from "./sentence";
 import { PROTECTION } from "./upkeep";
@@ -141,9 +142,11 @@ async function addNotes(
   }
 }
 
+const AS_IT_WAS = say`The workbook is as it was.`;
+
 /** Deletes an unfinished sheet, and says what the workbook holds then. */
 async function remove(begun: Begun | undefined): Promise<Message> {
-  if (!begun) return say`The workbook is as it was.`;
+  if (!begun) return AS_IT_WAS;
   try {
     await Excel.run({ delayForCellEdit: true }, async (context) => {
       const sheet = context.workbook.worksheets.getItemOrNullObject(begun.id ?? begun.name).load("id");
@@ -159,14 +162,24 @@ async function remove(begun: Begun | undefined): Promise<Message> {
       sheet.delete();
       await context.sync();
     });
-    return say`The workbook is as it was.`;
+    return AS_IT_WAS;
   } catch {
     return say`An unfinished sheet "${verbatim(begun.name)}" was left behind: delete it.`;
   }
 }
 
-/** `tell` gets a sentence for each part that the sheet was made without. */
-export async function insertSheet(plan: SheetPlan, tell: (sentence: Message) => void): Promise<string> {
+/** The share of the work that is done when the cells are filled in, as a rule. */
+const FILLED_IN = 0.8;
+
+/**
+ * `tell` gets a sentence for each part that the sheet was made without. Throws Stopped if a person stops the work between
+ * two requests; the sheet is then deleted again.
+ */
+export async function insertSheet(
+  plan: SheetPlan,
+  tell: (sentence: Message) => void,
+  course?: Course,
+): Promise<string> {
   checkPlan(plan);
   const cut = blocks(plan);
   let made: Begun | undefined;
@@ -175,13 +188,15 @@ export async function insertSheet(plan: SheetPlan, tell: (sentence: Message) => 
     return await Excel.run({ delayForCellEdit: true }, async (context) => {
       const { sheet, noted } = await addSheet(context, plan.name, (begun) => (made = begun));
       doing = say`fill in the new sheet`;
-      await send(context, [
-        fontStep(sheet, plan),
-        ...nameSteps(sheet, plan),
-        ...cellSteps(sheet, cut),
-        ...furnishSteps(sheet, plan),
-      ]);
+      goOn(course, 0);
+      await send(
+        context,
+        [fontStep(sheet, plan), ...nameSteps(sheet, plan), ...cellSteps(sheet, cut), ...furnishSteps(sheet, plan)],
+        course && { ...course, tell: (share) => course.tell(share * FILLED_IN) },
+      );
+      goOn(course, FILLED_IN);
       const left = [await addNotes(context, sheet, plan), await layOutPrint(context, sheet, plan)];
+      goOn(course, (1 + FILLED_IN) / 2);
       doing = say`draw the charts of the new sheet`;
       await addCharts(context, sheet, plan.charts ?? []);
       doing = say`show the new sheet`;
@@ -196,6 +211,7 @@ export async function insertSheet(plan: SheetPlan, tell: (sentence: Message) => 
       return sheet.name;
     });
   } catch (error) {
-    throw told(error, doing, await remove(made));
+    const after = await remove(made);
+    throw error instanceof Stopped && after === AS_IT_WAS ? error : told(error, doing, after);
   }
 }

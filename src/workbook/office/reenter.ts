@@ -1,9 +1,10 @@
 /** Types formulas again that Excel has not connected to the add-in. */
 import { firstOf, nth } from "../../reduction/numeric/lists";
+import { Stopped, type Course } from "../in-slices";
 import type { CellValue } from "../port";
 import { withPresentNames } from "../renamed-functions";
 import { boxOfRange, PLACE_OF_ONE, readBoxes } from "./read";
-import { bytesOf, runsOf, send } from "./requests";
+import { bytesOf, goOn, runsOf, send } from "./requests";
 import { unprotected } from "./upkeep";
 
 const UNKNOWN = "#NAME?";
@@ -109,9 +110,14 @@ interface Cell {
 const CELLS_PER_REQUEST = 1_000;
 
 /** The cells that still hold these formulas: somebody may have inserted rows since they were read. */
-async function cellsOf(context: Excel.RequestContext, { used, unbound }: Found): Promise<Cell[]> {
+async function cellsOf(
+  context: Excel.RequestContext,
+  { used, unbound }: Found,
+  course: Course | undefined,
+): Promise<Cell[]> {
   const cells: Cell[] = [];
   for (const part of runsOf(unbound, () => 1, CELLS_PER_REQUEST)) {
+    goOn(course, 0);
     const asked = part.map(({ row, col, formula }) => ({ range: used.getCell(row, col).load("formulas"), formula }));
     await context.sync();
     cells.push(...asked.filter(({ range, formula }) => range.formulas[0]?.[0] === formula));
@@ -120,7 +126,11 @@ async function cellsOf(context: Excel.RequestContext, { used, unbound }: Found):
 }
 
 /** Types formulas in one request; if Excel refuses one of them, in halves, so that the others are still typed. */
-async function typeAgain(context: Excel.RequestContext, cells: readonly Cell[]): Promise<void> {
+async function typeAgain(
+  context: Excel.RequestContext,
+  cells: readonly Cell[],
+  course: Course | undefined,
+): Promise<void> {
   try {
     await send(
       context,
@@ -130,12 +140,14 @@ async function typeAgain(context: Excel.RequestContext, cells: readonly Cell[]):
           range.formulas = [[asTyped(formula)]];
         },
       })),
+      course,
     );
-  } catch {
+  } catch (error) {
+    if (error instanceof Stopped) throw error;
     if (cells.length === 1) return;
     const half = Math.ceil(cells.length / 2);
-    await typeAgain(context, cells.slice(0, half));
-    await typeAgain(context, cells.slice(half));
+    await typeAgain(context, cells.slice(0, half), course);
+    await typeAgain(context, cells.slice(half), course);
   }
 }
 
@@ -143,9 +155,10 @@ async function typeAgain(context: Excel.RequestContext, cells: readonly Cell[]):
 export async function reenterFormulas(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
+  course?: Course,
 ): Promise<{ found: number; left: number }> {
   const found = await unboundOf(context, sheet);
   if (found.unbound.length === 0) return { found: 0, left: 0 };
-  await unprotected(context, sheet, async () => typeAgain(context, await cellsOf(context, found)));
+  await unprotected(context, sheet, async () => typeAgain(context, await cellsOf(context, found, course), course));
   return { found: found.unbound.length, left: (await unboundOf(context, sheet)).unbound.length };
 }

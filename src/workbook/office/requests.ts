@@ -2,6 +2,7 @@
  * Keeps requests and answers below the limits of Excel on the web: 5 MB each (Microsoft, "Resource limits and
  * performance optimization for Office Add-ins").
  */
+import { Stopped, type Course } from "../in-slices";
 import { codeOf } from "./sentence";
 
 /** Bytes of data in one request. Well below 5 MB: the library encodes the request once more, with escapes. */
@@ -19,12 +20,19 @@ export interface Step {
   readonly act: () => void;
 }
 
-/** Carries out steps in their order, in as few requests as possible. */
-export async function send(context: Excel.RequestContext, steps: readonly Step[]): Promise<void> {
+/** Goes on with work between two of its requests, unless a person has stopped it. */
+export function goOn(course: Course | undefined, share: number): void {
+  if (course?.signal.aborted) throw new Stopped();
+  course?.tell(share);
+}
+
+/** Carries out steps in their order, in as few requests as possible. Throws Stopped between two requests. */
+export async function send(context: Excel.RequestContext, steps: readonly Step[], course?: Course): Promise<void> {
   let bytes = 0;
-  for (const { bytes: own = 0, act } of steps) {
+  for (const [index, { bytes: own = 0, act }] of steps.entries()) {
     if (bytes > 0 && bytes + own + BYTES_PER_ACTION > BYTES_PER_REQUEST) {
       await context.sync();
+      goOn(course, index / steps.length);
       bytes = 0;
     }
     act();

@@ -3,7 +3,8 @@ import { say } from "../../../src/reduction/message";
 import { act, createElement } from "react";
 import { blankSheet, demoSheet, wettingSeries } from "../../../src/datasheet";
 import { Pane } from "../../../src/pane/shell/pane";
-import { WorkbookError } from "../../../src/workbook/port";
+import { Stopped } from "../../../src/workbook/in-slices";
+import { WorkbookError, type WorkbookPort } from "../../../src/workbook/port";
 import { timeCurve } from "../../plots/curves";
 import { FakePort } from "../fake-port";
 import { onPage } from "../on-page";
@@ -49,6 +50,20 @@ describe("data sheet", () => {
   test("the demonstration is the worked one", async () => {
     await press("button", "Insert worked demonstration");
     expect(port.inserted).toEqual([demoSheet("SI")]);
+  });
+
+  test("a sheet that takes long has a progress bar and a stop, which leaves the workbook as it was", async () => {
+    const slow: WorkbookPort = port;
+    slow.insertSheet = async (_plan, _tell, course) => {
+      course!.tell(0.4);
+      await new Promise((resolve) => course!.signal.addEventListener("abort", resolve));
+      throw new Stopped();
+    };
+    await press("button", "Insert blank sheet");
+    expect(place.querySelector('[role="progressbar"]')?.getAttribute("aria-valuenow")).toBe("0.4");
+    await press("button", "Stop");
+    await settle();
+    expect(place.querySelector('[role="alert"]')?.textContent).toBe("Stopped. The workbook is as it was.");
   });
 
   test("a failure of the workbook is shown in its own words, and the pane keeps working", async () => {

@@ -102,7 +102,7 @@ describe("the sheet that keeps a file never says of lines that they stand there 
     const port = new EmbeddedPort(newWorkbook());
     await port.insertSheet(DATA);
     await writeReadings(port, job(), undefined, () => undefined, signal);
-    await writeAgain(port, again, new Set(), signal);
+    await writeAgain(port, again, new Set(), { tell: () => undefined, signal });
     const last = keptAll(FILE.length);
     expect(await check(port)).toBe(last);
     const back: string[] = [];

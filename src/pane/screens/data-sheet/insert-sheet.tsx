@@ -5,7 +5,9 @@ import { LOADS, MOST_LOADS } from "../../../specification/readings";
 import type { SheetPlan, WorkbookPort } from "../../../workbook/port";
 import { newSheet, type NewSheet } from "../../live/new-sheet";
 import { choosing } from "../../ui/choosing";
+import { Going } from "../../ui/going";
 import { Notice } from "../../ui/notice";
+import { useCourse } from "../../ui/use-course";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 
@@ -36,15 +38,17 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
   const loadsWrong = !Number.isInteger(loads) || loads < 1 || loads > MOST_LOADS;
   const [state, setState] = useState<State>({ at: "rest" });
   const busy = state.at === "busy";
+  const work = useCourse();
 
   const insert = async (plan: () => SheetPlan): Promise<void> => {
     if (busy) return;
     setState({ at: "busy" });
     try {
-      setState({ at: "done", made: await newSheet(port, plan(), text.sheet.done) });
+      setState({ at: "done", made: await newSheet(port, plan(), text.sheet.done, work.begin()) });
     } catch (error) {
       setState({ at: "error", sentence: sentenceOf(error) });
     }
+    work.end();
   };
 
   const action = (name: string, hint: string, id: string, primary: boolean, ready: boolean, plan: () => SheetPlan) => (
@@ -93,7 +97,7 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
       )}
       {action(text.sheet.demo, text.sheet.demoHint, "demo-hint", false, true, () => sheets.demoSheet(system))}
       {action(text.sheet.series, text.sheet.seriesHint, "series-hint", false, true, () => sheets.wettingSeries(system))}
-      {busy && <Notice intent="info">{text.sheet.busy}</Notice>}
+      {busy && <Going what={text.sheet.busy} work={work} />}
       {state.at === "done" && <Notice intent={state.made.intent}>{state.made.sentence}</Notice>}
       {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}
     </div>

@@ -4,13 +4,16 @@
  */
 import { Button, Text } from "@fluentui/react-components";
 import { useReducer } from "react";
+import { isStopped, type Course } from "../../../workbook/in-slices";
 import type { WorkbookPort } from "../../../workbook/port";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { FileButton } from "../../ui/file-button";
+import { Going } from "../../ui/going";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
+import { useCourse } from "../../ui/use-course";
 import { Findings } from "./findings";
 import { attachName, attachReadings, layOutWorkings, mendCells, placesOf, writeMissing } from "./firm-cells";
 import { FormulasStep } from "./formulas-step";
@@ -26,17 +29,24 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
   const styles = useStyles();
   const [state, act] = useReducer(checked, NOTHING_LOOKED_AT);
   const { isBusy, looked, telling, name, taken, offer } = state;
+  const course = useCourse();
 
   /** Does one task at a time, reports its result, and checks the sheet again. */
-  const carryOut = async (work: () => Promise<Done>, sentence = words.looking): Promise<void> => {
+  const carryOut = async (
+    work: (course: Course) => Promise<Done>,
+    sentence = words.looking,
+    stopped?: string,
+  ): Promise<void> => {
     if (isBusy) return;
     act({ do: "begin", sentence });
     try {
-      const { sheet, ...told } = await work();
+      const { sheet, ...told } = await work(course.begin());
       act({ do: "end", looked: await lookAtSheet(port, sheet), ...told });
     } catch (error) {
-      act({ do: "fail", sentence: sentenceOf(error), taken: error instanceof NameTaken ? name : undefined });
+      const sentence = stopped !== undefined && isStopped(error) ? stopped : sentenceOf(error);
+      act({ do: "fail", sentence, taken: error instanceof NameTaken ? name : undefined });
     }
+    course.end();
   };
 
   return (
@@ -53,7 +63,8 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
           {words.look}
         </Button>
       </div>
-      {telling && <Notice intent={telling.intent}>{telling.sentence}</Notice>}
+      {telling && isBusy && <Going what={telling.sentence} work={course} />}
+      {telling && !isBusy && <Notice intent={telling.intent}>{telling.sentence}</Notice>}
       {looked && (
         <Findings
           looked={looked}
@@ -70,7 +81,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
           accept=".xlsx,.xltx"
           isBusy={isBusy}
           describedBy="own-hint"
-          onFile={(file) => void carryOut(() => insertOwnFile(port, file), words.inserting)}
+          onFile={(file) => void carryOut((going) => insertOwnFile(port, file, going), words.inserting)}
         />
       </Step>
       {looked && (
@@ -108,7 +119,9 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
       <FormulasStep
         isBusy={isBusy}
         isProtected={looked?.isProtected}
-        onReenter={() => void carryOut(() => enterFormulasAgain(port))}
+        onReenter={() =>
+          void carryOut((going) => enterFormulasAgain(port, going), words.reentering, words.stoppedReentering)
+        }
         onProtect={(on) => void carryOut(() => protectSheet(port, on))}
       />
     </section>

@@ -5,6 +5,7 @@
 import { CONTENT_NAMES, formulaFindings } from "../../../checks/integrity";
 import { checkSheet, CHECKED_NAMES, firmLayout } from "../../../datasheet";
 import { NAMES_WITH_FORMULAS } from "../../../specification/placed-formulas";
+import type { Course } from "../../../workbook/in-slices";
 import { WorkbookError, type WorkbookPort } from "../../../workbook/port";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
@@ -36,9 +37,9 @@ export async function lookAtSheet(port: WorkbookPort, sheet: string): Promise<Lo
   };
 }
 
-export async function enterFormulasAgain(port: WorkbookPort): Promise<Done> {
+export async function enterFormulasAgain(port: WorkbookPort, course: Course): Promise<Done> {
   const sheet = await port.activeSheet();
-  const { found, left } = await port.reenterFormulas(sheet);
+  const { found, left } = await port.reenterFormulas(sheet, course);
   return {
     sheet,
     telling: {
@@ -57,8 +58,12 @@ export async function protectSheet(port: WorkbookPort, on: boolean): Promise<Don
 /**
  * Inserts a file. The last data sheet of the file is checked afterwards, or its first sheet if none is a data sheet.
  */
-export async function insertOwnFile(port: WorkbookPort, file: Pick<File, "arrayBuffer">): Promise<Done> {
-  const { sheets, remarks } = await port.insertFile(new Uint8Array(await file.arrayBuffer()));
+export async function insertOwnFile(
+  port: WorkbookPort,
+  file: Pick<File, "arrayBuffer">,
+  course: Course,
+): Promise<Done> {
+  const { sheets, remarks } = await port.insertFile(new Uint8Array(await file.arrayBuffer()), course);
   let sheet = sheets[0] ?? (await port.activeSheet());
   for (const one of sheets) if ((await lookAtSheet(port, one)).check.isDataSheet) sheet = one;
   const sentence = [words.inserted(sheets), ...remarks.map(inWords)].join(" ");

@@ -1,16 +1,18 @@
 /** Offers what is new in a file that was read before; shows nothing for another file. */
 import { Button, Checkbox, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
-import { useEffect, useMemo, useReducer, useRef, useState } from "react";
+import { useEffect, useMemo, useReducer, useState } from "react";
 import { columnsAgain, type Continued } from "../../../exchange/logger/again";
 import { readRows, type Fault, type LoggerRows } from "../../../exchange/logger/rows";
 import { readingsName, timesName } from "../../../specification/readings";
 import { isoMoment, localDayNumber } from "../../../workbook/day-number";
-import { inSlices } from "../../../workbook/in-slices";
+import { inSlices, Stopped } from "../../../workbook/in-slices";
 import type { WorkbookPort } from "../../../workbook/port";
 import { choosing } from "../../ui/choosing";
+import { Going } from "../../ui/going";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
+import { useCourse } from "../../ui/use-course";
 import { sentenceOf } from "../../text/sentence";
 import { CATALOGUES, text } from "../../text";
 import {
@@ -92,6 +94,7 @@ const failed = (error: unknown): string => {
       ? text.readings.sheetGone(error.sheet)
       : text.readings.sheetRenamed(error.sheet, error.now);
   if (error instanceof SheetFilled) return words.moved;
+  if (error instanceof Stopped) return words.stopped;
   return sentenceOf(error);
 };
 
@@ -112,7 +115,7 @@ function KnownFile(props: KnownProps) {
   const [answers, answer] = useReducer(againAnswered, { isFinished: false });
   const [busy, setBusy] = useState(false);
   const [ended, setEnded] = useState<Ended>();
-  const stop = useRef<AbortController>();
+  const work = useCourse();
   const compared = useCompared(props, answers.isFinished);
   const found = useMemo(
     () =>
@@ -133,7 +136,6 @@ function KnownFile(props: KnownProps) {
 
   const write = async (grown: AgainFound & { readonly is: "grown" }): Promise<void> => {
     if (typeof compared !== "object") return;
-    stop.current = new AbortController();
     setBusy(true);
     onBusy(true);
     const { value } = grown;
@@ -148,12 +150,13 @@ function KnownFile(props: KnownProps) {
     };
     const replaced = answers.recut === "write" ? replacedIn(value) : new Set<string>();
     try {
-      await writeAgain(port, job, replaced, stop.current.signal);
+      await writeAgain(port, job, replaced, work.begin());
       const readings = value.additions.reduce((sum, { times }) => sum + times.length, 0);
       setEnded({ intent: "success", sentence: words.done(readings, dataSheet.sheet, kept.sheet) });
     } catch (error) {
       setEnded({ intent: "error", sentence: error instanceof ListFull ? words.full(kept.sheet) : failed(error) });
     }
+    work.end();
     await again();
     setBusy(false);
     onBusy(false);
@@ -163,7 +166,7 @@ function KnownFile(props: KnownProps) {
     <Step title={words.heading}>
       {ended && <Notice intent={ended.intent}>{ended.sentence}</Notice>}
       {busy ? (
-        <Notice intent="info">{words.writing}</Notice>
+        <Going what={words.writing} work={work} />
       ) : typeof compared === "string" ? (
         <Notice intent="error">{compared}</Notice>
       ) : !found ? (

@@ -2,7 +2,7 @@
 import type { ReadBefore } from "../../../exchange/logger/again";
 import { AGAIN_NAMES, keptAll, LINES_AT_ONCE, linesName } from "../../../exchange/logger/file-sheet";
 import { boxAddress } from "../../../workbook/address";
-import { pause, Stopped } from "../../../workbook/in-slices";
+import { pause, Stopped, type Course } from "../../../workbook/in-slices";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
 import { noted } from "../../live/unfinished";
 import { firstNotKept, NotKept, staying } from "./into-workbook";
@@ -83,14 +83,14 @@ export const writeAgain = (
   port: WorkbookPort,
   job: AgainJob,
   replaced: ReadonlySet<string>,
-  signal: AbortSignal,
-): Promise<void> => noted(port, "readings again", job.dataSheet, () => writeNoted(port, job, replaced, signal));
+  course: Course,
+): Promise<void> => noted(port, "readings again", job.dataSheet, () => writeNoted(port, job, replaced, course));
 
 async function writeNoted(
   port: WorkbookPort,
   job: AgainJob,
   replaced: ReadonlySet<string>,
-  signal: AbortSignal,
+  { tell, signal }: Course,
 ): Promise<void> {
   const { dataSheet, fileSheet, columns, lines, standing, read, day, sha256, said } = job;
   const [dataSheetStays, fileSheetStays] = [await staying(port, dataSheet), await staying(port, fileSheet)];
@@ -105,6 +105,7 @@ async function writeNoted(
   for (let from = begun - (begun % LINES_AT_ONCE); from < lines.length; from += LINES_AT_ONCE) {
     await pause();
     if (signal.aborted) throw new Stopped();
+    tell(from / lines.length);
     await fileSheetStays();
     await port.fillNames(fileSheet, { [linesName(from / LINES_AT_ONCE)]: lines.slice(from, from + LINES_AT_ONCE) });
   }

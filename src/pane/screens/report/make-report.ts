@@ -19,6 +19,7 @@ import {
 import { say, verbatim, type Message, type Value } from "../../../reduction/message";
 import { ISSUE_NAMES, type IssueMark } from "../../../report/issue";
 import type { TestRecord } from "../../../record/record";
+import type { Course } from "../../../workbook/in-slices";
 import { refuseNotYet } from "../../../workbook/busy";
 import type { Looked, Selection, WorkbookPort } from "../../../workbook/port";
 import { LANGUAGES, type Language } from "../../text/language";
@@ -175,6 +176,7 @@ export async function makeReport(
   port: WorkbookPort,
   sheet: string,
   { lockedBy, ...made }: Made & Locking,
+  course?: Course,
 ): Promise<MadeReport> {
   const reading = await readTest(port, sheet, REPORT);
   refuseNotYet(reading.values);
@@ -195,6 +197,7 @@ export async function makeReport(
     (remark) => {
       remarks.push(inWords(remark));
     },
+    course,
   );
   return { report, remarks, ...(Object.keys(limits).length > 0 ? { carriedFrom: latest } : {}) };
 }

@@ -19,7 +19,9 @@ import { IssuePart } from "./issue-part";
 import { ReadingsChanged } from "./readings-changed";
 import { choosing } from "../../ui/choosing";
 import { Choice, FaultList, optionsOf, Step } from "../../ui/parts";
+import { Going } from "../../ui/going";
 import { useStyles } from "../../ui/styles";
+import { useCourse } from "../../ui/use-course";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
@@ -82,6 +84,7 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
   const [changed, setChoices] = useDraft<Partial<ReportChoices>>(id, "report choices", {});
   const choices = { ...prospect.choices, ...changed };
   const busy = state.at === "busy";
+  const work = useCourse();
   useHold(busy);
 
   const make = async (lockedBy?: string): Promise<void> => {
@@ -89,10 +92,11 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
     setState({ at: "busy" });
     try {
       const wanted = { ...choices, paper, preparedBy, now: new Date(), lockedBy };
-      setState({ at: "done", made: await makeReport(port, sheet, wanted) });
+      setState({ at: "done", made: await makeReport(port, sheet, wanted, work.begin()) });
     } catch (problem) {
       setState({ at: "error", sentence: sentenceOf(problem) });
     }
+    work.end();
   };
 
   const show = async (report: string): Promise<void> => {
@@ -123,7 +127,7 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
           {words.make(sheet)}
         </Button>
       </div>
-      {busy && <Notice intent="info">{words.making}</Notice>}
+      {busy && <Going what={words.making} work={work} />}
       {state.at === "done" && (
         <Notice intent="success">
           {words.made(sheet, state.made.report)}

@@ -40,6 +40,7 @@ export const again = {
   nothing: "Noch ist keine neue Ablesung zum Schreiben bereit.",
   write: (sheet: string) => `Neues auf „${sheet}“ schreiben`,
   writing: "Das Neue wird geschrieben…",
+  stopped: "Angehalten. Das Datenblatt wurde nicht geändert: zum Fortsetzen das Neue noch einmal schreiben.",
   done: (readings: number, sheet: string, fileSheet: string) =>
     `${readings === 1 ? "1 Ablesung kam" : `${whole(readings)} Ablesungen kamen`} auf „${sheet}“ hinzu. Die neuen Zeilen und der Hash der Datei stehen auf „${fileSheet}“.`,
   full: (sheet: string) => `Die Liste der Lesungen auf dem Blatt „${sheet}“ ist voll: die Datei als neue lesen.`,

@@ -19,6 +19,8 @@ export const check = {
   newsHint: "Das Blatt arbeitet so, wie es ist. Das Neue steht auf einem neu eingefügten Blatt.",
   formulas: "Formeln und Blattschutz",
   reenter: "Formeln neu eingeben",
+  reentering: "Die Formeln werden neu eingegeben…",
+  stoppedReentering: "Angehalten. Die eingegebenen Formeln bleiben: die übrigen noch einmal eingeben.",
   reenterHint: "Für Ergebnisse, die #NAME? zeigen oder leer bleiben, etwa weil das Add-In nach dem Blatt kam.",
   reentered: (found: number, left: number) =>
     found === 0

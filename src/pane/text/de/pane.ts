@@ -18,6 +18,7 @@ export const pane = {
   },
   unexpected: (what: string) =>
     `Es ist etwas fehlgeschlagen, was nicht fehlschlagen sollte (${what}). Die Arbeitsmappe ist wie zuvor. Bitte noch einmal versuchen; bleibt es dabei, bitte melden.`,
+  stopped: "Angehalten. Die Arbeitsmappe ist wie zuvor.",
   noHost:
     "Dieser Bereich arbeitet neben einer Arbeitsmappe: aus Excel öffnen oder die Seite starten, die zum Add-In gehört.",
   unfinished: {

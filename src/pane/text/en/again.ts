@@ -39,6 +39,7 @@ export const again = {
   nothing: "No new reading is ready to be written.",
   write: (sheet: string) => `Write what is new to “${sheet}”`,
   writing: "Writing what is new…",
+  stopped: "Stopped. The data sheet was not changed: write what is new to go on.",
   done: (readings: number, sheet: string, fileSheet: string) =>
     `${readings === 1 ? "1 reading was" : `${whole(readings)} readings were`} added to “${sheet}”. The new lines and the hash of the file are on “${fileSheet}”.`,
   full: (sheet: string) => `The list of readings on the sheet “${sheet}” is full: read the file as a new one.`,

@@ -19,6 +19,8 @@ export const check = {
   newsHint: "The sheet works as it is. A newly inserted sheet has everything that is new.",
   formulas: "Formulas and protection",
   reenter: "Enter formulas again",
+  reentering: "Entering the formulas again…",
+  stoppedReentering: "Stopped. The formulas that were entered stay: enter the others again.",
   reenterHint: "For results that show #NAME? or stay blank, as when the add-in came after the sheet.",
   reentered: (found: number, left: number) =>
     found === 0

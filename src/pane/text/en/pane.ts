@@ -18,6 +18,7 @@ export const pane = {
   },
   unexpected: (what: string) =>
     `Something failed that should not have (${what}). The workbook is as it was. Try again; please report it if it happens again.`,
+  stopped: "Stopped. The workbook is as it was.",
   noHost: "This pane works beside a workbook: open it from Excel, or run the page that comes with the add-in.",
   /** What an earlier pane left half done. */
   unfinished: {

@@ -21,6 +21,7 @@ import { readRows } from "../../../../src/exchange/logger/rows";
 import { targetOf } from "../../../../src/exchange/logger/target";
 import { atOnce } from "../../../../src/workbook/in-slices";
 import type { CellValue } from "../../../../src/workbook/port";
+import type { Course } from "../../../../src/workbook/in-slices";
 import { FakePort } from "../../fake-port";
 
 const LAYOUT: Layout = {
@@ -60,12 +61,12 @@ const JOB: AgainJob = {
   lines: LINES,
   standing: STANDING,
 };
-const signal = (): AbortSignal => new AbortController().signal;
+const course = (): Course => ({ tell: () => undefined, signal: new AbortController().signal });
 const filled = (cells: readonly CellValue[] = []): CellValue[] => cells.filter((cell) => cell !== "");
 
 test("the kept lines grow past their piece, and the list says day, lines, hash and what came in", async () => {
   const port = await workbook();
-  await writeAgain(port, JOB, new Set(), signal());
+  await writeAgain(port, JOB, new Set(), course());
   expect([port.noted, port.notes]).toEqual([[`readings again of ${JOB.dataSheet}`], []]);
   const columns = port.columns("Readings Test 7");
   expect([...filled(columns[linesName(0)]), ...filled(columns[linesName(1)])]).toEqual(LINES);
@@ -86,7 +87,7 @@ test("the kept lines grow past their piece, and the list says day, lines, hash a
 test("a cell of the data sheet that was filled in the meantime is not written over, and nothing is recorded", async () => {
   const port = await workbook();
   port.put("Test 7", "readings_01", 2, 99);
-  await expect(writeAgain(port, JOB, new Set(), signal())).rejects.toBeInstanceOf(SheetFilled);
+  await expect(writeAgain(port, JOB, new Set(), course())).rejects.toBeInstanceOf(SheetFilled);
   expect(port.columns("Test 7").readings_01).toEqual([10, 11, 99, "", ""]);
   expect(JSON.parse(String(port.columns("Readings Test 7").logger_read![0]))).toEqual(READ);
 });
@@ -95,7 +96,7 @@ test("a full list of readings is told before anything is written", async () => {
   const port = await workbook();
   const rows = port.columns("Readings Test 7").logger_again_day!.length;
   await port.fillNames("Readings Test 7", { logger_again_day: Array<string>(rows).fill("x") });
-  await expect(writeAgain(port, JOB, new Set(), signal())).rejects.toBeInstanceOf(ListFull);
+  await expect(writeAgain(port, JOB, new Set(), course())).rejects.toBeInstanceOf(ListFull);
   expect(port.columns("Test 7").readings_01).toEqual([10, 11, "", "", ""]);
 });
 

@@ -2,7 +2,7 @@
 import "../engine-in-node";
 import { strFromU8, unzipSync } from "fflate";
 import { EmbeddedPort, newWorkbook, opening, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
-import type { Run } from "../../../../src/workbook/in-slices";
+import { Stopped, type Run } from "../../../../src/workbook/in-slices";
 import type { SheetPlan } from "../../../../src/workbook/port";
 
 const ROWS = 1200;
@@ -78,4 +78,24 @@ test("a file is opened in steps that report their share", async () => {
   expect(shares.length).toBeGreaterThan(4);
   expect(shares).toEqual([...shares].sort((a, b) => a - b));
   expect(await new EmbeddedPort(opened).values("Lines", `A${ROWS}`)).toEqual([[`${ROWS - 1};0.5;<${ROWS - 1}>`]]);
+});
+
+test("the sheets of a file that is stopped while it is read are not inserted, and there is no step to undo", async () => {
+  const port = new EmbeddedPort(newWorkbook());
+  const bytes = await saveXlsx((await workbook()).workbook);
+  const controller = new AbortController();
+  const shares: number[] = [];
+  const tell = (share: number): void => {
+    shares.push(share);
+    controller.abort();
+  };
+  // Each slice is over at once.
+  let clock = 0;
+  const slow = jest.spyOn(performance, "now").mockImplementation(() => (clock += 1000));
+  const going = { tell, signal: controller.signal };
+  await expect(port.insertFile(bytes, going)).rejects.toBeInstanceOf(Stopped);
+  slow.mockRestore();
+  expect(shares).toHaveLength(1);
+  expect(await port.sheetNames()).toEqual(["Sheet1"]);
+  expect(port.workbook.model.getters.canUndo()).toBe(false);
 });
