@@ -7,7 +7,7 @@ import { newSheet, type NewSheet } from "../../live/new-sheet";
 import { choosing } from "../../ui/choosing";
 import { Going } from "../../ui/going";
 import { Notice } from "../../ui/notice";
-import { useCourse } from "../../ui/use-course";
+import { useCourse } from "../../live/use-course";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 
@@ -97,7 +97,7 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
       )}
       {action(text.sheet.demo, text.sheet.demoHint, "demo-hint", false, true, () => sheets.demoSheet(system))}
       {action(text.sheet.series, text.sheet.seriesHint, "series-hint", false, true, () => sheets.wettingSeries(system))}
-      {busy && <Going what={text.sheet.busy} work={work} />}
+      {busy && <Going what={text.sheet.busy} {...work} />}
       {state.at === "done" && <Notice intent={state.made.intent}>{state.made.sentence}</Notice>}
       {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}
     </div>

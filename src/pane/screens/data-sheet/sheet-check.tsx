@@ -13,7 +13,7 @@ import { Going } from "../../ui/going";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { useCourse } from "../../ui/use-course";
+import { useCourse } from "../../live/use-course";
 import { Findings } from "./findings";
 import { attachName, attachReadings, layOutWorkings, mendCells, placesOf, writeMissing } from "./firm-cells";
 import { FormulasStep } from "./formulas-step";
@@ -63,7 +63,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
           {words.look}
         </Button>
       </div>
-      {telling && isBusy && <Going what={telling.sentence} work={course} />}
+      {telling && isBusy && <Going what={telling.sentence} {...course} />}
       {telling && !isBusy && <Notice intent={telling.intent}>{telling.sentence}</Notice>}
       {looked && (
         <Findings

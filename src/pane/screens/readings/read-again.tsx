@@ -12,7 +12,7 @@ import { Going } from "../../ui/going";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { useCourse } from "../../ui/use-course";
+import { useCourse } from "../../live/use-course";
 import { sentenceOf } from "../../text/sentence";
 import { CATALOGUES, text } from "../../text";
 import {
@@ -166,7 +166,7 @@ function KnownFile(props: KnownProps) {
     <Step title={words.heading}>
       {ended && <Notice intent={ended.intent}>{ended.sentence}</Notice>}
       {busy ? (
-        <Going what={words.writing} work={work} />
+        <Going what={words.writing} {...work} />
       ) : typeof compared === "string" ? (
         <Notice intent="error">{compared}</Notice>
       ) : !found ? (

@@ -21,7 +21,7 @@ import { choosing } from "../../ui/choosing";
 import { Choice, FaultList, optionsOf, Step } from "../../ui/parts";
 import { Going } from "../../ui/going";
 import { useStyles } from "../../ui/styles";
-import { useCourse } from "../../ui/use-course";
+import { useCourse } from "../../live/use-course";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
@@ -127,7 +127,7 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
           {words.make(sheet)}
         </Button>
       </div>
-      {busy && <Going what={words.making} work={work} />}
+      {busy && <Going what={words.making} {...work} />}
       {state.at === "done" && (
         <Notice intent="success">
           {words.made(sheet, state.made.report)}
