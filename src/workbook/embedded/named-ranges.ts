@@ -48,12 +48,23 @@ class FoundNamedRanges extends NamedRanges {
   }
 
   override handle(command: any): void {
+    if (command.type === "UPDATE_NAMED_RANGE") return this.#change(command);
     if (command.type !== ADD_NAMES) return super.handle(command);
     const added = (command.names as readonly NewName[]).map(({ name, zone }) => ({
       name,
       range: this.getters.getRangeFromRangeData({ _sheetId: command.sheetId, _zone: zone }),
     }));
     this.history.update("namedRanges", [...this.namedRanges, ...added]);
+  }
+
+  /** The engine would change the list itself; the finder of names takes a list that is the same for unchanged. */
+  #change({ oldRangeName, newRangeName, ranges: [first] }: any): void {
+    const before = this.getNamedRange(oldRangeName);
+    const after = { name: newRangeName, range: this.getters.getRangeFromRangeData(first) };
+    this.history.update(
+      "namedRanges",
+      this.namedRanges.map((one) => (one === before ? after : one)),
+    );
   }
 }
 

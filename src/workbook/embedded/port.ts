@@ -526,10 +526,9 @@ export class EmbeddedPort implements WorkbookPort {
     return sideBySide(boxes).map(toZone);
   }
 
-  #valuesOf(sheetId: string, { left, right, top, bottom }: Zone): CellValue[][] {
-    return Array.from({ length: bottom - top + 1 }, (_, row) =>
-      Array.from({ length: right - left + 1 }, (_, col) => this.#valueAt({ sheetId, col: left + col, row: top + row })),
-    );
+  #valuesOf(sheetId: string, zone: Zone): CellValue[][] {
+    const getters = this.#model.getters as unknown as { getValuesIn(sheetId: string, zone: Zone): CellValue[][] };
+    return getters.getValuesIn(sheetId, zone);
   }
 
   #valueAt(position: { sheetId: string; col: number; row: number }): CellValue {

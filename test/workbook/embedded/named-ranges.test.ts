@@ -59,3 +59,14 @@ test("a formula that was typed before the name shows its cell as soon as the nam
   add("ring_mass");
   expect(model.getters.getEvaluatedCell({ sheetId, row: 5, col: 5 }).value).toBe(42);
 });
+
+test("a name that is moved or called otherwise is found at once, and undo finds the former one", () => {
+  const { model, add } = bench();
+  add("ring_mass", "depth");
+  const found = (name: string) => model.getters.getNamedRange(name)?.range.zone.top;
+  const ranges = [{ _sheetId: model.getters.getActiveSheetId(), _zone: zone(7) }];
+  model.dispatch("UPDATE_NAMED_RANGE", { oldRangeName: "ring_mass", newRangeName: "Mass", ranges });
+  expect(["mass", "ring_mass", "depth"].map(found)).toEqual([7, undefined, 1]);
+  model.dispatch("REQUEST_UNDO");
+  expect(["mass", "ring_mass", "depth"].map(found)).toEqual([undefined, 0, 1]);
+});

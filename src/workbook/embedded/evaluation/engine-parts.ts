@@ -38,6 +38,8 @@ export interface RangeSet extends Iterable<SheetRange> {
 /** Values by position. */
 interface PositionMap {
   clearSheet(sheetId: string): void;
+  /** By column, then by row. */
+  getSheet(sheetId: string): Record<number, Record<number, Evaluated> | undefined> | undefined;
 }
 
 /** The engine's set of positions: a grid of bits for each sheet, made for its size. */

@@ -10,16 +10,17 @@ export interface NamedRange {
 
 /**
  * Finds a name of the workbook. The engine compares it with every name, for every name in every formula: with 40 data sheets
- * these are 10,000 names, and a changed reading took longer with each sheet. The place of each name is kept here, and
- * checked when it is used.
+ * these are 14,000 names, and a changed reading took longer with each sheet. `all` gives another list whenever a name changes.
  */
 export function nameFinder(all: () => readonly NamedRange[]): (name: string) => NamedRange | undefined {
-  let places = new Map<string, number>();
+  let known: readonly NamedRange[] | undefined;
+  let byName = new Map<string, NamedRange>();
   return (name) => {
-    const [names, wanted] = [all(), name.toLowerCase()];
-    const at = (): NamedRange | undefined => names[places.get(wanted) ?? -1];
-    if (at()?.name.toLowerCase() === wanted) return at();
-    places = new Map(names.map((one, index) => [one.name.toLowerCase(), index]));
-    return at();
+    const names = all();
+    if (names !== known) {
+      known = names;
+      byName = new Map(names.map((one) => [one.name.toLowerCase(), one]));
+    }
+    return byName.get(name.toLowerCase());
   };
 }

@@ -4,6 +4,7 @@
  */
 import { helpers, registries } from "@odoo/o-spreadsheet";
 import { shownBySize } from "../formats";
+import type { Zone } from "../zones";
 import { correct } from "./corrected";
 import { Evaluation, type EngineCommand, type Evaluated } from "./engine-parts";
 import { formulaPlaces, isMakingFile } from "./export";
@@ -12,7 +13,7 @@ import { Step } from "./step";
 
 /** Shows numbers with a format that follows their size; calculated and stored values do not change. */
 class BySizeEvaluation extends Evaluation {
-  static override getters = Evaluation.getters;
+  static override getters = [...Evaluation.getters, "getValuesIn"];
   readonly #missed: Missed;
   readonly #step = new Step();
 
@@ -48,6 +49,18 @@ class BySizeEvaluation extends Evaluation {
     this.evaluator.getEvaluatedPositions = () => places;
     super.exportForExcel(data);
     Reflect.deleteProperty(this.evaluator, "getEvaluatedPositions");
+  }
+
+  /** The values of a zone by rows; "" in blank cells. Cell by cell, reading a data sheet took ten times as long. */
+  getValuesIn(sheetId: string, { left, right, top, bottom }: Zone): unknown[][] {
+    const columns = this.evaluator.evaluatedCells.getSheet(sheetId) ?? {};
+    const rows: unknown[][] = [];
+    for (let row = top; row <= bottom; row++) {
+      const values: unknown[] = [];
+      for (let col = left; col <= right; col++) values.push(columns[col]?.[row]?.value ?? "");
+      rows.push(values);
+    }
+    return rows;
   }
 
   override getEvaluatedCell(position: unknown): Evaluated {
