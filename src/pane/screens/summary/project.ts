@@ -12,7 +12,7 @@ import { twins, update, type FileSpecimen, type Specimen, type Standing, type Up
 import { boxAddress } from "../../../workbook/address";
 import { localDayNumber } from "../../../workbook/day-number";
 import { WorkbookError, type FoundSheet, type WorkbookPort } from "../../../workbook/port";
-import { Stopped } from "../../../workbook/in-slices";
+import { pause, Stopped } from "../../../workbook/in-slices";
 import { asTyped } from "../../../reduction/message";
 import { noted } from "../../live/unfinished";
 import { inWords } from "../../text/messages";
@@ -64,13 +64,14 @@ export async function readProject(port: WorkbookPort, { tell, signal, now }: Cou
     if (signal.aborted) throw new Stopped();
     const part = sheets.slice(first, first + AT_ONCE);
     const looked = await port.lookAt(part.map(({ sheet }) => ({ sheet, values: RECORD_NAMES })));
-    looked.forEach(({ sheet, values }, index) => {
+    for (const [index, { sheet, values }] of looked.entries()) {
       const record = readRecord(values);
       const open = openChecks(record, sheet, answers);
       const has = new Set(part[index]?.has);
       specimens.push({ sheet, record, has, beside: { open, day: localDayNumber(now) } });
-    });
-    tell((first + part.length) / sheets.length);
+      tell((first + index + 1) / sheets.length);
+      await pause();
+    }
   }
   const others = found.filter(({ has }) => ![DATA_SHEET_NAME, SUMMARY_SHEET_NAME].some((name) => has.includes(name)));
   return { specimens, unread: others.map(({ sheet }) => sheet) };
