@@ -24,6 +24,7 @@ import {
   type WorkNote,
 } from "../port";
 import { quoted } from "../address";
+import { ONLY_COPIED } from "./evaluation/plugin";
 import { firstOf } from "../../reduction/numeric/lists";
 import { checkFill } from "../fill";
 import { inSlices, type Course } from "../in-slices";
@@ -50,7 +51,7 @@ import { mayWrite, protectionOf, setProtection } from "./protection";
 import { nameCommand, namesOf, roomCommands, unboundFormulas } from "./upkeep";
 import { timeStamp } from "../time-stamp";
 import type { OpenWorkbook } from "./workbook";
-import { opening, openXlsx } from "./xlsx/open";
+import { opening } from "./xlsx/open";
 import { addressOf, toBox, toZone, type Zone } from "./zones";
 
 /** The first refusals of the engine, in the engine's own words. */
@@ -383,9 +384,14 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async insertFile(file: Uint8Array, course?: Course): Promise<Inserted> {
-    const bytes = Uint8Array.from(file);
-    const opened = course ? await inSlices(opening(bytes), course.tell, course.signal) : openXlsx(bytes);
     const model = this.#model;
+    const steps = opening(Uint8Array.from(file), undefined, ONLY_COPIED);
+    const { tell, signal } = course ?? { tell: () => undefined, signal: new AbortController().signal };
+    const opened = await inSlices(steps, tell, signal);
+    if (model !== this.#model)
+      throw new WorkbookError(
+        say`Another workbook was opened while the file was read. Nothing was inserted: insert the file again.`,
+      );
     const { commands, sheets, remarks } = insertCommands(model, opened.workbook);
     this.#carryOut(commands, say`The sheets of the file could not be inserted`);
     for (const { sheetId, names, lost } of sheets) {

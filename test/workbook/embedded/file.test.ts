@@ -222,3 +222,13 @@ test.each(["Test {mass}", '5" ring', "a!b", "BH-1 100%"])(
     expect(await opened.readContents(copy, ["mass"])).toEqual({ mass: [[9]] });
   },
 );
+
+test("a file is not inserted into a workbook that was opened while the file was read", async () => {
+  const port = new EmbeddedPort(newWorkbook());
+  await port.insertSheet(small({ cells: [{ row: 0, col: 0, kind: "result", formula: "=1+1" }] }));
+  const saved = await saveXlsx(port.workbook);
+  const inserted = port.insertFile(saved);
+  port.attach(newWorkbook());
+  await expect(inserted).rejects.toThrow("Another workbook was opened while the file was read. Nothing was inserted");
+  expect(await port.sheetNames()).toEqual(["Sheet1"]);
+});

@@ -11,14 +11,21 @@ import { formulaPlaces, isMakingFile } from "./export";
 import { evaluateStep, Missed } from "./evaluate-step";
 import { Step } from "./step";
 
+/** Settings of a workbook whose cells are copied and never shown: no formula of it is calculated. */
+export const ONLY_COPIED = { custom: { isOnlyCopied: true } };
+
 /** Shows numbers with a format that follows their size; calculated and stored values do not change. */
 class BySizeEvaluation extends Evaluation {
   static override getters = [...Evaluation.getters, "getValuesIn"];
   readonly #missed: Missed;
   readonly #step = new Step();
 
+  readonly #isOnlyCopied: boolean;
+
   constructor(...config: never[]) {
     super(...config);
+    const [{ custom }] = config as unknown as [{ readonly custom: { readonly isOnlyCopied?: boolean } }];
+    this.#isOnlyCopied = custom.isOnlyCopied === true;
     correct(this.evaluator);
     this.#missed = new Missed(this.evaluator);
   }
@@ -35,6 +42,7 @@ class BySizeEvaluation extends Evaluation {
   }
 
   override finalize(): void {
+    if (this.#isOnlyCopied) return;
     const isWhole = this.shouldRebuildDependenciesGraph;
     if (isWhole) this.#missed.clear();
     else if (!this.#step.isEmpty) evaluateStep(this.evaluator, this.#step, this.#missed);

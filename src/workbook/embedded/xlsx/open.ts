@@ -298,7 +298,7 @@ function bringForward({ getters, dispatch }: Model, front: number | undefined): 
     dispatch("ACTIVATE_SHEET", { sheetIdFrom, sheetIdTo });
 }
 
-function* read(bytes: Uint8Array, usual: DecimalMark | undefined): Generator<number, Opened> {
+function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: object): Generator<number, Opened> {
   const { archive, main } = archiveOf(bytes);
   const whole = yield* asShares(readPackage(archive, main), (share) => PARTS_SHARE * share);
   const { parts, pictures, sheets, front, remarks: told } = whole;
@@ -413,7 +413,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined): Generator<num
       sheet.panes = { xSplit: xSplit < sheet.colNumber ? xSplit : 0, ySplit: ySplit < sheet.rowNumber ? ySplit : 0 };
     }
     if (mark) data.settings = settingsFor(mark);
-    const model = new Model(data);
+    const model = new Model(data, settings);
     remarks.push(...cut);
     return model;
   };
@@ -445,10 +445,13 @@ const inGroups = (
   );
 };
 
-/** Opens the bytes of an .xlsx file in steps; each step gives the share of the work that is done. Refuses a file that cannot be read with a sentence. */
-export function* opening(bytes: Uint8Array, usual?: DecimalMark): Generator<number, Opened> {
+/**
+ * Opens the bytes of an .xlsx file in steps; each step gives the share of the work that is done. Refuses a file that cannot be read with a
+ * sentence. `settings` are those of the engine.
+ */
+export function* opening(bytes: Uint8Array, usual?: DecimalMark, settings: object = {}): Generator<number, Opened> {
   try {
-    return yield* read(bytes, usual);
+    return yield* read(bytes, usual, settings);
   } catch (error) {
     if (error instanceof WorkbookError)
       throw new WorkbookError(say`${error.said} The workbook on the page is as it was.`);

@@ -5,7 +5,7 @@
 import "../engine-in-node";
 import { addFunction } from "@odoo/o-spreadsheet";
 import fc from "../../../properties";
-import { newWorkbook } from "../../../../src/workbook/embedded";
+import { EmbeddedPort, newWorkbook, saveXlsx } from "../../../../src/workbook/embedded";
 import { Model, plainData, runBatch, type Command } from "../../../../src/workbook/embedded/engine";
 import { addNames } from "../../../../src/workbook/embedded/named-ranges";
 
@@ -151,6 +151,17 @@ describe("formulas that do not read what changed are not calculated again", () =
     expect(counted(type)).toBe(0);
     expect(counted(() => model.dispatch("REQUEST_UNDO"))).toBe(0);
     expect(counted(() => model.dispatch("REQUEST_REDO"))).toBe(0);
+  });
+
+  test("when a file is inserted, its formulas are calculated once, in their new place", async () => {
+    const sheet = { name: "Counted", rows: 5, cols: 5, names: {}, columnWidths: {}, merges: [], freezeRows: 0 };
+    const port = new EmbeddedPort(newWorkbook());
+    await port.insertSheet({ ...sheet, cells: [{ row: 0, col: 0, kind: "result", formula: "=COUNTED(7)" }] });
+    const file = await saveXlsx(port.workbook);
+    calls = 0;
+    const { sheets } = await port.insertFile(file);
+    expect(calls).toBe(1);
+    expect(await port.values(sheets.at(-1)!, "A1")).toEqual([[7]]);
   });
 
   test("but they are when what they read is undone", () => {

@@ -22,6 +22,8 @@ export const workbook: Readonly<Record<string, string>> = {
   "The cells could not be named": "Die Zellen konnten nicht benannt werden",
   "The formulas could not be entered again": "Die Formeln konnten nicht neu eingegeben werden",
   "The sheets of the file could not be inserted": "Die Blätter der Datei konnten nicht eingefügt werden",
+  "Another workbook was opened while the file was read. Nothing was inserted: insert the file again.":
+    "Während die Datei gelesen wurde, wurde eine andere Arbeitsmappe geöffnet. Nichts wurde eingefügt: Fügen Sie die Datei noch einmal ein.",
   "The protection could not be changed": "Der Schutz konnte nicht geändert werden",
   'The sheet "{0}" is locked: unlock it (right click on its tab, Unlock the whole sheet), and try again. Nothing was changed.':
     "Das Blatt „{0}“ ist gesperrt: entsperren (rechts auf den Reiter klicken, Ganzes Blatt entsperren) und noch einmal versuchen. Nichts wurde geändert.",
