@@ -9,6 +9,7 @@ import {
   paneViolations,
   paneWidths,
   setPaneWidth,
+  settled,
   showSheet,
   takePicture,
   withBrowser,
@@ -157,7 +158,7 @@ withBrowser("the current test", (openPage) => {
       await threeSheets(page, frame);
       const wrong: string[] = [];
       const check = async (what: string): Promise<void> => {
-        await page.waitForTimeout(600);
+        await settled(frame);
         for (const width of [320, 480, 1440]) {
           await setPaneWidth(page, Math.min(width, 900));
           await takePicture(page, `current-test ${look} ${width} ${what}`.replaceAll(" ", "-"));

@@ -1,6 +1,16 @@
 /** The review of the compression curve beside a real sheet: by pointer, by keys and by numbers; saved and taken back. */
 import type { FrameLocator, Locator, Page } from "playwright-core";
-import { paneViolations, paneWidths, readNames, setPaneWidth, takePicture, withBrowser, type HostPage } from "./page";
+import {
+  paneFrame,
+  paneViolations,
+  paneWidths,
+  readNames,
+  setPaneWidth,
+  settled,
+  takePicture,
+  withBrowser,
+  type HostPage,
+} from "./page";
 
 const SHEET = "Demonstration";
 
@@ -34,7 +44,7 @@ withBrowser("the review of the compression curve", (openPage) => {
 
   test.each([320, 480])("fits a pane of %d px, without violations", async (width) => {
     await setPaneWidth(page, width);
-    await page.waitForTimeout(300);
+    await settled(paneFrame(page));
     await takePicture(page, `curve-review-${width}`);
     const { shown, content } = await paneWidths(page);
     expect(content).toBeLessThanOrEqual(shown);

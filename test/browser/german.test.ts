@@ -12,7 +12,7 @@ import { SAMPLE_TYPES } from "../../src/exchange/ags4/dictionary";
 import { cellCalled, RECORD_NAMES } from "../../src/record/record";
 import { FIELDS, MORE_FIELDS } from "../../src/specification/fields";
 import { labelOf } from "../../src/record/cells";
-import { sheetNames, paneFrame, showSheet, takePicture, withBrowser, type HostPage } from "./page";
+import { paneFrame, settled, sheetNames, showSheet, takePicture, withBrowser, type HostPage } from "./page";
 
 /** The texts of a table: its strings, and the strings in the code of its functions. */
 function textsOf(table: unknown): string[] {
@@ -119,18 +119,11 @@ withBrowser("in German", (openPage) => {
     expect(found).toEqual([]);
   };
 
-  const settled = async (): Promise<void> => {
-    await page.waitForTimeout(700);
-    await frame.waitForFunction(
-      () => (globalThis as any).document.querySelectorAll("[role=tabpanel] [role=progressbar]").length === 0,
-    );
-  };
-
   test("every screen of the demonstration, with its folded parts", async () => {
     const tabs = await frame.getByRole("tab").allTextContents();
     for (const [index, tab] of tabs.entries()) {
       await frame.getByRole("tab").nth(index).click();
-      await settled();
+      await settled(frame);
       await frame.evaluate(() => {
         for (const one of (globalThis as any).document.querySelectorAll("details")) one.open = true;
       });
@@ -187,7 +180,7 @@ withBrowser("in German", (openPage) => {
     await showSheet(page, "Sheet1");
     const check = frame.getByRole("button", { name: de.check.look });
     await check.click();
-    await settled();
+    await settled(frame);
     await look("another sheet");
     const old = readFileSync(path.join(__dirname, "../datasheet/clayledger-si-version-1.xlsx"));
     await page.evaluate(
@@ -200,7 +193,7 @@ withBrowser("in German", (openPage) => {
       [...old],
     );
     await check.click();
-    await settled();
+    await settled(frame);
     await look("an older sheet");
     await takePicture(page, "german-check");
     for (const bytes of [[], [0x25, 0x50, 0x44, 0x46], [0x50, 0x4b, 3, 4, 1, 2, 3]]) {

@@ -1,6 +1,6 @@
 /** A person who works with the keys alone: what is pressed and typed on the page, and where the focus is. */
 import type { Page } from "playwright-core";
-import { paneFrame } from "./page";
+import { paneFrame, settled } from "./page";
 
 /** As many presses of a key as somebody makes before giving up. */
 const MOST_PRESSES = 150;
@@ -53,7 +53,7 @@ export function keyboard(page: Page) {
       if (count > 20) throw new Error(`the arrow keys do not reach the tab ${name}`);
       await press("ArrowRight");
     }
-    await page.waitForTimeout(500);
+    await settled(paneFrame(page));
   }
 
   const at = (): Promise<Place & { readonly sheet: string }> =>

@@ -229,6 +229,32 @@ export async function setPaneWidth(page: Page, width: number): Promise<void> {
   await page.locator(".desk").evaluate((desk, px) => desk.style.setProperty("--pane-width", `${px}px`), width);
 }
 
+/**
+ * Waits until a screen has read what it shows: nothing is being read, nothing moves or fades, and the page stays the same
+ * for a while.
+ */
+export const settled = (frame: Frame): Promise<void> =>
+  frame.evaluate(async () => {
+    const page = globalThis as any;
+    const turn = () => new Promise((resolve) => page.setTimeout(resolve, 50));
+    let changes = 0;
+    const observer = new page.MutationObserver(() => changes++);
+    observer.observe(page.document.body, { subtree: true, childList: true, attributes: true, characterData: true });
+    const isReading = () => page.document.querySelector("[role=tabpanel] [role=progressbar]") !== null;
+    // A sign of waiting turns for ever; what ends is waited for.
+    const isMoving = () =>
+      page.document
+        .getAnimations()
+        .some((one: any) => one.playState === "running" && one.effect.getComputedTiming().endTime !== Infinity);
+    // Turns are counted, not time: while the page is busy no turn comes.
+    for (let quiet = 0; quiet < 4; quiet++) {
+      const before = changes;
+      await turn();
+      if (changes !== before || isReading() || isMoving()) quiet = -1;
+    }
+    observer.disconnect();
+  });
+
 /** The width of the pane, and of its content, px. */
 export const paneWidths = (page: Page): Promise<{ shown: number; content: number }> =>
   paneFrame(page).evaluate(() => ({
@@ -249,10 +275,14 @@ interface AxeNode {
  */
 export async function violations(frame: Frame, { forcedColors }: Preferences = {}): Promise<string[]> {
   await frame.evaluate(AXE);
-  const rules = { "color-contrast": { enabled: forcedColors !== "active" } };
+  const options = {
+    rules: { "color-contrast": { enabled: forcedColors !== "active" } },
+    // What axe finds right is not described, which takes half of its time.
+    resultTypes: ["violations"],
+  };
   const found: { violations: { id: string; nodes: AxeNode[] }[] } = await frame.evaluate(
     (options) => (globalThis as any).axe.run((globalThis as any).document, options),
-    { rules },
+    options,
   );
   return found.violations.flatMap(({ id, nodes }) =>
     nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary}`),

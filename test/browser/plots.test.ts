@@ -2,7 +2,17 @@
 import { readFileSync } from "node:fs";
 import type { Download, Frame, FrameLocator, Page } from "playwright-core";
 import { cellAddress } from "../../src/workbook/address";
-import { paneViolations, paneWidths, sheetNames, takePicture, typeInCell, valuesOf, withBrowser } from "./page";
+import {
+  paneFrame,
+  paneViolations,
+  paneWidths,
+  settled,
+  sheetNames,
+  takePicture,
+  typeInCell,
+  valuesOf,
+  withBrowser,
+} from "./page";
 
 const SHEET = "Demonstration";
 
@@ -140,11 +150,11 @@ withBrowser("plots of a data sheet", (openPage) => {
 
   test("in dark and high contrast nothing is lost, and axe finds nothing", async () => {
     await page.emulateMedia({ colorScheme: "dark" });
-    await page.waitForTimeout(300);
+    await settled(paneFrame(page));
     expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "plots-dark");
     await page.emulateMedia({ colorScheme: "light", forcedColors: "active" });
-    await page.waitForTimeout(300);
+    await settled(paneFrame(page));
     await takePicture(page, "plots-high-contrast");
     await page.emulateMedia({ colorScheme: "light", forcedColors: "none" });
   });

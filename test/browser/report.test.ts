@@ -1,10 +1,12 @@
 /** The report beside a real sheet: made by keyboard, without violations, live. */
 import type { FrameLocator, Page } from "playwright-core";
 import {
+  paneFrame,
   paneViolations,
   paneWidths,
   readNames,
   setPaneWidth,
+  settled,
   sheetNames,
   takePicture,
   withBrowser,
@@ -76,7 +78,7 @@ withBrowser("the report", (openPage) => {
       .getByText(/row 1, .*: from .* to /)
       .first()
       .waitFor();
-    await page.waitForTimeout(500);
+    await settled(paneFrame(page));
     expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "pane-report-issue");
     await setPaneWidth(page, 320);

@@ -1,6 +1,15 @@
 /** The review of picks beside a real sheet: by pointer, by number and by keys alone. */
 import type { Frame, FrameLocator, Locator, Page } from "playwright-core";
-import { paneViolations, paneWidths, readNames, setPaneWidth, takePicture, withBrowser, type HostPage } from "./page";
+import {
+  paneViolations,
+  paneWidths,
+  readNames,
+  setPaneWidth,
+  settled,
+  takePicture,
+  withBrowser,
+  type HostPage,
+} from "./page";
 
 const SHEET = "Demonstration";
 
@@ -60,7 +69,7 @@ withBrowser("the review", (openPage) => {
 
   test.each([320, 480])("fits a pane of %d px, without violations", async (width) => {
     await setPaneWidth(page, width);
-    await page.waitForTimeout(300);
+    await settled(frame);
     await takePicture(page, `review-${width}`);
     const { shown, content } = await paneWidths(page);
     expect(content).toBeLessThanOrEqual(shown);
@@ -78,13 +87,10 @@ withBrowser("the review", (openPage) => {
     const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
     await page.mouse.move(x, y);
     await page.mouse.down();
-    const begun = Date.now();
     for (let step = 1; step <= 20; step++) await page.mouse.move(x, y - step);
-    const perMove = (Date.now() - begun) / 20;
     await page.mouse.up();
     expect(await valueOf("d100")).not.toBe(before);
     expect(await cvShown()).not.toBe(cv);
-    expect(perMove).toBeLessThan(250);
     expect(await picks()).toEqual([]);
     await takePicture(page, "review-dragged");
     expect(await paneViolations(page)).toEqual([]);

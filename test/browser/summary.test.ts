@@ -5,10 +5,12 @@ import { tmpdir } from "node:os";
 import ExcelJS from "exceljs";
 import type { FrameLocator, Page } from "playwright-core";
 import {
+  paneFrame,
   paneViolations,
   paneWidths,
   readNames,
   setPaneWidth,
+  settled,
   sheetNames,
   showSheet,
   takePicture,
@@ -97,7 +99,7 @@ withBrowser("the summary", (openPage) => {
     await told("Added: good.xlsx, Test.");
     expect((await column("summary_preconsolidation_stress"))[2]).toBeCloseTo(150, 9);
     // The buttons fade in again after the work.
-    await page.waitForTimeout(500);
+    await settled(paneFrame(page));
     expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "pane-summary-files");
   }, 60_000);
@@ -150,7 +152,7 @@ withBrowser("the summary", (openPage) => {
     expect(file.suggestedFilename()).toMatch(/consolidation\.ags$/);
     await part.getByText("1 thing failed").waitFor();
     await part.getByText(/an AGS4 file has one project/).waitFor();
-    await page.waitForTimeout(500);
+    await settled(paneFrame(page));
     expect(await paneViolations(page)).toEqual([]);
     await takePicture(page, "pane-summary-many");
   }, 120_000);

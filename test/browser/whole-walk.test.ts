@@ -7,6 +7,7 @@ import type { FrameLocator, Page } from "playwright-core";
 import {
   clickCell,
   paneFrame,
+  settled,
   sheetNames,
   showSheet,
   takePicture,
@@ -47,10 +48,7 @@ withBrowser("a whole walk", (openPage) => {
     const tabs = await pane.getByRole("tab").all();
     for (const one of tabs) {
       await one.click();
-      await page.waitForTimeout(300);
-      await paneFrame(page).waitForFunction(
-        () => (globalThis as any).document.querySelectorAll("[role=tabpanel] [role=progressbar]").length === 0,
-      );
+      await settled(paneFrame(page));
     }
   }
 

@@ -1,7 +1,6 @@
 /** Every screen by keyboard. */
 import type { Frame, FrameLocator, Page } from "playwright-core";
-import { paneFrame, setPaneWidth, withBrowser, type HostPage } from "../page";
-import { settled } from "./walk";
+import { paneFrame, setPaneWidth, settled, withBrowser, type HostPage } from "../page";
 
 /** Fields between the tabs and the screen. */
 const MOST_IN_HEAD = 2;

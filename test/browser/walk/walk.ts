@@ -8,6 +8,7 @@ import {
   paneViolations,
   paneWidths,
   setPaneWidth,
+  settled,
   takePicture,
   withBrowser,
   type HostPage,
@@ -19,24 +20,6 @@ const WIDTHS = [320, 480];
 /** Height in px of three lines of tabs; the row of the current test is below them. */
 const MOST_TABS = 72;
 const MOST_HEADER = 120;
-/** Waits until a screen has read what it shows: nothing is being read, and the page stays the same for a while. */
-export const settled = (frame: Frame): Promise<void> =>
-  frame.evaluate(async () => {
-    const page = globalThis as any;
-    const turn = () => new Promise((resolve) => page.setTimeout(resolve, 50));
-    let changes = 0;
-    const observer = new page.MutationObserver(() => changes++);
-    observer.observe(page.document.body, { subtree: true, childList: true, attributes: true, characterData: true });
-    const isReading = () => page.document.querySelector("[role=tabpanel] [role=progressbar]") !== null;
-    // Turns are counted, not time: while the page is busy no turn comes.
-    for (let quiet = 0; quiet < 4; quiet++) {
-      const before = changes;
-      await turn();
-      if (changes !== before || isReading()) quiet = -1;
-    }
-    observer.disconnect();
-  });
-
 /** Tabs whose name is cut off. */
 const clippedTabs = (frame: Frame): Promise<string[]> =>
   frame.evaluate(() =>

@@ -1,5 +1,4 @@
-import { paneFrame, paneViolations, paneWidths, setPaneWidth, takePicture, withBrowser } from "../page";
-import { settled } from "./walk";
+import { paneFrame, paneViolations, paneWidths, setPaneWidth, settled, takePicture, withBrowser } from "../page";
 
 withBrowser("a walk over every screen, without a data sheet", (openPage) => {
   test("without a data sheet every screen that needs one says so, and what to do", async () => {
