@@ -80,7 +80,8 @@ export const MISSING: Field = {
   label: "What is missing or cannot be",
   measure: "text",
   kind: "remark",
-  formula: `=IF(LEN({${IN_FULL}})<=${MOST_AT_HEAD},{${IN_FULL}},LEFT({${IN_FULL}},FIND(". ",{${IN_FULL}})+1)&"And "&(${countOf(". ")}+${countOf("; ")}-1)&" more: see What next.")`,
+  // No brackets around the sum before "&": the embedded sheet takes off those that change nothing.
+  formula: `=IF(LEN({${IN_FULL}})<=${MOST_AT_HEAD},{${IN_FULL}},LEFT({${IN_FULL}},FIND(". ",{${IN_FULL}})+1)&"And "&${countOf(". ")}+${countOf("; ")}-1&" more: see What next.")`,
   note: "Inputs that are still to be typed, and impossible inputs, each with its cell. Results stay blank until they are there. If there are too many, the others stand on the screen What next and on the page of remarks.",
   lines: 3,
 };
