@@ -44,6 +44,9 @@ export interface Snapshot {
   readonly error?: string;
 }
 
+/** How many tests keep their last reading. */
+const MOST_EARLIER = 3;
+
 const NOTHING_HIDDEN: HiddenLines = { rows: [], cols: [] };
 
 function readingOf(
@@ -85,8 +88,8 @@ export class WorkbookStore {
   /** The reading of the current test that the screens show. */
   #reading: Reading | undefined;
   /**
-   * The last reading of each test by its id, so that equal parts stay the same object. It may be out of date and is not
-   * shown.
+   * The last readings of the tests shown last, by id, so that equal parts stay the same object. They may be out of date
+   * and are not shown. A reading takes about 6 MB: those of 40 tests would take 240.
    */
   readonly #earlier = new Map<string, Reading>();
   #error: string | undefined;
@@ -277,7 +280,7 @@ export class WorkbookStore {
       const [looked, ...beside] = await lookAt(this.#port, sheet, want, this.#sheets ?? []);
       if (looked.values[DATA_SHEET_NAME] || isListed) {
         this.#reading = readingOf(id, looked, beside, want, this.#earlier.get(id));
-        this.#earlier.set(id, this.#reading);
+        this.#keep(id, this.#reading);
         return;
       }
     } catch (error) {
@@ -285,6 +288,13 @@ export class WorkbookStore {
       if (isListed) throw error;
     }
     this.#stale.add("sheets");
+  }
+
+  #keep(id: string, reading: Reading): void {
+    this.#earlier.delete(id);
+    this.#earlier.set(id, reading);
+    const [oldest] = this.#earlier.keys();
+    if (this.#earlier.size > MOST_EARLIER && oldest !== undefined) this.#earlier.delete(oldest);
   }
 
   #fail(error: unknown): void {

@@ -29,8 +29,8 @@ export function filledBands(getters: any, sheetId: string): Zone[] {
 }
 
 /**
- * Corrects three things in the evaluator: which rows it evaluates, texts in cells of text format, and texts that look like
- * links.
+ * Corrects four things in the evaluator: which rows it evaluates, what it keeps of blank cells, texts in cells of text
+ * format, and texts that look like links.
  */
 export function correct(evaluator: Evaluator): void {
   const { getters } = evaluator;
@@ -63,6 +63,19 @@ export function correct(evaluator: Evaluator): void {
     if (!cell || cell.isFormula || !cell.content.startsWith("'")) return found;
     const text = cell.content.slice(1);
     return { ...found, link: undefined, value: text, formattedValue: text, type: "text" };
+  };
+
+  // The engine would keep an object for each blank cell that a formula reads, 8 MB for a data sheet.
+  const save = evaluator.computeAndSave.bind(evaluator);
+  evaluator.computeAndSave = (place) => {
+    const found = getters.getCell(place) === undefined ? evaluator.computeCell(place) : undefined;
+    return found?.value === null ? found : save(place);
+  };
+  // The parameters of an evaluation hold the cells of every range that it has read.
+  const evaluate = evaluator.evaluate.bind(evaluator);
+  evaluator.evaluate = (ranges) => {
+    evaluate(ranges);
+    evaluator.updateCompilationParameters();
   };
 
   evaluator.evaluateAllCells = () => {

@@ -70,6 +70,8 @@ export interface Evaluator {
   evaluate(ranges: readonly SheetRange[]): void;
   evaluateAllCells(): void;
   computeCell(place: Place): Evaluated & { readonly link?: unknown };
+  computeAndSave(place: Place): Evaluated;
+  updateCompilationParameters(): void;
 }
 
 /** A command as the engine carries it out. */
