@@ -195,3 +195,15 @@ describe("apparatus deflection", () => {
     expect(refused(at(60, [null, 0], [0, null]))).toMatch(/calibration is blank or zero throughout/);
   });
 });
+
+test("reading times outside 0.0001 to 10,000,000 minutes are refused; at these limits they are given", () => {
+  const range = /reading times run from 0.0001 to 10,000,000 minutes/;
+  expect(refused(readingTimes(1.01e7))).toMatch(range);
+  expect(refused(readingTimes(60, 0.99e-4))).toMatch(range);
+  expect(value(readingTimes(1e7, 1e-4)).at(-1)).toBe(1e7);
+});
+
+test("a dial factor of zero, or none, is refused", () => {
+  for (const factor of [0, NaN, Infinity])
+    expect(refused(deformations([1, 2], 0, factor))).toMatch(/the factor is zero/);
+});

@@ -157,3 +157,14 @@ test("another unit of stress gives the pressure in that unit; the pressure lies 
     }),
   );
 });
+
+test("load back: a strain of exactly zero before the pressure is named, one under more stress is not", () => {
+  const wet = { stresses: [10, 20, 40, 80, 160], strains: [-0.02, 0, -0.005, 0.01, 0] };
+  const found = swellingPressure(wet.stresses, wet.strains, "load back");
+  if (!found.ok) throw new Error(english(found.reason));
+  expect(found.value.low).toBe(40);
+  expect(found.value.high).toBe(80);
+  const remarks = found.remarks.map(english).join(" ");
+  expect(remarks).toMatch(/row 2/);
+  expect(remarks).not.toMatch(/row 5/);
+});

@@ -8,6 +8,7 @@ import {
   cvUncertainty,
   interpretationSpread,
   strainUncertainty,
+  timeUncertainty,
   stressUncertainty,
   voidRatioUncertainty,
   type Stated,
@@ -178,4 +179,17 @@ test("the spread of constructions is a range without a probability", () => {
   expect(valueOf(interpretationSpread([120, 131, 118]))).toEqual({ least: 118, greatest: 131, median: 120, count: 3 });
   expect(valueOf(interpretationSpread([4, 1, 2, 3])).median).toBe(2.5);
   expect(interpretationSpread([120]).ok).toBe(false);
+});
+
+test("an interval of the fit without two ends above zero gives no uncertainty of a time", () => {
+  const wanted = /must have two ends above zero/;
+  for (const [low, high] of [
+    [0, 1],
+    [2, 1],
+    [1, Infinity],
+    [NaN, 1],
+  ]) {
+    const found = timeUncertainty("log time", low, high);
+    expect(found.ok ? found.value : english(found.reason)).toMatch(wanted);
+  }
 });

@@ -64,3 +64,12 @@ test("Cr prefers the loop to the final unloading, and the final unloading to ini
   );
   expect(read(recompressionIndex, stresses, voids).basis).toBe("initial loading 25 to 100");
 });
+
+test("between two stresses that no branch reaches there is no index, and the refusal names them", () => {
+  const found = then(testCurve(LOOP.stresses, LOOP.voids, "e"), (test) =>
+    recompressionIndex(test, { from: 1, to: 5000 }),
+  );
+  expect(found.ok ? found.value : english(found.reason)).toMatch(
+    /branch reaches both 1 and 5000: choose stresses within/,
+  );
+});

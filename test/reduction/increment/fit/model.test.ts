@@ -1,0 +1,10 @@
+import fc from "../../../properties";
+import { power } from "../../../../src/reduction/increment/fit/model";
+
+test("a power is that of the arithmetic, for the sharpnesses written as products and for any other", () => {
+  fc.assert(
+    fc.property(fc.double({ min: 1e-3, max: 1e3, noNaN: true }), fc.constantFrom(2, 3, 4.5, 7, 2.5, 5), (x, m) => {
+      expect(power(x, m) / x ** m).toBeCloseTo(1, 12);
+    }),
+  );
+});
