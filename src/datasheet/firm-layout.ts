@@ -5,6 +5,7 @@
  */
 import { say, type Message } from "../reduction/message";
 import { layoutOf } from "../record/places";
+import { labelOf as labelInRecord } from "../record/cells";
 import { cellCalled, type NamedValues } from "../record/record";
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_PARTS } from "../specification/load-table";
@@ -262,7 +263,9 @@ function formatOfName(name: string, { length_unit: unit }: NamedValues): string 
   return measure && !spillOf(name) ? formatOf(measure, system) : undefined;
 }
 
-const labelOf = (name: string): string => BY_NAME.get(name)?.label.trim() ?? name;
+/** The label of a name in lists and sentences; for a name that a record does not read, the label on the sheet. */
+export const labelOf = (name: string): string =>
+  labelInRecord(name) === name.replaceAll("_", " ") ? (BY_NAME.get(name)?.label.trim() ?? name) : labelInRecord(name);
 
 /** The list of names in a sentence: "Ring (ring_mass), Diameter (diameter)". */
 export const calledAll = (names: readonly string[]): string => names.map(cellCalled).join(", ");

@@ -9,6 +9,7 @@ export { cellsToName, checkSheet, CHECKED_NAMES, type Finding, type SheetCheck }
 export {
   ATTACHABLE,
   calledAll,
+  labelOf,
   firmLayout,
   placeOfCell,
   readingColumns,

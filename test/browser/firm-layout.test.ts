@@ -38,7 +38,7 @@ withBrowser("a firm's own layout", (openPage) => {
     await told(`Inserted: “${form.sheet}”.`);
     await pane
       .getByRole("region", { name: "Needed first" })
-      .getByRole("button", { name: "Ring (ring_mass)" })
+      .getByRole("button", { name: "Mass of the ring (ring_mass)" })
       .waitFor();
     await takePicture(page, "pane-firm-form");
     expect(await paneViolations(page)).toEqual([]);

@@ -1,6 +1,6 @@
 /** Lets the person choose a name of the data sheet and attach it to the selected cells. */
 import { Button, Field, Select, Text } from "@fluentui/react-components";
-import { ATTACHABLE, type NamedField } from "../../../datasheet";
+import { ATTACHABLE, type NamedField, labelOf } from "../../../datasheet";
 import { text } from "../../text";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
@@ -62,7 +62,7 @@ function Options({ label, fields }: { label: string; fields: readonly NamedField
     <optgroup label={label}>
       {fields.map((field) => (
         <option key={field.name} value={field.name}>
-          {`${field.label.trim()} (${field.name})`}
+          {`${labelOf(field.name)} (${field.name})`}
         </option>
       ))}
     </optgroup>
