@@ -32,6 +32,7 @@ import { labelOf } from "../record/cells";
 import { unitOn } from "./comparison";
 import { formatOf, unitCellOf, type Measure } from "../specification/measures";
 import { boxAddress, quoted } from "../workbook/address";
+import { partOfList } from "../workbook/lists";
 import { rulesOf } from "../specification/versions";
 import type { SheetName, SheetPlan } from "../workbook/port";
 
@@ -754,7 +755,7 @@ export function bookSheet(sheet: string, entries: readonly Entry[], names: reado
     ],
     rows: entries.map(({ name, load, row, label, text, value, unit }) => {
       const box = boxes.get(name);
-      const at = box && boxAddress({ row: box.row + row, col: box.col, rows: 1, cols: 1 });
+      const at = box && boxAddress(partOfList(box, row, 1));
       return [label, load, text, value, at && `=${quoted(sheet)}!${at}`, unit];
     }),
     formats: entries.map(({ format }) => format),

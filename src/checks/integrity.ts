@@ -7,7 +7,8 @@
 import { isFormula } from "../workbook/contents";
 import { runsOf } from "../reduction/numeric/runs";
 import { say, verbatim, type Message } from "../reduction/message";
-import { cellAddress, columnLetters } from "../workbook/address";
+import { cellAddress, columnLetters, columnNumber } from "../workbook/address";
+import { addressInList, cellOfList, lengthOf, liesAcross } from "../workbook/lists";
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
 import { cellNamed, type NamedValues, type TestRecord } from "../record/record";
@@ -66,14 +67,16 @@ export function rowOfLoad(values: NamedValues, load: number): number {
 }
 
 /**
- * A formula in a form that is equal in every row of its column: references are made relative to the row, and `times_07`
+ * A formula in a form that is equal in every cell of its column: references are made relative to the cell, along the column or, if the table lies on its side, along the row, and `times_07`
  * becomes the times of the load. References fixed with "$" stay unchanged.
  */
-const anyRow = (formula: string, row: number, load: number): string =>
+const anyRow = (formula: string, box: Box, index: number, load: number): string =>
   formula
-    .replace(/(\$?[A-Z]{1,3})(\$?)(\d+)(?![\d(A-Z_])/g, (whole, col: string, fixed: string, digits: string) =>
-      fixed ? whole : `${col}[${Number(digits) - 1 - row}]`,
-    )
+    .replace(/(\$?)([A-Z]{1,3})(\$?)(\d+)(?![\d(A-Z_])/g, (whole, ...[fixedCol, col, fixed, digits]: string[]) => {
+      if (col === undefined || digits === undefined) return whole;
+      if (liesAcross(box)) return fixedCol ? whole : `[${columnNumber(col) - box.col - index}]${fixed}${digits}`;
+      return fixed ? whole : `${fixedCol}${col}[${Number(digits) - 1 - box.row - index}]`;
+    })
     .replace(/\b(times|readings|picks)_(\d\d)/gi, (whole, series: string, digits: string) =>
       Number(digits) === load ? `${series}_#` : whole,
     );
@@ -96,14 +99,15 @@ function faultsOfName(name: string, box: Box, state: Formulas): CellFinding[] {
   const { contents, values } = state;
   const cells = (contents[name] ?? []).map(([content]) => content);
   const isColumn = cells.length > 1;
-  const at = (row: number) => cellAddress(box.row + row, box.col);
+  const at = (row: number) => addressInList(box, row);
+  const isAt = (row: number, cell: PlacedFormula): boolean => cellAddress(cell.row, cell.col) === at(row);
   const hasModel = cells.some(isFormula);
   const { usual, isUsual } = usualForm(cells, box, values);
   let placed: readonly PlacedFormula[] | undefined;
   const rightFormulas = (): readonly PlacedFormula[] =>
     (placed ??= placedFormulas(name, layoutOf(state.names, values))?.cells ?? []);
   const finding = (row: number, kind: CellFinding["kind"], sentence: Message): CellFinding => {
-    const mend = rightFormulas().filter((cell) => cell.row === box.row + row);
+    const mend = rightFormulas().filter((cell) => isAt(row, cell));
     return { kind, address: at(row), sentence, ...(mend.length > 0 && { mend }) };
   };
   if (isColumn && cells.every(isBlank)) return noFormulas(name, box, rightFormulas());
@@ -112,7 +116,7 @@ function faultsOfName(name: string, box: Box, state: Formulas): CellFinding[] {
       const isUnlike =
         isUsual &&
         formOf(content, row, box, values) !== usual &&
-        !rightFormulas().some((right) => right.row === box.row + row && bare(right.formula) === bare(content ?? ""));
+        !rightFormulas().some((right) => isAt(row, right) && bare(right.formula) === bare(content ?? ""));
       return isUnlike ? [finding(row, "unlike formula", unlike(at(row), name))] : [];
     }
     // A row that a person put in between the loads is not a load, and has no formula.
@@ -124,14 +128,14 @@ function faultsOfName(name: string, box: Box, state: Formulas): CellFinding[] {
 
 /** The finding for a column of results that has a name but no formula yet. */
 function noFormulas(name: string, box: Box, mend: readonly PlacedFormula[]): CellFinding[] {
-  const address = cellAddress(box.row, box.col);
-  const last = verbatim(cellAddress(box.row + box.rows - 1, box.col));
+  const address = addressInList(box, 0);
+  const last = verbatim(addressInList(box, lengthOf(box) - 1));
   const sentence = say`${verbatim(address)} to ${last}, ${cellNamed(name)}, hold no formulas: write them (Data sheet, Sheet check)`;
   return [{ kind: "lost formula", address, sentence, ...(mend.length > 0 && { mend }) }];
 }
 
 const formOf = (content: CellValue | undefined, row: number, box: Box, values: NamedValues): string =>
-  anyRow(String(content), box.row + row, Number(values.load_number?.[row]?.[0] ?? row + 1));
+  anyRow(String(content), box, row, Number(values.load_number?.[row]?.[0] ?? row + 1));
 
 /** The most frequent formula of a column; `isUsual` is true if more than half of the cells have it. */
 function usualForm(
@@ -189,8 +193,8 @@ function wayFindings(boxes: ReadonlyMap<string, Box>, { contents, values }: Shee
       const from = boxes.get(anchor);
       findings.push({
         kind: "in the way",
-        address: cellAddress(box.row + row, box.col),
-        sentence: say`${verbatim(cellAddress(box.row + row, box.col))}, ${cellNamed(name)}, holds ${verbatim(quoted(content))} where the formula of ${from ? verbatim(cellAddress(from.row + row, from.col)) : cellNamed(anchor)} puts its answer: clear it`,
+        address: addressInList(box, row),
+        sentence: say`${verbatim(addressInList(box, row))}, ${cellNamed(name)}, holds ${verbatim(quoted(content))} where the formula of ${from ? verbatim(addressInList(from, row)) : cellNamed(anchor)} puts its answer: clear it`,
       });
     });
   }
@@ -215,7 +219,7 @@ function differences(boxes: ReadonlyMap<string, Box>, { record, values }: SheetS
   return differing(record).flatMap(({ name, load, sentence }) => {
     const box = boxes.get(name);
     if (!box) return [];
-    const address = cellAddress(box.row + (load === undefined ? 0 : rowOfLoad(values, load)), box.col);
+    const address = addressInList(box, load === undefined ? 0 : rowOfLoad(values, load));
     return [{ kind: "differs" as const, address, sentence: say`${verbatim(address)}, ${sentence}` }];
   });
 }
@@ -234,11 +238,11 @@ function hiddenFindings(boxes: ReadonlyMap<string, Box>, { hidden, values, conte
     const box = boxes.get(name);
     if (!box) continue;
     (values[name] ?? []).forEach(([value], index) => {
-      const row = box.row + index;
+      const { row, col } = cellOfList(box, index);
       if (isBlank(value) || (kind !== "input" && isBlank(contents[name]?.[index]?.[0]))) return;
-      const found = { name, address: cellAddress(row, box.col) };
+      const found = { name, address: cellAddress(row, col) };
       if (rows.has(row) && !holds.has(`r${row}`)) holds.set(`r${row}`, found);
-      if (cols.has(box.col) && !holds.has(`c${box.col}`)) holds.set(`c${box.col}`, found);
+      if (cols.has(col) && !holds.has(`c${col}`)) holds.set(`c${col}`, found);
     });
   }
   const told = (of: "r" | "c", numbers: readonly number[], called: (number: number) => string): CellFinding[] =>
@@ -264,7 +268,7 @@ export function integrity(state: SheetState): CellFinding[] {
     .flatMap(({ name, row, sentence }): CellFinding[] => {
       const box = boxes.get(name);
       if (!box) return [];
-      const address = cellAddress(box.row + (row ?? 1) - 1, box.col);
+      const address = addressInList(box, (row ?? 1) - 1);
       return [{ kind: "cell", address, sentence: say`${verbatim(address)}, ${sentence}` }];
     });
   const seen = new Set<string>();

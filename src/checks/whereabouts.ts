@@ -1,6 +1,6 @@
 /** Finds the cells that a question and its answer are about. */
 import { namedIn } from "../reduction/message";
-import { cellAddress } from "../workbook/address";
+import { addressInList, lengthOf } from "../workbook/lists";
 import { loadSuffix } from "../specification/readings";
 import type { NamedValues } from "../record/record";
 import { labelOf } from "../record/cells";
@@ -28,7 +28,11 @@ export function cellsOf({ check, answer }: Answered, names: readonly SheetName[]
     const own = isOfReadings ? `${name}_${loadSuffix(load ?? 1)}` : name;
     const box = boxes.get(own);
     if (!box) return [];
-    const row = isOfReadings ? (answer.row ?? 1) - 1 : box.rows > 1 && load !== undefined ? rowOfLoad(values, load) : 0;
-    return [{ called: labelOf(own), address: cellAddress(box.row + Math.min(row, box.rows - 1), box.col) }];
+    const row = isOfReadings
+      ? (answer.row ?? 1) - 1
+      : lengthOf(box) > 1 && load !== undefined
+        ? rowOfLoad(values, load)
+        : 0;
+    return [{ called: labelOf(own), address: addressInList(box, Math.min(row, lengthOf(box) - 1)) }];
   });
 }

@@ -23,6 +23,7 @@ import {
   type PlacedFormula,
 } from "../specification/placed-formulas";
 import { cellAddress } from "../workbook/address";
+import { indexInList, liesAcross } from "../workbook/lists";
 import type { Box, CellValue, SheetName } from "../workbook/port";
 
 /** The column of load numbers is an input, not a result. */
@@ -134,7 +135,7 @@ export function firmLayout(names: readonly SheetName[], values: NamedValues, con
     const box = layout.places.get(name);
     const placed = placedFormulas(name, layout);
     if (!box || !placed) continue;
-    const cells = placed.cells.map((cell) => ({ cell, content: contents[name]?.[cell.row - box.row]?.[0] }));
+    const cells = placed.cells.map((cell) => ({ cell, content: contents[name]?.[indexInList(box, cell)]?.[0] }));
     unwritten.push(...cells.filter(({ content }) => !isHeld(content)).map(({ cell }) => cell));
     held.push(
       ...cells
@@ -165,25 +166,36 @@ export interface Naming {
   readonly format?: string;
 }
 
+/** Whether the series of a selection are its columns or its rows. */
+export type SeriesLie = "columns" | "rows";
+
+const LINES: Readonly<Record<SeriesLie, Message>> = { columns: say`columns`, rows: say`rows` };
+
 /**
- * Attaches the names of readings to columns that stand side by side or were picked one after the other: first the times
- * and readings of one load, then those of the next load. Returns a sentence instead if the columns do not form whole
- * pairs.
+ * Attaches the names of readings to columns that stand side by side or were picked one after the other, or to rows in the
+ * same way: first the times and readings of one load, then those of the next load. Returns a sentence instead if the
+ * lines do not form whole pairs.
  */
-export function readingColumns(boxes: readonly Box[], fromLoad: number): readonly Naming[] | { sentence: Message } {
-  const columns = boxes.flatMap(({ row, col, rows, cols }) =>
-    Array.from({ length: cols }, (_, index): Box => ({ row, col: col + index, rows, cols: 1 })),
+export function readingLines(
+  boxes: readonly Box[],
+  fromLoad: number,
+  lie: SeriesLie,
+): readonly Naming[] | { sentence: Message } {
+  const lines = boxes.flatMap(({ row, col, rows, cols }) =>
+    lie === "columns"
+      ? Array.from({ length: cols }, (_, index): Box => ({ row, col: col + index, rows, cols: 1 }))
+      : Array.from({ length: rows }, (_, index): Box => ({ row: row + index, col, rows: 1, cols })),
   );
   const names = READING_NAMES.slice(2 * (fromLoad - 1));
-  if (columns.length % 2 === 1 || columns.length === 0)
+  if (lines.length % 2 === 1 || lines.length === 0)
     return {
-      sentence: say`${columns.length} columns are selected, and every load has two, its times and its readings: select both of each load.`,
+      sentence: say`${lines.length} ${LINES[lie]} are selected, and every load has two, its times and its readings: select both of each load.`,
     };
-  if (columns.length > names.length)
+  if (lines.length > names.length)
     return {
-      sentence: say`${columns.length / 2} loads from load ${fromLoad} on are more than the names reach to: select fewer columns.`,
+      sentence: say`${lines.length / 2} loads from load ${fromLoad} on are more than the names reach to: select fewer.`,
     };
-  return columns.flatMap((box, index) => {
+  return lines.flatMap((box, index) => {
     const name = names[index];
     return name === undefined ? [] : [{ name, box }];
   });
@@ -213,18 +225,22 @@ function layable(layout: Layout): string[] {
 const LOAD_COLUMNS = new Set(LOAD_PARTS.flatMap(({ columns }) => namesOfColumns(columns)));
 
 /**
- * The cells for a result: as many rows as the other columns of its table have. A result of the loads stands in the rows
- * of the loads.
+ * The cells for a result: as many as the other columns of its table have. A result of the loads stands in the rows of the
+ * loads, or in their columns if the table of the loads lies on its side.
  */
 function boxOfResult(name: string, { places }: Layout, { row, col }: Box): Box {
   const beside = columnsBeside(name).flatMap((one) => places.get(one) ?? [])[0];
   if (!beside) return { row, col, rows: 1, cols: 1, ...spillOf(name) };
-  return { row: LOAD_COLUMNS.has(name) ? beside.row : row, col, rows: beside.rows, cols: 1 };
+  const isOfLoads = LOAD_COLUMNS.has(name);
+  return liesAcross(beside)
+    ? { row, col: isOfLoads ? beside.col : col, rows: 1, cols: beside.cols }
+    : { row: isOfLoads ? beside.row : row, col, rows: beside.rows, cols: 1 };
 }
 
 /**
  * Chooses free cells for the results that this sheet has no cells for. Results of the loads go to the right of the cell
- * `at`, in the rows of the loads. The others go below one another from that cell down, below the loads.
+ * `at`, in the rows of the loads; if the table of the loads lies on its side, from the row of `at` down, in the columns of
+ * the loads. The others go below one another from that cell down, below the loads.
  */
 export function workings(names: readonly SheetName[], values: NamedValues, at: Box): Workings {
   const layout = layoutOf(names, values);
@@ -232,11 +248,12 @@ export function workings(names: readonly SheetName[], values: NamedValues, at: B
   const table = layout.places.get("load_stress");
   const ofLoads = table ? wanted.filter((name) => LOAD_COLUMNS.has(name)) : [];
   const others = wanted.filter((name) => !LOAD_COLUMNS.has(name));
-  let row = Math.max(at.row, table ? table.row + table.rows + 1 : 0);
-  const columns = ofLoads.map((name, index): Naming => ({
-    name,
-    box: boxOfResult(name, layout, { ...at, col: at.col + index }),
-  }));
+  const isAcross = table !== undefined && liesAcross(table);
+  let row = isAcross ? at.row + ofLoads.length + 1 : Math.max(at.row, table ? table.row + table.rows + 1 : 0);
+  const columns = ofLoads.map((name, index): Naming => {
+    const place = isAcross ? { ...at, row: at.row + index } : { ...at, col: at.col + index };
+    return { name, box: boxOfResult(name, layout, place) };
+  });
   const singles = others.map((name): Naming => {
     const isSpill = spillOf(name) !== undefined;
     const box = boxOfResult(name, layout, { ...at, row: row + Number(isSpill), col: at.col + Number(!isSpill) });
@@ -244,13 +261,14 @@ export function workings(names: readonly SheetName[], values: NamedValues, at: B
     return { name, box };
   });
   const heading = ({ name, box }: Naming) => ({ row: box.row - 1, col: box.col, value: labelOf(name) });
+  const beside = ({ name, box }: Naming) => ({ row: box.row, col: box.col - 1, value: labelOf(name) });
   return {
     namings: [...columns, ...singles].map((one) => ({ ...one, format: formatOfName(one.name, values) })),
     labels: [
-      ...columns.filter(({ box }) => box.row > 0).map(heading),
-      ...singles.map((one) =>
-        spillOf(one.name) ? heading(one) : { row: one.box.row, col: one.box.col - 1, value: labelOf(one.name) },
-      ),
+      ...(isAcross
+        ? columns.filter(({ box }) => box.col > 0).map(beside)
+        : columns.filter(({ box }) => box.row > 0).map(heading)),
+      ...singles.map((one) => (spillOf(one.name) ? heading(one) : beside(one))),
     ],
     area: [...columns, ...singles].map(({ box }) => box),
   };

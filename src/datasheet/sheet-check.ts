@@ -5,7 +5,8 @@
 import { listed, say, verbatim, type Message, type Value } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import type { Box, SheetName } from "../workbook/port";
-import { boxAddress } from "../workbook/address";
+import { boxAddress, columnLetters } from "../workbook/address";
+import { asColumn, cellOfList, liesAcross } from "../workbook/lists";
 import { OF_CURVE } from "../reduction/curve/picks";
 import { METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
@@ -116,6 +117,15 @@ function namesFindings(
   return findings;
 }
 
+/** The rows of a table, or its columns if the table lies on its side. */
+const linesOf = (list: Box): Message => (liesAcross(list) ? say`columns` : say`rows`);
+
+/** Whether two lists have the same rows, or the same columns if both lie across. */
+const areLevel = (a: Box, b: Box): boolean =>
+  liesAcross(a) || liesAcross(b)
+    ? a.rows === b.rows && a.col === b.col && a.cols === b.cols
+    : a.row === b.row && a.rows === b.rows;
+
 function shapeFindings(standing: readonly Standing[]): Finding[] {
   const findings: Finding[] = [];
   const by = new Map(standing.map(({ field, box }) => [field.name, box]));
@@ -132,15 +142,15 @@ function shapeFindings(standing: readonly Standing[]): Finding[] {
     if (!model) return;
     const wrong = names.filter((name) => {
       const box = by.get(name);
-      return box && (box.row !== model.row || box.rows !== model.rows);
+      return box && !areLevel(box, model);
     });
     if (wrong.length > 0)
       findings.push({
         weight: "stop",
         sentence:
           wrong.length === 1
-            ? say`${list(wrong.map(called))} does not cover the same rows as ${called(like)} (${place(model)}): name the same rows of each.`
-            : say`${list(wrong.map(called))} do not cover the same rows as ${called(like)} (${place(model)}): name the same rows of each.`,
+            ? say`${list(wrong.map(called))} does not cover the same ${linesOf(model)} as ${called(like)} (${place(model)}): name the same of each.`
+            : say`${list(wrong.map(called))} do not cover the same ${linesOf(model)} as ${called(like)} (${place(model)}): name the same of each.`,
         attach: wrong,
       });
   };
@@ -162,29 +172,35 @@ function shapeFindings(standing: readonly Standing[]): Finding[] {
   return findings;
 }
 
+/** "Row 12" or, if the table lies on its side, "Column F". */
+const lineOf = (list: Box, index: number): Message => {
+  const { row, col } = cellOfList(list, index);
+  return liesAcross(list) ? say`Column ${verbatim(columnLetters(col))}` : say`Row ${row + 1}`;
+};
+
 /** Finds rows that a person inserted into the load table: they belong to no load. */
 function rowFindings(values: NamedValues, numbers: Box | undefined): Finding[] {
   const cells = values.load_number;
   if (!cells || !numbers) return [];
-  const seen = new Map<unknown, number>();
-  return cells.flatMap(([number], index): Finding[] => {
-    const row = numbers.row + index + 1;
-    const filled = values.load_stress?.[index]?.[0];
+  const seen = new Map<unknown, Message>();
+  return asColumn(cells).flatMap(([number], index): Finding[] => {
+    const line = lineOf(numbers, index);
+    const filled = asColumn(values.load_stress ?? [])[index]?.[0];
     if (number === "" || number === undefined)
       return [
         {
           weight: filled === "" || filled === undefined ? "look" : "stop",
-          sentence: say`Row ${row} was put into the load table and has no load number: it is no load, and nothing typed there is used. Take the row out, or use a free load at the end of the table.`,
+          sentence: say`${line} was put into the load table and has no load number: it is no load, and nothing typed there is used. Take it out, or use a free load at the end of the table.`,
         },
       ];
     const before = seen.get(number);
-    seen.set(number, row);
+    seen.set(number, line);
     return before === undefined
       ? []
       : [
           {
             weight: "stop",
-            sentence: say`Rows ${before} and ${row} of the load table both have the number ${verbatim(String(number))}: they would share one load's readings. Take one out, or use a free load at the end of the table.`,
+            sentence: say`${before} and ${line} of the load table both have the number ${verbatim(String(number))}: they would share one load's readings. Take one out, or use a free load at the end of the table.`,
           },
         ];
   });
@@ -200,7 +216,7 @@ function pickFindings(
   table: Box | undefined,
 ): Finding[] {
   return picks.flatMap(({ row, load, of, after, reason, by }): Finding[] => {
-    const where = table ? say`Row ${table.row + row}` : say`Row ${row} of the table of picks`;
+    const where = table ? lineOf(table, row - 1) : say`Row ${row} of the table of picks`;
     const found = (weight: Finding["weight"], sentence: Message): Finding => ({ weight, sentence });
     if (load === undefined || of === undefined || after === undefined || after === 0)
       return [
@@ -261,7 +277,7 @@ export function checkSheet(names: readonly SheetName[], values: NamedValues): Sh
   const record = readRecord(values);
   const boxOfName = (name: string) => standing.find(({ field }) => field.name === name)?.box;
   const faults = record.faults.filter(({ name, row, kind }) => {
-    const value = values[name]?.[(row ?? 1) - 1]?.[0];
+    const value = asColumn(values[name] ?? [])[(row ?? 1) - 1]?.[0];
     return !(kind === "error" && isUnbound(value));
   });
   const findings: Finding[] = [
@@ -308,8 +324,10 @@ export function cellsToName(name: string, box: Box, filled: number): { box: Box 
   if (spill) return { box: { row: box.row, col: box.col, ...spill } };
   const field = KNOWN.get(lower(name));
   const column = field?.column ?? INTERNAL.has(name);
-  if (column && box.cols > 1)
-    return { sentence: say`${called(name)} is a column: select its cells, one below the other, in one column.` };
+  if (column && box.cols > 1 && box.rows > 1)
+    return {
+      sentence: say`${called(name)} is a list: select its cells in one column, or in one row if the table lies on its side.`,
+    };
   if (column) return { box };
   // Excel selects a merged cell as a whole; its first cell contains the value.
   if (box.rows * box.cols > 1 && filled > 1)

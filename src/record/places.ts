@@ -1,5 +1,5 @@
 /** Finds the positions of the names of a sheet in the list of a workbook port. */
-import { cellAddress } from "../workbook/address";
+import { addressInList, asColumn, lengthOf } from "../workbook/lists";
 import type { Layout } from "../specification/placed-formulas";
 import type { Box, SheetName } from "../workbook/port";
 import type { NamedValues } from "./record";
@@ -18,11 +18,11 @@ export function boxesByName(names: readonly SheetName[]): ReadonlyMap<string, Bo
 /** The address of the cell of a name in a row, counted from 1; undefined if the sheet has none there. */
 export function cellBeside(names: readonly SheetName[], name: string, row = 1): string | undefined {
   const box = boxesByName(names).get(name);
-  return box && row <= box.rows ? cellAddress(box.row + row - 1, box.col) : undefined;
+  return box && row <= lengthOf(box) ? addressInList(box, row - 1) : undefined;
 }
 
 /** The layout of a sheet for the formulas of its names: the positions of the names, and the load number of each row. */
 export function layoutOf(names: readonly SheetName[], { load_number: numbers }: NamedValues): Layout {
-  const loadNumbers = numbers?.map(([number]) => (typeof number === "number" ? number : 0));
+  const loadNumbers = numbers && asColumn(numbers).map(([number]) => (typeof number === "number" ? number : 0));
   return { places: boxesByName(names), ...(loadNumbers?.some((number) => number > 0) && { loadNumbers }) };
 }

@@ -12,6 +12,7 @@ import { say, verbatim, listed, type Verbatim, type Message } from "../reduction
 import { OF_CURVE } from "../reduction/curve/picks";
 import { pickNamed, standingRows, type PickedThing } from "../reduction/increment/constructions/picks";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
+import { asColumn } from "../workbook/lists";
 import type { CellValue } from "../workbook/port";
 import { LOADS, loadSuffix, MOST_LOADS, readingsOfLoads } from "../specification/readings";
 import { isDate, unitCellOf, type Measure } from "../specification/measures";
@@ -211,7 +212,8 @@ class Reader {
   readonly #units = new Map<string, string>();
 
   constructor(values: NamedValues) {
-    this.#values = values;
+    // A table may lie on its side: its columns are rows then.
+    this.#values = Object.fromEntries(Object.entries(values).map(([name, cells]) => [name, asColumn(cells)]));
     for (const [name, quantity] of UNIT_QUANTITIES) {
       const typed = this.#text(name, 0);
       if (typed === undefined) continue;

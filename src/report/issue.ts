@@ -5,7 +5,7 @@
 import { MOST_LOADS, readingsOf } from "../specification/readings";
 import { boxesByName } from "../record/places";
 import type { NamedValues } from "../record/record";
-import { cellAddress } from "../workbook/address";
+import { addressInList } from "../workbook/lists";
 import type { Box, CellPlan, CellValue, SheetName } from "../workbook/port";
 import { say, verbatim } from "../reduction/message";
 import { paragraph, type Block } from "./page/page";
@@ -64,7 +64,7 @@ export function kept(values: NamedValues, names: readonly SheetName[]): Kept[] {
     const box = boxes.get(name.toLowerCase());
     if (!box) return [];
     return filled(values[name]).flatMap((value, index) =>
-      isBlank(value) ? [] : [{ name, row: index + 1, cell: cellAddress(box.row + index, box.col), value }],
+      isBlank(value) ? [] : [{ name, row: index + 1, cell: addressInList(box, index), value }],
     );
   });
 }

@@ -3,7 +3,8 @@
  * refer to single cells by name and to the cells of a table row by row. Inputs that a test can do without count as
  * blank if the sheet has no cells for them.
  */
-import { cellAddress, columnLetters } from "../workbook/address";
+import { columnLetters } from "../workbook/address";
+import { addressInList, cellOfList, lengthOf, liesAcross } from "../workbook/lists";
 import type { Box } from "../workbook/port";
 import { isSpill, isTable, type Column, type Table } from "./field";
 import { CHOICE_REMARK, INPUT_REMARK, PAST_EVERY_ROW } from "./formulas";
@@ -163,8 +164,8 @@ class Placing {
   beside(name: string, index: number): string {
     const box = this.#layout.places.get(name);
     if (!box) return this.single(name);
-    if (index >= box.rows) this.lacks.add(name);
-    return cellAddress(box.row + index, box.col);
+    if (index >= lengthOf(box)) this.lacks.add(name);
+    return addressInList(box, index);
   }
 
   /**
@@ -179,15 +180,35 @@ class Placing {
     const [numbers, box] = [first && this.#layout.places.get(first.name), this.#layout.places.get(name)];
     if (!numbers || !box) return first && !numbers ? this.single(first.name) : this.single(name);
     if (index === 0) return from;
-    if (index === 1)
-      return `IF(ISNUMBER(${cellAddress(numbers.row, numbers.col)}),${cellAddress(box.row, box.col)},${from})`;
-    const down = ({ row, col }: Box): string =>
-      `$${columnLetters(col)}$${row + 1}:${cellAddress(row + index - 1, col)}`;
-    return `LOOKUP(${PAST_EVERY_ROW},${down(numbers)},${down(box)})`;
+    if (index === 1) return `IF(ISNUMBER(${addressInList(numbers, 0)}),${addressInList(box, 0)},${from})`;
+    const before = (list: Box): string =>
+      `$${columnLetters(list.col)}$${list.row + 1}:${addressInList(list, index - 1)}`;
+    return `LOOKUP(${PAST_EVERY_ROW},${before(numbers)},${before(box)})`;
   }
 
   singles(formula: string): string {
-    return this.#addresses(formula).replace(/\{(\w+)\}/g, (_, name: string) => this.single(name));
+    return this.#addresses(this.#alongLists(formula)).replace(/\{(\w+)\}/g, (_, name: string) => this.single(name));
+  }
+
+  /** A formula that counts the rows of a list, or takes or names one of them, does so by columns if the list lies across. */
+  #alongLists(formula: string): string {
+    const liesSo = (name: string): boolean => {
+      const box = this.#layout.places.get(name);
+      return box !== undefined && liesAcross(box);
+    };
+    return (
+      formula
+        .replace(
+          /ADDRESS\((SUMPRODUCT\(MAX\((?:(?!SUMPRODUCT).)*?\*)ROW\(\{(\w+)\}\)\)\),COLUMN\(INDEX\(\{\2\},1\)\),4\)/g,
+          (whole, counted: string, name: string) =>
+            liesSo(name) ? `ADDRESS(ROW(INDEX({${name}},1)),${counted}COLUMN({${name}}))),4)` : whole,
+        )
+        .replace(/ROW\(\{(\w+)\}\)-ROW\(INDEX\(\{\1\},1\)\)/g, (whole, name: string) =>
+          liesSo(name) ? whole.replaceAll("ROW(", "COLUMN(") : whole,
+        )
+        // The embedded sheet counts the rows of a range, even of one row: the whole of the column is taken instead.
+        .replace(/\bINDEX\(\{(\w+)\},/g, (whole, name: string) => (liesSo(name) ? `${whole}0,` : whole))
+    );
   }
 
   /** A cell that the sheet does not have has no address and no row: Excel refuses a formula with `ROW("")`. */
@@ -223,7 +244,7 @@ function spillsInPlace(columns: readonly Column[], places: Layout["places"]): bo
   const [anchor] = columns.map(({ name }) => places.get(name));
   return columns.every(({ name }, index) => {
     const box = places.get(name);
-    return box && anchor && box.row === anchor.row && box.col === anchor.col + index;
+    return box && anchor && !liesAcross(box) && box.row === anchor.row && box.col === anchor.col + index;
   });
 }
 
@@ -254,7 +275,7 @@ export function placedFormulas(name: string, layout: Layout): PlacedFormulas | u
   const box = layout.places.get(name);
   const found = FORMULAS.get(name);
   if (!box || !found) return undefined;
-  const rows = Array.from({ length: box.rows }, (_, index) => {
+  const rows = Array.from({ length: lengthOf(box) }, (_, index) => {
     const placing = new Placing(layout);
     const formula = formulaInRow(found, index, placing, layout);
     const lacks = OF_WHAT_IS_THERE.has(name)
@@ -268,7 +289,7 @@ export function placedFormulas(name: string, layout: Layout): PlacedFormulas | u
   return {
     lacks,
     cells: whole.flatMap(({ index, formula }) =>
-      formula === undefined ? [] : [{ row: box.row + index, col: box.col, formula }],
+      formula === undefined ? [] : [{ ...cellOfList(box, index), formula }],
     ),
   };
 }

@@ -309,7 +309,8 @@ export interface WorkbookPort {
   /** The values behind a sheet's local names; a name that does not exist is absent. */
   readNames(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>>;
   /**
-   * Writes constants into named cells of a sheet, in one step of undo if the host has such steps. Writes nothing, and
+   * Writes constants into named cells of a sheet, in one step of undo if the host has such steps. A list goes down the
+   * first column of a name, or across a name of one row (`lists.ts`). Writes nothing, and
    * says why, if a name does not exist or has too few cells, if a cell to be written holds a formula, or if a name of
    * `blank` holds anything. A value for a name of `free` goes only into a blank cell: somebody else may have taken the
    * row in the meantime.

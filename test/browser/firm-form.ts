@@ -36,9 +36,9 @@ export interface FirmForm {
   readonly sheet: string;
   /** The inputs, and the results that the form has cells for. */
   readonly cells: readonly Selected[];
-  /** The columns with the readings of all loads, times and readings side by side. */
+  /** The columns or rows with the readings of all loads, times and readings beside each other. */
   readonly readings: string;
-  /** A free cell with free cells to its right and below it. */
+  /** A free cell with free cells to its left, to its right and below it. */
   readonly free: string;
 }
 
@@ -46,7 +46,11 @@ export interface FirmForm {
 const SINGLE_RESULTS = ["void_ratio_initial", "water_content_initial", "preconsolidation_stress", "compression_index"];
 const COLUMN_RESULTS = ["void_ratio_end", "cv_chosen", "volume_compressibility"];
 
-export async function firmForm(): Promise<FirmForm> {
+/**
+ * The form of a firm. If its tables lie across, each load has a column, and each series of times or readings a row.
+ */
+export async function firmForm(lies: "down" | "across" = "down"): Promise<FirmForm> {
+  const isAcross = lies === "across";
   const workbook = new ExcelJS.Workbook();
   const sheet = workbook.addWorksheet("Oedometer form", { pageSetup: { orientation: "landscape" } });
   const cells: Selected[] = [];
@@ -79,25 +83,34 @@ export async function firmForm(): Promise<FirmForm> {
     line(name, []);
   }
 
+  /** A cell of a table, `line` being the number of the list and `index` the place in it. */
+  const inTable = (top: number, left: number, line: number, index: number): [row: number, col: number] =>
+    isAcross ? [top + line, left + index] : [top + index, left + line];
+  const addressed = (from: readonly [number, number], to: readonly [number, number]): string =>
+    `${cellAddress(...from)}:${cellAddress(...to)}`;
+
   // The loads start at column G.
   const top = 5;
   const table = ["load_number", "load_stress", "load_started", "load_mark", "load_temperature", ...COLUMN_RESULTS];
-  table
-    .filter((name) => !["load_started", "load_mark", "load_temperature"].includes(name) || typedInto(name).length > 0)
-    .forEach((name, index) => {
-      const col = 6 + index;
-      put(top - 1, col, `Col. ${index + 1}`);
-      const values = name === "load_number" ? Array.from({ length: loads }, (_, load) => load + 1) : typedInto(name);
-      values.slice(0, loads).forEach((value, down) => put(top + down, col, value));
-      cells.push({ name, address: `${cellAddress(top, col)}:${cellAddress(top + loads - 1, col)}` });
-    });
+  const items = table.filter(
+    (name) => !["load_started", "load_mark", "load_temperature"].includes(name) || typedInto(name).length > 0,
+  );
+  items.forEach((name, line) => {
+    const at = (index: number) => inTable(top, 6, line, index);
+    const [row, col] = at(0);
+    put(...(isAcross ? ([row, col - 1] as const) : ([row - 1, col] as const)), `Item ${line + 1}`);
+    const values = name === "load_number" ? Array.from({ length: loads }, (_, load) => load + 1) : typedInto(name);
+    values.slice(0, loads).forEach((value, index) => put(...at(index), value));
+    cells.push({ name, address: addressed(at(0), at(loads - 1)) });
+  });
 
   // The readings stand below the loads.
-  const first = top + loads + 6;
-  const rows = Math.max(...series.map(({ name }) => typedInto(name).length)) + 2;
-  series.forEach(({ name }, index) => typedInto(name).forEach((value, down) => put(first + down, 6 + index, value)));
-  const readings = `${cellAddress(first, 6)}:${cellAddress(first + rows - 1, 6 + series.length - 1)}`;
-  const free = cellAddress(top, 6 + series.length + 2);
+  const first = top + (isAcross ? items.length + 2 : loads + 6);
+  const length = Math.max(...series.map(({ name }) => typedInto(name).length)) + 2;
+  const atReading = (line: number, index: number) => inTable(first, 6, line, index);
+  series.forEach(({ name }, line) => typedInto(name).forEach((value, index) => put(...atReading(line, index), value)));
+  const readings = addressed(atReading(0, 0), atReading(series.length - 1, length - 1));
+  const free = isAcross ? cellAddress(first + series.length + 2, 6) : cellAddress(top, 6 + series.length + 2);
   const file = Buffer.from((await workbook.xlsx.writeBuffer()) as ArrayBuffer);
   return { file, sheet: "Oedometer form", cells, readings, free };
 }

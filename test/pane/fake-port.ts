@@ -4,6 +4,7 @@
  */
 import { say, verbatim } from "../../src/reduction/message";
 import { boxAddress, cellAddress, quoted } from "../../src/workbook/address";
+import { addressInList, cellOfList, lengthOf } from "../../src/workbook/lists";
 import { checkFill } from "../../src/workbook/fill";
 import { checkNaming } from "../../src/workbook/naming";
 import { blockAddresses, joined, sideBySide } from "../../src/workbook/picked";
@@ -291,8 +292,8 @@ export class FakePort implements WorkbookPort {
         // A text that begins like a formula is not one.
         return (
           box &&
-          Array.from({ length: box.rows }, (_, index) => {
-            const cell = of.cells.get(cellAddress(box.row + index, box.col));
+          Array.from({ length: lengthOf(box) }, (_, index) => {
+            const cell = of.cells.get(addressInList(box, index));
             return (
               cell?.formula ?? (typeof cell?.value === "string" ? cell.value.replace(/^=/, "'=") : cell?.value) ?? ""
             );
@@ -300,8 +301,8 @@ export class FakePort implements WorkbookPort {
         );
       });
       const writes = Object.entries(values).flatMap(([name, list]) => {
-        const { row, col } = this.boxNamed(of, name)!;
-        return list.flatMap((value, index) => (value === null ? [] : [{ row: row + index, col, value }]));
+        const box = this.boxNamed(of, name)!;
+        return list.flatMap((value, index) => (value === null ? [] : [{ ...cellOfList(box, index), value }]));
       });
       if (writes.some(({ row, col }) => !mayWrite(of, row, col))) throw FAILURES.protected(sheet);
       for (const { row, col, value } of writes) writeCell(of, row, col, value);

@@ -355,6 +355,19 @@ export function cellsContract(host: Host): void {
       expect(await columnOf(bench, "Ring", "masses")).toEqual([70, 211.03]);
     });
 
+    test("writes across a name of one row, from its first cell on", async () => {
+      const bench = await withRing(host);
+      await bench.port.nameCells("Ring", "lying", "E20:H20");
+      await bench.port.fillNames("Ring", { lying: [1.5, null, 3.5] });
+      expect((await bench.port.readNames("Ring", ["lying"])).lying).toEqual([[1.5, "", 3.5, ""]]);
+      await refuses(
+        bench,
+        () => bench.port.fillNames("Ring", { lying: [1, 2, 3, 4, 5] }),
+        /has 4 cells, and 5 are needed/,
+      );
+      await refuses(bench, () => bench.port.fillNames("Ring", { lying: [1] }, ["lying"]), /holds 2 values already/);
+    });
+
     test("writes the first column of a name only", async () => {
       const bench = await withRing(host);
       await bench.port.fillNames("Ring", { table: ["A ring", null] });

@@ -5,6 +5,7 @@ import { blankSheet, demoSheet, wettingSeries } from "../../datasheet";
 import type { WorkbookPort } from "../../workbook/port";
 import { followLook, lookNow } from "./follow-look";
 import { Pane } from "./pane";
+import { uprightPort } from "../live/upright";
 import { text } from "../text";
 
 type Host = typeof Office | undefined;
@@ -28,7 +29,7 @@ export function show(place: HTMLElement, port: WorkbookPort | undefined, office:
   }
   document.body.style.margin = "0";
   const root = createRoot(place);
-  root.render(<FollowingPane port={port} office={office} />);
+  root.render(<FollowingPane port={uprightPort(port)} office={office} />);
   // The page beside a pane that is reloaded would go on telling it of changes, and hold its memory.
   window.addEventListener("pagehide", ({ persisted }) => persisted || root.unmount());
 }

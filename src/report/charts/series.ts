@@ -32,6 +32,7 @@ import { english, listed, say, verbatim } from "../../reduction/message";
 import { firstOf } from "../../reduction/numeric/lists";
 import { badInput, given, notApplicable, then, type Outcome } from "../../reduction/outcome";
 import { roundedDomain } from "../../workbook/chart-axis";
+import { asColumn, lengthOf, liesAcross, partOfList } from "../../workbook/lists";
 import type { Box, CellValue, ChartAxis, SheetName } from "../../workbook/port";
 import { constructionColumns, type Frame } from "./series-lines";
 import { addressOn, type BlockColumn, type BlockSeries, type SeriesBlock, type Where } from "./series-block";
@@ -82,9 +83,9 @@ interface Source {
   readonly rows: number;
 }
 
-const sourceOf = (sheet: string, box: Box, rows = box.rows): Source => ({
-  whole: addressOn(sheet, { ...box, rows, cols: 1 }),
-  cell: (index) => addressOn(sheet, { row: box.row + index, col: box.col, rows: 1, cols: 1 }),
+const sourceOf = (sheet: string, box: Box, rows = lengthOf(box)): Source => ({
+  whole: addressOn(sheet, partOfList(box, 0, rows)),
+  cell: (index) => addressOn(sheet, partOfList(box, index, 1)),
   rows,
 });
 
@@ -119,7 +120,11 @@ function timeBlock(
   spec: PlotSpec,
 ): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
   const frame = frameOf(spec);
-  const [t, r] = boxes.map((box) => sourceOf(sheet, box, shown).whole);
+  // The block has its cells in columns, whichever way the readings lie.
+  const [t, r] = boxes.map((box) => {
+    const { whole } = sourceOf(sheet, box, shown);
+    return liesAcross(box) ? `TRANSPOSE(${whole})` : whole;
+  });
   const root = plot === "root time";
   // Wrong readings are shown too: the reader judges what the method left out. Zero is a time in the first row only.
   const isRead = `ISNUMBER(${t})*ISNUMBER(${r})*${root ? `((${t}>0)*(${r}<>0)+(${t}=0))` : `(${t}>0)*(${r}<>0)`}`;
@@ -382,8 +387,15 @@ class Sheet {
     return this.source(name)?.whole;
   }
 
+  /** One cell of a list, by a formula for its number from 1. */
+  taken(name: string, number: string): string | undefined {
+    const box = this.box(name);
+    const whole = this.address(name);
+    return box && whole && `INDEX(${whole},${liesAcross(box) ? "0," : ""}${number})`;
+  }
+
   numbers(name: string): (number | null)[] {
-    return (this.data.values[name] ?? []).map(([cell]) => (typeof cell === "number" ? cell : null));
+    return asColumn(this.data.values[name] ?? []).map(([cell]) => (typeof cell === "number" ? cell : null));
   }
 
   number(name: string): number | undefined {
@@ -434,8 +446,9 @@ function curvePicksOf(sheet: Sheet): { readonly formula?: string; readonly picks
 
 /** The cell with the procedure of a load in the load table. */
 function procedureOf(sheet: Sheet, load: number): string | undefined {
-  const [numbers, procedures] = ["load_number", "load_procedure"].map((name) => sheet.address(name));
-  return numbers && procedures && `IFERROR(INDEX(${procedures},MATCH(${load},${numbers},0)),"aided")`;
+  const numbers = sheet.address("load_number");
+  const procedure = numbers && sheet.taken("load_procedure", `MATCH(${load},${numbers},0)`);
+  return procedure && `IFERROR(${procedure},"aided")`;
 }
 
 function timeOf(sheet: Sheet, plot: "log time" | "root time", load: number): Outcome<SeriesBlock> {
@@ -459,7 +472,7 @@ function timeOf(sheet: Sheet, plot: "log time" | "root time", load: number): Out
         {
           times: sheet.source(timesOf)!,
           readings: sheet.source(readingsOf)!,
-          shown: Math.min(boxes[0].rows, boxes[1].rows, lastOf(ys) + ROOM),
+          shown: Math.min(lengthOf(boxes[0]), lengthOf(boxes[1]), lastOf(ys) + ROOM),
           picks: picksOf(sheet, load),
           procedure: procedureOf(sheet, load),
         },
@@ -572,9 +585,9 @@ function cvOf(sheet: Sheet, by: "chosen" | TimeMethod | "both"): Outcome<SeriesB
 
 /** An adopted value: what it is, and a formula that is blank while nothing is adopted. */
 function adoptedIn(sheet: Sheet, name: AdoptableName): { readonly formula?: string; readonly value?: number } {
-  const [column, row] = [sheet.address("adopted_value"), ADOPTABLE.findIndex((one) => one.name === name)];
-  if (!column) return {};
-  const cell = `INDEX(${column},${row + 1})`;
+  const row = ADOPTABLE.findIndex((one) => one.name === name);
+  const cell = sheet.taken("adopted_value", String(row + 1));
+  if (!cell) return {};
   return { formula: `IF(ISNUMBER(${cell}),${cell},"")`, value: sheet.numbers("adopted_value")[row] ?? undefined };
 }
 

@@ -1,6 +1,7 @@
 /** The source of a report: the cells of a data sheet by their names, for its values and formulas. */
 import { english, say, verbatim, type Message, type Value } from "../../reduction/message";
-import { columnLetters, quoted } from "../../workbook/address";
+import { boxAddress, quoted } from "../../workbook/address";
+import { addressInList, lengthOf, partOfList } from "../../workbook/lists";
 import { cellNamed, type NamedValues, type TestRecord } from "../../record/record";
 import type { Answered } from "../../checks";
 import type { Box, CellValue, SheetName } from "../../workbook/port";
@@ -70,46 +71,48 @@ export class DataCells {
     return this.#boxes.has(name);
   }
 
+  #on(box: Box): string {
+    return `${quoted(this.source.sheet)}!${boxAddress(box)}`;
+  }
+
   rows(name: string): number {
-    return this.#boxes.get(name)?.rows ?? 0;
+    const box = this.#boxes.get(name);
+    return box ? lengthOf(box) : 0;
   }
 
   /** "'Test 1'!$B$12", the cell in a row of a column, counted from 0; undefined if the sheet has no such cell. */
   at(name: string, row = 0): string | undefined {
     const box = this.#boxes.get(name);
-    if (!box || row >= box.rows) return undefined;
-    return `${quoted(this.source.sheet)}!$${columnLetters(box.col)}$${box.row + row + 1}`;
+    if (!box || row >= lengthOf(box)) return undefined;
+    return this.#on(partOfList(box, row, 1));
   }
 
   /** All rows of the first column of a name. */
   column(name: string): string | undefined {
     const box = this.#boxes.get(name);
-    const first = this.at(name);
-    return box && (box.rows === 1 ? first : `${first}:$${columnLetters(box.col)}$${box.row + box.rows}`);
+    return box && this.#on(partOfList(box, 0, lengthOf(box)));
   }
 
   /** A reference to rows of one column of a name's cells; all are counted from 0. */
   rowsOf(name: string, first: number, last: number, col: number): string | undefined {
     const box = this.#boxes.get(name);
-    if (!box || last >= box.rows || col >= box.cols) return undefined;
-    const column = columnLetters(box.col + col);
-    return `${quoted(this.source.sheet)}!$${column}$${box.row + first + 1}:$${column}$${box.row + last + 1}`;
+    if (!box || last >= lengthOf(box) || (col > 0 && col >= box.cols)) return undefined;
+    return this.#on(partOfList({ ...box, col: box.col + col }, first, last - first + 1));
   }
 
   /** All cells of a name. */
   block(name: string): string | undefined {
     const box = this.#boxes.get(name);
-    return box && `${this.at(name)}:$${columnLetters(box.col + box.cols - 1)}$${box.row + box.rows}`;
+    return box && this.#on(box);
   }
 
   /** "B12", or "B12:B35", for a reader; undefined if the sheet has no such cell. */
   place(name: string, row?: number): string | undefined {
     const box = this.#boxes.get(name);
     if (!box) return undefined;
-    const cell = (at: number) => `${columnLetters(box.col)}${at + 1}`;
-    return row === undefined && box.rows > 1
-      ? `${cell(box.row)}:${cell(box.row + box.rows - 1)}`
-      : cell(box.row + (row ?? 0));
+    return row === undefined && lengthOf(box) > 1
+      ? `${addressInList(box, 0)}:${addressInList(box, lengthOf(box) - 1)}`
+      : addressInList(box, row ?? 0);
   }
 
   /** The value of the cell; "" for a blank, a cell of spaces, or no cell. */

@@ -25,6 +25,7 @@ import {
 } from "../port";
 import { quoted } from "../address";
 import { ONLY_COPIED } from "./evaluation/plugin";
+import { cellOfList, lengthOf } from "../lists";
 import { firstOf } from "../../reduction/numeric/lists";
 import { checkFill } from "../fill";
 import { inSlices, type Course } from "../in-slices";
@@ -263,8 +264,8 @@ export class EmbeddedPort implements WorkbookPort {
       const zone = this.#zoneNamed(sheetId, name);
       return (
         zone &&
-        Array.from({ length: zone.bottom - zone.top + 1 }, (_, i) => {
-          const cell = getters.getCell({ sheetId, col: zone.left, row: zone.top + i });
+        Array.from({ length: lengthOf(toBox(zone)) }, (_, i) => {
+          const cell = getters.getCell({ sheetId, ...cellOfList(toBox(zone), i) });
           // A text that begins like a formula has an apostrophe in front.
           return cell?.isFormula ? "=" : (cell?.content ?? "");
         })
@@ -273,11 +274,11 @@ export class EmbeddedPort implements WorkbookPort {
     checkFill(sheet, values, { blank, free }, contents);
     const protection = protectionOf(this.#model, sheetId);
     const commands = Object.entries(values).flatMap(([name, list]) => {
-      const { left: col, top } = this.#zoneNamed(sheetId, name)!;
+      const box = toBox(this.#zoneNamed(sheetId, name)!);
       return list.flatMap((value, i) => {
         if (value === null) return [];
-        const position = { sheetId, col, row: top + i };
-        if (!mayWrite(protection, col, position.row))
+        const position = { sheetId, ...cellOfList(box, i) };
+        if (!mayWrite(protection, position.col, position.row))
           throw new WorkbookError(
             say`The sheet "${verbatim(sheet)}" could not be written: it is protected, and row ${i + 1} of "${verbatim(name)}" is none of its inputs. Nothing was written: lift the protection (Data sheet, Sheet check), and try again.`,
           );

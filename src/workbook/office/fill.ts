@@ -4,7 +4,7 @@
  */
 import { say, type Message } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
-import type { CellValue, NamedColumns } from "../port";
+import type { Box, CellValue, NamedColumns } from "../port";
 import { constant } from "./grid";
 import { sendNoted } from "./journal";
 import { MAY_BE_WRITTEN, refuseChanged, take, type Taken } from "./meantime";
@@ -12,12 +12,18 @@ import { rangeOf, readBoxes, type Wanted } from "./read";
 import { bytesOf, runsOf, send, BYTES_PER_REQUEST, type Step } from "./requests";
 import { told } from "./sentence";
 
-/** Cells of one column, with their previous content. */
+/** Cells of one column, or of one row, with their previous content. */
 export interface Column {
   /** Begins with the first of the cells, and follows them when rows are inserted. */
   readonly within: Excel.Range;
   readonly before: readonly CellValue[];
+  /** Whether the cells stand side by side in one row. */
+  readonly isAcross?: boolean;
 }
+
+/** Cells of a list, counted from its first cell. */
+const partOf = ({ isAcross = false }: Column, from: number, length: number): Box =>
+  isAcross ? { row: 0, col: from, rows: 1, cols: length } : { row: from, col: 0, rows: length, cols: 1 };
 
 /** New content of a cell; null leaves the cell unchanged. */
 type Content = CellValue | null;
@@ -26,21 +32,23 @@ type Content = CellValue | null;
  * Writes a list from the top of a column, in pieces that each fit into one request. `keep` gets the cells of each piece,
  * to be compared with their previous content.
  */
-function stepsOf({ within, before }: Column, list: readonly Content[], keep?: (taken: Taken) => void): Step[] {
-  let row = 0;
+function stepsOf(column: Column, list: readonly Content[], keep?: (taken: Taken) => void): Step[] {
+  const { within, before, isAcross = false } = column;
+  let from = 0;
   return runsOf(
     list.map((content) => (content === null ? null : constant(content))),
     bytesOf,
     BYTES_PER_REQUEST / 2,
   ).map((piece) => {
-    const place = { row, col: 0, rows: piece.length, cols: 1 };
-    const checked = piece.map((content, index) => (content === null ? null : (before[place.row + index] ?? "")));
-    row += piece.length;
+    const first = from;
+    const place = partOf(column, first, piece.length);
+    const checked = piece.map((content, index) => (content === null ? null : (before[first + index] ?? "")));
+    from += piece.length;
     return {
       bytes: bytesOf(piece),
       act: () => {
         keep?.(take(rangeOf(within, place), checked));
-        rangeOf(within, place).values = piece.map((content) => [content]);
+        rangeOf(within, place).values = isAcross ? [[...piece]] : piece.map((content) => [content]);
       },
     };
   });
@@ -48,11 +56,15 @@ function stepsOf({ within, before }: Column, list: readonly Content[], keep?: (t
 
 /** The cells of columns, to be read. */
 export const wantedOf = (columns: readonly Column[]): Wanted[] =>
-  columns.map(({ within, before }) => ({ within, box: { row: 0, col: 0, rows: before.length, cols: 1 } }));
+  columns.map((column) => ({ within: column.within, box: partOf(column, 0, column.before.length) }));
 
 async function isAsBefore(context: Excel.RequestContext, columns: readonly Column[]): Promise<boolean> {
   const now = await readBoxes(context, wantedOf(columns), "formulas");
-  return columns.every(({ before }, i) => nth(now, i).every(([content], row) => content === before[row]));
+  return columns.every(({ before }, i) =>
+    nth(now, i)
+      .flat()
+      .every((content, index) => content === before[index]),
+  );
 }
 
 /** The sentence on what the cells hold after a failure: whether it is their previous content, as far as Excel can tell. */

@@ -6,6 +6,7 @@ import { say, verbatim, type Message } from "../../reduction/message";
 import { isFormula } from "../contents";
 import { firstOf, nth } from "../../reduction/numeric/lists";
 import { boxAddress } from "../address";
+import { asColumn, lengthOf, liesAcross } from "../lists";
 import { checkFill } from "../fill";
 import { blockAddresses, joined, sideBySide } from "../picked";
 import {
@@ -140,7 +141,7 @@ async function withoutTexts(
     present.set(
       name,
       before.map((content, row) =>
-        isFormula(content) && nth(nth(values, i), row)[0] === content ? `'${String(content)}` : content,
+        isFormula(content) && nth(asColumn(nth(values, i)), row)[0] === content ? `'${String(content)}` : content,
       ),
     ),
   );
@@ -258,14 +259,18 @@ export class OfficePort implements WorkbookPort {
       const blankColumns = new Map(
         [...(await namedItems(context, found, names))].map(([name, { item, box }]): [string, Column] => [
           name,
-          { within: item.getRange(), before: Array<CellValue>(box.rows).fill("") },
+          {
+            within: item.getRange(),
+            before: Array<CellValue>(lengthOf(box)).fill(""),
+            isAcross: liesAcross(box),
+          },
         ]),
       );
       const contents = await readBoxes(context, wantedOf([...blankColumns.values()]), "formulas");
       const columns = new Map(
-        [...blankColumns].map(([name, { within }], i): [string, Column] => [
+        [...blankColumns].map(([name, column], i): [string, Column] => [
           name,
-          { within, before: nth(contents, i).map((line) => firstOf(line)) },
+          { ...column, before: asColumn(nth(contents, i)).map((line) => firstOf(line)) },
         ]),
       );
       const present = await withoutTexts(context, columns);

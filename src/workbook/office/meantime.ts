@@ -4,6 +4,7 @@
  */
 import { say, verbatim } from "../../reduction/message";
 import { isFormula } from "../contents";
+import { asColumn } from "../lists";
 import { WorkbookError, type CellValue } from "../port";
 import { constant } from "./grid";
 import { bytesOf, send } from "./requests";
@@ -36,7 +37,7 @@ export const asWritten = (content: CellValue, value: CellValue | undefined): Cel
   isFormula(content) && value !== content ? content : constant(content);
 
 const isChanged = ({ cells, checked }: Taken): boolean =>
-  checked.some((content, row) => content !== null && cells.formulas[row]?.[0] !== content);
+  checked.some((content, index) => content !== null && asColumn(cells.formulas)[index]?.[0] !== content);
 
 /** Puts the contents back and throws if somebody else changed one of the cells since they were checked. */
 export async function refuseChanged(
@@ -47,12 +48,12 @@ export async function refuseChanged(
   if (!taken.some(isChanged)) return;
   const steps = taken.map(({ cells, checked, formats }) => {
     const back = checked.map((content, row) =>
-      content === null ? null : asWritten(cells.formulas[row]?.[0] ?? "", cells.values[row]?.[0]),
+      content === null ? null : asWritten(asColumn(cells.formulas)[row]?.[0] ?? "", asColumn(cells.values)[row]?.[0]),
     );
     return {
       bytes: bytesOf([back, formats]),
       act: () => {
-        cells.formulas = back.map((content) => [content]);
+        cells.formulas = cells.formulas.length === 1 ? [back] : back.map((content) => [content]);
         if (formats) cells.numberFormat = formats.map((format) => [format]);
       },
     };

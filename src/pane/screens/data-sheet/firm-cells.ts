@@ -5,12 +5,14 @@ import {
   calledAll,
   cellsToName,
   placeOfCell,
-  readingColumns,
+  readingLines,
   workings,
   CHECKED_NAMES,
+  type SeriesLie,
 } from "../../../datasheet";
 import { layoutOf } from "../../../record/places";
 import { placedFormulas, type PlacedFormula } from "../../../specification/placed-formulas";
+import { indexInList } from "../../../workbook/lists";
 import { blockAddresses } from "../../../workbook/picked";
 import { asTyped } from "../../../reduction/message";
 import { WorkbookError, type Box, type SheetName, type WorkbookPort } from "../../../workbook/port";
@@ -71,7 +73,7 @@ async function withFormula(port: WorkbookPort, sheet: string, name: string, atta
       sheet,
       telling: { intent: "success", sentence: `${attached} ${words.formulaWaits(calledAll(placed.lacks))}` },
     };
-  const isBlank = ({ row }: PlacedFormula): boolean => (found?.contents[name]?.[row - box.row]?.[0] ?? "") === "";
+  const isBlank = (cell: PlacedFormula): boolean => (found?.contents[name]?.[indexInList(box, cell)]?.[0] ?? "") === "";
   const [blank, held] = [placed.cells.filter(isBlank), placed.cells.filter((cell) => !isBlank(cell))];
   await port.writeCells(sheet, blank);
   const sentences = [
@@ -112,17 +114,17 @@ export async function writeMissing(port: WorkbookPort): Promise<Done> {
 const addressed = ({ name, box }: { readonly name: string; readonly box: Box }) => ({ name, address: plain(box) });
 
 /**
- * Attaches the names of the readings, from this load on, to the selected columns. Throws if a name already refers to
- * other cells.
+ * Attaches the names of the readings, from this load on, to the selected columns or rows. Throws if a name already refers
+ * to other cells.
  */
-export async function attachReadings(port: WorkbookPort, fromLoad: number | undefined): Promise<Done> {
+export async function attachReadings(port: WorkbookPort, fromLoad: number | undefined, lie: SeriesLie): Promise<Done> {
   if (fromLoad === undefined) throw new WorkbookError(asTyped(words.fromLoadWrong));
   const { sheet, address } = await port.selection();
   const boxes = blockAddresses(address).flatMap((part) => boxOf(part) ?? []);
-  const columns = readingColumns(boxes, fromLoad);
-  if ("sentence" in columns) throw new WorkbookError(columns.sentence);
-  await port.nameAll(sheet, columns.map(addressed));
-  const sentence = words.readingsNamed(fromLoad, fromLoad + columns.length / 2 - 1, sheet);
+  const lines = readingLines(boxes, fromLoad, lie);
+  if ("sentence" in lines) throw new WorkbookError(lines.sentence);
+  await port.nameAll(sheet, lines.map(addressed));
+  const sentence = words.readingsNamed(fromLoad, fromLoad + lines.length / 2 - 1, sheet);
   return { sheet, telling: { intent: "success", sentence } };
 }
 

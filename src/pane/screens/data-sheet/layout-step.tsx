@@ -3,11 +3,13 @@
  * for other results.
  */
 import { Button, Field, Input, Text } from "@fluentui/react-components";
+import type { SeriesLie } from "../../../datasheet";
 import { text } from "../../text";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 
 const words = text.check;
+const SERIES_LIE: readonly SeriesLie[] = ["columns", "rows"];
 
 export interface LayoutStepProps {
   readonly isBusy: boolean;
@@ -16,7 +18,7 @@ export interface LayoutStepProps {
   readonly fromLoad: string;
   readonly isLoadWrong: boolean;
   readonly onFromLoad: (typed: string) => void;
-  readonly onReadings: () => void;
+  readonly onReadings: (lie: SeriesLie) => void;
   readonly onWrite: () => void;
   readonly onLayOut: () => void;
 }
@@ -43,13 +45,16 @@ export function LayoutStep(props: LayoutStepProps) {
               onChange={(_, { value }) => onFromLoad(value)}
             />
           </Field>
-          <Button
-            disabledFocusable={isBusy || isLoadWrong}
-            aria-describedby="columns-hint"
-            onClick={() => !isLoadWrong && onReadings()}
-          >
-            {words.nameReadings}
-          </Button>
+          {SERIES_LIE.map((lie) => (
+            <Button
+              key={lie}
+              disabledFocusable={isBusy || isLoadWrong}
+              aria-describedby="columns-hint"
+              onClick={() => !isLoadWrong && onReadings(lie)}
+            >
+              {words.nameReadings[lie]}
+            </Button>
+          ))}
         </div>
       </Step>
       <Step title={words.layout}>

@@ -111,7 +111,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
           fromLoad={state.fromLoad}
           isLoadWrong={loadTyped(state) === undefined}
           onFromLoad={(typed) => act({ do: "from load", text: typed })}
-          onReadings={() => void carryOut(() => attachReadings(port, loadTyped(state)))}
+          onReadings={(lie) => void carryOut(() => attachReadings(port, loadTyped(state), lie))}
           onWrite={() => void carryOut(() => writeMissing(port))}
           onLayOut={() => void carryOut(() => layOutWorkings(port))}
         />

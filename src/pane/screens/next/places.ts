@@ -3,7 +3,7 @@ import { boxesByName, rowOfLoad } from "../../../checks/integrity";
 import type { Lacking } from "../../../checks/lacking";
 import { labelOf } from "../../../record/cells";
 import { readingsName } from "../../../specification/readings";
-import { cellAddress } from "../../../workbook/address";
+import { addressInList, lengthOf } from "../../../workbook/lists";
 import type { NamedValues } from "../../../record/record";
 import type { SheetName } from "../../../workbook/port";
 import { text } from "../../text";
@@ -22,7 +22,7 @@ export function placesOf(names: readonly SheetName[], values: NamedValues): Plac
     const box = boxes.get(name);
     if (!box) return undefined;
     const row = "load" in at ? rowOfLoad(values, at.load) : at.row;
-    return cellAddress(box.row + Math.min(row, box.rows - 1), box.col);
+    return addressInList(box, Math.min(row, lengthOf(box) - 1));
   };
 }
 

@@ -7,7 +7,7 @@ import { useMemo, useState } from "react";
 import type { MethodName } from "../../../reduction/curve/method-words";
 import { labelOf } from "../../../record/cells";
 import type { TestRecord } from "../../../record/record";
-import { cellAddress } from "../../../workbook/address";
+import { addressInList } from "../../../workbook/lists";
 import type { Box, SheetName, WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
 import { HeadNotice } from "../head-notice";
@@ -180,7 +180,7 @@ export function ResultsScreen({ port }: { port: WorkbookPort }) {
     return () => {
       setFailure(undefined);
       port
-        .show(reading.sheet, cellAddress(box.row + row, box.col + col))
+        .show(reading.sheet, addressInList({ ...box, col: box.col + col }, row))
         .catch((reason: unknown) => setFailure(sentenceOf(reason)));
     };
   };

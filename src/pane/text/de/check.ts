@@ -42,7 +42,7 @@ export const check = {
   inserted: (sheets: readonly string[]) => `Eingefügt: ${sheets.map((sheet) => `„${sheet}“`).join(", ")}.`,
   attach: "Eine Zelle benennen",
   attachHint:
-    "Auswählen, was es ist, auf dem Blatt seine Zelle (oder die Zellen seiner Spalte) markieren und dann den Namen vergeben.",
+    "Auswählen, was es ist, auf dem Blatt seine Zelle (oder die Zellen seiner Spalte oder Zeile) markieren und dann den Namen vergeben.",
   name: "Name",
   missingGroup: "Nicht auf dem Blatt",
   presentGroup: "Auf dem Blatt",
@@ -74,8 +74,8 @@ export const check = {
   fromLoadWrong: "Die Nummer einer Laststufe eingeben.",
   readings: "Ablesungen mehrerer Laststufen",
   readingsHint:
-    "Die Spalten der Zeiten und Ablesungen markieren, nebeneinander oder nacheinander: Zeiten und Ablesungen der ersten Laststufe, dann die der nächsten.",
-  nameReadings: "An die markierten Spalten vergeben",
+    "Die Spalten der Zeiten und Ablesungen markieren, nebeneinander oder nacheinander: Zeiten und Ablesungen der ersten Laststufe, dann die der nächsten. Liegen die Reihen in Zeilen, werden die Zeilen ebenso markiert.",
+  nameReadings: { columns: "An die markierten Spalten vergeben", rows: "An die markierten Zeilen vergeben" },
   readingsNamed: (from: number, to: number, sheet: string) =>
     from === to
       ? `Die Ablesungen der Laststufe ${from} haben auf „${sheet}“ ihre Namen.`

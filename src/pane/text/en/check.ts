@@ -41,7 +41,7 @@ export const check = {
   inserting: "Inserting the sheets…",
   inserted: (sheets: readonly string[]) => `Inserted: ${sheets.map((sheet) => `“${sheet}”`).join(", ")}.`,
   attach: "Name a cell",
-  attachHint: "Choose what it is, select its cell (or the cells of its column) on the sheet, then attach the name.",
+  attachHint: "Choose what it is, select its cell (or the cells of its column or row) on the sheet, then attach the name.",
   name: "Name",
   missingGroup: "Not on the sheet",
   presentGroup: "On the sheet",
@@ -72,8 +72,8 @@ export const check = {
   fromLoadWrong: "Enter the number of a load.",
   readings: "Readings of several loads",
   readingsHint:
-    "Select the columns of times and readings, side by side or one after the other: times and readings of the first load, then of the next.",
-  nameReadings: "Attach to the selected columns",
+    "Select the columns of times and readings, side by side or one after the other: times and readings of the first load, then of the next. Rows are selected in the same way if the series lie in rows.",
+  nameReadings: { columns: "Attach to the selected columns", rows: "Attach to the selected rows" },
   readingsNamed: (from: number, to: number, sheet: string) =>
     from === to
       ? `The readings of load ${from} have their names on “${sheet}”.`

@@ -259,7 +259,7 @@ describe("a firm's own cells", () => {
       "ZA4:ZD5",
     );
     await typeInto(words.fromLoad, "3");
-    await press(words.nameReadings);
+    await press(words.nameReadings.columns);
     expect(port.asked).toEqual([
       "name times_03 Sheet1!ZA4:ZA5",
       "name readings_03 Sheet1!ZB4:ZB5",
@@ -268,7 +268,7 @@ describe("a firm's own cells", () => {
     ]);
     expect(status()).toContain(words.readingsNamed(3, 4, "Sheet1"));
     port.select([[1, 2, 3]], "ZA4:ZC4");
-    await press(words.nameReadings);
+    await press(words.nameReadings.columns);
     expect(status()).toContain("3 columns are selected, and every load has two");
     expect(port.asked).toHaveLength(4);
   });
@@ -276,7 +276,7 @@ describe("a firm's own cells", () => {
   test("readings keep names that they already have", async () => {
     await open();
     port.select([["", ""]], "ZA4:ZB4");
-    await press(words.nameReadings);
+    await press(words.nameReadings.columns);
     expect(status()).toMatch(/times_01.*already at/);
     expect(port.asked).toEqual([]);
   });

@@ -1,9 +1,9 @@
 /** What the check of the sheet finds, and the reasons why cells cannot get a name. */
 export const sheetCheck: Readonly<Record<string, string>> = {
-  "{0} columns are selected, and every load has two, its times and its readings: select both of each load.":
-    "{0} Spalten sind ausgewählt, und jede Laststufe hat zwei, Zeiten und Ablesungen: beide jeder Laststufe auswählen.",
-  "{0} loads from load {1} on are more than the names reach to: select fewer columns.":
-    "{0} Laststufen ab Laststufe {1} sind mehr, als die Namen reichen: weniger Spalten auswählen.",
+  "{0} {1} are selected, and every load has two, its times and its readings: select both of each load.":
+    "{0} {1} sind ausgewählt, und jede Laststufe hat zwei, Zeiten und Ablesungen: beide jeder Laststufe auswählen.",
+  "{0} loads from load {1} on are more than the names reach to: select fewer.":
+    "{0} Laststufen ab Laststufe {1} sind mehr, als die Namen reichen: weniger auswählen.",
   "{0} and {1} more": "{0} und {1} weitere",
   "Without it this is not read for records, checks and export.":
     "Ohne sie wird dies für Aufzeichnung, Prüfungen und Ausgabe nicht gelesen.",
@@ -17,17 +17,18 @@ export const sheetCheck: Readonly<Record<string, string>> = {
     "{0} ist {1}-mal da, bei {2}. Es ist nicht sicher, welcher gelesen wird: den anderen im Namens-Manager löschen.",
   "{0} and {1} stand at the same cells ({2}): give one of them its own.":
     "{0} und {1} stehen in denselben Zellen ({2}): einem davon eigene geben.",
-  "{0} does not cover the same rows as {1} ({2}): name the same rows of each.":
-    "{0} umfasst nicht dieselben Zeilen wie {1} ({2}): von beiden dieselben Zeilen benennen.",
-  "{0} do not cover the same rows as {1} ({2}): name the same rows of each.":
-    "{0} umfassen nicht dieselben Zeilen wie {1} ({2}): von allen dieselben Zeilen benennen.",
+  "{0} does not cover the same {1} as {2} ({3}): name the same of each.":
+    "{0} umfasst nicht dieselben {1} wie {2} ({3}): von beiden dieselben benennen.",
+  "{0} do not cover the same {1} as {2} ({3}): name the same of each.":
+    "{0} umfassen nicht dieselben {1} wie {2} ({3}): von allen dieselben benennen.",
   "{0} covers {1} rows ({2}), and only the first is read: name one cell.":
     "{0} umfasst {1} Zeilen ({2}), und nur die erste wird gelesen: eine Zelle benennen.",
-  "Row {0} was put into the load table and has no load number: it is no load, and nothing typed there is used. Take the row out, or use a free load at the end of the table.":
-    "Zeile {0} wurde in die Lasttabelle eingefügt und hat keine Nummer: Sie ist keine Laststufe, und nichts, was dort steht, wird verwendet. Die Zeile löschen oder eine freie Laststufe am Ende der Tabelle verwenden.",
-  "Rows {0} and {1} of the load table both have the number {2}: they would share one load's readings. Take one out, or use a free load at the end of the table.":
-    "Die Zeilen {0} und {1} der Lasttabelle haben beide die Nummer {2}: Sie würden sich die Ablesungen einer Laststufe teilen. Eine löschen oder eine freie Laststufe am Ende der Tabelle verwenden.",
+  "{0} was put into the load table and has no load number: it is no load, and nothing typed there is used. Take it out, or use a free load at the end of the table.":
+    "{0} wurde in die Lasttabelle eingefügt und hat keine Nummer: Sie ist keine Laststufe, und nichts, was dort steht, wird verwendet. Sie löschen oder eine freie Laststufe am Ende der Tabelle verwenden.",
+  "{0} and {1} of the load table both have the number {2}: they would share one load's readings. Take one out, or use a free load at the end of the table.":
+    "{0} und {1} der Lasttabelle haben beide die Nummer {2}: Sie würden sich die Ablesungen einer Laststufe teilen. Eine löschen oder eine freie Laststufe am Ende der Tabelle verwenden.",
   "Row {0}": "Zeile {0}",
+  "Column {0}": "Spalte {0}",
   "Row {0} of the table of picks": "Zeile {0} der Tabelle der Festlegungen",
   "{0} of the picks by hand is unfinished and not used: it needs a load, a pick and a new value.":
     "{0} der Festlegungen von Hand ist unvollständig und wird nicht verwendet: Sie braucht eine Laststufe, eine Größe und einen neuen Wert.",
@@ -51,8 +52,8 @@ export const sheetCheck: Readonly<Record<string, string>> = {
   "Since data sheet {0}: {1}": "Seit Datenblatt {0}: {1}",
   "The sheet is of version {0}, and this add-in knows {1}: what is newer is not read. Update the add-in.":
     "Das Blatt hat die Version {0}, und dieses Add-in kennt {1}: Neueres wird nicht gelesen. Das Add-in aktualisieren.",
-  "{0} is a column: select its cells, one below the other, in one column.":
-    "{0} ist eine Spalte: ihre Zellen untereinander in einer Spalte auswählen.",
+  "{0} is a list: select its cells in one column, or in one row if the table lies on its side.":
+    "{0} ist eine Liste: ihre Zellen in einer Spalte auswählen, oder in einer Zeile, wenn die Tabelle auf der Seite liegt.",
   "{0} is one cell, and {1} holds {2} values: select one cell.":
     "{0} ist eine Zelle, und {1} enthält {2} Werte: eine Zelle auswählen.",
 };
