@@ -322,6 +322,30 @@ describe("naming cells", () => {
     expect(boxOf("A1:B2,D4")).toBeUndefined();
   });
 
+  test("a row for a column of a table that lies on its side; its lists must cover the same columns", () => {
+    expect(cellsToName("load_stress", box("B4:J4"), 9)).toEqual({ box: box("B4:J4") });
+    const placed = (name: string, address: string) => ({ name, scope: "sheet" as const, place: box(address) });
+    const level = [placed("load_number", "B3:J3"), placed("load_stress", "B4:J4"), placed("cv_chosen", "B9:J9")];
+    const said = (names: typeof level) =>
+      checkSheet(names, {})
+        .findings.map(({ sentence }) => english(sentence))
+        .filter((sentence) => sentence.includes("cover the same"));
+    expect(said(level)).toEqual([]);
+    expect(said([...level, placed("c_alpha", "B12:I12")])).toEqual([
+      expect.stringMatching(/c_alpha.* does not cover the same columns as .*\(B4:J4\): name the same of each\.$/),
+    ]);
+    expect(said([...level, placed("c_alpha", "B12:B20")])).toHaveLength(1);
+  });
+
+  test("a column that was put into a table on its side is no load, and the finding names the column", () => {
+    const names = [{ name: "load_number", scope: "sheet" as const, place: box("B3:E3") }];
+    const found = checkSheet(names, { load_number: [[1, "", 2, 2]] }).findings.map(({ sentence }) => english(sentence));
+    expect(found).toContainEqual(expect.stringMatching(/^Column C was put into the load table/));
+    expect(found).toContainEqual(
+      expect.stringMatching(/^Column D and Column E of the load table both have the number 2/),
+    );
+  });
+
   test("a name that leads to cells is not moved without `replace`", async () => {
     const { port, sheet } = await open();
     await expect(port.nameCells(sheet, "ring_mass", "Z300")).rejects.toThrow(/already at [A-Z]+\d+ and was left there/);
