@@ -41,7 +41,8 @@ export const check = {
   inserting: "Inserting the sheets…",
   inserted: (sheets: readonly string[]) => `Inserted: ${sheets.map((sheet) => `“${sheet}”`).join(", ")}.`,
   attach: "Name a cell",
-  attachHint: "Choose what it is, select its cell (or the cells of its column or row) on the sheet, then attach the name.",
+  attachHint:
+    "Choose what it is, select its cell (or the cells of its column or row) on the sheet, then attach the name.",
   name: "Name",
   missingGroup: "Not on the sheet",
   presentGroup: "On the sheet",
