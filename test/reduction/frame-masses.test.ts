@@ -51,6 +51,21 @@ test("the nearest combination is as near as any, by all subsets", () => {
   );
 });
 
+test("a mass on the hanger may be zero, not less; diameter and lever must be above zero", () => {
+  expect(must(hangingStress(0, 63.5, 10, 0.5))).toBeGreaterThan(0);
+  expect(hangingStress(-0.1, 63.5).ok).toBe(false);
+  expect(hangingStress(1, 0).ok).toBe(false);
+  expect(hangingStress(1, 63.5, 0).ok).toBe(false);
+});
+
+test("the combination hangs from the greatest mass, and a change names what goes on and what comes off", () => {
+  expect(must(nearestMasses(8, [1, 2, 5, 2])).masses).toEqual([5, 2, 1]);
+  expect(must(nearestMasses(1, Array<number>(40).fill(1)))).toEqual({ masses: [1], sum: 1 });
+  expect(must(nearestMasses(5, []))).toEqual({ masses: [], sum: 0 });
+  expect(changeOfMasses([5, 2, 2], [2, 1, 5])).toEqual({ on: [1], off: [2] });
+  expect(changeOfMasses([2, 2], [2, 2])).toEqual({ on: [], off: [] });
+});
+
 test("a mass of zero, and more masses than a frame has, are refused", () => {
   expect(nearestMasses(1, [1, 0]).ok).toBe(false);
   expect(nearestMasses(1, Array<number>(41).fill(1)).ok).toBe(false);
@@ -60,4 +75,7 @@ test("a mass of zero, and more masses than a frame has, are refused", () => {
 test("the stress of a load cell is its force over the area", () => {
   expect(must(cellStress(1250, 50, 0.5, 63.5))).toBeCloseTo(600 / ((Math.PI * 63.5 ** 2) / 4 / 1000), 9);
   expect(cellStress(40, 50, 0.5, 63.5).ok).toBe(false);
+  expect(cellStress(50, 50, 0.5, 63.5).ok).toBe(false);
+  expect(cellStress(60, 50, -0.5, 63.5).ok).toBe(false);
+  expect(cellStress(60, 50, 0.5, 0).ok).toBe(false);
 });

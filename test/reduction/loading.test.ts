@@ -43,6 +43,12 @@ describe("stress", () => {
   test("refuses a cap that is heavier than the load, and a missing lever ratio", () => {
     expect(refused(hangerMass(1, 63.5, 10, 0.5))).toMatch(/input: the cap and the ball/);
     expect(refused(hangerMass(100, 63.5, 0))).toMatch(/the lever ratio is blank or zero/);
+    expect(refused(hangerMass(0, 63.5))).toMatch(/the stress is blank or zero/);
+    expect(refused(hangerMass(100, 0))).toMatch(/the diameter is blank or zero/);
+    expect(refused(axialStress(100, 63.5, 0))).toMatch(/the lever ratio is blank or zero/);
+    // A cap as heavy as the load leaves nothing to hang.
+    const whole = value(hangerMass(100, 63.5));
+    expect(value(hangerMass(100, 63.5, 10, whole))).toBe(0);
   });
   test("refuses a force of zero", () =>
     expect(refused(axialStress(0, 50))).toMatch(/input: the force is blank or zero/));
@@ -92,6 +98,15 @@ describe("load schedule", () => {
     [{ first: 25, maximum: 1600, ratio: 0.001 }, /ratio of 0.001 needs \d+ loads/],
     [{ first: 25, maximum: 1600, unloadTo: 3200 }, /unload to \(3200\) must be .* less than the last load \(1600\)/],
     [{ first: 25, maximum: 1600, unloadTo: 25, unloadSteps: 2.5 }, /unloading steps is 2.5: enter a whole number/],
+    [{ first: 25, maximum: 1600, unloadTo: 25, unloadSteps: 0 }, /unloading steps is 0: enter a whole number/],
+    [{ first: 25, maximum: 1600, unloadTo: 25, unloadSteps: 101 }, /unloading steps is 101: enter a whole number/],
+    [{ first: 25, maximum: 1600, unloadTo: 1600 }, /unload to \(1600\) must be/],
+    [{ first: 25, maximum: 1600, unloadTo: 0 }, /unload to \(0\) must be greater than zero/],
+    [{ first: 0, maximum: 1600 }, /the first stress is blank or zero/],
+    [{ first: 25, maximum: 0 }, /the maximum stress is blank or zero/],
+    [{ first: 25, maximum: 1600, ratio: 0 }, /the load increment ratio is blank or zero/],
+    // 100 steps of 1 % and one load more.
+    [{ first: 1, maximum: 1.01 ** 100 * 1.001, ratio: 0.01 }, /ratio of 0.01 needs 101 loads/],
   ])("refuses %j", (given, message) => expect(refused(loadSchedule(given))).toMatch(message));
 });
 
@@ -117,6 +132,20 @@ describe("reading times", () => {
       }),
     );
   });
+  test("leaves out a clock time nearer to an end than a fifth", () => {
+    // 1.2 x 0.25 is 0.3, and 4 / 1.2 is 3.33.
+    expect(value(readingTimes(4, 0.21))).toEqual([0.21, 0.5, 1, 2, 4]);
+    expect(value(readingTimes(4.7, 0.2))).toEqual([0.2, 0.25, 0.5, 1, 2, 4.7]);
+    expect(value(readingTimes(4.8, 0.2))).toEqual([0.2, 0.25, 0.5, 1, 2, 4, 4.8]);
+  });
+  test("refuses times that are not in minutes, and an end that is blank", () => {
+    expect(value(readingTimes(1e7, 1e-4)).length).toBeGreaterThan(14);
+    expect(refused(readingTimes(1.01e7, 0.1))).toMatch(/reading times run from 0.0001 to 10,000,000 minutes/);
+    expect(refused(readingTimes(1440, 0.99e-4))).toMatch(/reading times run from/);
+    expect(refused(readingTimes(1440, 1440))).toMatch(/must be after the first/);
+    expect(refused(readingTimes(0))).toMatch(/the last time is blank or zero/);
+    expect(refused(readingTimes(1440, 0))).toMatch(/the first time is blank or zero/);
+  });
   test("refuses ends in the wrong order", () =>
     expect(refused(readingTimes(0.1, 1440))).toMatch(/last time \(0.1 min\) must be after the first \(1440 min\)/));
 });
@@ -125,6 +154,11 @@ describe("deformation", () => {
   test("works for a dial that rises and a dial that falls", () => {
     expect(value(deformations([100, 150, 140], 100, 0.01))).toEqual([0, 0.5, 0.4]);
     expect(value(deformations([5, 4.5, 4.75], 5, -1))).toEqual([-0, 0.5, 0.25]);
+  });
+  test("takes one division as one if no factor is given, and refuses a factor of zero", () => {
+    expect(value(deformations([5, 7], 5))).toEqual([0, 2]);
+    for (const factor of [0, NaN, Infinity])
+      expect(refused(deformations([5, 7], 5, factor))).toMatch(/^input: the factor is zero: enter the length/);
   });
   test("leaves a blank blank, and treats 0 from desktop Excel as a blank", () => {
     const blank = value(deformations([5, null, 4], 5, -1));
@@ -145,6 +179,9 @@ describe("strain", () => {
   test("refuses a deformation of more than the height", () => {
     expect(refused(strain(30, 25.4))).toMatch(/deformation \(30\) is not below the initial height \(25.4\)/);
     expect(refused(strain(1, 0))).toMatch(/initial height is blank or zero/);
+    for (const deformation of [25.4, -25.4]) expect(refused(strain(deformation, 25.4))).toMatch(/is not below/);
+    expect(value(strain(25.3, 25.4))).toBeLessThan(1);
+    expect(refused(strain(30, 25.4, 0.5))).toMatch(/deformation \(30 less 0.5 of apparatus\) is not below/);
   });
 });
 
