@@ -779,6 +779,16 @@ test("the table has at least fifty rows in order, each with a unique id and a ca
   }
 });
 
+/** An answer that compares numbers compares two, each with a name. */
+function expectTwoFigures({ compared }: ReturnType<typeof answerOf>): void {
+  if (!compared) return;
+  expect(compared).toHaveLength(2);
+  for (const { what, value } of compared) {
+    expect(what).not.toBe("");
+    expect(Number.isFinite(value)).toBe(true);
+  }
+}
+
 describe.each(Object.entries(CASES))("%s", (id, { pass, fail, needs, previous }) => {
   const { severity } = CHECKS.find((check) => check.id === id)!;
 
@@ -786,13 +796,14 @@ describe.each(Object.entries(CASES))("%s", (id, { pass, fail, needs, previous })
     const answer = answerOf(id, withValues(base, pass ?? {}), previous);
     expect([answer.status, answer.sentence]).toEqual(["pass", answer.sentence]);
     expect(answer.sentence.length).toBeGreaterThan(10);
+    expectTwoFigures(answer);
   });
 
   test.each(fail)("does not pass a record that is wrong: %j", (changes, status, sentence) => {
     const answer = answerOf(id, withValues(base, changes), previous);
     expect([answer.status, answer.sentence]).toEqual([status, expect.stringMatching(sentence)]);
     expect(JSON.stringify(answer)).not.toMatch(/NaN|undefined|null/);
-    for (const { value } of answer.compared ?? []) expect(Number.isFinite(value)).toBe(true);
+    expectTwoFigures(answer);
   });
 
   test("gives no answer graver than its stated severity", () => {
