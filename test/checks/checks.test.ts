@@ -101,6 +101,30 @@ const STIFF = [
   [100, 0.569],
 ] as const;
 
+/** First loading to 800 with a bend at 100, and the loads after it. */
+const bent = (Cc: number, ...after: readonly (readonly [stress: number, e: number])[]) => {
+  const e = (stress: number) => 2.4 - 0.05 * Math.log10(stress / 12.5) - Cc * Math.max(0, Math.log10(stress / 100));
+  return [...[12.5, 25, 50, 100, 200, 400, 800].map((stress) => [stress, e(stress)] as const), ...after];
+};
+/** A virgin line through two points. */
+const TWO_VIRGIN = bent(0).map(
+  ([stress, e]) => [stress, stress > 400 ? e - 0.3 : stress > 200 ? e - 0.08 : e] as const,
+);
+/** Curves so soft that CR is above 0.6, and Cc above 3. */
+const SOFT = bent(1.7);
+const PEAT = bent(3.2).map(([stress, e]) => [stress, e + 3] as const);
+/** A loop from 800 to 100 with a slope, and an unloading from 1600 with another. */
+const unloaded = (Cr: number, Cs: number) =>
+  bent(
+    0.45,
+    ...[200, 100].map((stress) => [stress, 1.9 + Cr * Math.log10(800 / stress)] as const),
+    [800, 1.9],
+    [1600, 1.75],
+    ...[400, 100].map((stress) => [stress, 1.75 + Cs * Math.log10(1600 / stress)] as const),
+  );
+const SWELLS = unloaded(0.05, 0.2);
+const STIFF_LOOP = unloaded(0.005, 0.005);
+
 /** Cells that a report needs and that the demonstration leaves blank. */
 const REPORTED: Changes = {
   laboratory: "Invented laboratory",
@@ -179,6 +203,12 @@ const CASES: Readonly<Record<string, Case>> = {
         "stop",
         /Initial height \(initial_height\).*more than 2 %/,
       ],
+      [
+        { register_source: "register", registered_height: 25.2 },
+        "explain",
+        /Initial height \(initial_height\): .*they differ by 0.7937 %, more than 0.5 %/,
+      ],
+      [{ register_source: "register", registered_diameter: 62 }, "stop", /Diameter .*more than 2 %/],
     ],
     needs: [[], /what one person types twice is not compared/],
   },
@@ -211,6 +241,8 @@ const CASES: Readonly<Record<string, Case>> = {
   Q13: {
     fail: [
       [{ ring_and_dry: 74 }, "stop", /not more than Mass of the ring \(ring_mass\) 74.36 g/],
+      [{ ring_and_wet_before: 160 }, "stop", /160 g is not more than Ring \+ dry soil \(ring_and_dry\) 163.66 g/],
+      [{ ring_and_wet_after: 163.66 }, "stop", /163.66 g is not more than Ring \+ dry soil .*may be swapped/],
       [{ tin_and_dry: [50, 45, 40] }, "stop", /tin 1: the wet mass \(48.62\) is less than the dry mass \(50\)/],
     ],
     needs: [["ring_mass", "ring_and_dry", "tin_and_dry"], /two masses/],
@@ -487,11 +519,20 @@ const CASES: Readonly<Record<string, Case>> = {
         /from the mean of the loads is 4.\d+ C, above 4 C/,
       ],
       [{ load_temperature: loads.map(() => 12) }, "explain", /lowest temperature is 12 C, below 15 C/],
+      [{ load_temperature: loads.map(() => 29) }, "explain", /highest temperature is 29 C, above 28 C/],
+      [
+        { load_temperature: loads.map((_, i) => (i ? 24 : 19)) },
+        "explain",
+        /from the mean of the loads is 4.\d+ C, above 4 C/,
+      ],
     ],
     needs: [["load_temperature"], /temperature of the loads/],
   },
   Q44: {
-    fail: [[stresses((s, load) => (load <= 6 ? s : "")), "explain", /is 3.\d+, below 4: load further/]],
+    fail: [
+      [stresses((s, load) => (load <= 6 ? s : "")), "explain", /is 3.\d+, below 4: load further/],
+      [typedCurve(TWO_VIRGIN), "explain", /points on the virgin line is 2, below 3/],
+    ],
     needs: [["load_stress", ...allReadings], /the loads/],
   },
   Q45: {
@@ -512,11 +553,19 @@ const CASES: Readonly<Record<string, Case>> = {
     needs: [["load_stress", ...allReadings], /the loads/],
   },
   Q48: {
-    fail: [[typedCurve(ROUNDED), "explain", /Cr over Cc is 0.\d+, above 0.25/]],
+    fail: [
+      [typedCurve(ROUNDED), "explain", /Cr over Cc is 0.\d+, above 0.25/],
+      [typedCurve(SWELLS), "explain", /the greater over the lesser of Cs and Cr is 4.\d+, above 2: unloading/],
+      [typedCurve(STIFF_LOOP), "explain", /Cr over Cc is 0.00\d+, below 0.02: look at where/],
+    ],
     needs: [["load_stress", ...allReadings], /the loads/],
   },
   Q49: {
-    fail: [[typedCurve(STIFF), "explain", /compression index Cc is 0.0\d+, below 0.05/]],
+    fail: [
+      [typedCurve(STIFF), "explain", /compression index Cc is 0.0\d+, below 0.05/],
+      [typedCurve(SOFT), "explain", /compression ratio CR is 0.7\d*, above 0.6: check the strains/],
+      [typedCurve(PEAT), "explain", /compression index Cc is 3.\d+, above 3/],
+    ],
     needs: [["load_stress", ...allReadings], /the loads/],
   },
   Q50: {
@@ -577,6 +626,11 @@ const CASES: Readonly<Record<string, Case>> = {
         series(1, (reading) => 2 * 400 - 3 * (reading - 400) - 400),
         "explain",
         /swell on wetting .* is \d.\d+ %, above 1 %: say so in Test remarks/,
+      ],
+      [
+        { ...wettedUnder(12.5), ...series(2, (reading, i) => reading + 200 * Math.min(i, 1)) },
+        "explain",
+        /strain on wetting \(load 2.*\) is \d.\d+ %, above 1 %: say so in Test remarks/,
       ],
     ],
     needs: [["load_mark"], /no load is marked/],
@@ -666,6 +720,11 @@ const CASES: Readonly<Record<string, Case>> = {
         "stop",
         /no reason or no name for: cv of load 3/,
       ],
+      [
+        { override_of: ["cv of load 3"], override_reason: ["poor early readings"], override_by: [""] },
+        "stop",
+        /no reason or no name for: cv of load 3/,
+      ],
     ],
     needs: null,
   },
@@ -679,6 +738,7 @@ const CASES: Readonly<Record<string, Case>> = {
       [{ plastic_limit: 0.7 }, "stop", /Liquid limit \(liquid_limit\) is 62 %, .* 70 %: the two may be swapped/],
       [{ fines_content: 0.3 }, "stop", /Fines .* is 30 %, Clay .* 48 %: the two may be swapped/],
       [{ plastic_limit: 0.6 }, "explain", /liquidity index is -\d.*are limits and water content of the same soil/],
+      [{ liquid_limit: 0.2, plastic_limit: 0.1 }, "explain", /liquidity index is 4.\d+, above 3/],
     ],
     needs: [["liquid_limit", "fines_content"], /Liquid limit \(liquid_limit\) and Plastic limit/],
   },
