@@ -52,6 +52,8 @@ const shared = {
   transform,
   transformIgnorePatterns,
   sandboxInjectedGlobals,
+  // The copies of the tree in which `npm run mutation` works.
+  modulePathIgnorePatterns: ["<rootDir>/reports/"],
 };
 
 export default {

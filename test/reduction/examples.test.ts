@@ -118,7 +118,10 @@ function expectAgree(result: unknown, written: unknown): void {
   for (const [key, value] of Object.entries(written)) expectAgree(result[key], value);
 }
 
-test("every function of the reduction that other folders import has an example", () => {
+// In the sources that `npm run mutation` changes, some comments lie elsewhere.
+const unlessChanged = "__stryker__" in globalThis ? test.skip : test;
+
+unlessChanged("every function of the reduction that other folders import has an example", () => {
   const taken = takenElsewhere();
   const without = FUNCTIONS.filter(({ file, name, examples }) => taken.has(`${file} ${name}`) && !examples.length);
   expect(without.map(({ file, name }) => `${path.relative(REDUCTION, file)}: ${name}`)).toEqual([]);
