@@ -7,6 +7,7 @@ import { demoTest } from "../../src/datasheet/demo-test";
 import { readRecord, type NamedValues } from "../../src/record/record";
 import { reduced } from "../../src/record/reduced-test";
 import { CHECKS, runChecks, unknownThresholds, type Status } from "../../src/checks";
+import { differing } from "../../src/checks/questions/record";
 import type { CellValue } from "../../src/workbook/port";
 import { namedValues, withoutNames, withValues } from "../datasheet/read-sheet";
 import { english, joined } from "../../src/reduction/message";
@@ -923,6 +924,36 @@ describe("a test whose loads stay until the end of primary", () => {
     });
     // If the sheet nevertheless shows a C alpha, the load must have its tail.
     expect(ask("Q31", ended).status).toBe("explain");
+  });
+});
+
+describe("results that were overwritten", () => {
+  const OF_TEST = [
+    ...["dry_mass", "solids_height", "water_content_trimmings", "water_content_initial", "water_content_final"],
+    ...["density_initial", "dry_density_initial", "void_ratio_initial", "saturation_initial", "final_height"],
+    ...["void_ratio_final", "saturation_final", "preconsolidation_stress", "compression_index"],
+    ...["recompression_index", "swelling_index"],
+  ];
+  const OF_LOADS = [
+    ...["corrected_deformation", "strain_end", "height_end", "void_ratio_end", "height_middle", "height_middle_root"],
+    ...["cv_log_time", "cv_root_time", "log_d0", "log_d50", "log_d100", "log_t50", "log_t100", "tail_slope"],
+    ...["root_d0", "root_d90", "root_d100", "root_t90"],
+  ];
+  const numberIn = (name: string, row: number): number => Number(base[name]?.[row]?.[0]);
+  /** A share more than the sheet shows, of the results of the test and of load 5. */
+  const changed = (share: number): Changes =>
+    Object.fromEntries([
+      ...OF_TEST.map((name) => [name, numberIn(name, 0) * (1 + share)]),
+      ...OF_LOADS.map((name) => [name, ["", "", "", "", numberIn(name, 4) * (1 + share)]]),
+    ]);
+
+  test("each of them is named, with its load, if it is a millionth off", () => {
+    for (const name of OF_TEST) expect([name, numberIn(name, 0) > 0]).toEqual([name, true]);
+    for (const name of OF_LOADS) expect([name, numberIn(name, 4) > 0]).toEqual([name, true]);
+    const found = differing(readRecord(withValues(base, changed(1.1e-6))));
+    expect(found.map(({ name }) => name).sort()).toEqual([...OF_TEST, ...OF_LOADS].sort());
+    for (const { name, load } of found) expect([name, load]).toEqual([name, OF_LOADS.includes(name) ? 5 : undefined]);
+    expect(differing(readRecord(withValues(base, changed(0.9e-6))))).toEqual([]);
   });
 });
 
