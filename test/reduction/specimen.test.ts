@@ -210,6 +210,24 @@ describe("refusals name the two entries and the remedy", () => {
     expect(ok(saturation(0.3, 5, 0.8))).toBe(false);
   });
 
+  test("name the first measurement of a single step that is blank", () => {
+    const reason = (outcome: Outcome<number>): string => (outcome.ok ? "" : english(outcome.reason));
+    expect(reason(solidsHeight(0, 2.7, 63.5))).toMatch(/^the dry mass is blank/);
+    expect(reason(solidsHeight(100, 0, 63.5))).toMatch(/^the specific gravity is blank/);
+    expect(reason(solidsHeight(100, 2.7, 0))).toMatch(/^the diameter is blank/);
+    expect(reason(solidsHeight(100, 2.7, 63.5, 0))).toMatch(/^the water density is blank/);
+    expect(reason(waterContent(0, 60))).toMatch(/^the wet mass is blank/);
+    expect(reason(waterContent(60, 0))).toMatch(/^the dry mass is blank/);
+    expect(reason(voidRatio(0, 10))).toMatch(/^the height is blank/);
+    expect(reason(voidRatio(10, 0))).toMatch(/^the height of solids is blank/);
+    expect(reason(voidRatioAtStrain(0.1, 0))).toMatch(/^the initial void ratio is blank/);
+    expect(reason(saturation(0, 2.7, 0.8))).toMatch(/^the water content is blank/);
+    expect(reason(saturation(0.3, 0, 0.8))).toMatch(/^the specific gravity is blank/);
+    expect(reason(saturation(0.3, 2.7, 0))).toMatch(/^the void ratio is blank/);
+    expect(reason(density(100, 0, 20))).toMatch(/^the diameter is blank/);
+    expect(reason(density(100, 63.5, 0))).toMatch(/^the height is blank/);
+  });
+
   test("give the specific gravity in kg/m3 as a ratio, where it can be one", () => {
     const hint = (Gs: number): boolean => /kg\/m3/.test(remarks({ Gs }));
     expect([1199, 1200, 4500, 4501].map(hint)).toEqual([false, true, true, false]);

@@ -1,5 +1,5 @@
 import fc from "../../properties";
-import { intrinsic, intrinsicLine } from "../../../src/reduction/curve/intrinsic";
+import { intrinsic, intrinsicLine, sedimentationLine } from "../../../src/reduction/curve/intrinsic";
 import { english } from "../../../src/reduction/message";
 import { inEnglish } from "../../in-english";
 
@@ -58,4 +58,9 @@ test("within the correlation a greater liquid limit gives more voids and more co
       expect(intrinsicLine(stress + 1)).toBeLessThan(intrinsicLine(stress));
     }),
   );
+});
+
+test("the sedimentation line has the void index of the intrinsic line at a fifth of the stress", () => {
+  expect(sedimentationLine(500)).toBe(intrinsicLine(100));
+  expect(sedimentationLine(500)).toBeCloseTo(0, 12);
 });
