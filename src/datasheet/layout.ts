@@ -61,8 +61,13 @@ const startValue = (field: Pick<Field, "value">, system: System): CellValue | un
   typeof field.value === "object" ? field.value[system] : field.value;
 
 /** The number format of a field. A text that a person types stays text: "12-3" must not become a date. */
-const formatFor = (field: Pick<Field, "measure" | "kind" | "choices"> | Column, system: System): string | undefined =>
-  field.measure === "text" && field.kind === "input" && !field.choices ? "@" : formatOf(field.measure, system);
+const formatFor = (
+  field: Pick<Field, "measure" | "kind" | "choices" | "takesFormula"> | Column,
+  system: System,
+): string | undefined =>
+  field.measure === "text" && field.kind === "input" && !field.choices && !field.takesFormula
+    ? "@"
+    : formatOf(field.measure, system);
 
 /** Places a heading across the columns. */
 function placeBand(draft: Draft, row: number, col: number, cols: number, title: string): void {

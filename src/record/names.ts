@@ -92,6 +92,9 @@ export const WORDS = [
   "time_procedure",
   "preconsolidation_method",
   "register_mode",
+  "deflection_set",
+  "deflection_set_frame",
+  "deflection_set_due",
   "wetting_reference",
   "swelling_method",
 ] as const;

@@ -128,6 +128,24 @@ export const DEFLECTION: Table = {
   ],
 };
 
+/** The set of the register that the table comes from. */
+export const DEFLECTION_SET: readonly Field[] = [
+  text(
+    "deflection_set",
+    "Deflection set",
+    "Number of the set in the register, for the frame, disks and papers of this test.",
+  ),
+  {
+    ...text(
+      "deflection_set_frame",
+      "  frame of the set",
+      "The load frame that the set was made with: it is compared with that of the test.",
+    ),
+    takesFormula: true,
+  },
+  date("deflection_set_due", "  calibration due"),
+];
+
 /** Frozen values follow no register, so nothing is told. */
 export const FROZEN_STATE = '=""';
 

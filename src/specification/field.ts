@@ -24,6 +24,8 @@ export interface Field {
   readonly limits?: Limits | ((loads: number) => Limits);
   /** The number of lines of text that the cell has room for, if it is more than one. */
   readonly lines?: number;
+  /** True if a formula may stand in an input for a text: its cell has no format of text, in which a formula stays a text. */
+  readonly takesFormula?: boolean;
 }
 
 /**

@@ -47,7 +47,8 @@ function ofColumn(column: Column): string {
   const cells = `{${column.name}}`;
   const limits = limitsIn(column);
   const outside = within(cells, limits).map((one) => `(${one})`);
-  const isText = `ISTEXT(${cells})`;
+  // A formula of the register shows "" in the rows that its set does not have.
+  const isText = `ISTEXT(${cells})*(${cells}<>"")`;
   // The reader of saved files drops brackets that change nothing: they would not come back the same.
   const isWrong = outside.length > 0 ? `(${isText}+ISNUMBER(${cells})*(1-${outside.join("*")}))` : isText;
   const row = `SUMPRODUCT(MAX(${isWrong}*ROW(${cells})))`;

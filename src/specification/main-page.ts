@@ -5,7 +5,7 @@
 import type { Part } from "./field";
 import { ADOPTED_TABLE } from "./adopted";
 import { ADOPTED_CV_TABLE } from "./adopted-cv";
-import { APPARATUS, DEFLECTION, SEATING_DEFLECTION } from "./apparatus";
+import { APPARATUS, DEFLECTION, DEFLECTION_SET, SEATING_DEFLECTION } from "./apparatus";
 import { CHOICES } from "./choices";
 import { CLASSIFICATION } from "./classification";
 import { DESIGN } from "./design";
@@ -52,7 +52,7 @@ export const FORM: readonly Section[] = [
     title: "Apparatus deflection",
     labelColumns: 3,
     textColumns: 2,
-    panels: [[DEFLECTION], SEATING_DEFLECTION],
+    panels: [[DEFLECTION], SEATING_DEFLECTION, DEFLECTION_SET],
     newPage: true,
   },
   { title: "Classification of the soil", labelColumns: 3, textColumns: 2, panels: CLASSIFICATION, firstPanel: 1 },

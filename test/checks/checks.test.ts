@@ -507,6 +507,7 @@ const CASES: Readonly<Record<string, Case>> = {
         "stop",
         /frame_calibration_due\): due on 2031-03-10, before the test ended on 2031-03-19/,
       ],
+      [{ deflection_set_due: day("2031-03-10") }, "stop", /deflection_set_due\): due on 2031-03-10, before the test/],
     ],
     needs: [["dial_calibration_due", "frame_calibration_due", "balance_calibration_due"], /dial_calibration_due/],
   },
@@ -811,6 +812,17 @@ const CASES: Readonly<Record<string, Case>> = {
       ],
     ],
     needs: null,
+  },
+  Q74: {
+    pass: { frame_number: "LF-2", deflection_set: "D-1", deflection_set_frame: "lf-2" },
+    fail: [
+      [
+        { frame_number: "LF-2", deflection_set: "D-1", deflection_set_frame: "LF-3" },
+        "stop",
+        /^the deflection set D-1 was made with the frame LF-3, the test with the frame LF-2: take a set of this frame/,
+      ],
+    ],
+    needs: [["deflection_set_frame"], /Frame of the set|frame of the set/],
   },
 };
 

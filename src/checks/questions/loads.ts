@@ -98,8 +98,8 @@ export const loadQuestions = (): Readonly<Record<string, Question>> => ({
     basis: COMMON,
   },
   Q42: {
-    question: say`Were dial, frame and balance in calibration throughout the test?`,
-    about: ["dial_calibration_due", "frame_calibration_due", "balance_calibration_due"],
+    question: say`Were dial, frame, balance and deflection set in calibration throughout the test?`,
+    about: ["dial_calibration_due", "frame_calibration_due", "balance_calibration_due", "deflection_set_due"],
     severity: "stop",
     basis: say`ISO/IEC 17025 (equipment), from memory; common practice`,
   },
@@ -109,6 +109,12 @@ export const loadQuestions = (): Readonly<Record<string, Question>> => ({
     severity: "explain",
     basis: say`ASTM D2435 and BS 1377-5: 4 C either way, from memory; common practice`,
     units: { drift: "C either way of the mean", explain_below: "C", explain_above: "C" },
+  },
+  Q74: {
+    question: say`Was the deflection set made with the frame of the test?`,
+    about: ["deflection_set_frame", "frame_number", "deflection_set"],
+    severity: "stop",
+    basis: COMMON,
   },
 });
 
@@ -350,7 +356,12 @@ export const LOAD_CHECKS = [
     limits: {},
     ask: ({ record }) => {
       const end = record.words.date_ended ?? record.words.date_started;
-      const due = ["dial_calibration_due", "frame_calibration_due", "balance_calibration_due"] as const;
+      const due = [
+        "dial_calibration_due",
+        "frame_calibration_due",
+        "balance_calibration_due",
+        "deflection_set_due",
+      ] as const;
       const known = due.filter((name) => record.words[name] !== undefined);
       if (end === undefined) return cannotAsk(say`it needs ${cellNamed("date_ended")}`);
       if (known.length === 0) return cannotAsk(say`it needs ${listed(due.map(nameOf))}`);
@@ -413,6 +424,25 @@ export const LOAD_CHECKS = [
           ),
         ].map((answer) => ({ load: say`temperature`, answer })),
       );
+    },
+  }),
+  check({
+    id: "Q74",
+    limits: {},
+    ask: ({ record: { words } }) => {
+      const { deflection_set_frame: ofSet, frame_number: ofTest, deflection_set: set } = words;
+      if (ofSet === undefined || ofTest === undefined)
+        return cannotAsk(say`it needs ${listed([cellNamed("deflection_set_frame"), cellNamed("frame_number")])}`);
+      const called = verbatim(set ?? "");
+      return ofSet.toLowerCase() === ofTest.toLowerCase()
+        ? {
+            status: "pass",
+            sentence: say`the deflection set ${called} was made with the frame ${verbatim(ofTest)} of the test`,
+          }
+        : {
+            status: "stop",
+            sentence: say`the deflection set ${called} was made with the frame ${verbatim(ofSet)}, the test with the frame ${verbatim(ofTest)}: take a set of this frame`,
+          };
     },
   }),
 ];

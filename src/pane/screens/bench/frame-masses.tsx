@@ -1,7 +1,8 @@
 /** The masses of the frame: which of them hang for this load and the next, and the stress that they give. */
 import { Button, Field, Input, Text } from "@fluentui/react-components";
 import { useState } from "react";
-import { readRegister, REGISTER_MARK, REGISTER_NAMES, REGISTER_UNIT } from "../../../record/register";
+import { readRegister, REGISTER_MARK, REGISTER_NAMES } from "../../../record/register";
+import { REGISTER_UNIT } from "../../../record/register-cells";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { inSheetStress } from "../../../record/reduced-test";
 import { changeOfMasses, hangingStress, nearestMasses, type Combination } from "../../../reduction/frame-masses";

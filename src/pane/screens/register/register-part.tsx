@@ -1,36 +1,39 @@
-/** Inserts a blank register of equipment, and copies its values for the current test to the data sheet. */
-import { Button, Checkbox, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
-import { useMemo, useState } from "react";
+/**
+ * Inserts a blank register of equipment, copies its values, or those of a firm's file, for the current test to the data
+ * sheet, and adds a deflection set from a run on a disk.
+ */
+import { Button, Text } from "@fluentui/react-components";
+import { useId, useMemo, useState } from "react";
 import { registerSheet } from "../../../datasheet/register-sheet";
-import { boxesByName } from "../../../record/places";
+import { asTyped } from "../../../reduction/message";
+import { cellBeside } from "../../../record/places";
 import {
-  liveFormula,
-  liveState,
   lookupsOf,
+  NUMBER_CELLS,
   readRegister,
   REGISTER_MARK,
-  REGISTER_NAMES,
-  REGISTER_UNIT,
+  type Equipment,
   type Lookup,
-  type TakenCell,
 } from "../../../record/register";
-import { isoDay, localDayNumber } from "../../../workbook/day-number";
-import { FROZEN_STATE, REGISTER_MODES } from "../../../specification/apparatus";
-import type { CellContent, CellValue, Looked, WorkbookPort } from "../../../workbook/port";
+import { readSets } from "../../../record/register-sets";
+import { WorkbookError, type Looked, type WorkbookPort } from "../../../workbook/port";
 import { useTest } from "../../live/use-test";
 import type { Want } from "../../live/want";
 import type { Reading } from "../../live/workbook-store";
 import { text } from "../../text";
-import { readingText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
-import { choosing } from "../../ui/choosing";
+import { FileButton } from "../../ui/file-button";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
-import { useStyles } from "../../ui/styles";
+import { cellsToTake, modeOf, type Mode } from "./cells-to-take";
+import { DiskRun } from "./disk-run";
+import { cellsOfSet, type NewSet } from "./new-set";
+import { Offered } from "./offered";
+import { READ_NAMES, registerOfFile, sinceTaken, type RegisterSource } from "./source";
 
 const words = text.register;
 
-const REGISTER: Want = { beside: [{ mark: REGISTER_MARK, names: [...REGISTER_NAMES, REGISTER_UNIT] }] };
+const REGISTER: Want = { beside: [{ mark: REGISTER_MARK, names: READ_NAMES, places: true }] };
 
 interface Told {
   readonly intent: "success" | "error";
@@ -40,115 +43,42 @@ interface Told {
 const registersIn = ({ beside }: Reading): readonly Looked[] =>
   beside.filter(({ values }) => values[REGISTER_MARK] !== undefined);
 
-/** A value of the register or of the sheet as a text; days are written as dates. */
-const shown = (cell: TakenCell, value: CellValue): string =>
-  typeof value !== "number" ? String(value) : cell.endsWith("_due") ? isoDay(value) : readingText(value);
+/** What a file says of the values that the sheet took from it before. */
+function SinceTaken({ source, said }: { readonly source: RegisterSource; readonly said: string | undefined }) {
+  const since = sinceTaken(source, said);
+  if (!since) return null;
+  return since.isSame ? (
+    <Text block>{words.fileSame(source.called, since.day)}</Text>
+  ) : (
+    <Notice intent="warning">{words.fileChanged(source.called, since.day)}</Notice>
+  );
+}
 
-type Mode = (typeof REGISTER_MODES)[number];
-
-interface OfferedProps {
-  readonly lines: readonly Lookup[];
+interface TestInRegisterProps {
+  readonly reading: Reading;
+  readonly source: RegisterSource;
   readonly busy: boolean;
-  /** How the sheet has the values of the register; undefined if it has no cell for the choice. */
-  readonly mode: Mode | undefined;
   readonly onTake: (lines: readonly Lookup[], mode: Mode) => void;
 }
 
-/**
- * Offers the values that the sheet does not have yet. Values for blank cells are selected; the person can select the
- * others.
- */
-function Offered({ lines, busy, mode: held, onTake }: OfferedProps) {
-  const styles = useStyles();
-  const [changed, setChanged] = useState<ReadonlyMap<TakenCell, boolean>>(new Map());
-  const [wanted, setWanted] = useState<Mode>();
-  const mode = wanted ?? held ?? "frozen";
-  // Values that are the register's already are written again if they become formulas, or constants.
-  const isOther = held !== undefined && mode !== held;
-  const open = lines.filter(({ state }) => isOther || state !== "same");
-  const isChosen = ({ cell, state }: Lookup): boolean => changed.get(cell) ?? state !== "differs";
-  const chosen = open.filter(isChosen);
-  return (
-    <>
-      {held !== undefined && (
-        <Field label={words.mode} hint={words.modeHints[mode]}>
-          <RadioGroup value={mode} onChange={choosing<Mode>(setWanted)}>
-            {REGISTER_MODES.map((one) => (
-              <Radio key={one} value={one} label={words.modes[one]} />
-            ))}
-          </RadioGroup>
-        </Field>
-      )}
-      {open.length < lines.length && <Text block>{words.same(lines.length - open.length)}</Text>}
-      {open.map((line) => (
-        <Checkbox
-          key={line.cell}
-          checked={isChosen(line)}
-          label={
-            words.line(words.cells[line.cell], shown(line.cell, line.registered)) +
-            (line.state === "differs" ? ` ${words.instead(shown(line.cell, line.held))}` : "")
-          }
-          onChange={(_, { checked }) => setChanged((before) => new Map(before).set(line.cell, checked === true))}
-        />
-      ))}
-      {open.length > 0 && (
-        <div>
-          <Button disabled={busy || chosen.length === 0} onClick={() => onTake(chosen, mode)}>
-            {words.take}
-          </Button>
-        </div>
-      )}
-      <Text block size={200} className={styles.quiet}>
-        {words.measured}
-      </Text>
-    </>
-  );
-}
-
-/** How a sheet has the values of the register; undefined if it has no cell for the choice. */
-const modeOf = ({ record }: Reading): Mode | undefined =>
-  record.missing.includes("register_mode") ? undefined : record.words.register_mode === "live" ? "live" : "frozen";
-
-/** The cells to write: constants or formulas, the choice, and where the values come from. */
-function cellsToTake(reading: Reading, register: string, lines: readonly Lookup[], mode: Mode): CellContent[] {
-  const boxes = boxesByName(reading.names);
-  const day = isoDay(localDayNumber(new Date()));
-  const kinds = [...new Set(lines.map(({ kind }) => kind))];
-  const at = (name: string, content: { formula: string } | { value: CellValue }): CellContent[] => {
-    const box = boxes.get(name);
-    return box && !reading.record.missing.includes(name) ? [{ row: box.row, col: box.col, ...content }] : [];
-  };
-  return [
-    ...lines.flatMap((line) =>
-      at(
-        line.cell,
-        mode === "live" ? { formula: liveFormula(register, line, line.registered) } : { value: line.registered },
-      ),
-    ),
-    ...at("register_mode", { value: mode }),
-    ...at("register_source", { value: words.takenFrom(register, day) }),
-    ...at("register_state", { formula: mode === "live" ? liveState(register, kinds) : FROZEN_STATE }),
-  ];
-}
-
 /** The values of the register for one test, and the equipment of the test that the register does not contain. */
-function TestInRegister(
-  props: Omit<OfferedProps, "lines" | "mode"> & { readonly reading: Reading; readonly register: Looked },
-) {
-  const { reading, register, busy, onTake } = props;
-  const items = useMemo(() => readRegister(register.values), [register]);
+function TestInRegister({ reading, source, busy, onTake }: TestInRegisterProps) {
+  const { values: registered } = source;
+  const items = useMemo(() => readRegister(registered), [registered]);
   const lookups = useMemo(
-    () => items && lookupsOf(reading.record, reading.values, items),
-    [items, reading.record, reading.values],
+    () => items && lookupsOf(reading.record, reading.values, items, readSets(registered)),
+    [items, registered, reading.record, reading.values],
   );
-  if (!lookups) return <Notice intent="warning">{words.noUnit(register.sheet)}</Notice>;
-  const { lines, unknown, repeated } = lookups;
+  if (!lookups) return <Notice intent="warning">{words.noUnit(source.called)}</Notice>;
+  const { lines, unknown, repeated, withoutTable } = lookups;
+  const cellOf = (kind: Equipment) => cellBeside(reading.names, NUMBER_CELLS[kind]);
   return (
     <>
+      <SinceTaken source={source} said={reading.record.registerSource} />
       {lines.length + unknown.length === 0 && <Text block>{words.nothing}</Text>}
       {unknown.map(({ kind, number }) => (
         <Notice key={kind} intent="warning">
-          {words.unknown(words.kinds[kind], number)}
+          {words.unknown(words.kinds[kind], number, cellOf(kind))}
         </Notice>
       ))}
       {repeated.map(({ kind, number }) => (
@@ -156,7 +86,10 @@ function TestInRegister(
           {words.repeated(words.kinds[kind], number)}
         </Text>
       ))}
-      {lines.length > 0 && <Offered lines={lines} busy={busy} mode={modeOf(reading)} onTake={onTake} />}
+      {withoutTable !== undefined && <Notice intent="warning">{words.withoutTable(withoutTable)}</Notice>}
+      {lines.length > 0 && (
+        <Offered lines={lines} busy={busy} mode={modeOf(reading)} isFile={source.hash !== undefined} onTake={onTake} />
+      )}
     </>
   );
 }
@@ -177,10 +110,13 @@ export function RegisterPart({ port }: { readonly port: WorkbookPort }) {
 
 function OpenRegister({ port }: { readonly port: WorkbookPort }) {
   const { reading, again } = useTest(REGISTER);
+  const hint = useId();
   const [told, setTold] = useState<Told>();
   const [busy, setBusy] = useState(false);
+  const [file, setFile] = useState<RegisterSource>();
   const registers = reading ? registersIn(reading) : [];
   const register = registers[0];
+  const source = file ?? (register && { called: register.sheet, values: register.values });
 
   const run = async (work: () => Promise<string>): Promise<void> => {
     setBusy(true);
@@ -196,35 +132,79 @@ function OpenRegister({ port }: { readonly port: WorkbookPort }) {
     const system = reading?.record.words.length_unit === "in" ? "US" : "SI";
     return words.inserted(await port.insertSheet(registerSheet(system)));
   };
-  const take = async (from: string, lines: readonly Lookup[], mode: Mode): Promise<string> => {
+  const take = async (from: RegisterSource, lines: readonly Lookup[], mode: Mode): Promise<string> => {
     if (!reading) return "";
-    await port.writeCells(reading.sheet, cellsToTake(reading, from, lines, mode), true);
+    const cells = cellsToTake(reading, from, lines, mode);
+    await port.writeCells(reading.sheet, cells, true);
     return mode === "live" ? words.takenLive(reading.sheet, lines.length) : words.taken(reading.sheet, lines.length);
+  };
+  const readFile = async (chosen: File): Promise<string> => {
+    const found = await registerOfFile(chosen);
+    setFile(found);
+    return words.fileRead(found.called);
+  };
+  const writeSet = async (into: Looked, set: NewSet): Promise<string> => {
+    const cells = cellsOfSet(into, set);
+    if (typeof cells === "string") throw new WorkbookError(asTyped(words.set.refused[cells]));
+    await port.writeCells(into.sheet, cells);
+    return words.set.written(set.number.trim(), into.sheet, set.rows.length);
   };
 
   return (
-    <Step title={words.heading}>
-      <Text>{words.purpose}</Text>
-      {told && <Notice intent={told.intent}>{told.sentence}</Notice>}
-      {registers.length > 1 && register && <Text block>{words.several(register.sheet)}</Text>}
-      {reading && register ? (
-        <TestInRegister
-          key={reading.id}
-          reading={reading}
-          register={register}
-          busy={busy}
-          onTake={(lines, mode) => void run(() => take(register.sheet, lines, mode))}
-        />
-      ) : (
-        <>
+    <>
+      <Step title={words.heading}>
+        <Text>{words.purpose}</Text>
+        {told && <Notice intent={told.intent}>{told.sentence}</Notice>}
+        {!file && registers.length > 1 && register && <Text block>{words.several(register.sheet)}</Text>}
+        {reading && source ? (
+          <TestInRegister
+            key={`${reading.id} ${source.hash ?? ""}`}
+            reading={reading}
+            source={source}
+            busy={busy}
+            onTake={(lines, mode) => void run(() => take(source, lines, mode))}
+          />
+        ) : (
           <Text block>{words.none}</Text>
+        )}
+        {!register && (
           <div>
             <Button disabled={busy} onClick={() => void run(insert)}>
               {words.insert}
             </Button>
           </div>
-        </>
+        )}
+        {reading && (
+          <>
+            <Text block id={hint}>
+              {words.fileHint}
+            </Text>
+            <FileButton
+              label={words.file}
+              accept=".xlsx"
+              isBusy={busy}
+              describedBy={hint}
+              onFile={(chosen) => void run(() => readFile(chosen))}
+            />
+            {file && register && (
+              <div>
+                <Button disabled={busy} onClick={() => setFile(undefined)}>
+                  {words.ownAgain(register.sheet)}
+                </Button>
+              </div>
+            )}
+          </>
+        )}
+      </Step>
+      {reading && register && (
+        <DiskRun
+          key={`set ${reading.id}`}
+          reading={reading}
+          register={register}
+          busy={busy}
+          onWrite={(set) => void run(() => writeSet(register, set))}
+        />
       )}
-    </Step>
+    </>
   );
 }

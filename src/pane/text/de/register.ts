@@ -1,7 +1,7 @@
 export const register = {
   heading: "Geräteverzeichnis",
   purpose:
-    "Ringe, Rahmen, Messuhren und Waagen mit ihren Maßen und den Tagen ihrer Kalibrierung, auf einem Blatt dieser Arbeitsmappe.",
+    "Ringe, Rahmen, Messuhren, Waagen und Verformungssätze mit ihren Werten und den Tagen ihrer Kalibrierung, auf einem Blatt dieser Arbeitsmappe oder in einer Datei des Hauses.",
   open: "Ins Verzeichnis sehen",
   mode: "Werte des Verzeichnisses stehen auf diesem Blatt",
   modes: { frozen: "fest, mit dem Tag", live: "als lebende Formeln" },
@@ -16,11 +16,11 @@ export const register = {
   inserted: (sheet: string) => `„${sheet}“ ist eingefügt: Tragen Sie dort die Geräte ein, jedes in eine Zeile.`,
   noUnit: (sheet: string) => `„${sheet}“ nennt keine Längeneinheit: Wählen Sie über der Tabelle eine aus.`,
   several: (used: string) => `Die Arbeitsmappe hat mehrere Geräteverzeichnisse: „${used}“ wird verwendet.`,
-  kinds: { ring: "Ring", frame: "Rahmen", dial: "Messuhr", balance: "Waage" },
+  kinds: { ring: "Ring", frame: "Rahmen", dial: "Messuhr", balance: "Waage", "deflection set": "Verformungssatz" },
   nothing:
-    "Das Datenblatt nennt noch keinen Ring, keinen Rahmen, keine Messuhr und keine Waage: Tragen Sie die Nummern ein; dann wird hier angeboten, was das Verzeichnis hat.",
-  unknown: (kind: string, number: string) =>
-    `Im Verzeichnis fehlt: ${kind} „${number}“. Das Blatt behält, was es hat: Prüfen Sie die Nummer, oder tragen Sie das Gerät ins Verzeichnis ein.`,
+    "Das Datenblatt nennt noch keinen Ring, keinen Rahmen, keine Messuhr, keine Waage und keinen Verformungssatz: Tragen Sie die Nummern ein; dann wird hier angeboten, was das Verzeichnis hat.",
+  unknown: (kind: string, number: string, cell: string | undefined) =>
+    `Im Verzeichnis fehlt: ${kind} „${number}“${cell ? ` (Zelle ${cell})` : ""}. Das Blatt behält, was es hat: Prüfen Sie die Nummer, oder tragen Sie das Gerät ins Verzeichnis ein.`,
   repeated: (kind: string, number: string) =>
     `Mehrere Zeilen des Verzeichnisses: ${kind} „${number}“. Die letzte gilt.`,
   cells: {
@@ -32,6 +32,10 @@ export const register = {
     dial_factor: "Messuhr, Skalenwert",
     dial_calibration_due: "Messuhr, Kalibrierung fällig",
     balance_calibration_due: "Waage, Kalibrierung fällig",
+    deflection_set_frame: "Verformungssatz, Rahmen",
+    deflection_set_due: "Verformungssatz, Kalibrierung fällig",
+    calibration_date: "Verformungssatz, Tag, Filtersteine und Papier",
+    apparatus_stress: "Verformungssatz, Tabelle",
   },
   line: (what: string, registered: string) => `${what}: ${registered}`,
   instead: (held: string) => `statt ${held}`,
@@ -40,7 +44,45 @@ export const register = {
       ? "Ein Wert ist bereits der des Verzeichnisses."
       : `${count} Werte sind bereits die des Verzeichnisses.`,
   take: "Gewählte Werte übernehmen",
-  takenFrom: (register: string, day: string) => `${register}, ${day}`,
+  rows: (count: number) => (count === 1 ? "1 Zeile" : `${count} Zeilen`),
+  withoutTable: (number: string) =>
+    `Das Verzeichnis hat den Verformungssatz „${number}“ ohne Verformungen, oder mit mehr Zeilen als die Tabelle des Blatts. Das Blatt behält seine Tabelle: Sehen Sie die Zeilen des Satzes im Verzeichnis an.`,
+  file: "Verzeichnis aus Datei lesen",
+  fileHint:
+    "Ein Verzeichnis in einer .xlsx des Hauses wird über seine Namen gelesen und nicht eingefügt. Seine Werte kommen als feste Zahlen hinein, mit Datei, Tag und SHA-256; beim nächsten Lesen wird eine geänderte Datei gemeldet.",
+  noRegisterIn: (file: string) =>
+    `„${file}“ hat kein Geräteverzeichnis: Wählen Sie eine Datei, deren Zellen die Namen eines eingefügten Verzeichnisses haben (register_kind, register_number und die übrigen).`,
+  fileRead: (file: string) => `Gelesen: ${file}.`,
+  fileSame: (file: string, day: string) => `${file} ist unverändert, seit ihre Werte am ${day} übernommen wurden.`,
+  fileChanged: (file: string, day: string) =>
+    `${file} ist geändert, seit ihre Werte am ${day} übernommen wurden. Das Blatt behält, was es hat: Abweichende Werte stehen unten.`,
+  ownAgain: (sheet: string) => `Wieder „${sheet}“ ansehen`,
+  set: {
+    heading: "Verformungssatz aus einem Lauf mit Metallscheibe",
+    purpose:
+      "Für einen Lauf mit einer Metallscheibe an der Stelle des Probekörpers, auf diesem Blatt eingetragen wie ein Versuch: die Ablesung am Ende jeder Laststufe, weniger der Ablesung unter der Vorlast.",
+    found: (rows: number, from: string, to: string, most: string) =>
+      `Die Laststufen dieses Blatts geben ${rows} Spannungen von ${from} bis ${to}; die größte Verformung bei Belastung ist ${most}.`,
+    fields: {
+      number: "Nummer des Satzes",
+      frame: "Rahmen",
+      disks: "Filtersteine",
+      paper: "Filterpapier",
+      by: "Von",
+    },
+    write: (register: string) => `Satz in „${register}“ eintragen`,
+    written: (number: string, register: string, rows: number) =>
+      `Verformungssatz „${number}“ ist in „${register}“ eingetragen, ${rows} Zeilen. Tragen Sie dort ein, wann er fällig ist.`,
+    refused: {
+      "no number": "Geben Sie dem Satz eine Nummer.",
+      "number taken": "Das Verzeichnis hat schon einen Verformungssatz dieser Nummer: Geben Sie eine andere ein.",
+      "no table":
+        "Dieses Verzeichnis hat keine Tabelle der Verformungssätze: Fügen Sie ein neues ein, und übertragen Sie die Geräte.",
+      "no units":
+        "Das Verzeichnis nennt seine Einheiten der Länge und der Spannung nicht: Wählen Sie sie über der Tabelle.",
+      "no room": "Das Verzeichnis hat keine leeren Zeilen mehr für den Satz: Fügen Sie in seinen Tabellen Zeilen ein.",
+    },
+  },
   taken: (sheet: string, count: number) =>
     count === 1
       ? `Ein Wert ist in „${sheet}“ eingetragen, mit dem Tag.`

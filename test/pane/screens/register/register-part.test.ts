@@ -1,6 +1,7 @@
 /** @jest-environment jsdom */
 import { act } from "react";
 import { createRoot, type Root } from "react-dom/client";
+import { cellBeside } from "../../../../src/record/places";
 import { RegisterPart } from "../../../../src/pane/screens/register/register-part";
 import { CATALOGUES } from "../../../../src/pane/text";
 import type { CellValue } from "../../../../src/workbook/port";
@@ -19,7 +20,13 @@ const dataSheet = (): Record<string, CellValue[]> => ({
   length_unit: ["mm"],
   times_01: column(40),
   readings_01: column(40),
+  stress_unit: ["kPa"],
   ring_number: ["R-7"],
+  deflection_set: ["D-1"],
+  deflection_set_frame: [""],
+  apparatus_stress: column(12, [25, 50, 100, 200]),
+  apparatus_loading: column(12, [0, 0.1, 0.2, 0.3]),
+  apparatus_unloading: column(12),
   dial_number: ["D-9"],
   registered_diameter: [""],
   registered_height: [25],
@@ -30,8 +37,15 @@ const dataSheet = (): Record<string, CellValue[]> => ({
 });
 const register = (): Record<string, CellValue[]> => ({
   register_length_unit: ["mm"],
-  register_kind: column(5, ["ring"]),
-  register_number: column(5, ["R-7"]),
+  register_stress_unit: ["kPa"],
+  register_kind: column(5, ["ring", "deflection set"]),
+  register_number: column(5, ["R-7", "D-1"]),
+  register_frame: column(5, ["", "LF-2"]),
+  register_set: column(6, ["D-1", "D-1"]),
+  register_set_stress: column(6, [50, 100]),
+  register_set_loading: column(6, [0.01, 0.02]),
+  register_set_unloading: column(6),
+  register_set_key: column(6, ["D-1/1", "D-1/2"]),
   register_diameter: column(5, [63.5]),
   register_height: column(5, [25.4]),
   register_mass: column(5, [71.23]),
@@ -94,7 +108,7 @@ test("a different value is replaced if the person selects it", async () => {
 
 test("a dial that the register does not contain is reported", async () => {
   await show(true);
-  expect(said()).toContain(words.unknown("dial", "D-9"));
+  expect(said()).toContain(words.unknown("dial", "D-9", cellBeside(await port.listNames(SHEET), "dial_number")));
 });
 
 test("live values are formulas with the value of today, and frozen again they are constants with the day", async () => {
@@ -113,4 +127,17 @@ test("live values are formulas with the value of today, and frozen again they ar
   await press(words.take);
   expect((await port.readContents(SHEET, ["registered_diameter"])).registered_diameter).toEqual([[63.5]]);
   expect(cells().register_state).toEqual([""]);
+});
+
+test("a deflection set brings its frame; its table replaces another one only if the person selects it", async () => {
+  await show(true);
+  expect(said()).toContain(`${words.cells.apparatus_stress}: ${words.rows(2)} ${words.instead(words.rows(4))}`);
+  await press(words.take);
+  expect(cells().deflection_set_frame).toEqual(["LF-2"]);
+  expect(cells().apparatus_stress!.slice(0, 4)).toEqual([25, 50, 100, 200]);
+  const boxes = [...place.querySelectorAll<HTMLInputElement>("input[type=checkbox]")];
+  await act(async () => boxes.at(-1)!.click());
+  await press(words.take);
+  expect(cells().apparatus_stress!.slice(0, 4)).toEqual([50, 100, "", ""]);
+  expect(cells().apparatus_loading!.slice(0, 4)).toEqual([0.01, 0.02, "", ""]);
 });

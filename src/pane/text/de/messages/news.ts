@@ -2,6 +2,8 @@
 export const news: Readonly<Record<string, string>> = {
   "Values of the register are frozen with the day, or live formulas, as the sheet chooses.":
     "Werte aus dem Verzeichnis sind mit dem Tag festgehalten oder laufende Formeln, wie es auf dem Blatt gewählt ist.",
+  "The sheet names a deflection set of the register, whose table, frame and due day come in like the other values.":
+    "Das Blatt nennt einen Verformungssatz des Verzeichnisses; Tabelle, Rahmen und Fälligkeit kommen wie die anderen Werte herein.",
   "Results that follow from an input that cannot be stay blank; the line at the head of the sheet names the cell and what to enter, the first of them and how many more there are if they do not fit.":
     "Ergebnisse aus einer Eingabe, die nicht sein kann, bleiben leer; die Zeile am Kopf des Blatts nennt die Zelle und was einzugeben ist, die erste und wie viele es noch sind, wenn nicht alle hineinpassen.",
   "The contract's rule for the end of a load is chosen: a fixed time, the end of primary by either construction, or a multiple of t100.":

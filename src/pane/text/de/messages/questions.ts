@@ -169,8 +169,14 @@ export const questions: Readonly<Record<string, string>> = {
   "unloading is corrected with the deflections of loading":
     "die Entlastung ist mit den Verformungen der Belastung berichtigt",
   "the table reaches it": "die Tabelle reicht bis dahin",
-  "Were dial, frame and balance in calibration throughout the test?":
-    "Waren Messuhr, Rahmen und Waage während des ganzen Versuchs kalibriert?",
+  "Were dial, frame, balance and deflection set in calibration throughout the test?":
+    "Waren Messuhr, Rahmen, Waage und Verformungssatz während des ganzen Versuchs kalibriert?",
+  "Was the deflection set made with the frame of the test?":
+    "Wurde der Verformungssatz mit dem Rahmen des Versuchs aufgenommen?",
+  "the deflection set {0} was made with the frame {1} of the test":
+    "der Verformungssatz {0} wurde mit dem Rahmen {1} des Versuchs aufgenommen",
+  "the deflection set {0} was made with the frame {1}, the test with the frame {2}: take a set of this frame":
+    "der Verformungssatz {0} wurde mit dem Rahmen {1} aufgenommen, der Versuch mit dem Rahmen {2}: Nehmen Sie einen Satz dieses Rahmens",
   "ISO/IEC 17025 (equipment), from memory; common practice":
     "ISO/IEC 17025 (Einrichtungen), aus dem Gedächtnis; übliche Praxis",
   "due on {0}, before the test ended on {1}": "fällig am {0}, vor dem Ende des Versuchs am {1}",
