@@ -1,5 +1,5 @@
 /** A deflection set from a run on a disk. */
-import fc from "fast-check";
+import fc from "../properties";
 import { diskRun, type DiskLoad } from "../../src/reduction/disk-run";
 import { english } from "../../src/reduction/message";
 
