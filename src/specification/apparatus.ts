@@ -105,6 +105,7 @@ export const DEFLECTION: Table = {
       heading: ["Stress", ""],
       measure: "stress",
       kind: "input",
+      takesFormula: true,
       note: "Stresses of the blank test on a metal disk with the same disks and papers.",
     },
     {
@@ -113,6 +114,7 @@ export const DEFLECTION: Table = {
       heading: ["On", "loading"],
       measure: "length",
       kind: "input",
+      takesFormula: true,
       note: "Cumulative deflection of the apparatus on loading. An empty table means no correction.",
       limits: ANY_NUMBER,
     },
@@ -122,6 +124,7 @@ export const DEFLECTION: Table = {
       heading: ["On", "unloading"],
       measure: "length",
       kind: "input",
+      takesFormula: true,
       note: "Cumulative deflection of the apparatus on unloading. Where it is empty, the loading column serves both.",
       limits: ANY_NUMBER,
     },

@@ -24,7 +24,10 @@ export interface Field {
   readonly limits?: Limits | ((loads: number) => Limits);
   /** The number of lines of text that the cell has room for, if it is more than one. */
   readonly lines?: number;
-  /** True if a formula may stand in an input for a text: its cell has no format of text, in which a formula stays a text. */
+  /**
+   * True if a formula of the register may stand in the input: its cell has no format of text, in which a formula stays a
+   * text, and "" is a blank there.
+   */
   readonly takesFormula?: boolean;
 }
 

@@ -48,7 +48,7 @@ function ofColumn(column: Column): string {
   const limits = limitsIn(column);
   const outside = within(cells, limits).map((one) => `(${one})`);
   // A formula of the register shows "" in the rows that its set does not have.
-  const isText = `ISTEXT(${cells})*(${cells}<>"")`;
+  const isText = column.takesFormula ? `ISTEXT(${cells})*(${cells}<>"")` : `ISTEXT(${cells})`;
   // The reader of saved files drops brackets that change nothing: they would not come back the same.
   const isWrong = outside.length > 0 ? `(${isText}+ISNUMBER(${cells})*(1-${outside.join("*")}))` : isText;
   const row = `SUMPRODUCT(MAX(${isWrong}*ROW(${cells})))`;
