@@ -29,7 +29,40 @@ const SCHEDULE = "=CLAY.LOAD_SCHEDULE(12.5,3200)";
 const code = (text: string): ReactElement => <code>{text}</code>;
 const bold = (text: string): ReactElement => <strong>{text}</strong>;
 
-function stepsWith(calculate: (formula: string) => Result): readonly Step[] {
+/** The add-in is there. */
+const PANE_STEPS: readonly Step[] = [
+  {
+    title: "The ribbon",
+    action: <>Open an empty workbook and look at the Home tab.</>,
+    seen: <>At the right end stands a group “Clayledger” with the button “Open ledger”.</>,
+    otherwise: (
+      <>
+        Excel has not loaded the add-in. Report how the manifest was given to Excel (shared folder, wef folder, upload,
+        administrator), and what Home, Add-ins lists.
+      </>
+    ),
+  },
+  {
+    title: "The pane",
+    action: <>Press “Open ledger”.</>,
+    seen: (
+      <>
+        A pane opens within a few seconds. It has nine tabs, {bold(pane.tabs.sheet)} to {bold(pane.tabs.about)} (in
+        German where Excel is German).
+      </>
+    ),
+    otherwise: (
+      <>
+        A blank pane usually means that the certificate is not trusted, or that the browser was not allowed to reach the
+        local network. Open <a href="taskpane.html">taskpane.html</a> in a browser on the same machine: it must open
+        without a warning. Report the warning.
+      </>
+    ),
+  },
+];
+
+/** The functions answer in cells, refuse with a reason, and have their help. */
+function functionSteps(calculate: (formula: string) => Result): readonly Step[] {
   const spilled = (formula: string): string[] => {
     const result = calculate(formula);
     if ("code" in result) throw new Error(`${formula} is refused: ${result.reason}`);
@@ -42,34 +75,6 @@ function stepsWith(calculate: (formula: string) => Result): readonly Step[] {
   };
   const stresses = spilled(SCHEDULE);
   return [
-    {
-      title: "The ribbon",
-      action: <>Open an empty workbook and look at the Home tab.</>,
-      seen: <>At the right end stands a group “Clayledger” with the button “Open ledger”.</>,
-      otherwise: (
-        <>
-          Excel has not loaded the add-in. Report how the manifest was given to Excel (shared folder, wef folder,
-          upload, administrator), and what Home, Add-ins lists.
-        </>
-      ),
-    },
-    {
-      title: "The pane",
-      action: <>Press “Open ledger”.</>,
-      seen: (
-        <>
-          A pane opens within a few seconds. It has nine tabs, {bold(pane.tabs.sheet)} to {bold(pane.tabs.about)} (in
-          German where Excel is German).
-        </>
-      ),
-      otherwise: (
-        <>
-          A blank pane usually means that the certificate is not trusted, or that the browser was not allowed to reach
-          the local network. Open <a href="taskpane.html">taskpane.html</a> in a browser on the same machine: it must
-          open without a warning. Report the warning.
-        </>
-      ),
-    },
     {
       title: "A function",
       action: <>Type {code(WATER_CONTENT)} into a cell.</>,
@@ -142,91 +147,95 @@ function stepsWith(calculate: (formula: string) => Result): readonly Step[] {
       ),
       otherwise: <>Report which link led where.</>,
     },
-    {
-      title: "A blank data sheet",
-      action: (
-        <>
-          In the pane, tab {bold(pane.tabs.sheet)}, press “{sheet.blank}”.
-        </>
-      ),
-      seen: (
-        <>
-          A new sheet “Consolidation test” stands in front; the pane says “{sheet.done("Consolidation test")}”. No cell
-          of it shows an error. It can be printed as it is: look at the print preview.
-        </>
-      ),
-      otherwise: <>The pane says in a sentence why not. Report the sentence, whole.</>,
-    },
-    {
-      title: "What may be typed",
-      action: (
-        <>
-          On that sheet type today’s date into “Started”, then the text {code("abc")} into the cell of “Ring”, then{" "}
-          {code("74.36")}.
-        </>
-      ),
-      seen: (
-        <>The date is taken. The text is refused by a message that says which number is wanted. The number is taken.</>
-      ),
-      otherwise: <>Report the cell, what was typed, and the message.</>,
-    },
-    {
-      title: "The worked demonstration",
-      action: (
-        <>
-          Press “{sheet.demo}”, then open the tab {bold(pane.tabs.results)}.
-        </>
-      ),
-      seen: (
-        <>
-          A new sheet “Demonstration” is filled and calculated within about ten seconds; none of its cells shows{" "}
-          {code("#NAME?")} or {code("#BUSY!")} then. The tab shows, in SI units: {results.names.preconsolidation_stress}{" "}
-          {bold(DEMONSTRATION.preconsolidation_stress)} kPa, {results.names.compression_index}{" "}
-          {bold(DEMONSTRATION.compression_index)}, {results.names.void_ratio_initial}{" "}
-          {bold(DEMONSTRATION.void_ratio_initial)}.
-        </>
-      ),
-      otherwise: (
-        <>
-          Report the cells that show an error, and how long it took. Where numbers differ in the digits given here,
-          report them: that would be the gravest fault of all.
-        </>
-      ),
-    },
-    {
-      title: "A chart that follows its cells",
-      action: (
-        <>
-          Tab {bold(pane.tabs.plot)}, {plot.sheetPlots.compression}, “{plot.insert}”. Then change “Specific gravity” on
-          the demonstration to {code("2.70")}, and back to {code("2.72")} by Undo.
-        </>
-      ),
-      seen: (
-        <>
-          The pane draws the curve with Casagrande’s construction. A new sheet holds a chart of Excel’s own; it moves
-          when the number changes, and comes back.
-        </>
-      ),
-      otherwise: <>Report the sentence of the pane, or send a picture of the chart.</>,
-    },
-    {
-      title: "Save and open again",
-      action: (
-        <>
-          Save the workbook, close Excel, open the workbook again, and calculate all of it: Ctrl+Alt+F9 on Windows;
-          Formulas, Calculate Now or Calculate Workbook elsewhere.
-        </>
-      ),
-      seen: <>All numbers are there before and after. No cell shows {code("#NAME?")}.</>,
-      otherwise: (
-        <>
-          Where cells show {code("#NAME?")}: open the pane, tab {bold(pane.tabs.sheet)}, and press “{check.reenter}”.
-          Report whether that helped.
-        </>
-      ),
-    },
   ];
 }
+
+/** The sheets of the pane are made, calculate, and are kept. */
+const SHEET_STEPS: readonly Step[] = [
+  {
+    title: "A blank data sheet",
+    action: (
+      <>
+        In the pane, tab {bold(pane.tabs.sheet)}, press “{sheet.blank}”.
+      </>
+    ),
+    seen: (
+      <>
+        A new sheet “Consolidation test” stands in front; the pane says “{sheet.done("Consolidation test")}”. No cell of
+        it shows an error. It can be printed as it is: look at the print preview.
+      </>
+    ),
+    otherwise: <>The pane says in a sentence why not. Report the sentence, whole.</>,
+  },
+  {
+    title: "What may be typed",
+    action: (
+      <>
+        On that sheet type today’s date into “Started”, then the text {code("abc")} into the cell of “Ring”, then{" "}
+        {code("74.36")}.
+      </>
+    ),
+    seen: (
+      <>The date is taken. The text is refused by a message that says which number is wanted. The number is taken.</>
+    ),
+    otherwise: <>Report the cell, what was typed, and the message.</>,
+  },
+  {
+    title: "The worked demonstration",
+    action: (
+      <>
+        Press “{sheet.demo}”, then open the tab {bold(pane.tabs.results)}.
+      </>
+    ),
+    seen: (
+      <>
+        A new sheet “Demonstration” is filled and calculated within about ten seconds; none of its cells shows{" "}
+        {code("#NAME?")} or {code("#BUSY!")} then. The tab shows, in SI units: {results.names.preconsolidation_stress}{" "}
+        {bold(DEMONSTRATION.preconsolidation_stress)} kPa, {results.names.compression_index}{" "}
+        {bold(DEMONSTRATION.compression_index)}, {results.names.void_ratio_initial}{" "}
+        {bold(DEMONSTRATION.void_ratio_initial)}.
+      </>
+    ),
+    otherwise: (
+      <>
+        Report the cells that show an error, and how long it took. Where numbers differ in the digits given here, report
+        them: that would be the gravest fault of all.
+      </>
+    ),
+  },
+  {
+    title: "A chart that follows its cells",
+    action: (
+      <>
+        Tab {bold(pane.tabs.plot)}, {plot.sheetPlots.compression}, “{plot.insert}”. Then change “Specific gravity” on
+        the demonstration to {code("2.70")}, and back to {code("2.72")} by Undo.
+      </>
+    ),
+    seen: (
+      <>
+        The pane draws the curve with Casagrande’s construction. A new sheet holds a chart of Excel’s own; it moves when
+        the number changes, and comes back.
+      </>
+    ),
+    otherwise: <>Report the sentence of the pane, or send a picture of the chart.</>,
+  },
+  {
+    title: "Save and open again",
+    action: (
+      <>
+        Save the workbook, close Excel, open the workbook again, and calculate all of it: Ctrl+Alt+F9 on Windows;
+        Formulas, Calculate Now or Calculate Workbook elsewhere.
+      </>
+    ),
+    seen: <>All numbers are there before and after. No cell shows {code("#NAME?")}.</>,
+    otherwise: (
+      <>
+        Where cells show {code("#NAME?")}: open the pane, tab {bold(pane.tabs.sheet)}, and press “{check.reenter}”.
+        Report whether that helped.
+      </>
+    ),
+  },
+];
 
 export function FirstMinutes({
   version,
@@ -250,20 +259,22 @@ export function FirstMinutes({
         </p>
       </header>
       <main>
-        {stepsWith(calculate).map(({ title, action, seen, otherwise }, index) => (
-          <section key={title} aria-labelledby={`step-${index + 1}`}>
-            <h2 id={`step-${index + 1}`}>
-              {index + 1}. {title}
-            </h2>
-            <p>{action}</p>
-            <p>
-              <strong>You see:</strong> {seen}
-            </p>
-            <p className="quiet">
-              <strong>If not:</strong> {otherwise}
-            </p>
-          </section>
-        ))}
+        {[...PANE_STEPS, ...functionSteps(calculate), ...SHEET_STEPS].map(
+          ({ title, action, seen, otherwise }, index) => (
+            <section key={title} aria-labelledby={`step-${index + 1}`}>
+              <h2 id={`step-${index + 1}`}>
+                {index + 1}. {title}
+              </h2>
+              <p>{action}</p>
+              <p>
+                <strong>You see:</strong> {seen}
+              </p>
+              <p className="quiet">
+                <strong>If not:</strong> {otherwise}
+              </p>
+            </section>
+          ),
+        )}
         <h2 id="report">What a report needs</h2>
         <p>
           The number of the step and what you saw instead; the version of Excel (File, Account, About Excel; on a Mac:
