@@ -22,6 +22,9 @@ export const DEMONSTRATION = {
   void_ratio_initial: "1.45",
 } as const;
 
+/** The number of the pane's screens. */
+const SCREENS = Object.keys(pane.tabs).filter((name) => name !== "label").length;
+
 const WATER_CONTENT = "=CLAY.WATER_CONTENT(152.4,121.9,31.2)";
 const SWAPPED = "=CLAY.WATER_CONTENT(121.9,152.4,31.2)";
 const SCHEDULE = "=CLAY.LOAD_SCHEDULE(12.5,3200)";
@@ -47,7 +50,7 @@ const PANE_STEPS: readonly Step[] = [
     action: <>Press “Open ledger”.</>,
     seen: (
       <>
-        A pane opens within a few seconds. It has nine tabs, {bold(pane.tabs.sheet)} to {bold(pane.tabs.about)} (in
+        A pane opens within a few seconds. It has {SCREENS} tabs, {bold(pane.tabs.next)} to {bold(pane.tabs.about)} (in
         German where Excel is German).
       </>
     ),
