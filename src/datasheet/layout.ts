@@ -402,13 +402,8 @@ const SUMMARY =
 const MISSING_ROW = 3;
 const TOP = MISSING_ROW + 1;
 
-/** Builds a blank sheet for one test. Throws if the number of loads is not a whole number from 1 to the maximum. */
-export function blankSheet(system: System, options: SheetOptions = {}): SheetPlan {
-  const { loads = LOADS } = options;
-  if (!Number.isInteger(loads) || loads < 1 || loads > MOST_LOADS)
-    throw new Error(`a sheet has 1 to ${MOST_LOADS} loads, and not ${loads}`);
-  const draft: Draft = { system, loads, cells: [], names: {}, merges: [], entries: [], rowHeights: {}, widths: {} };
-  const { cells, names, merges, entries, rowHeights, widths } = draft;
+/** The title, the versions, the notice, and the line of what is missing. */
+function placeHead({ cells, names, merges, rowHeights }: Draft): void {
   cells.push(
     { row: 0, col: 0, kind: "title", value: "One-dimensional consolidation test, incremental loading" },
     { row: 0, col: 9, kind: "result", formula: SUMMARY },
@@ -433,6 +428,16 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   names[MISSING.name] = { row: MISSING_ROW, col: 0, rows: 1, cols: 1 };
   merges.push({ row: MISSING_ROW, col: 0, rows: 1, cols: PAGE_COLUMNS });
   rowHeights[MISSING_ROW] = heightOf(MISSING.lines ?? 1);
+}
+
+/** Builds a blank sheet for one test. Throws if the number of loads is not a whole number from 1 to the maximum. */
+export function blankSheet(system: System, options: SheetOptions = {}): SheetPlan {
+  const { loads = LOADS } = options;
+  if (!Number.isInteger(loads) || loads < 1 || loads > MOST_LOADS)
+    throw new Error(`a sheet has 1 to ${MOST_LOADS} loads, and not ${loads}`);
+  const draft: Draft = { system, loads, cells: [], names: {}, merges: [], entries: [], rowHeights: {}, widths: {} };
+  const { cells, names, merges, entries, rowHeights, widths } = draft;
+  placeHead(draft);
   const { pageTops, tops, below: formBelow } = placeForm(draft, TOP);
   const { sectionTops, below: resultsBelow } = placeResults(draft, TOP, tops);
   const remarksBelow = placeRemarks(draft, TOP);
