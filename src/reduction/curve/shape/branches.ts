@@ -161,17 +161,15 @@ export const branches = (test: TestCurve): Outcome<Branches> =>
       : given(found),
   );
 
-/** As `branches`, but one first-loading point is enough, so that rows of an unloading alone are accepted. */
-export function branchesOfAny(test: TestCurve): Outcome<Branches> {
-  if (otherKind(test))
-    return badInput(
-      test.kind === "e"
-        ? say`the values rise as the stress rises: give kind "strain" if they are strains`
-        : say`the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive`,
-    );
-  const slip = typingSlip(test);
-  if (slip) return badInput(slip);
-
+/** The points in the order of the test, parted where the load turns; a later value at the same stress replaces the earlier one. */
+function partedWhereTurned({ points }: TestCurve): {
+  readonly loading: LoadPoint[];
+  readonly loops: Loop[];
+  /** The values before and after, where water was added or the load was left standing. */
+  readonly wetting: [LoadPoint, LoadPoint][];
+  readonly finalUnloading: LoadPoint[];
+  readonly remarks: Message[];
+} {
   const remarks: Message[] = [];
   const loading: LoadPoint[] = [];
   const loops: Loop[] = [];
@@ -184,7 +182,7 @@ export function branchesOfAny(test: TestCurve): Outcome<Branches> {
     unload = [];
     reload = [];
   };
-  for (const point of test.points) {
+  for (const point of points) {
     const greatest = loading.at(-1);
     if (!last || !greatest || point.stress > greatest.stress * (1 + SAME_LOAD)) {
       close();
@@ -208,7 +206,21 @@ export function branchesOfAny(test: TestCurve): Outcome<Branches> {
   }
   const finalUnloading = reload.length === 0 ? unload : [];
   if (reload.length > 0) close();
+  return { loading, loops, wetting, finalUnloading, remarks };
+}
 
+/** As `branches`, but one first-loading point is enough, so that rows of an unloading alone are accepted. */
+export function branchesOfAny(test: TestCurve): Outcome<Branches> {
+  if (otherKind(test))
+    return badInput(
+      test.kind === "e"
+        ? say`the values rise as the stress rises: give kind "strain" if they are strains`
+        : say`the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive`,
+    );
+  const slip = typingSlip(test);
+  if (slip) return badInput(slip);
+
+  const { loading, loops, wetting, finalUnloading, remarks } = partedWhereTurned(test);
   const u = loading.map((point) => compression(test, point));
   const whole = Math.max(...u) - Math.min(...u);
   const leading = u.slice(0, SEATING_LOADS + 1);
