@@ -7,6 +7,7 @@ import type { Page } from "playwright-core";
 import { demoSheet } from "../../src/datasheet";
 import type { SheetPlan } from "../../src/workbook/port";
 import { onPage } from "./page";
+import { spentOn, type Spent } from "./tasks";
 
 const COUNTS = (process.argv[2] ?? "1,10,40").split(",").map(Number);
 const RUNS = 5;
@@ -19,18 +20,6 @@ declare const clayledger: { readonly port: import("../../src/workbook/port").Wor
 const middle = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? NaN;
 
 async function measured(page: Page): Promise<Record<string, Record<string, number>>> {
-  const session = await page.context().newCDPSession(page);
-  await session.send("Performance.enable", { timeDomain: "threadTicks" });
-  const tasks = async (): Promise<number> => {
-    const { metrics } = await session.send("Performance.getMetrics");
-    return 1000 * (metrics.find(({ name }) => name === "TaskDuration")?.value ?? NaN);
-  };
-  const spent = async (work: () => Promise<unknown>): Promise<number> => {
-    const before = await tasks();
-    await work();
-    await page.waitForTimeout(QUIET);
-    return (await tasks()) - before;
-  };
   const pane = page.frameLocator("#pane");
   const plan: SheetPlan = demoSheet("SI");
   const results: Record<string, Record<string, number>> = {};
@@ -46,15 +35,27 @@ async function measured(page: Page): Promise<Record<string, Record<string, numbe
         sheet,
         value,
       ] as const);
-    const changes: number[] = [];
-    for (let run = 0; run < RUNS; run++) changes.push(await spent(() => change(1000 + run)));
+    const changes: Spent[] = [];
+    for (let run = 0; run < RUNS; run++) changes.push(await spentOn(page, () => change(1000 + run), QUIET));
     await pane.getByRole("tab", { name: "Summary" }).click();
     await page.waitForTimeout(QUIET);
-    const summary = await spent(async () => {
-      await pane.getByRole("button", { name: "Insert a summary" }).click();
-      await pane.getByRole("status").filter({ hasText: "Inserted:" }).waitFor();
-    });
-    results[count] = { "changed reading": middle(changes), summary };
+    const summarised = (button: RegExp, words: string) =>
+      spentOn(
+        page,
+        async () => {
+          await pane.getByRole("button", { name: button }).click();
+          await pane.getByRole("status").filter({ hasText: words }).waitFor();
+        },
+        QUIET,
+      );
+    const summary = await summarised(/^Insert a summary/, "Inserted:");
+    const again = await summarised(/up to date/, "is up to date");
+    results[count] = {
+      "changed reading": middle(changes.map(({ spent }) => spent)),
+      "changed reading: longest task": middle(changes.map(({ longest }) => longest)),
+      ...{ summary: summary.spent, "summary: longest task": summary.longest },
+      ...{ "summary brought up to date": again.spent },
+    };
     process.stderr.write(`${count} sheets: ${JSON.stringify(results[count])}\n`);
     await page.evaluate((on) => clayledger.port.show(on, "A1"), sheet);
   }

@@ -1,49 +1,31 @@
 /**
- * Prints, as JSON, the milliseconds that a person waits on the page of `npm start`, in Chromium: to insert the demonstration by the
- * pane's button, to make its report, to save and to open both, and the same with 50,000 lines of a logger's file kept. For each, "frozen"
- * is the longest time in which the page answered nothing. Wants dist; prints {} where there is none, or no Chromium.
+ * Prints, as JSON, the milliseconds of processor time that the page of `npm start` spends, in Chromium: to insert the demonstration by the
+ * pane's button, to undo and redo that, to make its report, to save, to open and to insert the file of both, and the same with 50,000 lines
+ * of a logger's file kept. For each, "longest" is the longest task, in which the page answers nothing. Wants dist; prints {} where there is
+ * none, or no Chromium.
  */
 import type { Page } from "playwright-core";
 import { fileSheet, linesName, LINES_AT_ONCE, type FileRecord } from "../../src/exchange/logger/file-sheet";
 import type { SheetPlan } from "../../src/workbook/port";
 import { onPage } from "./page";
+import { spentOn, type Spent } from "./tasks";
 
 const LINES = 50_000;
 
 /** The objects in the page: the access of the product to its workbook, and the measurement. */
 declare const clayledger: {
-  readonly port: import("../../src/workbook/port").WorkbookPort;
+  readonly port: import("../../src/workbook/port").WorkbookPort & {
+    readonly workbook: { readonly model: { dispatch(command: string): unknown } };
+  };
   readonly save: () => Promise<Uint8Array>;
   readonly open: (bytes: Uint8Array, name: string) => Promise<void>;
 };
-declare const bench: { frozen: number; bytes: Uint8Array };
+declare const bench: { bytes: Uint8Array };
 
-/** Records the longest time between two turns of the page. */
-const WATCH = `
-  globalThis.bench = { frozen: 0 };
-  let last = performance.now();
-  const turn = () => {
-    const now = performance.now();
-    bench.frozen = Math.max(bench.frozen, now - last);
-    last = now;
-    setTimeout(turn, 5);
-  };
-  turn();
-`;
-
-const results: Record<string, { took: number; frozen: number }> = {};
+const results: Record<string, Spent> = {};
 
 async function timed(page: Page, name: string, work: () => Promise<unknown>): Promise<void> {
-  await page.evaluate("bench.frozen = 0");
-  const start = performance.now();
-  await work();
-  await page.evaluate(
-    () => new Promise<void>((drawn) => requestAnimationFrame(() => requestAnimationFrame(() => drawn()))),
-  );
-  const took = performance.now() - start;
-  // Work of the pane afterwards counts as well, so the measurement waits until the page is quiet.
-  await page.waitForTimeout(1000);
-  results[name] = { took, frozen: await page.evaluate(() => bench.frozen) };
+  results[name] = await spentOn(page, work);
 }
 
 const saveAndOpen = async (page: Page, what: string): Promise<void> => {
@@ -83,7 +65,7 @@ async function keep(page: Page): Promise<void> {
 }
 
 async function measured(page: Page): Promise<void> {
-  await page.evaluate(WATCH);
+  await page.evaluate("globalThis.bench = {}");
   const pane = page.frameLocator("#pane");
   const sheets = (count: number) => page.waitForFunction(async (n) => (await clayledger.port.sheetNames()).length === n, count); // prettier-ignore
   await pane.getByRole("tab", { name: "Data sheet" }).click();
@@ -91,12 +73,19 @@ async function measured(page: Page): Promise<void> {
     await pane.getByRole("button", { name: "Insert worked demonstration" }).click();
     await sheets(3);
   });
+  const dispatch = (command: string) => page.evaluate((type) => clayledger.port.workbook.model.dispatch(type), command);
+  await timed(page, "undo the insertion", () => dispatch("REQUEST_UNDO"));
+  await timed(page, "redo the insertion", () => dispatch("REQUEST_REDO"));
   await pane.getByRole("tab", { name: "Report" }).click();
   await timed(page, "report", async () => {
     await pane.getByRole("button", { name: /^Make the report/ }).click();
     await sheets(4);
   });
   await saveAndOpen(page, "two demonstrations with a report");
+  await timed(page, "insert the file of two demonstrations with a report", () =>
+    page.evaluate(() => clayledger.port.insertFile(bench.bytes)),
+  );
+  await dispatch("REQUEST_UNDO");
   await keep(page);
   await saveAndOpen(page, "the same with 50,000 kept lines");
 }
