@@ -2,7 +2,7 @@
  * The parts of an .xlsx file that the engine writes, without work that the add-in does not need.
  * Casts: the engine's types do not include the inner parts of its plugins.
  */
-import { helpers, registries, type Model } from "@odoo/o-spreadsheet";
+import { CompiledFormula, helpers, registries, type Model } from "@odoo/o-spreadsheet";
 import type { HeldCell, Place } from "./engine-parts";
 
 /** True while a file is made; otherwise the engine would evaluate all cells again, although nothing has changed. */
@@ -29,6 +29,31 @@ export function formulaPlaces(getters: any): Place[] {
       .map(({ id }: { id: string }) => getters.getCellPosition(id)),
   );
 }
+
+interface Formula {
+  readonly isBadExpression: boolean;
+  readonly tokens: readonly { readonly type: string; readonly value: string }[];
+  areAllFunctionsExportableToExcel(): boolean;
+}
+
+const functions = registries.functionRegistry as unknown as {
+  readonly content: Readonly<Record<string, { readonly isExported?: boolean } | undefined>>;
+};
+
+/**
+ * Tells whether Excel knows every function of a formula. The engine would parse each formula again for this answer, which took a fifth of the
+ * export's time; a function is a word before a parenthesis.
+ */
+(CompiledFormula.prototype as unknown as Formula).areAllFunctionsExportableToExcel = function (this: Formula) {
+  if (this.isBadExpression) return false;
+  const tokens = this.tokens.filter(({ type }) => type !== "SPACE");
+  return tokens.every(
+    ({ type, value }, index) =>
+      type !== "SYMBOL" ||
+      tokens[index + 1]?.type !== "LEFT_PAREN" ||
+      functions.content[value.toUpperCase()]?.isExported === true,
+  );
+};
 
 interface LinkedSheet {
   readonly id: string;
