@@ -1,5 +1,5 @@
 /**
- * The numbers of the reduction stay as they are, to six digits: for two printed records, and for one made record of every
+ * The numbers of the reduction stay as they are, to five digits: for two printed records, and for one made record of every
  * kind (test/generators). The snapshot says nothing about what is right, as test/published does; it shows that a change of
  * the code changes a number. If the change is meant, `jest --updateSnapshot` writes the numbers anew, and the commit says why.
  */
@@ -11,7 +11,10 @@ import { sampleQuality } from "../../src/reduction/curve/sample-quality";
 import { testCurve, type TestCurve } from "../../src/reduction/curve/shape/points";
 import { standingPicks } from "../../src/reduction/curve/standing-picks";
 import { firstOf, lastOf } from "../../src/reduction/numeric/lists";
-import { PROCEDURES } from "../../src/reduction/increment/constructions/procedure";
+import { logTimeLines, rootTimeLines } from "../../src/reduction/increment/constructions/lines";
+import { secondarySlope } from "../../src/reduction/increment/constructions/secondary";
+import { progress } from "../../src/reduction/increment/progress";
+import { suggestMethod } from "../../src/reduction/increment/suggest";
 import { reduceIncrement } from "../../src/reduction/increment/reduce";
 import { makeCurve, RECIPES } from "../generators/compression-curves";
 import { SCENARIOS } from "../generators/time-curves";
@@ -21,9 +24,10 @@ import loads from "../published/data/time-curves.json";
 /** Lists longer than this are shown by their length, ends and sum. */
 const LONG = 8;
 
-/** The numbers of a result in their order, to six digits; of its remarks the count, of a refusal its kind. */
+/** The numbers and names of a result in their order, numbers to five digits; of its remarks the count, no words. */
 function numbersOf(value: unknown): (number | string)[] {
-  if (typeof value === "number") return [Number(value.toPrecision(6))];
+  if (typeof value === "number") return [Number(value.toPrecision(5))];
+  if (typeof value === "string" || typeof value === "boolean") return [String(value)];
   if (typeof value !== "object" || value === null || "said" in value || "digits" in value) return [];
   if (Array.isArray(value) || ArrayBuffer.isView(value)) {
     const all = Array.from(value as Iterable<unknown>).flatMap(numbersOf);
@@ -33,7 +37,7 @@ function numbersOf(value: unknown): (number | string)[] {
       : all;
   }
   return Object.entries(value).flatMap(([key, one]) => {
-    if (key === "fault") return [String(one)];
+    if (key === "ok" || key === "label") return [];
     return key === "remarks" && Array.isArray(one) ? [`${one.length} remarks`] : numbersOf(one);
   });
 }
@@ -44,8 +48,26 @@ const lines = (parts: Readonly<Record<string, unknown>>): string =>
     .map(([name, part]) => `${name}: ${numbersOf(part).join(" ")}`)
     .join("\n");
 
-const ofLoad = (times: readonly number[], readings: readonly number[]) =>
-  PROCEDURES.map((procedure) => lines({ ...reduceIncrement(times, readings, {}, procedure) })).join("\n");
+/** The series until the middle of its readings, and the whole, by both procedures. */
+function ofLoad(times: readonly number[], readings: readonly number[]): string {
+  const half = Math.ceil(0.6 * times.length);
+  const early = reduceIncrement(times.slice(0, half), readings.slice(0, half));
+  const whole = reduceIncrement(times, readings);
+  const { cleaned, logTime, rootTime } = whole;
+  const last = lastOf(times);
+  return lines({
+    ...whole,
+    drawn: reduceIncrement(times, readings, {}, "drawn"),
+    earlyByLog: progress(early, "log time"),
+    earlyByRoot: progress(early, "root time"),
+    byLog: progress(whole, "log time"),
+    byRoot: progress(whole, "root time"),
+    secondary: [secondarySlope(whole), secondarySlope(whole, last / 6, last)],
+    suggested: suggestMethod(whole),
+    logLines: cleaned.ok && logTime.ok && logTimeLines(cleaned.value, logTime.value),
+    rootLines: cleaned.ok && rootTime.ok && rootTimeLines(cleaned.value, rootTime.value),
+  });
+}
 
 function ofCurve(test: TestCurve): string {
   const stresses = test.points.map(({ stress }) => stress);
