@@ -709,6 +709,12 @@ const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
   },
   conductivity: ({ cell, row, line }) =>
     line("conductivity", [cell("cv_chosen", row), cell("volume_compressibility", row)]),
+  load_wetting_strain: ({ record, before, cell, row, line }) => {
+    const start = before === undefined ? cell("initial_height") : cell("height_end", before);
+    return record.words.wetting_reference === "initial height"
+      ? line("collapse", [start, cell("height_end", row), cell("initial_height")])
+      : line("wetting_strain", [start, cell("height_end", row)]);
+  },
   c_alpha: (sheet) => {
     const { cell, row, line } = sheet;
     return line("c_alpha_from_tail", [cell("tail_slope", row), factor(sheet), cell("initial_height")]);

@@ -194,6 +194,7 @@ export const REMARKS = [
   "register_state",
   "collapse_class",
   "swelling_pressure_remark",
+  "wetting_stages",
   "missing_in_full",
 ] as const;
 
@@ -218,6 +219,7 @@ export const LOAD_RESULTS = [
   "volume_compressibility",
   "conductivity",
   "c_alpha",
+  "load_wetting_strain",
   "log_d0",
   "log_d50",
   "log_d100",

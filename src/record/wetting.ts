@@ -1,4 +1,4 @@
-/** The stage of wetting of a test, with the heights before and after it. */
+/** The stages of wetting of a test, with the heights before and after each. */
 import { loadSteps } from "../reduction/curve/loads";
 import { say } from "../reduction/message";
 import { nth } from "../reduction/numeric/lists";
@@ -35,11 +35,29 @@ export function wettingAt({ loads, numbers }: TestRecord): number {
   return loads.findIndex(({ inundated }, index) => inundated && steps[index]?.kind === "wetting");
 }
 
-/** The stage of wetting. Refuses a test without one, and a stage without readings before or under it. */
+/**
+ * The places of all stages among the loads: every load marked as wetting, or marked as inundated under the stress of the
+ * load before.
+ */
+export function wettingPlaces({ loads, numbers }: TestRecord): readonly number[] {
+  const steps = loadSteps(
+    loads.map(({ stress }) => stress ?? null),
+    { before: numbers.seating_stress },
+  );
+  return loads.flatMap(({ wetting, inundated }, index) =>
+    wetting || (inundated && steps[index]?.kind === "wetting") ? [index] : [],
+  );
+}
+
+/** The stage of wetting that the results of the sheet are of. Refuses a test without one. */
 export function wettingStage(record: TestRecord): Outcome<WettingStage> {
   const at = wettingAt(record);
+  return at < 0 ? notApplicable(say`no load is marked as wetting (${nameOf("load_mark")})`) : stageAt(record, at);
+}
+
+/** The stage of wetting at a place among the loads. Refuses a stage without readings before or under it. */
+export function stageAt(record: TestRecord, at: number): Outcome<WettingStage> {
   const { loads } = reduced(record);
-  if (at < 0) return notApplicable(say`no load is marked as wetting (${nameOf("load_mark")})`);
   const load = nth(loads, at);
   const heightBefore =
     at === 0 ? then(inputs(record, "initial_height"), (n) => given(n.initial_height)) : nth(loads, at - 1).height;

@@ -397,6 +397,18 @@ const COEFFICIENTS: readonly Column[] = [
     ),
     "Strain per log cycle of time on the straight tail, on the initial height; loading only. Blank where the tail was not measured far enough past the end of primary: the remark says so.",
   ),
+  result(
+    "load_wetting_strain",
+    "Strain on wetting under the load",
+    ["Strain on", "wetting"],
+    "strain",
+    when(
+      ["[height_end]", "[^height_end]"],
+      'IF(OR([load_mark]="wetting",AND([load_mark]="inundated",[load_branch]="wetting")),CLAY.WETTING_STRAIN([^height_end],[height_end],IF(IFERROR({wetting_reference},"")="initial height",{initial_height},[^height_end])),"")',
+      "AND([height_end]>0,[^height_end]>0)",
+    ),
+    "(height before - height after) / the height chosen among the choices, of each stage of wetting: positive for collapse, negative for swell.",
+  ),
   {
     name: "load_remark",
     label: "Remark on the load",

@@ -33,6 +33,8 @@ export const NEWS: readonly News[] = [
       "register_state",
       "wetting_reference",
       "swelling_method",
+      "load_wetting_strain",
+      "wetting_stages",
       "wetting_load",
       "wetting_stress",
       "wetting_height_before",

@@ -139,5 +139,12 @@ export const WETTING: readonly (readonly Field[])[] = [
       pressure("remark"),
       "Remarks on the swelling pressure by that method.",
     ),
+    result(
+      "wetting_stages",
+      "Stages of wetting",
+      "text",
+      '=IF(COUNT({load_wetting_strain})<2,"",COUNT({load_wetting_strain})&" stages; these results: load "&{wetting_load})',
+      "Where the specimen was wetted in several stages: each has its strain among the coefficients of the loads; strain, collapse, class and swelling pressure here are of the stage named.",
+    ),
   ],
 ];

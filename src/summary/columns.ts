@@ -205,6 +205,7 @@ export const COLUMNS: readonly SummaryColumn[] = [
   number("c_alpha_chosen", "C alpha-epsilon", "0.0000"),
   measured("wetting_stress", "Wetted under", "stress", "0.0"),
   number("wetting_strain", "Strain on wetting", "0.00%"),
+  word("wetting_stages", "Stages of wetting", 26),
   number("collapse_index", "Collapse index", "0.0%"),
   measured("swelling_pressure_used", "Swelling pressure", "stress", "0.0"),
   { name: "summary_adopted", heading: "Adopted values", width: 26, ...adopted("adopted_value", ADOPTABLE) },

@@ -770,6 +770,14 @@ const CASES: Readonly<Record<string, Case>> = {
   Q71: {
     pass: wettedUnder(12.5),
     fail: [
+      [
+        {
+          load_stress: loads.map((_, i) => [12.5, 12.5, 50, 50.1, 100][i] ?? 200),
+          load_mark: ["", "wetting", "", "wetting", "wetting"],
+        },
+        "stop",
+        /^load 5 .*the stress in the stage of wetting \(load 5\) is 100 kPa, the stress before it 50.1/,
+      ],
       [wettedUnder(25), "stop", /the stress in the stage of wetting \(load 2\) is 25 kPa, the stress before it 12.5/],
     ],
     needs: [["load_mark"], /no load is marked as wetting/],

@@ -1,9 +1,12 @@
 /** The stage of wetting on the sheet, held against the functions and against printed figures. */
 import { blankSheet, fillSheet } from "../../src/datasheet";
 import { demoTest } from "../../src/datasheet/demo-test";
+import { readRecord } from "../../src/record/record";
+import { stageAt, wettingPlaces } from "../../src/record/wetting";
 import { collapse } from "../../src/reduction/wetting";
 import { swellingPressure } from "../../src/reduction/swelling-pressure";
 import type { CellValue } from "../../src/workbook/port";
+import { namedValues } from "./read-sheet";
 import { calculate } from "./sheet-in-engine";
 
 jest.setTimeout(180_000);
@@ -123,4 +126,39 @@ test("a blank sheet shows none, and no error", async () => {
   expect(sheet.errors).toEqual([]);
   for (const name of ["wetting_load", "wetting_strain", "swelling_pressure_used", "collapse_class", "wetting_rate"])
     expect(sheet.value(name)).toBe("");
+});
+
+test("each of several stages has its own strain and step; collapse and class are of the first, and the sheet says so", async () => {
+  const filled = {
+    ...SOIL,
+    load_stress: [50, 100, 100, 200, 200, 400],
+    load_mark: [undefined, undefined, "wetting", undefined, "wetting"],
+    ...ends([0.1, 0.2, 0.6, 0.9, 1.9, 2.2]),
+  };
+  const sheet = await calculate(fillSheet(small(), filled));
+  const strains = [0, 1, 2, 3, 4, 5].map((row) => sheet.value("load_wetting_strain", row));
+  expect(strains.map((strain) => strain !== "")).toEqual([false, false, true, false, true, false]);
+  // Heights 19.8 to 19.4, and 19.1 to 18.1 mm.
+  expect(strains[2]).toBeCloseTo(0.4 / 19.8, 9);
+  expect(strains[4]).toBeCloseTo(1 / 19.1, 9);
+  expect(sheet.value("wetting_load")).toBe(3);
+  expect(sheet.value("wetting_strain")).toBeCloseTo(0.4 / 19.8, 9);
+  expect(sheet.value("collapse_potential")).toBeCloseTo(0.02, 9);
+  expect(sheet.value("wetting_stages")).toBe("2 stages; these results: load 3");
+  const record = readRecord(await namedValues(fillSheet(small(), filled)));
+  expect(wettingPlaces(record)).toEqual([2, 4]);
+  expect(wettingPlaces(record).map((at) => stageAt(record, at))).toMatchObject([
+    { value: { stress: 100, strain: expect.closeTo(0.4 / 19.8, 9) } },
+    { value: { stress: 200, strain: expect.closeTo(1 / 19.1, 9) } },
+  ]);
+  const onInitial = await calculate(fillSheet(small(), { ...filled, wetting_reference: "initial height" }));
+  expect(onInitial.value("load_wetting_strain", 4)).toBeCloseTo(0.05, 9);
+});
+
+test("with one stage, its strain stands in its row, and nothing is said of others", async () => {
+  const sheet = await calculate(
+    fillSheet(small(), { ...SOIL, load_stress: [5, 25], load_mark: ["wetting"], ...ends([-1.2, -0.9]) }),
+  );
+  expect(sheet.value("load_wetting_strain")).toBeCloseTo(-0.06, 9);
+  expect([sheet.value("load_wetting_strain", 1), sheet.value("wetting_stages")]).toEqual(["", ""]);
 });

@@ -196,6 +196,9 @@ function increment({ results }: TestRecord, load: LoadRecord, before: LoadRecord
   const remarks = [
     String(exact) === formatNumber(stress!, "0DP") ? "" : `Stress ${exact} kPa`,
     load.wetting ? "Wetting under the stress of the load before" : load.inundated ? "Inundated" : "",
+    shown.load_wetting_strain === undefined
+      ? ""
+      : `Strain on wetting ${formatNumber(100 * shown.load_wetting_strain, "2DP")} % (swell negative)`,
     shown.c_alpha === undefined ? "" : "CONS_INSC is strain on the initial height per log cycle of time",
     words.load_remark && words.load_remark !== "ok" ? words.load_remark : "",
   ];

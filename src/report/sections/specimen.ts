@@ -1,6 +1,8 @@
 /** Identification of test and sample, the specimen, and the conduct of the test. */
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { say, type Message } from "../../reduction/message";
+import { nth } from "../../reduction/numeric/lists";
+import { wettingPlaces } from "../../record/wetting";
 import { FORMATS, formatIn, inFormula, live, toldFormula, typedFormat, worked, type Shown } from "../page/cells";
 import type { Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
@@ -124,6 +126,19 @@ function wetting(cells: DataCells, ofStress: Pick<Shown, "format" | "unit">): Bl
   const t = cells.words;
   if (cells.number("wetting_load") === undefined && ["", "measured"].includes(cells.text("swelling_method"))) return [];
   const strain = { format: FORMATS.strain };
+  const stages = wettingPlaces(cells.source.record).map((at) => nth(cells.source.record.loads, at));
+  // Where there are several stages, each has its strain; the results above are of the first.
+  const ofStages: Shown[] =
+    stages.length < 2
+      ? []
+      : stages.map(({ number, row }) => {
+          const strainOfLoad = cells.at("load_wetting_strain", row - 1);
+          return {
+            label: t(say`Strain on wetting, load ${number}`),
+            formula: strainOfLoad === undefined ? undefined : `=${strainOfLoad}`,
+            ...strain,
+          };
+        });
   return panels(
     cells,
     [
@@ -132,6 +147,7 @@ function wetting(cells: DataCells, ofStress: Pick<Shown, "format" | "unit">): Bl
       { label: t(say`  on the`), name: "wetting_reference", isText: true },
       { label: t(say`Free swell`), name: "wetting_swell", ...strain },
       { label: t(say`Rate per log cycle`), name: "wetting_rate", format: "0.0000" },
+      ...ofStages,
     ],
     [
       { label: t(say`Collapse potential`), name: "collapse_potential", ...strain },

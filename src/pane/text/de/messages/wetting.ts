@@ -15,8 +15,8 @@ export const wetting: Readonly<Record<string, string>> = {
     "Bewegt sich der Probekörper beim Wässern so, wie es angegeben ist?",
   "strain on wetting": "Stauchung beim Wässern",
   "no movement": "keine Bewegung",
-  "{0}: {1}: check the sign of the readings and whether they rise on compression ({2})":
-    "{0}: {1}: das Vorzeichen der Ablesungen prüfen, und ob sie bei Stauchung steigen ({2})",
+  "{0}: check the sign of the readings and whether they rise on compression ({1})":
+    "{0}: das Vorzeichen der Ablesungen prüfen, und ob sie bei Stauchung steigen ({1})",
   "the readings say that the specimen compressed on wetting, the remarks that it swelled":
     "nach den Ablesungen setzte sich der Probekörper beim Wässern, nach den Bemerkungen schwoll er",
   "the readings say that the specimen swelled on wetting, the remarks that it collapsed":
@@ -25,10 +25,10 @@ export const wetting: Readonly<Record<string, string>> = {
     "der Probekörper setzte sich beim Wässern unter weniger als seinem Schwelldruck",
   "the specimen swelled on wetting under more than its swelling pressure":
     "der Probekörper schwoll beim Wässern unter mehr als seinem Schwelldruck",
-  "{0}: the specimen swelled on wetting, and nothing says otherwise":
-    "{0}: der Probekörper schwoll beim Wässern, und nichts widerspricht dem",
-  "{0}: the specimen did not swell on wetting, and nothing says otherwise":
-    "{0}: der Probekörper schwoll beim Wässern nicht, und nichts widerspricht dem",
+  "the specimen swelled on wetting, and nothing says otherwise":
+    "der Probekörper schwoll beim Wässern, und nichts widerspricht dem",
+  "the specimen did not swell on wetting, and nothing says otherwise":
+    "der Probekörper schwoll beim Wässern nicht, und nichts widerspricht dem",
   // AGS4.
   "the collapse potential, the collapse index and its class":
     "das Sackungspotential, den Sackungsindex und dessen Klasse",
@@ -49,6 +49,7 @@ export const wetting: Readonly<Record<string, string>> = {
   // Report.
   "Wetted under": "Gewässert unter",
   "Strain on wetting": "Stauchung beim Wässern",
+  "Strain on wetting, load {0}": "Stauchung beim Wässern, Laststufe {0}",
   "  on the": "  bezogen auf",
   "height before": "Höhe davor",
   "initial height": "Anfangshöhe",
