@@ -209,7 +209,10 @@ function overRows(register: string, kind: Equipment) {
   const of = (name: string): string => referenceTo(name, register);
   const numbers = of(REGISTER_MARK);
   const rows = `${of("register_kind")},"${kind}",${numbers},{${NUMBER_CELLS[kind]}}`;
-  const place = `SUMPRODUCT((${of("register_kind")}="${kind}")*(${numbers}&""={${NUMBER_CELLS[kind]}}&"")*(ROW(${numbers})-ROW(INDEX(${numbers},1))+1))`;
+  const number = `{${NUMBER_CELLS[kind]}}`;
+  // A number of equipment may stand as a text in one sheet and as a number in the other.
+  const isNumber = `((${numbers}=${number}&"")+(${numbers}=${number})>0)`;
+  const place = `SUMPRODUCT((${of("register_kind")}="${kind}")*${isNumber}*(ROW(${numbers})-ROW(INDEX(${numbers},1))+1))`;
   return {
     count: `COUNTIFS(${rows})`,
     sum: (column: string): string => `SUMIFS(${of(column)},${rows})`,

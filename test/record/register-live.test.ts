@@ -56,9 +56,9 @@ test("a live deflection set follows the register in the units of the sheet, and 
   const register = await port.insertSheet(registerSheet("SI"));
   const sheet = await port.insertSheet(blankSheet("US", { loads: 4, readingRows: 30 }));
   await port.fillNames(register, {
-    register_kind: ["ring", "deflection set"],
-    register_number: ["D-1", "D-1"],
-    register_frame: [null, "LF-2"],
+    register_kind: ["ring", "deflection set", "deflection set"],
+    register_number: ["D-1", "D-1", "D-2"],
+    register_frame: [null, "LF-2", "LF-3"],
     register_disks: [null, "coarse disks"],
     register_calibrated: [null, 46_388],
     register_due: [null, 46_753],
