@@ -69,3 +69,22 @@ export function inShapeOf(range: unknown, values: readonly (number | null)[]): (
   const rows = Array.isArray(range) && Array.isArray(range[0]) ? range.length : 1;
   return rows === 1 ? [cells] : cells.map((cell) => [cell]);
 }
+
+/**
+ * What `lay` gives. If "words" are asked for, a refusal is told and not thrown: the table has the row `remark` with the
+ * reason, and the other rows are blank; an item asked for alone is blank, and the remark is the reason.
+ */
+export function toldOrThrown(
+  refusal: unknown,
+  { item, rows = [] }: { readonly item?: unknown; readonly rows?: readonly string[] },
+  lay: () => any[][],
+): any[][] {
+  if (toChoice(refusal, "the refusal", ["error", "words"], "error") === "error") return lay();
+  try {
+    return lay();
+  } catch (error) {
+    if (!(error instanceof CellError)) throw error;
+    if (isNoWord(item)) return [...rows.map((label) => [label, "", ""]), ["remark", error.message, ""]];
+    return [[String(item).toLowerCase() === "remark" ? error.message : ""]];
+  }
+}

@@ -22,7 +22,7 @@ import { english, distinct } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import { then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
-import { answer, remarksOf, rowsOfLines, valueOf, type Item } from "./answer";
+import { answer, type Item, remarksOf, rowsOfLines, toldOrThrown, valueOf } from "./answer";
 import { isNoWord, refuseCell, toChoice, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
 import { reduceTest, toCurvePicks, toKind, toTest } from "./test-cells";
 
@@ -485,6 +485,7 @@ function neededVoidRatio(test: TestCurve, argument: unknown): number {
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION: the virgin line and the recompression follow them.
  * @param [recompression_index] Recompression index by the kind of the values, in the place of that of the test.
+ * @param [refusal] "error" (default): a refusal is an error of the cell; "words": the remark gives the reason, and the rest is blank.
  * @returns Rows of label, stress and void ratio along the field curve; then Cc and Cr of the field curve, with the branch that Cr was read from, and the remark.
  * @example =CLAY.FIELD_CURVE(C2:C18,D2:D18,62)
  * @refuses =CLAY.FIELD_CURVE(C2:C18,D2:D18,0)
@@ -500,24 +501,28 @@ export function FIELD_CURVE(
   kind?: any,
   picks?: any[][],
   recompression_index?: any,
+  refusal?: any,
 ): any[][] {
-  const test = valueOf(toTest(stresses, values, kind));
-  const outcome = fieldCurve({
-    test,
-    picks: toCurvePicks(picks),
-    recompressionIndex: toOptionalPositive(recompression_index, "the recompression index"),
-    inSituStress: toPositive(in_situ_stress, "the in-situ stress"),
-    initialVoidRatio: neededVoidRatio(test, initial_void_ratio),
-    preconsolidationStress: toOptionalPositive(preconsolidation_stress, "the preconsolidation stress"),
-    factor: toOptionalPositive(factor, "the factor"),
+  const rows = ["Cc", "Cr", "meets the laboratory line"];
+  return toldOrThrown(refusal, { rows }, () => {
+    const test = valueOf(toTest(stresses, values, kind));
+    const outcome = fieldCurve({
+      test,
+      picks: toCurvePicks(picks),
+      recompressionIndex: toOptionalPositive(recompression_index, "the recompression index"),
+      inSituStress: toPositive(in_situ_stress, "the in-situ stress"),
+      initialVoidRatio: neededVoidRatio(test, initial_void_ratio),
+      preconsolidationStress: toOptionalPositive(preconsolidation_stress, "the preconsolidation stress"),
+      factor: toOptionalPositive(factor, "the factor"),
+    });
+    const curve = valueOf(outcome);
+    return [
+      ...curve.points.map(({ label, stress, voidRatio }) => [label, stress, voidRatio]),
+      ["Cc", curve.compressionIndex, ""],
+      ["Cr", curve.recompression?.value ?? "", curve.recompression ? english(curve.recompression.basis) : ""],
+      ...answer([], remarksOf(outcome), undefined),
+    ];
   });
-  const curve = valueOf(outcome);
-  return [
-    ...curve.points.map(({ label, stress, voidRatio }) => [label, stress, voidRatio]),
-    ["Cc", curve.compressionIndex, ""],
-    ["Cr", curve.recompression?.value ?? "", curve.recompression ? english(curve.recompression.basis) : ""],
-    ...answer([], remarksOf(outcome), undefined),
-  ];
 }
 
 /**
@@ -530,6 +535,7 @@ export function FIELD_CURVE(
  * @param [initial_void_ratio] Void ratio before loading; for void ratios, the first one if left out.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [item] One of de_e0, class, strain, strain_class, OCR, remark; left out, the whole table spills.
+ * @param [refusal] "error" (default): a refusal is an error of the cell; "words": the remark gives the reason, and the rest is blank.
  * @returns A table of label, value and unit; or the one item.
  * @example =CLAY.SAMPLE_QUALITY(C2:C18,D2:D18,62)
  * @example =CLAY.SAMPLE_QUALITY(C2:C18,D2:D18,62,,,,"class")
@@ -545,30 +551,33 @@ export function SAMPLE_QUALITY(
   initial_void_ratio?: any,
   kind?: any,
   item?: any,
+  refusal?: any,
 ): any[][] {
-  const inSitu = toPositive(in_situ_stress, "the in-situ stress");
-  const test = valueOf(toTest(stresses, values, kind));
-  const typed = toOptionalPositive(preconsolidation_stress, "the preconsolidation stress");
-  const read = typed === undefined ? reduceTest(stresses, values, "casagrande", kind) : undefined;
-  const yieldStress = typed ?? (read?.ok ? read.value.stress : undefined);
-  const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, "the initial void ratio"));
-  const ocr = yieldStress && yieldStress / inSitu;
-  const outcome = sampleQuality(test, inSitu, e0, ocr);
-  const { change, lunneClass, strain, strainClass } = valueOf(outcome);
-  const noYield = read && !read.ok ? english(read.reason) : "needs the initial void ratio: give it";
-  const items: Item[] = [
-    { label: "de_e0", value: change, unit: "", missing: "needs the initial void ratio: give it" },
-    { label: "class", value: lunneClass, unit: "Lunne et al. (1997)", missing: noYield },
-    { label: "strain", value: strain, unit: "" },
-    { label: "strain_class", value: strainClass, unit: "A to E by volumetric strain" },
-    {
-      label: "OCR",
-      value: ocr,
-      unit: yieldStress ? `preconsolidation stress ${english(shown(yieldStress))}` : "",
-      missing: noYield,
-    },
-  ];
-  return answer(items, remarksOf(outcome), item);
+  return toldOrThrown(refusal, { item }, () => {
+    const inSitu = toPositive(in_situ_stress, "the in-situ stress");
+    const test = valueOf(toTest(stresses, values, kind));
+    const typed = toOptionalPositive(preconsolidation_stress, "the preconsolidation stress");
+    const read = typed === undefined ? reduceTest(stresses, values, "casagrande", kind) : undefined;
+    const yieldStress = typed ?? (read?.ok ? read.value.stress : undefined);
+    const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, "the initial void ratio"));
+    const ocr = yieldStress && yieldStress / inSitu;
+    const outcome = sampleQuality(test, inSitu, e0, ocr);
+    const { change, lunneClass, strain, strainClass } = valueOf(outcome);
+    const noYield = read && !read.ok ? english(read.reason) : "needs the initial void ratio: give it";
+    const items: Item[] = [
+      { label: "de_e0", value: change, unit: "", missing: "needs the initial void ratio: give it" },
+      { label: "class", value: lunneClass, unit: "Lunne et al. (1997)", missing: noYield },
+      { label: "strain", value: strain, unit: "" },
+      { label: "strain_class", value: strainClass, unit: "A to E by volumetric strain" },
+      {
+        label: "OCR",
+        value: ocr,
+        unit: yieldStress ? `preconsolidation stress ${english(shown(yieldStress))}` : "",
+        missing: noYield,
+      },
+    ];
+    return answer(items, remarksOf(outcome), item);
+  });
 }
 
 /**

@@ -1,7 +1,7 @@
 /** Worksheet functions of design: values on the curve, design parameters, settlement of a layer, intrinsic properties. */
 import { CURVE_BRANCHES, curveAt } from "../reduction/curve/curve-at";
 import { cvInUse, cvOfRange, type AdoptedCv } from "../reduction/curve/cv-at";
-import { DESIGN_INCREASE, designParameters } from "../reduction/curve/design";
+import { DESIGN_INCREASE, designParameters, type DesignParameters } from "../reduction/curve/design";
 import type { Index } from "../reduction/curve/indices";
 import { intrinsic } from "../reduction/curve/intrinsic";
 import { kindSeen, testCurve } from "../reduction/curve/shape/points";
@@ -9,7 +9,7 @@ import { english } from "../reduction/message";
 import { given, then, type Outcome } from "../reduction/outcome";
 import { settlement } from "../reduction/settlement";
 import { convert } from "../reduction/units";
-import { answer, itemOf, remarksOf, valueOf, type Item } from "./answer";
+import { answer, itemOf, remarksOf, toldOrThrown, valueOf, type Item } from "./answer";
 import {
   isNoWord,
   isOmitted,
@@ -22,7 +22,7 @@ import {
   toPositive,
   toUnit,
 } from "./cells";
-import { reduceTest, toKind, toLists, toTest } from "./test-cells";
+import { reduceTest, toCurvePicks, toKind, toLists, toTest } from "./test-cells";
 
 /**
  * Void ratio or strain on the compression curve at a stress: the value of a load at that stress, otherwise interpolated between two loads, linearly on log of stress. Beyond the curve it is #N/A.
@@ -68,6 +68,7 @@ function toAdoptedCv(from: unknown, to: unknown, adopted: unknown): AdoptedCv[] 
  * @param [range_to] Upper stresses of these ranges.
  * @param [adopted_cv] The cv adopted for each range, in the unit of the values. Of ranges that overlap the last one counts.
  * @param [item] "cv" (default), or "from": whether the cv was adopted or lies between the loads, in words.
+ * @param [refusal] "error" (default): a refusal is an error of the cell; "words": cv is blank, and "from" gives the reason.
  * @returns cv, in the unit of the values.
  * @example =CLAY.CV_AT(P2:P8,Q2:Q8,300)
  * @refuses =CLAY.CV_AT(P2:P8,Q2:Q8,3000)
@@ -81,12 +82,16 @@ export function CV_AT(
   range_to?: any[][],
   adopted_cv?: any[][],
   item?: any,
+  refusal?: any,
 ): any {
-  const [s, cv] = toPair(stresses, "the stresses", cv_values, "the values of cv", toCellOrWord);
   const wanted = toChoice(item, "the item", ["cv", "from"], "cv");
-  const adopted = toAdoptedCv(range_from, range_to, adopted_cv);
-  const found = valueOf(cvInUse(s, cv, toPositive(stress, "the stress"), adopted));
-  return wanted === "cv" ? found.cv : english(found.basis);
+  const told = toldOrThrown(refusal, { item: wanted === "from" ? "remark" : wanted }, () => {
+    const [s, cv] = toPair(stresses, "the stresses", cv_values, "the values of cv", toCellOrWord);
+    const adopted = toAdoptedCv(range_from, range_to, adopted_cv);
+    const found = valueOf(cvInUse(s, cv, toPositive(stress, "the stress"), adopted));
+    return [[wanted === "cv" ? found.cv : english(found.basis)]];
+  });
+  return told[0]?.[0];
 }
 
 /**
@@ -117,7 +122,7 @@ export function CV_RANGE(stresses: any[][], cv_values: any[][], from: any, to: a
 }
 
 /**
- * Values for a settlement calculation, from the laboratory loading curve between the in-situ stress and that stress plus an increase: void ratios, mv, M, compression, recompression and swelling ratio, modulus number.
+ * Values for a settlement calculation, from the laboratory or the field curve between the in-situ stress and that stress plus an increase: void ratios, mv, M, compression, recompression and swelling ratio, modulus number.
  * @customfunction
  * @param stresses Effective stresses at the end of each load, in test order, unloading included; in the stress unit.
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
@@ -129,6 +134,11 @@ export function CV_RANGE(stresses: any[][], cv_values: any[][], from: any, to: a
  * @param [item] One of e_in_situ, e_final, mv, M, CR, RR, SR, modulus_number, remark; left out, the whole table spills.
  * @param [stress_unit] Unit of the stresses: kPa (default), MPa, psf, ksf, tsf, psi, kgf/cm2, bar.
  * @param [mv_unit] Unit of mv: m2/MN (default), m2/kN, 1/kPa, 1/MPa, ft2/ton, 1/tsf, 1/psf, 1/ksf, cm2/kgf.
+ * @param [curve] "laboratory" (default): values from the laboratory loading curve; "field": from Schmertmann's field curve, whose slope gives CR too. SR, and RR, are those of the test.
+ * @param [field_factor] Share of the initial void ratio at which field and laboratory lines meet; 0.42 if left out.
+ * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION, for the field curve.
+ * @param [recompression_index] Recompression index by the kind of the values, in the place of that of the test, for the field curve.
+ * @param [refusal] "error" (default): a refusal is an error of the cell; "words": the remark gives the reason, and the rest is blank.
  * @returns A table of label, value and unit; or the one item. mv is on the height at the in-situ stress, M = 1/mv in the stress unit; CR, RR and SR are strain per log cycle of stress; the modulus number is ln 10 / CR.
  * @example =CLAY.DESIGN_PARAMETERS(C2:C18,D2:D18,62)
  * @example =CLAY.DESIGN_PARAMETERS(C2:C18,D2:D18,62,200,,,,"mv")
@@ -148,22 +158,49 @@ export function DESIGN_PARAMETERS(
   item?: any,
   stress_unit?: any,
   mv_unit?: any,
+  curve?: any,
+  field_factor?: any,
+  picks?: any[][],
+  recompression_index?: any,
+  refusal?: any,
 ): any[][] {
-  const unit = toUnit(stress_unit, "stress", "kPa");
-  const mvUnit = toUnit(mv_unit, "mv", "m2/MN");
   const typed = toOptionalPositive(preconsolidation_stress, "the preconsolidation stress");
-  const outcome = then(toTest(stresses, values, kind), (test) =>
-    designParameters({
-      test,
-      inSituStress: toOptionalPositive(in_situ_stress, "the in-situ stress"),
-      increase: toOptionalPositive(increase, "the increase") ?? convert(DESIGN_INCREASE, "stress", "kPa", unit),
-      initialVoidRatio: toOptionalPositive(initial_void_ratio, "the initial void ratio"),
-      preconsolidationStress:
-        typed === undefined
-          ? then(reduceTest(stresses, values, "casagrande", kind), ({ stress }) => given(stress))
-          : given(typed),
-    }),
-  );
+  const unit = toUnit(stress_unit, "stress", "kPa");
+  const inSituStress = toOptionalPositive(in_situ_stress, "the in-situ stress");
+  const initialVoidRatio = toOptionalPositive(initial_void_ratio, "the initial void ratio");
+  const isField = toChoice(curve, "the curve", ["laboratory", "field"], "laboratory") === "field";
+  return toldOrThrown(refusal, { item }, () => {
+    const outcome = then(toTest(stresses, values, kind), (test) =>
+      designParameters({
+        test,
+        inSituStress,
+        increase: toOptionalPositive(increase, "the increase") ?? convert(DESIGN_INCREASE, "stress", "kPa", unit),
+        initialVoidRatio,
+        preconsolidationStress:
+          typed === undefined
+            ? then(reduceTest(stresses, values, "casagrande", kind), ({ stress }) => given(stress))
+            : given(typed),
+        ...(isField && {
+          field: {
+            factor: toOptionalPositive(field_factor, "the factor"),
+            picks: toCurvePicks(picks),
+            recompressionIndex: toOptionalPositive(recompression_index, "the recompression index"),
+          },
+        }),
+      }),
+    );
+    return designTable(outcome, item, unit, toUnit(mv_unit, "mv", "m2/MN"), isField);
+  });
+}
+
+/** The table of the design values, or the one item. */
+function designTable(
+  outcome: Outcome<DesignParameters>,
+  item: unknown,
+  unit: string,
+  mvUnit: string,
+  isField: boolean,
+): any[][] {
   const { eInSitu, eFinal, mv, M, CR, RR, SR, modulusNumber, beyond } = valueOf(outcome);
   // The table and its remark are refused if the in-situ or the final stress lies beyond the curve; an item that does
   // not need that stress is given.
@@ -176,9 +213,10 @@ export function DESIGN_PARAMETERS(
       then(index, ({ value }) => given(value)),
       english(index.ok ? index.value.basis : index.reason),
     );
+  const curveRead = isField ? "field curve" : "laboratory loading curve";
   const items: Item[] = [
-    itemOf("e_in_situ", eInSitu, "laboratory loading curve"),
-    itemOf("e_final", eFinal, "laboratory loading curve"),
+    itemOf("e_in_situ", eInSitu, curveRead),
+    itemOf("e_final", eFinal, curveRead),
     itemOf(
       "mv",
       then(perKilopascal, (value) => given(convert(value, "mv", "1/kPa", mvUnit))),

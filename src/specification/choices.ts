@@ -5,6 +5,9 @@ import { END_RULES } from "./end-rules";
 import { input, panels } from "./form-fields";
 import { WETTING_CHOICES } from "./wetting";
 
+/** The cell with the curve that the design values are read from. */
+export const DESIGN_CURVE = "design_curve";
+
 export const CHOICES = panels(
   [
     input(
@@ -87,6 +90,15 @@ export const CHOICES = panels(
       "typed",
       "Minutes of a fixed time (blank counts as a day), or how many times t100; the other rules need no number.",
       { limits: { least: 0, above: true } },
+    ),
+  ],
+  [
+    input(
+      DESIGN_CURVE,
+      "Design values from",
+      "text",
+      "laboratory: e, mv, M and CR from the laboratory loading curve; field: from Schmertmann's field curve. RR and SR are those of the test.",
+      { choices: ["laboratory", "field"], value: "laboratory" },
     ),
   ],
 );

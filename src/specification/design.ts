@@ -1,32 +1,50 @@
 /**
- * Values for design, from the laboratory loading curve: at the in-situ stress and over an increase of stress. The ratios follow
+ * Values for design, from the laboratory loading curve or the field curve, as chosen: at the in-situ stress and over an increase of stress. The ratios follow
  * from the indices in use, and need no in-situ stress.
  */
 import { DESIGN_INCREASE } from "../reduction/curve/design";
 import { ADOPTED_CV_ARGUMENTS } from "./adopted-cv";
+import { adoptedOrBlank } from "./adopted";
+import type { AdoptableName } from "./adoptable";
+import { DESIGN_CURVE } from "./choices";
 import { when, type Field } from "./field";
 import { result } from "./form-fields";
-import { CURVE, HAS_CURVE, onceOver, shown } from "./formulas";
+import { CURVE, CURVE_PICKS, HAS_CURVE, shown, toldOnceOver } from "./formulas";
 
 /** The increase of stress that was typed, or the usual one. */
 const INCREASE = `IF(IFERROR({design_increase},"")="",CLAY.CONVERT_UNIT(${DESIGN_INCREASE},"kPa",{stress_unit}),{design_increase})`;
 
+/** True if the values are to be read from the field curve. */
+const ON_FIELD = `IFERROR({${DESIGN_CURVE}},"")="field"`;
+
+const DESIGN_CALL = `CLAY.DESIGN_PARAMETERS(${CURVE},{in_situ_stress},${INCREASE},{preconsolidation_stress},{void_ratio_initial},"e"`;
+
+/** An item of the design values; blank if it is refused, and the remark gives the reason. */
 const item = (name: string): string =>
   when(
     ["{in_situ_stress}", "{void_ratio_initial}"],
-    `IF(${HAS_CURVE},${onceOver(
-      `CLAY.DESIGN_PARAMETERS(${CURVE},{in_situ_stress},${INCREASE},{preconsolidation_stress},{void_ratio_initial},"e","${name}",{stress_unit},{mv_unit})`,
+    `IF(${HAS_CURVE},${toldOnceOver(
+      (refusal) =>
+        `${DESIGN_CALL},"${name}",{stress_unit},{mv_unit},IF(${ON_FIELD},"field",""),{field_factor},${CURVE_PICKS},${adoptedOrBlank("recompression_index")}${refusal})`,
     )},"")`,
   );
 
-const ratioOf = (index: string): string =>
-  when([`{${index}}`, "{void_ratio_initial}"], `{${index}}/(1+{void_ratio_initial})`);
+export const DESIGN_REMARK = item("remark");
 
-/** An item of cv at the in-situ stress and half the increase. */
+const overHeight = (index: string): string =>
+  when([`{${index}}`, "{void_ratio_initial}"], `{${index}}/(1+{void_ratio_initial})`).slice(1);
+
+/** An index in use as strain. */
+const ratioOf = (index: AdoptableName): string => `=${overHeight(index)}`;
+
+/** CR: of the index in use; with the field curve, of its slope unless an index is adopted. */
+const COMPRESSION_RATIO = `=IF(AND(${ON_FIELD},${adoptedOrBlank("compression_index")}=""),${overHeight("field_compression_index")},${overHeight("compression_index")})`;
+
+/** An item of cv at the in-situ stress and half the increase; cv is blank where the loads have none. */
 const cvInMiddle = (what: "cv" | "from"): string =>
-  when(
-    ["{in_situ_stress}"],
-    `IF(AND(COUNT({cv_chosen},{adopted_cv})>0,${HAS_CURVE}),${onceOver(`CLAY.CV_AT({load_stress},{cv_chosen},{in_situ_stress}+${INCREASE}/2,${ADOPTED_CV_ARGUMENTS},"${what}")`)},"")`,
+  toldOnceOver(
+    (refusal) =>
+      `CLAY.CV_AT({load_stress},{cv_chosen},{in_situ_stress}+${INCREASE}/2,${ADOPTED_CV_ARGUMENTS},"${what}"${refusal})`,
   );
 
 const RANGE = "from the in-situ stress over the increase";
@@ -61,8 +79,8 @@ export const DESIGN: readonly (readonly Field[])[] = [
       "design_cr",
       "Compression ratio CR",
       "ratio",
-      ratioOf("compression_index"),
-      "CR = Cc / (1 + e0), of the index in use.",
+      COMPRESSION_RATIO,
+      "CR = Cc / (1 + e0), of the index in use; with the field curve, of its slope unless Cc is adopted.",
     ),
     result(
       "design_rr",
@@ -91,14 +109,14 @@ export const DESIGN: readonly (readonly Field[])[] = [
       "design_cv",
       "cv in the middle of it",
       "cv",
-      cvInMiddle("cv"),
+      when(["{in_situ_stress}"], `IF(AND(COUNT({cv_chosen},{adopted_cv})>0,${HAS_CURVE}),${cvInMiddle("cv")},"")`),
       "At the in-situ stress and half the increase: the cv adopted for the range that holds it, otherwise interpolated between the loads on log stress.",
     ),
     result(
       "design_cv_from",
       "  cv is",
       "text",
-      cvInMiddle("from"),
+      `=IF(OR({in_situ_stress}="",COUNT({cv_chosen},{adopted_cv})=0),"",IF({design_cv}="","no load with a cv there",${cvInMiddle("from")}))`,
       "Whether the cv was adopted for a range of stress, or lies between the loads.",
     ),
     result(
@@ -122,7 +140,7 @@ export const DESIGN: readonly (readonly Field[])[] = [
       "design_from",
       "From",
       "text",
-      `=IF(COUNT({void_ratio_curve})=0,"",IF({in_situ_stress}="","no in-situ stress: ratios only","lab. curve over "&IFERROR(ROUND(${INCREASE},3),"?")&" "&{stress_unit}))`,
+      `=IF(COUNT({void_ratio_curve})=0,"",IF({in_situ_stress}="",IF(${ON_FIELD},"no in-situ stress: RR and SR only","no in-situ stress: ratios only"),IF(COUNT({design_e_in_situ},{design_e_final})<2,"beyond the curve: see Remarks",IF(${ON_FIELD},"field curve","lab. curve")&" over "&IFERROR(ROUND(${INCREASE},3),"?")&" "&{stress_unit})))`,
       "The curve that the values were read from with the increase in stress, or that the in-situ stress is missing: it stands among the choices.",
     ),
   ],

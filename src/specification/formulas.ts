@@ -42,6 +42,13 @@ export const shown = (call: string): string => `IF(${IS_POSSIBLE},${call},IFERRO
 /** What a method gives; blank, and not #N/A, while the test is running or an input cannot be. */
 export const onceOver = (call: string): string => `IF(AND(${IS_OVER},${IS_POSSIBLE}),${call},IFERROR(${call},""))`;
 
+/**
+ * As `onceOver`, of a call that takes "words" as its last argument: once the test is over, a refusal leaves the cell
+ * blank, and the remark of the same call gives its reason.
+ */
+export const toldOnceOver = (call: (refusal: string) => string): string =>
+  `IF(AND(${IS_OVER},${IS_POSSIBLE}),${call(',"words"')},IFERROR(${call("")},""))`;
+
 /** True if the curve has points, and lacks none of a load that was read. */
 export const HAS_CURVE = `AND(COUNT({void_ratio_curve})>0,IFERROR({${CURVE_GAP}},"")="")`;
 

@@ -2,6 +2,8 @@
  * The inputs that cannot be: numbers outside their limits, texts in the place of numbers, words that are not on the list of
  * their cell. The sheet names each with its cell and the remedy, and the results that need it stay blank.
  */
+import { METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
+import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { ADOPTED_TABLE } from "./adopted";
 import { ADOPTED_CV_TABLE } from "./adopted-cv";
 import { APPARATUS, DEFLECTION } from "./apparatus";
@@ -61,6 +63,13 @@ function ofWord({ name, choices = [], label }: Field): string {
   return `IF(ISNUMBER(MATCH({${name}}&"",{${words}},0)),"","${label.trim()}, "&${addressOf(name)}&": choose a word of its list. ")`;
 }
 
+/** The sentence about the lowest row of the table of picks that picks this with a word that is not on its list. */
+function ofPick(pick: string, words: readonly string[]): string {
+  const isKnown = ["", "automatic", ...words].map((word) => `({pick_after}&""="${word}")`).join("+");
+  const row = `SUMPRODUCT(MAX(({pick_of}="${pick}")*(1-(${isKnown}))*ROW({pick_after})))`;
+  return `IF(IFERROR(${row},0)=0,"","Pick by hand of ${pick}, "&ADDRESS(${row},COLUMN(INDEX({pick_after},1)),4)&": enter ${words.join(" or ")}, or automatic. ")`;
+}
+
 const inputs = (parts: readonly Part[]): Field[] =>
   parts.flatMap((part) =>
     !isTable(part) && "kind" in part && part.kind === "input" && !UNUSED.has(part.name) ? [part] : [],
@@ -115,7 +124,7 @@ export const IMPOSSIBLE: readonly Field[] = [
   remark(
     CHOICE_REMARK,
     "On the choices",
-    `=${[...WORDS.map(ofWord), ...CLASSES.map(ofNumber)].join("&")}`,
+    `=${[...WORDS.map(ofWord), ofPick(METHOD_PICK, TIME_METHODS), ofPick(PROCEDURE_PICK, PROCEDURES), ...CLASSES.map(ofNumber)].join("&")}`,
     "Words that are not on the list of their cell, and impossible numbers of the classification. Results that need them stay blank.",
   ),
   remark(

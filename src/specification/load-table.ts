@@ -166,7 +166,7 @@ const COMPRESSION: readonly Column[] = [
     "length",
     '=IF([load_method]="root time",' +
       `IF(OR([root_d100]="",[corrected_deformation]=""),"",${deformation("[root_d100]")}-[apparatus_deflection]),` +
-      `IF(OR([log_d100]="",[corrected_deformation]=""),"",${deformation("[log_d100]")}-[apparatus_deflection]))`,
+      `IF(OR([load_method]="",[log_d100]="",[corrected_deformation]=""),"",${deformation("[log_d100]")}-[apparatus_deflection]))`,
     "d100 of the load's own construction, as corrected cumulative deformation; blank where it gave none.",
   ),
   result(
@@ -325,7 +325,9 @@ const COEFFICIENTS: readonly Column[] = [
     "text",
     when(
       ["[load_stress]"],
-      `IF(IFERROR(COUNT({pick_load}),0)=0,${METHOD},CLAY.LAST_PICK([load_number],"cv by",{pick_load},{pick_of},{pick_after},${METHOD}))`,
+      shown(
+        `IF(IFERROR(COUNT({pick_load}),0)=0,${METHOD},CLAY.LAST_PICK([load_number],"cv by",{pick_load},{pick_of},{pick_after},${METHOD}))`,
+      ),
     ),
     'The construction whose d100 and cv are reported and used further: the last "cv by" of the load in the table of picks, otherwise the one chosen among the choices.',
   ),
@@ -334,7 +336,7 @@ const COEFFICIENTS: readonly Column[] = [
     "cv reported",
     ["cv", "chosen"],
     "cv",
-    '=IF([load_method]="root time",[cv_root_time],[cv_log_time])',
+    '=IF([load_method]="root time",[cv_root_time],IF([load_method]="log time",[cv_log_time],""))',
     "cv of the load's own construction.",
   ),
   {
@@ -444,7 +446,9 @@ const TIME_CURVES: readonly Column[] = [
     "text",
     when(
       ["[load_stress]"],
-      `IF(IFERROR(COUNT({pick_load}),0)=0,${PROCEDURE},CLAY.LAST_PICK([load_number],"procedure",{pick_load},{pick_of},{pick_after},${PROCEDURE}))`,
+      shown(
+        `IF(IFERROR(COUNT({pick_load}),0)=0,${PROCEDURE},CLAY.LAST_PICK([load_number],"procedure",{pick_load},{pick_of},{pick_after},${PROCEDURE}))`,
+      ),
     ),
     'aided or drawn: the last "procedure" of the load in the table of picks, otherwise the one chosen among the choices.',
   ),

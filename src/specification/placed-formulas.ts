@@ -67,6 +67,7 @@ const OPTIONAL: ReadonlySet<string> = new Set([
   "adopted_cv_by",
   "adopted_cv_reason",
   "design_increase",
+  "design_curve",
   "swelling_pressure",
   "swelling_method",
   "wetting_reference",

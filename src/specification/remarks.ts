@@ -4,10 +4,11 @@ import { when, type Field } from "./field";
 import { text } from "./form-fields";
 import { ADOPTED_SENTENCES } from "./adopted";
 import { ADOPTED_CV_SENTENCES } from "./adopted-cv";
-import { byMethod, HAS_CURVE, onceOver, SOLIDS, SPECIMEN_CALL } from "./formulas";
+import { byMethod, SOLIDS, SPECIMEN_CALL } from "./formulas";
 import { IMPOSSIBLE } from "./impossible";
 import { MISSING_IN_FULL } from "./missing";
-import { IN_SITU, ofField, QUALITY_CALL } from "./results";
+import { DESIGN_REMARK } from "./design";
+import { ofField, ofQuality } from "./results";
 
 /** The remarks that a person types. They are the last fields of the form and span it. */
 export const TYPED_REMARKS: readonly Field[] = [
@@ -85,8 +86,17 @@ export const REMARKS: readonly Field[] = [
     label: "On the sample",
     measure: "text",
     kind: "remark",
-    formula: when(IN_SITU, onceOver(`${QUALITY_CALL},"remark")`), HAS_CURVE),
+    formula: ofQuality("remark"),
     note: "Remarks on the quality of the sample.",
+    lines: 2,
+  },
+  {
+    name: "design_remark",
+    label: "On the design values",
+    measure: "text",
+    kind: "remark",
+    formula: DESIGN_REMARK,
+    note: "Which part of the increase is virgin; if a stress lies beyond the curve, which stress and which curve.",
     lines: 2,
   },
   {

@@ -16,7 +16,7 @@ import {
   DRY,
   HAS_CURVE,
   ofCurve,
-  onceOver,
+  toldOnceOver,
   rounded,
   shown,
   SPECIMEN_CALL,
@@ -258,11 +258,22 @@ export const COMPRESSION_RESULTS: readonly Field[] = [
 ];
 
 export const IN_SITU = ["{in_situ_stress}", "{preconsolidation_stress}", "{void_ratio_initial}"];
-const FIELD_CALL = `CLAY.FIELD_CURVE(${CURVE},{in_situ_stress},{preconsolidation_stress},IF({field_factor}="",0.42,{field_factor}),{void_ratio_initial},"e",${CURVE_PICKS},${adoptedOrBlank("recompression_index")})`;
+const FIELD_CALL = `CLAY.FIELD_CURVE(${CURVE},{in_situ_stress},{preconsolidation_stress},IF({field_factor}="",0.42,{field_factor}),{void_ratio_initial},"e",${CURVE_PICKS},${adoptedOrBlank("recompression_index")}`;
+/** A cell of the field curve; blank if the curve is refused, and the remark gives the reason. */
 export const ofField = (row: string, column: number): string =>
-  when(IN_SITU, onceOver(`VLOOKUP("${row}",${FIELD_CALL},${column},FALSE)`), HAS_CURVE);
-export const QUALITY_CALL = `CLAY.SAMPLE_QUALITY(${CURVE},{in_situ_stress},{preconsolidation_stress},{void_ratio_initial},"e"`;
-const ofQuality = (item: string): string => when(IN_SITU, onceOver(`${QUALITY_CALL},"${item}")`), HAS_CURVE);
+  when(
+    IN_SITU,
+    toldOnceOver((refusal) => `VLOOKUP("${row}",${FIELD_CALL}${refusal}),${column},FALSE)`),
+    HAS_CURVE,
+  );
+const QUALITY_CALL = `CLAY.SAMPLE_QUALITY(${CURVE},{in_situ_stress},{preconsolidation_stress},{void_ratio_initial},"e"`;
+/** An item of the sample's quality; blank if it is refused, and the remark gives the reason. */
+export const ofQuality = (item: string): string =>
+  when(
+    IN_SITU,
+    toldOnceOver((refusal) => `${QUALITY_CALL},"${item}"${refusal})`),
+    HAS_CURVE,
+  );
 const MEETS = "meets the laboratory line";
 
 export const FIELD: readonly Field[] = [

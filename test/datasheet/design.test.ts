@@ -31,10 +31,53 @@ test("without an in-situ stress the table says so, and gives the ratios", async 
   expect(Number(sheet.value("design_rr"))).toBeCloseTo(0.065 / 2.45, 3);
 });
 
-test("a stress beyond the curve is #N/A, and an adopted index counts", async () => {
-  const sheet = await calculate(fillSheet(demoSheet("SI"), { design_increase: 6000, adopted_value: [undefined, 0.6] }));
-  expect(sheet.value("design_mv")).toBe("#N/A");
+test("a stress beyond the curve leaves its cells blank and is named in the remark; an adopted index counts", async () => {
+  const sheet = await calculate(
+    fillSheet(demoSheet("SI"), { design_increase: 20_000, adopted_value: [undefined, 0.6] }),
+  );
+  expect(sheet.errors).toEqual([]);
+  expect([sheet.value("design_mv"), sheet.value("design_cv")]).toEqual(["", ""]);
+  expect(sheet.value("design_from")).toBe("beyond the curve: see Remarks");
+  expect(sheet.value("design_cv_from")).toBe("no load with a cv there");
+  expect(sheet.value("design_remark")).toMatch(
+    /^the in-situ stress plus the increase \(20062\) lies beyond the loading curve, from .*: give a stress between/,
+  );
   expect(Number(sheet.value("design_cr"))).toBeCloseTo(0.6 / 2.45, 3);
+});
+
+test("an in-situ stress beyond the curve leaves the field curve and the quality blank, with the reason in their remarks", async () => {
+  const sheet = await calculate(fillSheet(demoSheet("SI"), { in_situ_stress: 9000 }));
+  expect(sheet.errors).toEqual([]);
+  for (const name of [
+    "field_compression_index",
+    "field_meeting_stress",
+    "quality_change",
+    "quality_class",
+    "design_mv",
+  ])
+    expect([name, sheet.value(name)]).toEqual([name, ""]);
+  expect(sheet.value("field_remark")).toMatch(/check e0 and the in-situ stress$/);
+  expect(sheet.value("quality_remark")).toMatch(/^the in-situ stress 9000 lies outside the loads/);
+  expect(sheet.value("design_remark")).toMatch(/^the in-situ stress \(9000\) lies beyond the loading curve/);
+});
+
+test("with the field curve e, mv and CR are those of its three points, and the sheet says so", async () => {
+  const sheet = await calculate(fillSheet(demoSheet("SI"), { design_curve: "field" }));
+  const n = (name: string) => Number(sheet.value(name));
+  const [e0, yieldStress, Cr, Cc] = [
+    "void_ratio_initial",
+    "preconsolidation_stress",
+    "recompression_index",
+    "field_compression_index",
+  ].map(n) as [number, number, number, number];
+  // Schmertmann (1955): e0 at the in-situ stress, Cr to the preconsolidation stress, and the field Cc beyond it.
+  const atYield = e0 - Cr * Math.log10(yieldStress / 62);
+  expect(n("design_e_in_situ")).toBeCloseTo(e0, 9);
+  expect(n("design_e_final")).toBeCloseTo(atYield - Cc * Math.log10(162 / yieldStress), 9);
+  expect(n("design_mv")).toBeCloseTo((1000 * (e0 - n("design_e_final"))) / (1 + e0) / 100, 9);
+  expect(n("design_cr")).toBeCloseTo(Cc / (1 + e0), 9);
+  expect(n("design_rr")).toBeCloseTo(Cr / (1 + e0), 9);
+  expect(sheet.value("design_from")).toBe("field curve over 100 kPa");
 });
 
 test("a blank sheet shows none", async () => {

@@ -12,6 +12,7 @@ import { reduced } from "../../src/record/reduced-test";
 import type { Outcome } from "../../src/reduction/outcome";
 import { LOAD_PARTS } from "../../src/specification/load-table";
 import type { CellValue, SheetName } from "../../src/workbook/port";
+import { cellAddress } from "../../src/workbook/address";
 import { namedValues } from "../datasheet/read-sheet";
 import { calculate, type Calculated } from "../datasheet/sheet-in-engine";
 
@@ -142,7 +143,7 @@ test("a pick that cannot be used is named by its row in the remark of its load, 
   expect(sheet.value("time_remark", 5)).toMatch(
     /^the time curve is refused: row 1 of the table of picks holds the text "late"/,
   );
-  expect(sheet.errors.some((error) => /"cv by" in row 2 of the table of picks is "logtime"/.test(error))).toBe(true);
+  expect(sheet.value("choice_remark")).toMatch(/^Pick by hand of cv by, [A-Z]+\d+: enter log time or root time/);
   expect(row(sheet, 5, CURVE)).toEqual(row(blank, 5, CURVE));
   expect(sheet.value("remarks_on_loads")).toMatch(
     /^Load 6: the time curve is refused: row 1 of the table of picks holds the text "late"/m,
@@ -251,4 +252,25 @@ describe("picks of the compression curve", () => {
     const other = await calculate(typed(["curve", "d0", "", 400, "r", "XY"], [6, "virgin from", "", 400, "r", "XY"]));
     expect([0, 1].map((index) => other.value("pick_remark", index))).toEqual(Array(2).fill("cannot be used"));
   });
+});
+
+test("a word that is no construction, or no procedure, is refused by its cell, and no cell shows an error", async () => {
+  const filled = typed(
+    [6, "cv by", "", "square root", "typed by mistake", "XY"],
+    [5, "procedure", "", "by hand", "x", "XY"],
+  );
+  const sheet = await calculate(filled);
+  expect(sheet.errors).toEqual([]);
+  const box = filled.names.pick_after!;
+  const at = (row: number) => cellAddress(box.row + row, box.col);
+  expect(sheet.value("choice_remark")).toBe(
+    `Pick by hand of cv by, ${at(0)}: enter log time or root time, or automatic. ` +
+      `Pick by hand of procedure, ${at(1)}: enter aided or drawn, or automatic. `,
+  );
+  expect(String(sheet.value("missing_inputs"))).toContain(
+    `Pick by hand of cv by, ${at(0)}: enter log time or root time`,
+  );
+  // The load whose construction is not known has none of its results; the others keep theirs.
+  expect(["load_method", "cv_chosen", "deformation_d100"].map((name) => sheet.value(name, 5))).toEqual(["", "", ""]);
+  expect(sheet.value("cv_chosen", 6)).toBe(blank.value("cv_chosen", 6));
 });

@@ -1,11 +1,12 @@
 /**
- * Values of the laboratory curve from which a settlement is calculated: void ratio, mv and M over an increase of stress
- * from the in-situ stress, and the slopes of the curve as strain per log cycle of stress.
+ * Values of the laboratory or the field curve from which a settlement is calculated: void ratio, mv and M over an increase
+ * of stress from the in-situ stress, and the slopes of the curve as strain per log cycle of stress.
  */
 import { say, digits, distinct, type Message } from "../message";
 import { badInput, figure, given, notApplicable, then, type Outcome, type Refusal } from "../outcome";
 import { voidRatioAtStrain } from "../specimen";
 import { curveAt, readOn } from "./curve-at";
+import { fieldCurve, type FieldCurve, type FieldCurveInput } from "./field-curve";
 import { compressionIndex, initialVoidRatio, recompressionIndex, swellingIndex, type Index } from "./indices";
 import { branches, type Branches } from "./shape/branches";
 import type { TestCurve } from "./shape/points";
@@ -25,6 +26,8 @@ export interface DesignInput {
   readonly initialVoidRatio?: number;
   /** Entered or read from the curve; the remarks say with it which part of the increase is virgin. */
   readonly preconsolidationStress: Outcome<number>;
+  /** Reads e, mv, M, CR and the modulus number from Schmertmann's field curve, in the place of the laboratory curve. */
+  readonly field?: Pick<FieldCurveInput, "factor" | "picks" | "recompressionIndex">;
 }
 
 /** Stresses in the unit of the test; mv per unit of stress; ratios are strain per log cycle of stress. */
@@ -54,6 +57,26 @@ const SOFTENED = 0.7;
 
 const E0_NEEDED = badInput(say`this needs the initial void ratio too: give it`);
 
+const NO_IN_SITU = badInput(say`the in-situ stress is blank or zero: enter a number greater than zero`);
+
+/** The field curve, if the values are to be read from it; undefined if they are those of the laboratory curve. */
+function fieldOf({ test, field, inSituStress, preconsolidationStress }: DesignInput, e0: number | undefined) {
+  if (!field) return undefined;
+  if (inSituStress === undefined) return NO_IN_SITU;
+  if (e0 === undefined) return E0_NEEDED;
+  return then(preconsolidationStress, (stress) =>
+    fieldCurve({ ...field, test, inSituStress, initialVoidRatio: e0, preconsolidationStress: stress }),
+  );
+}
+
+/** The void ratio of the field curve at a stress, interpolated linearly on log of stress. */
+const onField = (curve: FieldCurve, stress: number, name: Message): Outcome<number> =>
+  readOn(
+    curve.points.map((point, index) => ({ row: index + 1, stress: point.stress, value: point.voidRatio })),
+    stress,
+    { line: say`the field curve`, name },
+  );
+
 /**
  * Refuses everything only if the rows make no curve. Each value has its own outcome: without an in-situ stress the
  * slopes are still given; a value at a stress beyond the curve is refused (method), and the refusal names the stress.
@@ -65,25 +88,33 @@ export function designParameters(input: DesignInput): Outcome<DesignParameters> 
   const { test, inSituStress, increase } = input;
   const e0 = initialVoidRatio(test, input.initialVoidRatio);
   const final = inSituStress === undefined ? undefined : inSituStress + increase;
+  const field = fieldOf(input, e0);
+  const kind = field ? "e" : test.kind;
   const onCurve = (stress: number | undefined, name: Message): Outcome<number> =>
     stress === undefined
-      ? badInput(say`the in-situ stress is blank or zero: enter a number greater than zero`)
-      : curveAt(test, stress, "loading", name);
+      ? NO_IN_SITU
+      : field
+        ? then(field, (curve) => onField(curve, stress, name))
+        : curveAt(test, stress, "loading", name);
   const before = onCurve(inSituStress, say`the in-situ stress`);
   const after = onCurve(final, say`the in-situ stress plus the increase`);
   const load = then(before, (from) =>
-    then(after, (to): Outcome<Load> =>
-      given({ stress: [inSituStress ?? 0, final ?? 0], value: [from, to], kind: test.kind }),
-    ),
+    then(after, (to): Outcome<Load> => given({ stress: [inSituStress ?? 0, final ?? 0], value: [from, to], kind })),
   );
   const mv = then(load, (one) => volumeCompressibility(one));
   const asVoidRatio = (value: Outcome<number>): Outcome<number> =>
-    test.kind === "e" ? value : then(value, (strain) => (e0 === undefined ? E0_NEEDED : voidRatioAtStrain(strain, e0)));
+    kind === "e" ? value : then(value, (strain) => (e0 === undefined ? E0_NEEDED : voidRatioAtStrain(strain, e0)));
   const asStrain = (index: Outcome<Index>): Outcome<Index> =>
     test.kind === "strain"
       ? index
       : then(index, (one) => (e0 === undefined ? E0_NEEDED : given({ ...one, value: one.value / (1 + e0) })));
-  const CR = asStrain(compressionIndex(test));
+  const CR = field
+    ? then(field, ({ compressionIndex: Cc }) =>
+        e0 === undefined
+          ? E0_NEEDED
+          : given<Index>({ value: Cc / (1 + e0), basis: say`the field curve`, readings: [] }),
+      )
+    : asStrain(compressionIndex(test));
   const parameters: DesignParameters = {
     eInSitu: asVoidRatio(before),
     eFinal: asVoidRatio(after),
@@ -107,7 +138,7 @@ export function designParameters(input: DesignInput): Outcome<DesignParameters> 
 
 /** Remarks on which part of the increase is virgin; if all of it is recompression, also mv on the reload loop. */
 function remarksOnRange(
-  { test, preconsolidationStress }: DesignInput,
+  { test, preconsolidationStress, field }: DesignInput,
   [from, to]: readonly [number, number],
   mv: Outcome<number>,
   { loops }: Branches,
@@ -127,6 +158,7 @@ function remarksOnRange(
   remarks.push(
     say`the increase stays below the preconsolidation stress (${at}): RR applies, CR and the modulus number do not`,
   );
+  if (field) return remarks;
   const reload = loops.at(-1)?.reload ?? [];
   const words = { line: say`the reload`, name: say`the stress` };
   const onReload =

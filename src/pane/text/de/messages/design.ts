@@ -7,6 +7,7 @@ export const design: Readonly<Record<string, string>> = {
     "der Versuch hat keine Entlastung: den Ast weglassen oder „loading“ angeben",
   "the loading curve": "die Belastungskurve",
   "the unloading curve": "die Entlastungskurve",
+  "the field curve": "die Feldkurve",
   "the loads that have a cv": "die Laststufen, die ein cv haben",
   "the reload": "die Wiederbelastung",
   "row {0}: cv is {1}, below zero: correct or clear it": "Zeile {0}: cv ist {1}, unter null: berichtigen oder leeren",

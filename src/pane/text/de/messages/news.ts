@@ -10,6 +10,8 @@ export const news: Readonly<Record<string, string>> = {
     "Die Regel des Vertrags für das Ende einer Laststufe wird gewählt: eine feste Zeit, das Ende der Primärkonsolidation nach einer der Konstruktionen oder ein Vielfaches von t100.",
   "cv may be adopted for ranges of stress (recompression, virgin, another), with reason, initials and day, beside what the loads give; the design values go on with it.":
     "cv lässt sich für Spannungsbereiche (Wiederbelastung, Erstbelastung, ein weiterer) mit Grund, Kürzel und Tag neben dem der Laststufen festlegen; die Bemessungswerte rechnen damit.",
+  "Design values come from the laboratory curve or from the field curve, as chosen; where the field curve, the quality of the sample or a design value is refused, its cell stays blank and the remark gives the reason.":
+    "Bemessungswerte kommen aus der Laborkurve oder der Feldkurve, wie gewählt; wo die Feldkurve, die Probengüte oder ein Bemessungswert abgelehnt wird, bleibt die Zelle leer, und die Bemerkung nennt den Grund.",
   "A pick by hand may be of the compression curve: the stress, Cc, Cr, Cs and the field curve follow it.":
     "Eine Festlegung von Hand kann die Kompressionskurve betreffen: Spannung, Cc, Cr, Cs und Feldkurve folgen ihr.",
   "Liquid and plastic limit, fines, clay, organic content and sensitivity are numbers, from which plasticity index, liquidity index, activity and void index follow; the limits that an older sheet has as text stay readable.":
