@@ -535,14 +535,20 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
   quality_change: ofInSitu("change_of_void_ratio"),
   quality_strain: ofInSitu("strain_by_void_ratio"),
   design_e_in_situ: construction(
-    "the loading curve at the in-situ stress, straight between two loads on log of stress",
+    "the curve chosen at the in-situ stress, straight between two points on log of stress",
   ),
   design_e_final: construction(
-    "the loading curve at the in-situ stress and the increase, straight between two loads on log of stress",
+    "the curve chosen at the in-situ stress and the increase, straight between two loads on log of stress",
   ),
   design_mv: overIncrease("mv"),
   design_modulus: overIncrease("constrained_modulus"),
-  design_cr: strainRatio("C_c", "compression_index"),
+  design_cr: (sheet) =>
+    strainRatio(
+      "C_c",
+      sheet.record.words.design_curve === "field" && !sheet.record.adopted?.compression_index
+        ? "field_compression_index"
+        : "compression_index",
+    )(sheet),
   design_rr: strainRatio("C_r", "recompression_index"),
   design_sr: strainRatio("C_s", "swelling_index"),
   design_modulus_number: ({ cell }) => {

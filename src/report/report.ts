@@ -12,6 +12,7 @@ import { inFormula } from "./page/cells";
 import { figures, placeSeries, plotsOf } from "./sections/figures";
 import { missingItems, type Missing } from "./sections/required";
 import { classification } from "./sections/classification";
+import { design } from "./sections/design";
 import { conduct, identification, specimen } from "./sections/specimen";
 import { loadsOfTest, timesOfTest } from "./sections/loads";
 import { indices, interpretation } from "./sections/interpretation";
@@ -173,6 +174,7 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
     ...remarks(cells, loads),
     ...(loads.length ? timesOfTest(cells, loads) : []),
     ...indices(cells),
+    ...design(cells),
     ...interpretation(cells),
     ...limits(cells, source.limits),
     ...intervals(cells, loads),

@@ -1,6 +1,11 @@
 import fc from "../properties";
 import { CURVE_AT, CV_AT, CV_RANGE, DESIGN_PARAMETERS, INTRINSIC, SETTLEMENT } from "../../src/functions/design";
-import { COMPRESSION_INDICES, CONSTRAINED_MODULUS, VOLUME_COMPRESSIBILITY } from "../../src/functions/curve";
+import {
+  COMPRESSION_INDICES,
+  CONSTRAINED_MODULUS,
+  FIELD_CURVE,
+  VOLUME_COMPRESSIBILITY,
+} from "../../src/functions/curve";
 import { CONVERT_UNIT } from "../../src/functions/loading";
 import { refusal } from "./refusal";
 
@@ -108,6 +113,27 @@ describe("DESIGN_PARAMETERS", () => {
     expect(labels(rows)).toEqual(items);
     for (const item of items)
       expect(DESIGN_PARAMETERS(S, E, 50, null, null, null, null, item)).toEqual([[table[item]]]);
+  });
+
+  test("from the field curve: e, mv and CR of its points; a stress beyond it is refused by name", () => {
+    const field = (increase: number, item?: string, refusal?: string) =>
+      (DESIGN_PARAMETERS as (...cells: any[]) => any[][])(
+        ...[S, E, 50, increase, 150, 1.2, "e", item, "kPa", "m2/MN", "field", 0.42, null, null, refusal],
+      );
+    const points = FIELD_CURVE(S, E, 50, 150, 0.42, 1.2, "e");
+    const [[, from, e0], [, at, eYield], [, to, eEnd]] = points as [any[], any[], any[]];
+    const found = byLabel(field(200));
+    expect([from, e0, found.e_in_situ]).toEqual([50, 1.2, 1.2]);
+    const virgin = (eYield - eEnd) / Math.log10(to / at);
+    expect(found.e_final).toBeCloseTo(eYield - virgin * Math.log10(250 / at), 12);
+    expect(found.mv).toBeCloseTo((1000 * (1.2 - found.e_final)) / 2.2 / 200, 9);
+    expect(found.CR).toBeCloseTo(byLabel(points).Cc / 2.2, 12);
+    expect([found.RR, found.SR]).toEqual([table.RR, table.SR]);
+    const beyond = /the in-situ stress plus the increase \(\d+\) lies beyond the field curve, from 50 to/;
+    expect(refusal(() => field(1e5))).toMatch(beyond);
+    expect(field(1e5, "remark", "words")[0]?.[0]).toMatch(beyond);
+    expect(field(1e5, "mv", "words")).toEqual([[""]]);
+    expect(field(1e5, undefined, "words")).toEqual([["remark", expect.stringMatching(beyond), ""]]);
   });
 
   test("agrees with CURVE_AT at both ends, and with the functions for each item", () => {

@@ -1,5 +1,28 @@
 /** Sentences of the report. */
 export const reportTexts: Readonly<Record<string, string>> = {
+  "Design values: from the in-situ stress over the increase":
+    "Bemessungswerte: von der In-situ-Spannung über den Spannungszuwachs",
+  "e at the in-situ stress": "e bei der In-situ-Spannung",
+  "e after the increase": "e nach dem Zuwachs",
+  "mv over the increase": "mv über den Zuwachs",
+  "Constrained modulus M": "Steifemodul M",
+  "cv in the middle of it": "cv in dessen Mitte",
+  "k from cv and mv": "k aus cv und mv",
+  "Compression ratio CR": "Kompressionsverhältnis CR",
+  "Recompression ratio RR": "Wiederbelastungsverhältnis RR",
+  "Swelling ratio SR": "Schwellverhältnis SR",
+  "Modulus number (Janbu)": "Steifebeiwert (Janbu)",
+  "e, mv, M and CR are read from Schmertmann's field curve over {0}, CR from Cc if that is adopted; RR and SR are those of the test.":
+    "e, mv, M und CR sind über {0} aus der Feldkurve nach Schmertmann gelesen, CR aus Cc, falls das festgelegt ist; RR und SR sind die des Versuchs.",
+  "e, mv and M are read from the laboratory loading curve over {0}.":
+    "e, mv und M sind über {0} aus der Laborkurve der Belastung gelesen.",
+  "cv is the one adopted for the range of stress.": "cv ist das für den Spannungsbereich festgelegte.",
+  "cv is interpolated between the loads on log stress.":
+    "cv ist zwischen den Laststufen über log Spannung interpoliert.",
+  "No in-situ stress is given: only the ratios are shown.":
+    "Es ist keine In-situ-Spannung angegeben: nur die Verhältnisse sind gezeigt.",
+  "A stress lies beyond the curve: e, mv and M are not given; the remark of the data sheet names the stress.":
+    "Eine Spannung liegt außerhalb der Kurve: e, mv und M sind nicht angegeben; die Bemerkung des Datenblatts nennt die Spannung.",
   "The data sheet still says what it said when this report was made.":
     "Das Datenblatt sagt noch, was es beim Anlegen dieses Berichts sagte.",
   "OUT OF DATE: {0} of {1} compared differ, the first: {2}. Make it again.":

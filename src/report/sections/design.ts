@@ -1,0 +1,70 @@
+/** The design values: over the increase from the in-situ stress, the ratios, and cv in use, each live. */
+import { inSheetStress } from "../../record/reduced-test";
+import { DESIGN_INCREASE } from "../../reduction/curve/design";
+import { digits, say, verbatim, type Message } from "../../reduction/message";
+import { CV_RANGES } from "../../specification/adoptable";
+import { THREE_FIGURES } from "../../workbook/number-format";
+import { FORMATS, type Shown } from "../page/cells";
+import { paragraph, type Block } from "../page/page";
+import type { DataCells } from "../page/source";
+import { ifThere, panels, section } from "./fields";
+
+const CV_SAID: Readonly<Record<(typeof CV_RANGES)[number]["name"], Message>> = {
+  cv_recompression: say`cv, recompression`,
+  cv_virgin: say`cv, virgin`,
+  cv_another: say`cv, another range`,
+};
+
+/** Which curve the values were read from, over which increase, and whose cv it is: a snapshot. */
+function from(cells: DataCells): Block[] {
+  const { record } = cells.source;
+  const inSitu = record.numbers.in_situ_stress;
+  const isField = record.words.design_curve === "field";
+  const increase = inSheetStress(record, record.numbers.design_increase ?? DESIGN_INCREASE);
+  const over = say`${digits(increase, 4)} ${verbatim(cells.text("stress_unit"))}`;
+  const isBeyond = ["design_e_in_situ", "design_e_final"].some((name) => cells.isBlank(name));
+  const ofCurve = isField
+    ? say`e, mv, M and CR are read from Schmertmann's field curve over ${over}, CR from Cc if that is adopted; RR and SR are those of the test.`
+    : say`e, mv and M are read from the laboratory loading curve over ${over}.`;
+  const ofCv = record.remarks.design_cv_from?.startsWith("adopted")
+    ? say`cv is the one adopted for the range of stress.`
+    : say`cv is interpolated between the loads on log stress.`;
+  const missing =
+    inSitu === undefined
+      ? say`No in-situ stress is given: only the ratios are shown.`
+      : say`A stress lies beyond the curve: e, mv and M are not given; the remark of the data sheet names the stress.`;
+  const told = inSitu === undefined || isBeyond ? [missing] : [ofCurve, ofCv];
+  return told.flatMap((one) => paragraph(cells.words(one), { kind: "note" }));
+}
+
+/** A sheet that has no design values gets no such part. */
+export function design(cells: DataCells): Block[] {
+  if (!cells.has("design_cr") || cells.isBlank("design_cr")) return [];
+  const t = cells.words;
+  const { ratio, index } = FORMATS;
+  const inCv = cells.has("cv_unit") ? { unit: "cv_unit" } : {};
+  const left: Shown[] = [
+    { label: t(say`e at the in-situ stress`), name: "design_e_in_situ", format: ratio },
+    { label: t(say`e after the increase`), name: "design_e_final", format: ratio },
+    { label: t(say`mv over the increase`), name: "design_mv", format: THREE_FIGURES, unit: "mv_unit" },
+    { label: t(say`Constrained modulus M`), name: "design_modulus", format: THREE_FIGURES, unit: "stress_unit" },
+    { label: t(say`cv in the middle of it`), name: "design_cv", format: THREE_FIGURES, ...inCv },
+    { label: t(say`k from cv and mv`), name: "design_k", format: "0.0E+00", unit: "conductivity_unit" },
+  ];
+  const right: Shown[] = [
+    { label: t(say`Compression ratio CR`), name: "design_cr", format: index },
+    { label: t(say`Recompression ratio RR`), name: "design_rr", format: index },
+    { label: t(say`Swelling ratio SR`), name: "design_sr", format: index },
+    { label: t(say`Modulus number (Janbu)`), name: "design_modulus_number", format: "0.0" },
+    ...CV_RANGES.filter(({ name }) => cells.has(name) && !cells.isBlank(name)).map(({ name }): Shown => ({
+      label: t(CV_SAID[name]),
+      name,
+      format: THREE_FIGURES,
+      ...inCv,
+    })),
+  ];
+  return section(t(say`Design values: from the in-situ stress over the increase`), [
+    ...panels(cells, ifThere(cells, ...left), ifThere(cells, ...right)),
+    ...from(cells),
+  ]);
+}
