@@ -15,7 +15,8 @@ export type { IssueMark } from "./page/source";
 
 /** The cells of a locked report that say what the issue is; a report without them is not locked. */
 export const ISSUE_HASH = "issue_sha256";
-export const ISSUE_NAMES = ["issue_number", "issue_day", "issue_by", ISSUE_HASH] as const;
+export const ISSUE_VALUES_HASH = "issue_values_sha256";
+export const ISSUE_NAMES = ["issue_number", "issue_day", "issue_by", ISSUE_HASH, ISSUE_VALUES_HASH] as const;
 /** The columns of the locked values: the name of each, its row of a column from 1, its cell, and the value. */
 export const ISSUE_COLUMNS = ["issue_name", "issue_row", "issue_cell", "issue_value"] as const;
 
@@ -69,6 +70,25 @@ export function kept(values: NamedValues, names: readonly SheetName[]): Kept[] {
   });
 }
 
+/** Excel keeps 15 digits of a number that is written into a cell. */
+const DIGITS = 15;
+const asWritten = (value: CellValue): CellValue =>
+  typeof value === "number" ? Number(value.toPrecision(DIGITS)) : value;
+
+/** The values that an issue keeps, as Excel keeps them. */
+export const lockedValues = (values: NamedValues, names: readonly SheetName[]): Kept[] =>
+  kept(values, names).map((one) => ({ ...one, value: asWritten(one.value) }));
+
+/** What an issue says of itself, and its locked values, as one text to be hashed: a change of either changes it. */
+export const issueText = ({ number, day, by, hash }: IssueMark, locked: readonly Kept[]): string =>
+  JSON.stringify([
+    number,
+    day,
+    by,
+    hash,
+    locked.map(({ name, row, cell, value }) => [name, row, cell, asWritten(value)]),
+  ]);
+
 /** Numbers that a new calculation may give in the last digits count as equal. */
 const isSame = (one: CellValue, other: CellValue): boolean =>
   typeof one === "number" && typeof other === "number"
@@ -117,12 +137,13 @@ const HEAD = 6;
 
 /** The block of an issue beside the pages of its report. */
 export function issueBlock({ source: { values, names }, words }: DataCells, mark: IssueMark, left: number): IssueBlock {
-  const all = kept(values, names);
+  const all = lockedValues(values, names);
   const said = [
     [say`Issue`, mark.number],
     [say`Locked on`, mark.day],
     [say`Locked by`, mark.by],
     [say`SHA-256 of the readings`, mark.hash],
+    [say`SHA-256 of the locked values`, mark.valuesHash ?? ""],
   ] as const;
   const text = (row: number, col: number, value: CellValue): CellPlan => ({
     row,

@@ -3,7 +3,7 @@
  * complete.
  */
 import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
-import { readRecord } from "../../src/record/record";
+import { readRecord, type NamedValues } from "../../src/record/record";
 import { REQUIRED } from "../../src/specification/required";
 import { reportSheet, type ReportSource } from "../../src/report/report";
 import { LOG_TIME } from "../../src/functions/increment";
@@ -290,18 +290,24 @@ test("lines keep the whole text, however long its words", () => {
 });
 
 test.each([
-  ["A4", 72],
-  ["Letter", 65],
-] as const)("no page of %s has more rows than fit on the paper, and none cuts a chart or a name", (paper, most) => {
-  const { plan } = reportSheet({ ...source, paper });
-  expect(plan.paper).toBe(paper);
-  expect(plan.pages).toHaveLength(6);
-  const points = ({ row, rows }: Box) =>
-    Array.from({ length: rows }, (_, index) => plan.rowHeights![row + index]).reduce((sum, height) => sum + height, 0);
-  for (const page of plan.pages!)
-    expect(points(page)).toBeLessThanOrEqual(most * ROW_HEIGHT + (page.row === 0 ? TITLE_HEIGHT - ROW_HEIGHT : 0));
-  plan.pages!.slice(1).forEach((page, i) => expect(page.row).toBe(plan.pages![i].row + plan.pages![i].rows));
-});
+  ["A4", 72, 6],
+  ["Letter", 65, 7],
+] as const)(
+  "no page of %s has more rows than fit on the paper, and none cuts a chart or a name",
+  (paper, most, pages) => {
+    const { plan } = reportSheet({ ...source, paper });
+    expect(plan.paper).toBe(paper);
+    expect(plan.pages).toHaveLength(pages);
+    const points = ({ row, rows }: Box) =>
+      Array.from({ length: rows }, (_, index) => plan.rowHeights![row + index]).reduce(
+        (sum, height) => sum + height,
+        0,
+      );
+    for (const page of plan.pages!)
+      expect(points(page)).toBeLessThanOrEqual(most * ROW_HEIGHT + (page.row === 0 ? TITLE_HEIGHT - ROW_HEIGHT : 0));
+    plan.pages!.slice(1).forEach((page, i) => expect(page.row).toBe(plan.pages![i].row + plan.pages![i].rows));
+  },
+);
 
 describe("in the workbook", () => {
   let made: Reported;
@@ -374,4 +380,28 @@ test("a firm's sheet with few names gives a report too", async () => {
   const made = await reported({ ...plan, names, cells: plan.cells.filter(({ formula }) => !formula) });
   expect(cellsOf(made).filter(({ col, text }) => col < COLUMNS && /^#|NaN|^error$/.test(text))).toEqual([]);
   expect(made.missing.map(({ sentence }) => english(sentence)).join()).toContain("no cell of this name on the sheet");
+});
+
+test("the design values are live, and the report says which curve they come from and whose cv it is", () => {
+  const cellsOf = (changes: NamedValues) => {
+    const values = { ...source.values, ...changes };
+    const { plan } = reportSheet({ ...source, values, record: readRecord(values) });
+    const { cells } = plan;
+    const labelled = (label: string) => {
+      const at = cells.find(({ value }) => value === label);
+      return cells.find(({ row, col, kind }) => row === at?.row && col === (at?.col ?? 0) + 3 && kind === "result");
+    };
+    return { labelled, texts: cells.map(({ value }) => String(value ?? "")) };
+  };
+  const plain = cellsOf({});
+  for (const label of ["mv over the increase", "Compression ratio CR", "cv, virgin", "Modulus number (Janbu)"])
+    expect([label, plain.labelled(label)?.formula]).toEqual([label, expect.stringMatching(/^=IF.*\$[A-Z]+\$\d+/)]);
+  expect(plain.texts).toContain("e, mv and M are read from the laboratory loading curve over 100 kPa.");
+  expect(plain.texts).toContain("cv is interpolated between the loads on log stress.");
+  const field = cellsOf({ design_curve: [["field"]], design_cv_from: [["adopted for 62 to 125"]] });
+  expect(field.texts.some((text) => text.startsWith("e, mv, M and CR are read from Schmertmann's field curve"))).toBe(
+    true,
+  );
+  expect(field.texts).toContain("cv is the one adopted for the range of stress.");
+  expect(cellsOf({ in_situ_stress: [[""]] }).texts).toContain("No in-situ stress is given: only the ratios are shown.");
 });

@@ -45,6 +45,8 @@ export interface IssueMark {
   readonly by: string;
   /** SHA-256 of the readings, in hexadecimal. */
   readonly hash: string;
+  /** SHA-256 of the locked values and of what the issue says of itself; absent in issues of older versions. */
+  readonly valuesHash?: string;
 }
 
 /** A limit of error that a person changed, with who and why. */

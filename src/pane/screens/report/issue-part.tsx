@@ -1,14 +1,13 @@
 /** Locks a report as an issue, and compares the data sheet with an earlier issue. */
 import { Button, Field, Input, Text } from "@fluentui/react-components";
 import { useState } from "react";
-import type { Changed } from "../../../report/issue";
 import type { CellValue, WorkbookPort } from "../../../workbook/port";
 import { text } from "../../text";
 import { sentenceOf } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
 import { FaultList, Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { calledInIssue, comparedWith, type IssueOf } from "./issues";
+import { calledInIssue, comparedWith, type Comparison, type IssueOf } from "./issues";
 
 const words = text.report;
 
@@ -21,9 +20,7 @@ export interface IssuePartProps {
   readonly onLock: (by: string) => void;
 }
 
-type Compared =
-  | { readonly issue: IssueOf; readonly changes: readonly Changed[] }
-  | { readonly issue: IssueOf; readonly failure: string };
+type Compared = ({ readonly issue: IssueOf } & Comparison) | { readonly issue: IssueOf; readonly failure: string };
 
 export function IssuePart({ port, sheet, issues, isBusy, onLock }: IssuePartProps) {
   const styles = useStyles();
@@ -39,7 +36,7 @@ export function IssuePart({ port, sheet, issues, isBusy, onLock }: IssuePartProp
   };
   const compare = async (issue: IssueOf): Promise<void> => {
     try {
-      setCompared({ issue, changes: await comparedWith(port, sheet, issue.report) });
+      setCompared({ issue, ...(await comparedWith(port, sheet, issue)) });
     } catch (error) {
       setCompared({ issue, failure: sentenceOf(error) });
     }
@@ -81,18 +78,25 @@ const shown = (value: CellValue): string => (value === "" ? words.blank : String
 
 function Told({ compared }: { readonly compared: Compared }) {
   if ("failure" in compared) return <Notice intent="error">{compared.failure}</Notice>;
-  const { issue, changes } = compared;
-  if (changes.length === 0) return <Notice intent="success">{words.unchanged(issue.number)}</Notice>;
+  const { issue, changes, lock } = compared;
   return (
     <>
-      <Notice intent="warning">{words.changes(changes.length, issue.number)}</Notice>
-      <FaultList heading={words.changesList} level="h3">
-        {changes.map((one) => (
-          <li key={`${one.name} ${one.row}`}>
-            {words.change(calledInIssue(one), one.cell, shown(one.from), shown(one.to))}
-          </li>
-        ))}
-      </FaultList>
+      {lock === "changed" && <Notice intent="error">{words.tampered(issue.number, issue.report)}</Notice>}
+      {lock === "unknown" && <Notice intent="info">{words.withoutHash(issue.number)}</Notice>}
+      {changes.length === 0 ? (
+        <Notice intent="success">{words.unchanged(issue.number)}</Notice>
+      ) : (
+        <Notice intent="warning">{words.changes(changes.length, issue.number)}</Notice>
+      )}
+      {changes.length > 0 && (
+        <FaultList heading={words.changesList} level="h3">
+          {changes.map((one) => (
+            <li key={`${one.name} ${one.row}`}>
+              {words.change(calledInIssue(one), one.cell, shown(one.from), shown(one.to))}
+            </li>
+          ))}
+        </FaultList>
+      )}
     </>
   );
 }

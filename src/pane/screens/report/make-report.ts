@@ -17,7 +17,7 @@ import {
   type ReportSource,
 } from "../../../report/report";
 import { say, verbatim, type Message, type Value } from "../../../reduction/message";
-import { ISSUE_NAMES, type IssueMark } from "../../../report/issue";
+import { ISSUE_NAMES, lockedValues, type IssueMark } from "../../../report/issue";
 import type { TestRecord } from "../../../record/record";
 import type { Course } from "../../../workbook/in-slices";
 import { refuseNotYet } from "../../../workbook/busy";
@@ -28,7 +28,7 @@ import type { Beside, Want } from "../../live/want";
 import { readTest, type Reading } from "../../live/workbook-store";
 import { timeStamp } from "../../../workbook/time-stamp";
 import { REVIEW, reviewOf } from "../checks/workbook-answers";
-import { issuesOf, readingsHash, type IssueOf } from "./issues";
+import { issueHash, issuesOf, readingsHash, type IssueOf } from "./issues";
 
 /** The sheets that are reports, beside a test. */
 export const REPORTS: Beside = { mark: REPORT_OF, names: [...REPORT_NAMES, ...ISSUE_NAMES] };
@@ -161,12 +161,15 @@ const wordsIn =
     translated(value, language);
 
 /** What the next issue of the report of a test says of itself. */
-const markOf = async ({ sheet, values, beside }: Reading, by: string, now: Date): Promise<IssueMark> => ({
-  number: Math.max(0, ...issuesOf(sheet, beside).map(({ number }) => number)) + 1,
-  day: timeStamp(now),
-  by: by.trim(),
-  hash: await readingsHash(values),
-});
+async function markOf({ sheet, values, names, beside }: Reading, by: string, now: Date): Promise<IssueMark> {
+  const mark: IssueMark = {
+    number: Math.max(0, ...issuesOf(sheet, beside).map(({ number }) => number)) + 1,
+    day: timeStamp(now),
+    by: by.trim(),
+    hash: await readingsHash(values),
+  };
+  return { ...mark, valuesHash: await issueHash(mark, lockedValues(values, names)) };
+}
 
 /** The paper until a person chooses: Letter for sheets in inches, otherwise A4. */
 export const paperOf = (record: TestRecord): Paper => (record.words.length_unit === "in" ? "Letter" : "A4");

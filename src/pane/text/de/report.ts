@@ -43,6 +43,10 @@ export const report = {
   issue: (number: number, report: string, day: string, by: string) =>
     `Ausgabe ${number} auf „${report}“, festgeschrieben am ${day} von ${by}`,
   compare: (number: number, report: string) => `Mit Ausgabe ${number} vergleichen („${report}“)`,
+  tampered: (number: number, report: string) =>
+    `Ausgabe ${number} auf „${report}“ wurde nach dem Festschreiben geändert: Ihre Werte, ihr Tag oder ihr Namenszeichen haben nicht mehr den mit ihnen festgeschriebenen SHA-256. Die Ausgabe aus einer Datei oder einem Druck ihres Tages nehmen.`,
+  withoutHash: (number: number) =>
+    `Ausgabe ${number} wurde von einer älteren Version ohne SHA-256 ihrer Werte festgeschrieben: Ob sie seither geändert wurden, lässt sich nicht sagen.`,
   unchanged: (number: number) => `Alle Werte sind wie in Ausgabe ${number}.`,
   changes: (count: number, number: number) =>
     count === 1 ? `1 Wert ist nicht wie in Ausgabe ${number}.` : `${count} Werte sind nicht wie in Ausgabe ${number}.`,

@@ -44,6 +44,10 @@ export const report = {
   issue: (number: number, report: string, day: string, by: string) =>
     `Issue ${number} on “${report}”, locked on ${day} by ${by}`,
   compare: (number: number, report: string) => `Compare with issue ${number} (“${report}”)`,
+  tampered: (number: number, report: string) =>
+    `Issue ${number} on “${report}” was changed after it was locked: its values, day or initials no longer have the SHA-256 that was locked with them. Take the issue from a file or a print of its day.`,
+  withoutHash: (number: number) =>
+    `Issue ${number} was locked by an older version, without a SHA-256 of its values: whether they were changed since cannot be told.`,
   unchanged: (number: number) => `Every value is as in issue ${number}.`,
   changes: (count: number, number: number) =>
     count === 1 ? `1 value is not as in issue ${number}.` : `${count} values are not as in issue ${number}.`,

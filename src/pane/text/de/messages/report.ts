@@ -60,6 +60,7 @@ export const report: Readonly<Record<string, string>> = {
   Issue: "Ausgabe",
   "Locked on": "Festgeschrieben am",
   "Locked by": "Festgeschrieben von",
+  "SHA-256 of the locked values": "SHA-256 der festgeschriebenen Werte",
   "SHA-256 of the readings": "SHA-256 der Ablesungen",
   Name: "Name",
   Row: "Zeile",
