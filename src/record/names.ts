@@ -92,6 +92,7 @@ export const WORDS = [
   "time_procedure",
   "preconsolidation_method",
   "design_curve",
+  "curve_shown",
   "register_mode",
   "deflection_set",
   "deflection_set_frame",

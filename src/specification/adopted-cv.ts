@@ -67,7 +67,7 @@ export const ADOPTED_CV_SENTENCES = CV_RANGES.map(({ label }, index) => {
 
 const typedStress = (name: string, label: string, heading: readonly [string, string], at: number): Column => ({
   ...{ name, label, heading, measure: "stress", kind: "input", at },
-  limits: { least: 0 },
+  limits: { least: 0, above: true },
   note: "Blank: the in-situ stress to the preconsolidation stress for recompression, and from there to the greatest load for virgin.",
 });
 

@@ -100,5 +100,12 @@ export const CHOICES = panels(
       "laboratory: e, mv, M and CR from the laboratory loading curve; field: from Schmertmann's field curve. RR and SR are those of the test.",
       { choices: ["laboratory", "field"], value: "laboratory" },
     ),
+    input(
+      "curve_shown",
+      "Curve shown in",
+      "text",
+      "What the plots of the pane and the first page of the report show; the other curve stands beside it, and every number in both.",
+      { choices: ["void ratio", "strain"], value: "void ratio" },
+    ),
   ],
 );

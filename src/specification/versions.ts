@@ -24,6 +24,7 @@ export const NEWS: readonly News[] = [
       "Results that follow from an input that cannot be stay blank; the line at the head of the sheet names the cell and what to enter, the first of them and how many more there are if they do not fit.",
       "cv may be adopted for ranges of stress (recompression, virgin, another), with reason, initials and day, beside what the loads give; the design values go on with it.",
       "Design values come from the laboratory curve or from the field curve, as chosen; where the field curve, the quality of the sample or a design value is refused, its cell stays blank and the remark gives the reason.",
+      "Void ratio or strain is chosen once on the sheet, for the plots and for the report.",
       "The contract's rule for the end of a load is chosen: a fixed time, the end of primary by either construction, or a multiple of t100.",
     ],
     names: [
@@ -84,6 +85,7 @@ export const NEWS: readonly News[] = [
       "cv_another",
       "design_cv_from",
       "design_curve",
+      "curve_shown",
       "design_remark",
     ],
   },

@@ -14,7 +14,7 @@ import { asTyped } from "../../../reduction/message";
 import { badInput, given, then, type Outcome } from "../../../reduction/outcome";
 import type { SheetName, SheetPlan } from "../../../workbook/port";
 import { isTimeCurve, type Choices } from "./range-drawing";
-import { loadDrawn, pointsOf, type SheetChoices } from "./sheet-drawing";
+import { kindOf, loadDrawn, pointsOf, type SheetChoices } from "./sheet-drawing";
 import { pairOf, type Range } from "./selected-range";
 import { text } from "../../text";
 
@@ -67,7 +67,8 @@ export interface DataSheetCells {
  */
 function otherPoints(
   data: DataSheetCells,
-  { value, method }: SheetChoices,
+  value: "e" | "strain",
+  method: SheetChoices["method"],
   at: string,
   spec: PlotSpec,
 ): Outcome<SeriesBlock> {
@@ -94,11 +95,11 @@ export function chartOfSheet(
   choices: SheetChoices,
   spec: PlotSpec | undefined,
 ): Outcome<SheetPlan> {
-  const { plot, value, method, axis, at = pointsOf(record) } = choices;
+  const { plot, value = kindOf(record), method, axis, at = pointsOf(record) } = choices;
   const time = `${axis} time` as const;
   if (plot === "all") return planOf(data.sheet, everyLoad(data, time));
   if (plot === "compression" && at !== pointsOf(record) && spec)
-    return planOf(data.sheet, one(otherPoints(data, choices, at, spec)));
+    return planOf(data.sheet, one(otherPoints(data, value, method, at, spec)));
   const load = loadDrawn(record, choices)?.number ?? 1;
   const asked: DataPlot =
     plot === "compression"

@@ -28,8 +28,8 @@ import { inWords } from "../../text/messages";
 
 export interface SheetChoices {
   readonly plot: "compression" | "field" | "intrinsic" | "time" | "cv" | "cAlpha" | "swell" | "all";
-  /** The ordinate of the compression curve. */
-  readonly value: Kind;
+  /** The ordinate of the compression curve; if it is left out, as the sheet says. */
+  readonly value?: Kind;
   /** The end of the load or d100, for the points of the compression curve; if it is left out, as the sheet says. */
   readonly at?: "end" | "d100";
   readonly method: MethodName;
@@ -41,7 +41,6 @@ export interface SheetChoices {
 
 export const SHEET_CHOICES: SheetChoices = {
   plot: "compression",
-  value: "e",
   method: "casagrande",
   axis: "log",
   stressScale: "linear",
@@ -49,6 +48,9 @@ export const SHEET_CHOICES: SheetChoices = {
 
 /** The points of the curve on the sheet itself. */
 export const pointsOf = ({ words }: TestRecord): "end" | "d100" => (words.curve_from === "d100" ? "d100" : "end");
+
+/** What the sheet shows the curve in: void ratio or strain. */
+export const kindOf = ({ words }: TestRecord): Kind => (words.curve_shown === "strain" ? "strain" : "e");
 
 /** A number of a load as the sheet shows it, or calculated here if the sheet has no such cell. */
 function shownOr(
@@ -74,7 +76,10 @@ const yieldOf = (record: TestRecord): number | undefined => {
 
 const notAt: Outcome<number> = badInput(say`the sheet has no such point`);
 
-function compression(record: TestRecord, { value, method, at = pointsOf(record) }: SheetChoices): Outcome<PlotSpec> {
+function compression(
+  record: TestRecord,
+  { value = kindOf(record), method, at = pointsOf(record) }: SheetChoices,
+): Outcome<PlotSpec> {
   const [endName, primaryName] =
     value === "e" ? (["void_ratio_end", "void_ratio_d100"] as const) : (["strain_end", "strain_d100"] as const);
   const ends = shownOr(record, endName, (load) => (value === "e" ? load.voidRatio : load.strain));

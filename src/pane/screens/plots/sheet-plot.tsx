@@ -11,7 +11,7 @@ import { Figure } from "../../ui/figure";
 import { Notice } from "../../ui/notice";
 import { HeadNotice } from "../head-notice";
 import { chartOfSheet } from "./native-chart";
-import { drawSheet, loadDrawn, picksOf, pointsOf, SHEET_CHOICES, type SheetChoices } from "./sheet-drawing";
+import { drawSheet, kindOf, loadDrawn, picksOf, pointsOf, SHEET_CHOICES, type SheetChoices } from "./sheet-drawing";
 import { PlotFiles } from "./save-plot";
 import { InsertChart } from "./insert-chart";
 import { SmallPlots } from "./small-plots";
@@ -123,7 +123,7 @@ interface ChoicesProps {
 
 function Choices({ record, choices, choose }: ChoicesProps) {
   const styles = useStyles();
-  const { plot, value, at = pointsOf(record), method, axis, stressScale } = choices;
+  const { plot, value = kindOf(record), at = pointsOf(record), method, axis, stressScale } = choices;
   if (plot === "cv" || plot === "swell") return null;
   return (
     <div className={styles.fields}>

@@ -46,7 +46,7 @@ export interface ReportChoices {
 export interface Prospect {
   /** The names of the reports of this sheet, oldest first. */
   readonly reports: readonly string[];
-  /** The choices of the latest report; English and void ratio if there is none. */
+  /** The language of the latest report, and the curve that the sheet says; English and void ratio otherwise. */
   readonly choices: ReportChoices;
   readonly issues: readonly IssueOf[];
   readonly missing: readonly Missing[];
@@ -82,12 +82,15 @@ function acknowledgedOf(
   return found;
 }
 
-/** The choices stored in a report; an unknown word counts as no choice. */
-function choicesOf(report: Looked | undefined): ReportChoices {
+/**
+ * The choices of a report: the language of the report before, and the curve that the sheet says; a sheet that does not
+ * say it keeps the curve of the report before. An unknown word counts as no choice.
+ */
+function choicesOf({ words }: TestRecord, report: Looked | undefined): ReportChoices {
   const kept = (name: string) => report?.values[name]?.[0]?.[0];
   return {
     language: LANGUAGES.find((one) => one === kept(REPORT_LANGUAGE)) ?? "en",
-    curve: kept(REPORT_CURVE) === "strain" ? "strain" : "e",
+    curve: (words.curve_shown ?? kept(REPORT_CURVE)) === "strain" ? "strain" : "e",
   };
 }
 
@@ -117,7 +120,14 @@ function find(reading: Reading): Found {
     }),
   };
   const reports = reportsOf(sheet, beside);
-  return { source, reports, choices: choicesOf(beside.find((found) => found.sheet === reports.at(-1))) };
+  return {
+    source,
+    reports,
+    choices: choicesOf(
+      record,
+      beside.find((found) => found.sheet === reports.at(-1)),
+    ),
+  };
 }
 
 /** What a report of the test would lack, found before it is made. */

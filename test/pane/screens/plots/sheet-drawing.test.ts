@@ -53,6 +53,15 @@ describe("compression curve", () => {
     seriesOf(spec, "test").points.forEach(([stress], index) => expect(stress).toBeCloseTo(stresses[index], 9));
   });
 
+  test("the sheet says whether the curve is in void ratio or strain; the other is drawn where it is chosen", () => {
+    const inStrain = recordOf({ curve_shown: ["strain"] });
+    const drawn = (of: TestRecord, value?: "e" | "strain") =>
+      valueOf(drawSheet(of, { ...SHEET_CHOICES, ...(value && { value }) })).y.label;
+    expect(drawn(inStrain)).toBe(drawn(record, "strain"));
+    expect(drawn(inStrain, "e")).toBe(drawn(record));
+    expect(drawn(record)).not.toBe(drawn(inStrain));
+  });
+
   test("in strain increases downward", () => {
     const spec = valueOf(drawSheet(record, { ...SHEET_CHOICES, value: "strain" }));
     expect(spec.y).toMatchObject({ reversed: true, label: "Axial strain" });

@@ -12,6 +12,8 @@ export const news: Readonly<Record<string, string>> = {
     "cv lässt sich für Spannungsbereiche (Wiederbelastung, Erstbelastung, ein weiterer) mit Grund, Kürzel und Tag neben dem der Laststufen festlegen; die Bemessungswerte rechnen damit.",
   "Design values come from the laboratory curve or from the field curve, as chosen; where the field curve, the quality of the sample or a design value is refused, its cell stays blank and the remark gives the reason.":
     "Bemessungswerte kommen aus der Laborkurve oder der Feldkurve, wie gewählt; wo die Feldkurve, die Probengüte oder ein Bemessungswert abgelehnt wird, bleibt die Zelle leer, und die Bemerkung nennt den Grund.",
+  "Void ratio or strain is chosen once on the sheet, for the plots and for the report.":
+    "Porenzahl oder Stauchung wird einmal auf dem Blatt gewählt, für die Diagramme und den Bericht.",
   "A pick by hand may be of the compression curve: the stress, Cc, Cr, Cs and the field curve follow it.":
     "Eine Festlegung von Hand kann die Kompressionskurve betreffen: Spannung, Cc, Cr, Cs und Feldkurve folgen ihr.",
   "Liquid and plastic limit, fines, clay, organic content and sensitivity are numbers, from which plasticity index, liquidity index, activity and void index follow; the limits that an older sheet has as text stay readable.":
