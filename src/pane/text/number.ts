@@ -1,5 +1,6 @@
 /** Writes a number with the digits of a cell's format and the marks of the pane's language. */
 import { partFor } from "../../workbook/number-format";
+import type { CellValue } from "../../workbook/port";
 import { language, LOCALES } from "./language";
 
 /** The number of significant digits that every number except 0 keeps. */
@@ -8,6 +9,10 @@ const LEAST_DIGITS = 2;
 /** A reading as a person types it: with all its digits, without marks of thousands. */
 export const readingText = (value: number): string =>
   value.toLocaleString(LOCALES[language()], { maximumSignificantDigits: 12, useGrouping: false });
+
+/** The content of a cell, a number as a person types it. */
+export const contentText = (content: CellValue): string =>
+  typeof content === "number" ? readingText(content) : String(content);
 
 /**
  * `code` is a format of the data sheet: "0.000", "0.0%", "0.0E+00", or a format that depends on the size of the number.

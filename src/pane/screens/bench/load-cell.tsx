@@ -1,5 +1,5 @@
 /** The stress from the output of a load cell, beside that of the load. */
-import { Field, Input, Text } from "@fluentui/react-components";
+import { Text } from "@fluentui/react-components";
 import { useState } from "react";
 import { inSheetStress, stressText } from "../../../record/reduced-test";
 import type { LoadRecord, TestRecord } from "../../../record/record";
@@ -10,6 +10,7 @@ import { text } from "../../text";
 import { inWords } from "../../text/messages";
 import { sentence } from "../../text/sentence";
 import { Step } from "../../ui/parts";
+import { NumberField } from "../../ui/number-field";
 import { typedNumber } from "../../ui/typed-number";
 
 const words = text.bench;
@@ -34,14 +35,11 @@ export function LoadCell({ test, record, load }: LoadCellProps) {
   const stress =
     f === undefined || o === undefined ? undefined : cellStress(o, z ?? 0, f, record.numbers.diameter ?? 0);
   const field = (label: string, value: string, hint: string, change: (value: string) => void) => (
-    <Field
-      label={label}
-      hint={hint}
-      validationState={Number.isNaN(typedNumber(value)) ? "error" : "none"}
-      validationMessage={Number.isNaN(typedNumber(value)) ? words.notFigure : undefined}
-    >
-      <Input inputMode="decimal" value={value} onChange={(_, data) => change(data.value)} />
-    </Field>
+    <NumberField
+      {...{ label, hint, value }}
+      fault={Number.isNaN(typedNumber(value)) ? words.notFigure : undefined}
+      onType={change}
+    />
   );
   const against = stress?.ok && load.stress ? (100 * stress.value) / load.stress - 100 : undefined;
   return (

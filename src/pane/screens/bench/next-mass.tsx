@@ -1,5 +1,5 @@
 /** Shows the loads as masses: the mass on the hanger for this load, and the mass to add or remove for the next one. */
-import { Field, Input, Text } from "@fluentui/react-components";
+import { Text } from "@fluentui/react-components";
 import { useState } from "react";
 import { stressText } from "../../../record/reduced-test";
 import { loadsToRead } from "../../../record/standing-load";
@@ -13,6 +13,7 @@ import { Step } from "../../ui/parts";
 import type { WorkbookPort } from "../../../workbook/port";
 import { FrameMasses } from "./frame-masses";
 import { useStyles } from "../../ui/styles";
+import { NumberField } from "../../ui/number-field";
 import { typedNumber } from "../../ui/typed-number";
 
 const words = text.bench;
@@ -63,9 +64,13 @@ export function NextMass({ port, test, record, load }: NextMassProps) {
           )}
         </Text>
       )}
-      <Field label={words.cap} hint={words.capHint}>
-        <Input inputMode="decimal" value={typed} onChange={(_, { value }) => setTyped(value)} />
-      </Field>
+      <NumberField
+        label={words.cap}
+        hint={words.capHint}
+        value={typed}
+        fault={Number.isNaN(typedNumber(typed)) ? words.notFigure : undefined}
+        onType={setTyped}
+      />
       {now.ok && (
         <FrameMasses
           {...{ port, test, record, load, cap }}

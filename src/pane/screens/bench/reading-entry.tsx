@@ -1,9 +1,10 @@
 /**
  * One large field for the reading that is due. Enter writes the reading; if it is off the curve, the screen asks first.
  */
-import { Button, Field, Input, Radio, RadioGroup, Text } from "@fluentui/react-components";
+import { Button, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import type { FormEvent } from "react";
 import { readingText } from "../../text/number";
+import { NumberField } from "../../ui/number-field";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
 import { sentence } from "../../text/sentence";
@@ -50,15 +51,14 @@ export function ReadingEntry({ state, offered, onType, onByClock, onWrite, onTak
   };
   return (
     <form onSubmit={submit} className={styles.column}>
-      <Field label={words.field(time === undefined ? "" : timeText(time))} hint={words.fieldHint} size="large">
-        <Input
-          size="large"
-          inputMode="decimal"
-          autoComplete="off"
-          value={typed}
-          onChange={(_, { value }) => onType(value)}
-        />
-      </Field>
+      <NumberField
+        label={words.field(time === undefined ? "" : timeText(time))}
+        hint={words.fieldHint}
+        size="large"
+        autoComplete="off"
+        value={typed}
+        onType={onType}
+      />
       {scheduled !== undefined && clock !== undefined && clock > 0 && (
         <Field label={words.whichTime}>
           <RadioGroup value={byClock ? "clock" : "schedule"} onChange={(_, { value }) => onByClock(value === "clock")}>

@@ -2,13 +2,15 @@
  * Shows what the readings tell so far: the verdict, the degree of consolidation, the expected end of primary, and the
  * curve.
  */
-import { Field, Input, Text } from "@fluentui/react-components";
+import { Text } from "@fluentui/react-components";
 import { useMemo } from "react";
 import { incrementOfLoad } from "../../../record/load-curve";
 import { DAY_MINUTES } from "../../../workbook/day-number";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { progress, PROGRESS_RULES, type Progress, type ProgressRule } from "../../../reduction/increment/progress";
 import { hasTimeOfDay, type StandingLoad } from "../../../record/standing-load";
+import { contentText } from "../../text/number";
+import { NumberField } from "../../ui/number-field";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
 import { sentence } from "../../text/sentence";
@@ -77,13 +79,11 @@ export function SoFar({ record, load, standing, state, now, onRule }: SoFarProps
         onChoose={(chosen) => onRule(chosen, state.multiple)}
       />
       {needsMultiple(rule) && (
-        <Field label={rule === "fixed" ? words.minutes : words.times}>
-          <Input
-            inputMode="decimal"
-            value={state.rule === undefined ? String(multiple ?? "") : state.multiple}
-            onChange={(_, { value }) => onRule(rule, value)}
-          />
-        </Field>
+        <NumberField
+          label={rule === "fixed" ? words.minutes : words.times}
+          value={state.rule === undefined ? contentText(multiple ?? "") : state.multiple}
+          onType={(value) => onRule(rule, value)}
+        />
       )}
       {outcome === undefined ? (
         <Text>{words.needsMultiple}</Text>

@@ -1,9 +1,10 @@
 /** One line of the comparison: the result, the value by hand, the tolerance, and whether they agree. */
-import { Button, Field, Input, Text } from "@fluentui/react-components";
+import { Button, Text } from "@fluentui/react-components";
 import { compare, type Compared } from "../../../book/agreement";
 import type { Pair, Quantity } from "../../../book/comparison";
 import { text } from "../../text";
 import { numberText } from "../../text/number";
+import { NumberField } from "../../ui/number-field";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { useStyles } from "./by-hand-styles";
 import { named, percentOf, said, type Typed } from "./typed-values";
@@ -36,26 +37,20 @@ export function CompareLine({ quantity, typed, pair, change, remove }: CompareLi
         {words.onSheet(said(quantity.value, quantity))}
       </Text>
       <div className={styles.pair}>
-        <Field
+        <NumberField
           label={words.value(named(quantity))}
           hint={words.readings[quantity.reading]}
-          validationMessage={refused ? words.notNumber : undefined}
-        >
-          <Input
-            inputMode="decimal"
-            value={typed.byHand}
-            contentAfter={quantity.unit || undefined}
-            onChange={(_, { value }) => change({ byHand: value })}
-          />
-        </Field>
-        <Field label={words.tolerance}>
-          <Input
-            inputMode="decimal"
-            aria-label={`${words.tolerance} (${named(quantity)})`}
-            value={typed.percent ?? percentOf(quantity.tolerance)}
-            onChange={(_, { value }) => change({ percent: value })}
-          />
-        </Field>
+          value={typed.byHand}
+          fault={refused ? words.notNumber : undefined}
+          contentAfter={quantity.unit || undefined}
+          onType={(byHand) => change({ byHand })}
+        />
+        <NumberField
+          label={words.tolerance}
+          aria-label={`${words.tolerance} (${named(quantity)})`}
+          value={typed.percent ?? percentOf(quantity.tolerance)}
+          onType={(percent) => change({ percent })}
+        />
       </div>
       {byDrawing && <Found of={words.withDrawn} found={byDrawing} quantity={quantity} />}
       {found && <Found of={byDrawing && words.withSheet} found={found} quantity={quantity} />}

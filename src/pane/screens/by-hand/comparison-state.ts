@@ -11,6 +11,7 @@ import {
 import { timeStamp } from "../../../workbook/time-stamp";
 import { useDraft } from "../../live/use-test";
 import { text } from "../../text";
+import { contentText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
 import { appendRows } from "../checks/workbook-answers";
 import type { ScreenProps, Telling } from "./results-chosen";
@@ -69,7 +70,7 @@ export function useComparison({ port, reading: { id, sheet, values, record } }: 
         if (numbers.length === 0) return { intent: "warning", sentence: words.tookNone };
         const count = Math.min(numbers.length, lines.length);
         const taken = new Map(
-          lines.slice(0, count).map(({ quantity }, index) => [quantity.key, String(numbers[index])]),
+          lines.slice(0, count).map(({ quantity }, index) => [quantity.key, contentText(numbers[index] ?? "")]),
         );
         setLines((before) => before.map((one) => ({ ...one, byHand: taken.get(one.key) ?? one.byHand })));
         return { intent: "success", sentence: words.took(count, address) };

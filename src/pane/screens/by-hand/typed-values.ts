@@ -1,7 +1,7 @@
 /** What a person typed beside the results to compare them with, and how quantities and their values are said. */
 import { type Pair, type Quantity } from "../../../book/comparison";
 import { text } from "../../text";
-import { numberText } from "../../text/number";
+import { contentText, numberText } from "../../text/number";
 import { typedNonZero } from "../../ui/typed-number";
 
 const words = text.byHand;
@@ -13,7 +13,7 @@ export interface Typed {
   readonly percent?: string;
 }
 
-export const percentOf = (ratio: number): string => String(Number((100 * ratio).toPrecision(2)));
+export const percentOf = (ratio: number): string => contentText(Number((100 * ratio).toPrecision(2)));
 
 export const named = ({ label, load }: Quantity): string =>
   load === undefined ? label : `${label}, ${words.load(load)}`;

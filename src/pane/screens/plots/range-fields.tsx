@@ -1,7 +1,8 @@
 /** The fields in which a person chooses what the plot of a selected range shows. */
-import { Field, Input, Radio, RadioGroup, Select } from "@fluentui/react-components";
+import { Field, Radio, RadioGroup, Select } from "@fluentui/react-components";
 import { METHOD_NAMES } from "../../../reduction/curve/method-words";
 import { unitsOf } from "../../../reduction/units";
+import { NumberField } from "../../ui/number-field";
 import { text } from "../../text";
 import { choosing } from "../../ui/choosing";
 import type { RangeChoices } from "./range-choices";
@@ -84,14 +85,13 @@ export function TimeCurveFields({
   const styles = useStyles();
   return (
     <div className={styles.fields}>
-      <Field
+      <NumberField
         label={text.plot.height}
         hint={text.plot.heightHint}
-        validationState={height.isWrong ? "error" : "none"}
-        validationMessage={height.isWrong ? text.plot.heightWrong : undefined}
-      >
-        <Input value={height.typed} inputMode="decimal" onChange={(_, { value }) => typeHeight(value)} />
-      </Field>
+        value={height.typed}
+        fault={height.isWrong ? text.plot.heightWrong : undefined}
+        onType={typeHeight}
+      />
       <ChosenOf
         label={text.plot.lengthUnit}
         options={namesOf(LENGTH_UNITS)}

@@ -21,6 +21,7 @@ import { Choice, optionsOf } from "../../ui/parts";
 import { useDraft } from "../../live/use-test";
 import type { Reading } from "../../live/workbook-store";
 import { sentence } from "../../text/sentence";
+import { contentText } from "../../text/number";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
 
@@ -225,7 +226,7 @@ function KeptPicks({ record, choices }: Omit<ChoicesProps, "choose">) {
       <ul className={styles.list}>
         {picks.map(([name, { after, reason, by }]) => (
           <li key={name}>
-            <Text>{words.pick(text.review.picks[name], String(after), reason, by)}</Text>
+            <Text>{words.pick(text.review.picks[name], contentText(after ?? ""), reason, by)}</Text>
           </li>
         ))}
       </ul>

@@ -5,7 +5,9 @@ import type { Layout, LoadKind } from "../../../exchange/logger/layout";
 import type { LayoutDraft } from "../../../exchange/logger/offer";
 import { UNITS } from "../../../reduction/units";
 import { columnLetters } from "../../../workbook/address";
+import { NumberField } from "../../ui/number-field";
 import { text } from "../../text";
+import { contentText } from "../../text/number";
 import { Notice } from "../../ui/notice";
 import { Choice, optionsOf, Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
@@ -143,7 +145,7 @@ function ColumnField({ of, none, draft, columns, choose }: ColumnFieldProps) {
   );
 }
 
-function NumberField({
+function LayoutNumber({
   of,
   hint,
   draft,
@@ -152,18 +154,13 @@ function NumberField({
   choose,
 }: FormProps & { of: "firstLine" | "lever"; hint?: string }) {
   return (
-    <Field
+    <NumberField
       label={words[of]}
       hint={hint}
-      validationState={draft[of] === undefined ? "error" : "none"}
-      validationMessage={draft[of] === undefined ? words.notSaid : undefined}
-    >
-      <Input
-        inputMode="decimal"
-        value={typed[of] ?? String(draft[of] ?? "")}
-        onChange={(_, { value }) => choose({ do: "type", key: of, text: value, lines })}
-      />
-    </Field>
+      value={typed[of] ?? contentText(draft[of] ?? "")}
+      fault={draft[of] === undefined ? words.notSaid : undefined}
+      onType={(value) => choose({ do: "type", key: of, text: value, lines })}
+    />
   );
 }
 
@@ -184,7 +181,7 @@ function FormOfFile(form: FormProps) {
         value={draft.decimal}
         onChoose={(decimal) => choose({ do: "set", change: { decimal } })}
       />
-      <NumberField of="firstLine" {...form} />
+      <LayoutNumber of="firstLine" {...form} />
     </div>
   );
 }
@@ -272,7 +269,7 @@ function LoadFields(form: FormProps) {
               onChoose={(loadUnit) => choose({ do: "set", change: { loadUnit } })}
             />
           )}
-          {draft.loadKind === "force" && <NumberField of="lever" hint={words.leverHint} {...form} />}
+          {draft.loadKind === "force" && <LayoutNumber of="lever" hint={words.leverHint} {...form} />}
         </>
       )}
       <ColumnField of="temperature" none={words.noLoad} {...form} />

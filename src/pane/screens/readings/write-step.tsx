@@ -10,6 +10,7 @@ import { nth } from "../../../reduction/numeric/lists";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../../workbook/in-slices";
 import { CATALOGUES, text } from "../../text";
+import { contentText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
 import { Progress } from "../../ui/parts";
@@ -289,7 +290,7 @@ function InputQuestion({ input: { name, now, wanted, answer }, staying, onAnswer
     return (
       <div>
         <Checkbox
-          label={words.fillIn(called, String(wanted))}
+          label={words.fillIn(called, contentText(wanted))}
           checked={answer === "change"}
           onChange={(_, { checked }) => onAnswer({ do: "input", name, answer: checked === true ? "change" : "keep" })}
         />
@@ -297,7 +298,7 @@ function InputQuestion({ input: { name, now, wanted, answer }, staying, onAnswer
     );
   return (
     <Field
-      label={words.doesNotSuit(called, String(now), String(wanted))}
+      label={words.doesNotSuit(called, contentText(now), contentText(wanted))}
       hint={staying.length > 0 ? words.staying(staying.join(", ")) : undefined}
       validationState={answer === undefined ? "warning" : "none"}
       validationMessage={answer === undefined ? words.chooseOne : undefined}
@@ -306,8 +307,8 @@ function InputQuestion({ input: { name, now, wanted, answer }, staying, onAnswer
         value={answer ?? ""}
         onChange={(_, { value }) => onAnswer({ do: "input", name, answer: value === "change" ? "change" : "keep" })}
       >
-        <Radio value="change" label={words.changeTo(called, String(wanted))} />
-        <Radio value="keep" label={words.keepAs(called, String(now))} />
+        <Radio value="change" label={words.changeTo(called, contentText(wanted))} />
+        <Radio value="keep" label={words.keepAs(called, contentText(now))} />
       </RadioGroup>
     </Field>
   );

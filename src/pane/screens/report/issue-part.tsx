@@ -2,6 +2,7 @@
 import { Button, Field, Input, Text } from "@fluentui/react-components";
 import { useState } from "react";
 import type { CellValue, WorkbookPort } from "../../../workbook/port";
+import { contentText } from "../../text/number";
 import { text } from "../../text";
 import { sentenceOf } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
@@ -74,7 +75,7 @@ export function IssuePart({ port, sheet, issues, isBusy, onLock }: IssuePartProp
   );
 }
 
-const shown = (value: CellValue): string => (value === "" ? words.blank : String(value));
+const shown = (value: CellValue): string => (value === "" ? words.blank : contentText(value));
 
 function Told({ compared }: { readonly compared: Compared }) {
   if ("failure" in compared) return <Notice intent="error">{compared.failure}</Notice>;

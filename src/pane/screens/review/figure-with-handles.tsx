@@ -1,6 +1,7 @@
 /**
  * A curve with handles. A handle is a pick of the construction; the person moves it with the pointer or with keys.
  */
+import { shown } from "../../text/digits";
 import { inWords } from "../../text/messages";
 import { makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
@@ -211,7 +212,7 @@ export function ReviewFigure({ title, spec, set, byHand, unitOf, keys, result, o
                 aria-valuemax={handle.most}
                 aria-valuenow={handle.value}
                 aria-valuetext={`${words.valueText(
-                  String(Number(handle.value.toPrecision(6))),
+                  shown(handle.value),
                   unitOf(handle),
                   byHand.has(handle.name),
                 )}; ${result}`}

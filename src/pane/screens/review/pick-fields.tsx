@@ -1,9 +1,10 @@
 /** The picks of a construction as fields: a number, and a button that returns to the automatic value. */
-import { Button, Field, Input, makeStyles } from "@fluentui/react-components";
+import { Button, makeStyles } from "@fluentui/react-components";
 import { useState } from "react";
 import { AUTOMATIC } from "../../../reduction/increment/constructions/picks";
 import type { Handle } from "./handles";
-import { typedNonZero } from "../../ui/typed-number";
+import { NumberField } from "../../ui/number-field";
+import { isDoubtful, typedNonZero } from "../../ui/typed-number";
 import { shown } from "../../text/digits";
 import type { Draft, NumberPick, Saved } from "./pick-changes";
 import { text } from "../../text";
@@ -64,29 +65,24 @@ function PickField({ handle: { name, value }, unit, state, isAutomatic, onPick }
   const pick = words.picks[name];
   return (
     <div className={styles.one}>
-      <Field
+      <NumberField
         label={`${pick} (${unit})`}
         hint={words[state]}
-        validationState={wrong ? "error" : "none"}
-        validationMessage={wrong ? words.notNumber : undefined}
-      >
-        <Input
-          value={typed ?? shown(value)}
-          inputMode="decimal"
-          onChange={(_, { value: next }) => {
-            setTyped(next);
-            const number = typedNonZero(next);
-            if (number !== undefined) onPick(number);
-            else if (next.trim() === "") onPick(undefined);
-          }}
-          onBlur={() => setTyped(undefined)}
-          onKeyDown={({ key }) => {
-            if (key !== "Escape") return;
-            setTyped(undefined);
-            onPick(undefined);
-          }}
-        />
-      </Field>
+        value={typed ?? shown(value)}
+        fault={wrong ? words.notNumber : undefined}
+        onType={(next) => {
+          setTyped(next);
+          const number = typedNonZero(next);
+          if (number !== undefined) onPick(number);
+          else if (next.trim() === "") onPick(undefined);
+        }}
+        onBlur={() => typed !== undefined && !isDoubtful(typed) && setTyped(undefined)}
+        onKeyDown={({ key }) => {
+          if (key !== "Escape") return;
+          setTyped(undefined);
+          onPick(undefined);
+        }}
+      />
       {!isAutomatic && (
         <div>
           <Button size="small" aria-label={words.backToAutomaticOf(pick)} onClick={() => onPick(AUTOMATIC)}>

@@ -16,6 +16,8 @@ export const pane = {
     summary: "Übersicht",
     about: "Info",
   },
+  whichNumber: (typed: string, decimal: string, thousands: string) =>
+    `Ist „${typed}“ ${decimal} oder ${thousands}? In einer dieser Formen eingeben.`,
   unexpected: (what: string) =>
     `Es ist etwas fehlgeschlagen, was nicht fehlschlagen sollte (${what}). Die Arbeitsmappe ist wie zuvor. Bitte noch einmal versuchen; bleibt es dabei, bitte melden.`,
   stopped: "Angehalten. Die Arbeitsmappe ist wie zuvor.",

@@ -16,6 +16,9 @@ export const pane = {
     summary: "Summary",
     about: "About",
   },
+  /** Of a text in which the mark may part decimals or thousands. */
+  whichNumber: (typed: string, decimal: string, thousands: string) =>
+    `Is “${typed}” ${decimal} or ${thousands}? Type it as one of these.`,
   unexpected: (what: string) =>
     `Something failed that should not have (${what}). The workbook is as it was. Try again; please report it if it happens again.`,
   stopped: "Stopped. The workbook is as it was.",
