@@ -11,10 +11,11 @@ import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../src/work
 import { noteGetters } from "../../../src/workbook/embedded/notes";
 import { tellRefusals } from "../../../src/workbook/embedded/protection";
 import { printingOf } from "../../../src/workbook/pages";
-import { registerRealFunctions } from "./real-functions";
+import { opened } from "./opened";
+import { haveRealFunctions } from "./real-functions";
 
 jest.setTimeout(240_000);
-beforeAll(() => registerRealFunctions({ blankAs: null }));
+beforeAll(haveRealFunctions);
 
 const plan = demoSheet("SI");
 const loading = (bytes: Uint8Array): ArrayBuffer =>
@@ -25,8 +26,7 @@ const loading = (bytes: Uint8Array): ArrayBuffer =>
  * removed.
  */
 async function firmsFile(): Promise<Uint8Array> {
-  const port = new EmbeddedPort(newWorkbook());
-  const sheet = await port.insertSheet(plan);
+  const { port, sheet } = await opened(plan);
   await port.protect(sheet, false);
   const { row, col } = plan.names.diameter;
   dispatch(port, "UPDATE_CELL", { row, col: 0, content: "Durchmesser" });
@@ -152,8 +152,7 @@ describe("the sheets of a file", () => {
 
 describe("protection", () => {
   test("keeps formulas and labels, accepts entries in every input, says why it refuses, and can be lifted and restored", async () => {
-    const port = new EmbeddedPort(newWorkbook());
-    const sheet = await port.insertSheet(plan);
+    const { port, sheet } = await opened(plan);
     const said: string[] = [];
     tellRefusals((sentence) => said.push(english(sentence)));
     const write = (name: string, row = 0) => {
@@ -178,8 +177,7 @@ describe("protection", () => {
   });
 
   test("and open cells are kept in a file", async () => {
-    const port = new EmbeddedPort(newWorkbook());
-    await port.insertSheet(plan);
+    const { port } = await opened(plan);
     const bytes = await saveXlsx(port.workbook);
     const workbook = new ExcelJS.Workbook();
     await workbook.xlsx.load(loading(bytes));
@@ -252,8 +250,7 @@ test("formulas that show #NAME? are entered again once the functions exist", asy
 });
 
 test("a changed unit changes labels and results; no typed number changes", async () => {
-  const port = new EmbeddedPort(newWorkbook());
-  const sheet = await port.insertSheet(plan);
+  const { port, sheet } = await opened(plan);
   const inputs = Object.keys(demoTest("SI").cells).filter((name) => !name.endsWith("_unit"));
   const typedBefore = await port.readNames(sheet, [...inputs, ...Object.keys(demoTest("SI").columns)]);
   const [[before]] = (await port.readNames(sheet, ["density_initial"])).density_initial as number[][];
