@@ -291,7 +291,8 @@ const CASES: Readonly<Record<string, Case>> = {
     needs: [["load_stress"], /two loads/],
   },
   Q19: {
-    pass: { lever_ratio: 10, load_mass: hanger(1.001) },
+    // A load without a stress is not compared.
+    pass: { lever_ratio: 10, load_mass: hanger(1.001), ...stresses((s, load) => (load === 16 ? "" : s)) },
     fail: [
       [{ lever_ratio: 10, load_mass: hanger(1.03) }, "explain", /they differ by 2.913 %, more than 1 %/],
       [{ lever_ratio: 11, load_mass: hanger(1) }, "stop", /more than 5 %/],
@@ -597,6 +598,7 @@ const CASES: Readonly<Record<string, Case>> = {
     fail: [
       [{ depth: 50 }, "explain", /is 1.24, below 4/],
       [{ depth: 2 }, "explain", /is 31, above 22/],
+      [{ depth: -2 }, "cannot be asked", /Depth .*is not above zero/],
     ],
     needs: [["depth"], /Depth/],
   },
@@ -813,6 +815,16 @@ const CASES: Readonly<Record<string, Case>> = {
       ...{ adopted_cv: ["", 50], adopted_cv_reason: ["", "field rate"], adopted_cv_by: ["", "NN"] },
     },
     fail: [
+      [
+        { adopted_cv_low: ["", ""], adopted_cv_high: ["", ""], adopted_cv: ["", 50] },
+        "explain",
+        /a cv is adopted without a range of stress: enter the stresses in/,
+      ],
+      [
+        { adopted_cv_low: [60, 130], adopted_cv_high: [130, 130], adopted_cv: ["", 50] },
+        "explain",
+        /a cv is adopted without a range of stress/,
+      ],
       [
         { adopted_cv_low: [60, 130], adopted_cv_high: [130, 800], adopted_cv: ["", 50] },
         "explain",
