@@ -6,7 +6,7 @@
  * other data in each run, so that no cache answers.
  *
  * Rows of dist need `npm run build` first; without it they say so. `npm run bench -- --build` also measures the build,
- * which makes dist again.
+ * which makes dist again. `npm run bench -- --browser` measures only the memory of the page, for some minutes.
  */
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync, rmSync } from "node:fs";
@@ -233,6 +233,36 @@ const ROWS: readonly Row[] = [
   ...project("summary brought up to date", 2000),
 ];
 
+/** Memory of the page in MB for a workbook of so many data sheets, or of one long test; measured once. */
+let ofMemory: Record<string, Record<string, number>> | undefined;
+const memory = (workbook: string, figure: string) => (): number | undefined => {
+  ofMemory ??= JSON.parse(node([path.join(__dirname, "bench/memory.ts")]).stdout.trim() || "{}");
+  return ofMemory?.[workbook]?.[figure];
+};
+const HELD = ["held at the start, MB", "held at the end, MB"] as const;
+/** What the objects of the page hold for each data sheet. */
+const heldBySheet = (sheets: number): number => {
+  const [start, end] = HELD.map((figure) => memory(String(sheets), figure)() ?? NaN);
+  return ((end ?? NaN) - (start ?? NaN)) / sheets;
+};
+
+const BROWSER_ROWS: readonly Row[] = [
+  ...["1", "10", "40", "long"].flatMap((workbook): Row[] => {
+    const name = workbook === "long" ? "48 loads of 2,000 readings" : `${workbook} data sheets`;
+    return [
+      { name: `${name}: memory at most`, unit: "MB", goal: 1500, measure: memory(workbook, "process at most, MB") },
+      { name: `${name}: held by objects at the end`, unit: "MB", goal: 700, measure: memory(workbook, HELD[1]) },
+      { name: `${name}: make the workbook`, unit: "s", goal: 60, measure: memory(workbook, "make the workbook, s") },
+    ];
+  }),
+  {
+    name: "held for a data sheet: 40 data sheets over 10",
+    unit: "times",
+    goal: 1.3,
+    measure: () => (memory("1", HELD[0])() === undefined ? undefined : heldBySheet(40) / heldBySheet(10)),
+  },
+];
+
 const BUILD_ROWS: readonly Row[] = [
   {
     name: "npm run build, from nothing",
@@ -253,7 +283,8 @@ const BUILD_ROWS: readonly Row[] = [
   },
 ];
 
-const rows = process.argv.includes("--build") ? [...BUILD_ROWS, ...ROWS] : ROWS;
+const isAsked = (option: string): boolean => process.argv.includes(option);
+const rows = isAsked("--browser") ? BROWSER_ROWS : isAsked("--build") ? [...BUILD_ROWS, ...ROWS] : ROWS;
 const results = rows.map(({ name, unit, before, goal, measure }) => {
   const measured = measure();
   if (measured === undefined) return { name, unit, goal, measured: `nothing: run "npm run build" first` };

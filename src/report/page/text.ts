@@ -38,6 +38,22 @@ export const pointsOf = (text: string, kind: CellKind = "label"): number =>
   (LOOKS[kind].bold ? BOLD : 1);
 
 /**
+ * How many characters from the first on fit into a width, at least 1; the whole text does not. It is found by halves: a cell may hold
+ * a word of 32,767 characters.
+ */
+function charactersThatFit(text: string, width: number, measure: (piece: string) => number): number {
+  let [fits, over] = [1, 2];
+  while (over < text.length && measure(text.slice(0, over)) <= width) [fits, over] = [over, 2 * over];
+  over = Math.min(over, text.length);
+  while (over - fits > 1) {
+    const middle = (fits + over) >> 1;
+    if (measure(text.slice(0, middle)) <= width) fits = middle;
+    else over = middle;
+  }
+  return fits;
+}
+
+/**
  * Breaks a text at spaces into lines of at most `width`. A longer word is broken too, so that nothing is cut off.
  * `measure` gives the width of a text; by default each character counts 1.
  */
@@ -51,8 +67,7 @@ export function wrapped(text: string, width: number, measure = (piece: string): 
       line = "";
     }
     while (!line && measure(rest) > width) {
-      let fits = rest.length - 1;
-      while (fits > 1 && measure(rest.slice(0, fits)) > width) fits--;
+      const fits = charactersThatFit(rest, width, measure);
       lines.push(rest.slice(0, fits));
       rest = rest.slice(fits);
     }
