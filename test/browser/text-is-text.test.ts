@@ -20,7 +20,6 @@ const TEXTS: Readonly<Record<string, string>> = {
 };
 
 declare const window: { readonly clayledger: any };
-declare const document: any;
 declare const DOMParser: any;
 declare const XMLSerializer: any;
 
