@@ -92,17 +92,19 @@ interface Size {
 const nearOf = ({ style, points }: PlotSeries): "start" | "end" | undefined =>
   style !== "guide" ? "end" : firstOf(points)[1] === points[1]?.[1] ? "start" : undefined;
 
-/** Grid lines and tick labels of an axis. */
+/** Grid lines and tick labels of an axis, with the decimal mark of the reader. */
 function ticksOf(
   axis: PlotAxis,
   pixels: number,
+  mark: string,
 ): { major: number[]; minor: number[]; text: (value: number) => string } {
   if (axis.scale === "log") {
     const { decades, minor } = logTicks(axis.domain);
-    return { major: decades, minor, text: tickText };
+    return { major: decades, minor, text: (value) => tickText(value).replace(".", mark) };
   }
   const major = evenTicks(axis.domain, pixels / 42);
-  return { major, minor: evenTicks(axis.domain, pixels / 10), text: evenTickText(major) };
+  const text = evenTickText(major);
+  return { major, minor: evenTicks(axis.domain, pixels / 10), text: (value) => text(value).replace(".", mark) };
 }
 
 /** What the marks of a drawing share. */
@@ -110,6 +112,7 @@ interface Drawing {
   readonly spec: PlotSpec;
   readonly frame: Frame;
   readonly page: Document;
+  readonly decimalMark: string;
   readonly inks: Inks;
   readonly isBare: boolean;
 }
@@ -148,9 +151,9 @@ function labelsOf({ spec, frame, isBare }: Drawing) {
 }
 
 /** The grid, the frame and the axes; a bare drawing has no minor grid and no axes. */
-function groundMarks({ spec, frame, inks, isBare }: Drawing): Plot.Markish[] {
-  const xTicks = ticksOf(spec.x, frame.right - frame.left);
-  const yTicks = ticksOf(spec.y, frame.bottom - frame.top);
+function groundMarks({ spec, frame, inks, isBare, decimalMark }: Drawing): Plot.Markish[] {
+  const xTicks = ticksOf(spec.x, frame.right - frame.left, decimalMark);
+  const yTicks = ticksOf(spec.y, frame.bottom - frame.top, decimalMark);
   const minor = { stroke: inks.grid, strokeWidth: 0.5, render: labelled("minor grid") };
   const major = { stroke: inks.grid, strokeWidth: 1.2, render: labelled("grid") };
   const lettered = { labelAnchor: "center", labelArrow: "none", color: inks.ink } as const;
@@ -208,7 +211,9 @@ const scaleOf = (axis: PlotAxis): Plot.ScaleOptions => ({
 export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
   const { document: page = document, inks = PAGE_INKS, font = "system-ui, sans-serif", isBare = false } = options;
   const { width, height, ...frame } = frameOf(spec, options);
-  const drawing: Drawing = { spec, frame, page, inks, isBare };
+  // A number in the words of the reader has the reader's decimal mark: "0.5" or "0,5".
+  const decimalMark = options.inWords?.(0.5).charAt(1) ?? ".";
+  const drawing: Drawing = { spec, frame, page, inks, isBare, decimalMark };
   const labels = labelsOf(drawing);
   // If there is no legend and no caption, Plot returns the drawing itself and not a figure that contains it.
   const svg = Plot.plot({

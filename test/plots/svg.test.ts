@@ -3,6 +3,8 @@
  */
 import type { PlotSeries, PlotSpec } from "../../src/plots/spec";
 import { drawPlot, frameOf } from "../../src/plots/svg";
+import { translated } from "../../src/pane/text/messages";
+import { english } from "../../src/reduction/message";
 
 const line = (label: string, style: PlotSeries["style"], points: PlotSeries["points"]): PlotSeries => ({
   label,
@@ -133,4 +135,14 @@ test("triangles distinguish a second set of symbols", () => {
   const paths = (shape?: "triangle") =>
     [...drawPlot({ ...spec(), series: [{ label: "a", style: "points", symbol: "open", shape, points: [[1, 0.5]] }] }, { width: 400, document }).querySelectorAll('[data-label="a"] *')].map((mark) => mark.outerHTML); // prettier-ignore
   expect(paths("triangle")).not.toEqual(paths());
+});
+
+test("the ticks have the decimal mark of the reader's language", () => {
+  const ticks = (inWords?: typeof english): string[] =>
+    [...drawPlot(spec(), { width: 400, inWords }).querySelectorAll("text")].map((text) => text.textContent ?? "");
+  expect(ticks(english)).toEqual(ticks());
+  expect(ticks(english)).toEqual(expect.arrayContaining(["0.1", "0.2", "1000"]));
+  const german = ticks((value) => translated(value, "de"));
+  expect(german).toEqual(expect.arrayContaining(["0,1", "0,2", "1000"]));
+  expect(german.filter((tick) => /^\d+\.\d/.test(tick))).toEqual([]);
 });
