@@ -378,7 +378,7 @@ describe("branches", () => {
     }
     expect(unloading.some((load) => typeof sheet.value("root_t90", load) === "number")).toBe(true);
     expect(
-      [...sheet.values.values()].filter((value) => /^No cv, k or C alpha is given of/.test(`${value}`)),
+      [...sheet.values.values()].filter((value) => /^No cv, k or C alpha is given for/.test(`${value}`)),
     ).toHaveLength(1);
   });
 
