@@ -91,7 +91,7 @@ export const Evaluation = registries.coreViewsPluginRegistry.get("evaluation") a
     beforeHandle(command: EngineCommand): void;
     handle(command: EngineCommand): void;
     finalize(): void;
-    exportForExcel(data: unknown): void;
+    exportForExcel(data: unknown): void | Promise<void>;
   };
   readonly getters: readonly string[];
 };

@@ -3,32 +3,43 @@
  * Casts: the engine's types do not include the inner parts of its plugins.
  */
 import { CompiledFormula, helpers, registries, type Model } from "@odoo/o-spreadsheet";
+import { pause } from "../../in-slices";
 import type { HeldCell, Place } from "./engine-parts";
 
-/** True while a file is made; otherwise the engine would evaluate all cells again, although nothing has changed. */
-let isExporting = false;
+/** True while a file is begun: the engine would evaluate all cells again, although nothing has changed. */
+let isBeginning = false;
+let pauses = false;
 
-export const isMakingFile = (): boolean => isExporting;
+export const isBeginningFile = (): boolean => isBeginning;
 
-/** The parts of an .xlsx file as the engine writes them, with the present values. */
-export async function exportFiles(model: Model) {
-  isExporting = true;
+/** Lets the page react between two sheets of a file, if the file is made with pauses. */
+export const betweenSheets = async (): Promise<void> => {
+  if (pauses) await pause();
+};
+
+/**
+ * The parts of an .xlsx file as the engine writes them, with the present values. With pauses, the workbook may change before all sheets are
+ * taken: then the parts are of no use.
+ */
+export async function exportFiles(model: Model, withPauses: boolean) {
+  pauses = withPauses;
+  isBeginning = true;
+  let made: ReturnType<Model["exportXLSX"]>;
   try {
-    return (await model.exportXLSX()).files;
+    // The engine evaluates before its first pause.
+    made = model.exportXLSX();
   } finally {
-    isExporting = false;
+    isBeginning = false;
   }
+  return (await made).files;
 }
 
-/** The positions of all formulas. */
-export function formulaPlaces(getters: any): Place[] {
-  return getters.getSheetIds().flatMap((sheetId: string) =>
-    getters
-      .getCells(sheetId)
-      .filter(({ isFormula }: HeldCell) => isFormula)
-      .map(({ id }: { id: string }) => getters.getCellPosition(id)),
-  );
-}
+/** The positions of all formulas of a sheet. */
+export const formulaPlaces = (getters: any, sheetId: string): Place[] =>
+  getters
+    .getCells(sheetId)
+    .filter(({ isFormula }: HeldCell) => isFormula)
+    .map(({ id }: { id: string }) => getters.getCellPosition(id));
 
 interface Formula {
   readonly isBadExpression: boolean;

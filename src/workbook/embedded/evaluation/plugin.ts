@@ -7,7 +7,7 @@ import { shownBySize } from "../formats";
 import type { Zone } from "../zones";
 import { correct } from "./corrected";
 import { Evaluation, type EngineCommand, type Evaluated } from "./engine-parts";
-import { formulaPlaces, isMakingFile } from "./export";
+import { betweenSheets, formulaPlaces, isBeginningFile } from "./export";
 import { evaluateStep, Missed } from "./evaluate-step";
 import { Step } from "./step";
 
@@ -35,7 +35,7 @@ class BySizeEvaluation extends Evaluation {
   }
 
   override handle(command: EngineCommand): void {
-    if (isMakingFile() && command.type === "EVALUATE_CELLS") return;
+    if (isBeginningFile() && command.type === "EVALUATE_CELLS") return;
     // The cells of a new sheet are evaluated together at the end.
     if (command.type === "UPDATE_CELL" && this.#step.sheets.has(command.sheetId)) return;
     super.handle(command);
@@ -51,12 +51,18 @@ class BySizeEvaluation extends Evaluation {
     super.finalize();
   }
 
-  /** The engine exports the formulas only; the add-in writes all other cells of a file itself. */
-  override exportForExcel(data: unknown): void {
-    const places = formulaPlaces(this.evaluator.getters);
-    this.evaluator.getEvaluatedPositions = () => places;
-    super.exportForExcel(data);
-    Reflect.deleteProperty(this.evaluator, "getEvaluatedPositions");
+  /** The engine exports the formulas only, sheet by sheet; the add-in writes all other cells of a file itself. */
+  override async exportForExcel(data: { readonly sheets: readonly { readonly id: string }[] }): Promise<void> {
+    for (const sheet of data.sheets) {
+      const places = formulaPlaces(this.evaluator.getters, sheet.id);
+      this.evaluator.getEvaluatedPositions = () => places;
+      try {
+        await super.exportForExcel({ ...data, sheets: [sheet] });
+      } finally {
+        Reflect.deleteProperty(this.evaluator, "getEvaluatedPositions");
+      }
+      await betweenSheets();
+    }
   }
 
   /** The values of a zone by rows; "" in blank cells. Cell by cell, reading a data sheet took ten times as long. */

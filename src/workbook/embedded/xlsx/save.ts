@@ -2,7 +2,7 @@
 import { say, verbatim } from "../../../reduction/message";
 import { boxAddress, quoted } from "../../address";
 import { localName } from "../../names";
-import { atOnce, type Run } from "../../in-slices";
+import { atOnce, Stopped, type Run } from "../../in-slices";
 import { printingOf } from "../../pages";
 import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../formats";
@@ -134,8 +134,8 @@ interface Exported {
   readonly taken: readonly TakenSheet[];
 }
 
-async function exported({ model }: OpenWorkbook): Promise<Exported> {
-  const files = await exportFiles(model);
+async function exported({ model }: OpenWorkbook, withPauses: boolean): Promise<Exported> {
+  const files = await exportFiles(model, withPauses);
   const taken = takenNow();
   const texts: [string, string][] = [];
   const pictures: Record<string, Uint8Array> = {};
@@ -224,8 +224,16 @@ export async function saveXlsx(
   const { model } = workbook;
   for (let round = 0; ; round++) {
     const step = lastStep(model);
-    const file = await (round > MOST_CHANGED ? atOnce : run)(making(workbook, await exported(workbook), valuesOnly));
-    if (lastStep(model) === step) return file;
+    const isPaused = round <= MOST_CHANGED;
+    try {
+      const parts = await exported(workbook, isPaused);
+      if (lastStep(model) !== step) continue;
+      const file = await (isPaused ? run : atOnce)(making(workbook, parts, valuesOnly));
+      if (lastStep(model) === step) return file;
+    } catch (error) {
+      // Parts of two moments may not go together.
+      if (error instanceof Stopped || lastStep(model) === step) throw error;
+    }
   }
 }
 

@@ -19,6 +19,9 @@ async function workbook() {
   return port;
 }
 
+const deleteSheet = ({ workbook: { model } }: EmbeddedPort, sheetName: string): unknown =>
+  model.dispatch("DELETE_SHEET", { sheetId: model.getters.getSheetIdByName(sheetName)!, sheetName });
+
 /** Runs steps with a pause after each; `between` is called in the pauses. */
 const withPauses =
   (between: (share: number) => void): Run =>
@@ -59,6 +62,20 @@ test.each([1, 10])("a file contains what a person typed while it was saved: %i t
     [`typed ${typed}`, 6],
     ["1;0.5;<1>", ""],
   ]);
+});
+
+test.each<[string, (port: EmbeddedPort) => unknown, string[]]>([
+  ["a cell is typed", (port) => port.fillNames("Lines", { lines: ["typed"] }), ["Sheet1", "Lines", "Lines 2"]],
+  ["a sheet is deleted", (port) => deleteSheet(port, "Lines 2"), ["Sheet1", "Lines"]],
+])("a file is of one moment if %s while its sheets are taken", async (_, change, names) => {
+  const port = await workbook();
+  await port.insertSheet(LINES);
+  const saving = saveXlsx(port.workbook);
+  await new Promise((next) => setTimeout(next, 0));
+  await change(port);
+  const saved = new EmbeddedPort(openXlsx(await saving).workbook);
+  expect(await saved.sheetNames()).toEqual(names);
+  expect(await saved.values("Lines", "A1")).toEqual(await port.values("Lines", "A1"));
 });
 
 test("saving that was stopped leaves the workbook unchanged, and it can be saved again", async () => {
