@@ -2,6 +2,13 @@
  * The field curve as columns of live formulas: one FIELD_CURVE spills its points, and the columns of each series pick theirs. A
  * series is blank if the field curve does not have its point: in normally consolidated clay, for example, the yield.
  */
+import { fieldCurvePlot } from "../../plots/field";
+import { cellNamed } from "../../record/record";
+import { FIELD_FACTOR } from "../../reduction/curve/field-curve";
+import { listed, say } from "../../reduction/message";
+import { badInput, given, type Outcome } from "../../reduction/outcome";
+import { ADOPTABLE, type AdoptableName } from "../../specification/adoptable";
+import { Sheet, curvePicksOf, frameOf, titled } from "./sheet-cells";
 import { FIELD_LABELS } from "../../plots/field";
 import type { BlockColumn, BlockSeries, SeriesBlock, Where } from "./series-block";
 import type { Frame } from "./series-lines";
@@ -105,4 +112,51 @@ export function fieldBlock(source: FieldSource, frame: Frame): Pick<SeriesBlock,
     ...spill,
   ];
   return { ...frame, columns, series: SERIES };
+}
+
+/** An adopted value: what it is, and a formula that is blank while nothing is adopted. */
+function adoptedIn(sheet: Sheet, name: AdoptableName): { readonly formula?: string; readonly value?: number } {
+  const row = ADOPTABLE.findIndex((one) => one.name === name);
+  const cell = sheet.taken("adopted_value", String(row + 1));
+  if (!cell) return {};
+  return { formula: `IF(ISNUMBER(${cell}),${cell},"")`, value: sheet.numbers("adopted_value")[row] ?? undefined };
+}
+
+/** The field curve; refuses, and names the missing input, if the sheet has no in-situ stress or no initial void ratio. */
+export function fieldOf(sheet: Sheet): Outcome<SeriesBlock> {
+  const needed = ["load_stress", "void_ratio_curve", "in_situ_stress", "preconsolidation_stress", "void_ratio_initial"];
+  const lacking = sheet.lacks(...needed);
+  if (lacking) return lacking;
+  const [inSitu, initial] = [sheet.number("in_situ_stress"), sheet.number("void_ratio_initial")];
+  if (inSitu === undefined || initial === undefined)
+    return badInput(
+      say`the field curve needs ${listed(["in_situ_stress", "void_ratio_initial"].filter((name) => sheet.number(name) === undefined).map(cellNamed))}`,
+    );
+  const [picks, recompression] = [curvePicksOf(sheet), adoptedIn(sheet, "recompression_index")];
+  const spec = fieldCurvePlot(sheet.numbers("load_stress"), sheet.numbers("void_ratio_curve"), {
+    stressUnit: sheet.word("stress_unit") || undefined,
+    inSituStress: inSitu,
+    initialVoidRatio: initial,
+    preconsolidationStress: sheet.number("preconsolidation_stress"),
+    factor: sheet.number("field_factor"),
+    picks: picks.picks,
+    recompressionIndex: recompression.value,
+    inWords: sheet.words,
+  });
+  if (!spec.ok) return spec;
+  const factor = sheet.address("field_factor");
+  const block = fieldBlock(
+    {
+      stresses: sheet.source("load_stress")!,
+      voidRatios: sheet.source("void_ratio_curve")!,
+      inSitu: sheet.address("in_situ_stress")!,
+      yieldStress: sheet.address("preconsolidation_stress")!,
+      factor: factor ? `IF(${factor}="",${FIELD_FACTOR},${factor})` : String(FIELD_FACTOR),
+      initial: sheet.address("void_ratio_initial")!,
+      picks: picks.formula,
+      recompressionIndex: recompression.formula,
+    },
+    frameOf(spec.value),
+  );
+  return given({ title: titled(sheet, spec.value.title), ...block }, spec.remarks);
 }

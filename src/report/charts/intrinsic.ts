@@ -1,4 +1,9 @@
 /** The void index of the loads beside the intrinsic and the sedimentation line, as columns of live formulas. */
+import { intrinsicPlot } from "../../plots/intrinsic";
+import { cellNamed } from "../../record/record";
+import { listed, say } from "../../reduction/message";
+import { badInput, given, type Outcome } from "../../reduction/outcome";
+import { Sheet, frameOf, titled } from "./sheet-cells";
 import { INTRINSIC_LABELS } from "../../plots/intrinsic";
 import { LINE_STRESSES } from "../../reduction/curve/intrinsic";
 import { intrinsicLineAt, sedimentationLineAt } from "../../specification/formulas";
@@ -65,4 +70,39 @@ export function intrinsicBlock(
     { name: "in situ y", heading: "In situ, y", rows: 1, cells: () => [y] },
   ];
   return { ...frame, columns: [...columns, ...inSituColumns], series: [...SERIES, IN_SITU] };
+}
+
+/** The void index beside the intrinsic line; refuses, and names the missing input, if the sheet has no liquid limit. */
+export function intrinsicOf(sheet: Sheet): Outcome<SeriesBlock> {
+  const results = ["intrinsic_void_ratio", "intrinsic_index"];
+  const typed = ["liquid_limit", "specific_gravity", "void_ratio_initial"];
+  const lacking = sheet.lacks("load_stress", "void_ratio_curve", "stress_unit", ...typed, ...results);
+  if (lacking) return lacking;
+  const [liquidLimit, specificGravity, initial] = typed.map((name) => sheet.number(name));
+  if (liquidLimit === undefined || specificGravity === undefined || initial === undefined)
+    return badInput(
+      say`the void index needs ${listed(typed.filter((name) => sheet.number(name) === undefined).map(cellNamed))}`,
+    );
+  const spec = intrinsicPlot(sheet.numbers("load_stress"), sheet.numbers("void_ratio_curve"), {
+    stressUnit: sheet.word("stress_unit") || undefined,
+    ...{ liquidLimit, specificGravity, initialVoidRatio: initial },
+    inSituStress: sheet.number("in_situ_stress"),
+    inWords: sheet.words,
+  });
+  if (!spec.ok) return spec;
+  const stresses = sheet.source("load_stress")!;
+  const block = intrinsicBlock(
+    {
+      stress: stresses.cell,
+      voidRatio: sheet.source("void_ratio_curve")!.cell,
+      rows: stresses.rows,
+      intrinsicVoidRatio: sheet.address("intrinsic_void_ratio")!,
+      intrinsicIndex: sheet.address("intrinsic_index")!,
+      initial: sheet.address("void_ratio_initial")!,
+      stressUnit: sheet.address("stress_unit")!,
+      inSitu: sheet.address("in_situ_stress"),
+    },
+    frameOf(spec.value),
+  );
+  return given({ title: titled(sheet, spec.value.title), ...block }, spec.remarks);
 }

@@ -182,3 +182,14 @@ export function constructionColumns(
   }));
   return { columns: [...columns, ...spill], series };
 }
+
+/** A dashed vertical line at the stress in a cell; nothing while the cell is blank. */
+export function markAt(letters: string, heading: string, cell: string, { x, y }: Frame) {
+  const [across, up] = [`${letters} x`, `${letters} y`];
+  const columns: BlockColumn[] = [
+    { name: across, heading, rows: 2, cells: () => Array(2).fill(`=IF(ISNUMBER(${cell}),${cell},${x.domain[0]})`) },
+    { name: up, heading: "y", rows: 2, cells: () => y.domain.map((end) => `=IF(ISNUMBER(${cell}),${end},NA())`) },
+  ];
+  const series: BlockSeries = { name: letters, style: "dashed", lettered: true, x: across, y: up };
+  return { columns, series };
+}
