@@ -103,7 +103,7 @@ export class Sheet {
   }
 
   word(name: string, row = 0): string {
-    const cell: CellValue = this.data.values[name]?.[row]?.[0] ?? "";
+    const cell: CellValue = asColumn(this.data.values[name] ?? [])[row]?.[0] ?? "";
     return typeof cell === "string" && !cell.startsWith("#") ? cell.trim() : "";
   }
 
