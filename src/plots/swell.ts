@@ -1,5 +1,5 @@
 /** The strain of the stage of wetting in percent against the logarithm of time, swell upward, with its rate at the end. */
-import { english, fixed, say, verbatim } from "../reduction/message";
+import { english, fixed, say, verbatim, type Message } from "../reduction/message";
 import { lastOf, nth } from "../reduction/numeric/lists";
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { padded, wholeDecades } from "./axes";
@@ -12,6 +12,8 @@ export interface SwellPlotOptions {
   readonly rate?: number;
   /** The stress that was kept, with its unit. */
   readonly stress?: string;
+  /** The number of the load, for the title, in a test with several stages. */
+  readonly load?: number;
   /** The language of titles, axes, letters and notes; English if omitted. */
   readonly inWords?: InWords;
 }
@@ -19,12 +21,17 @@ export interface SwellPlotOptions {
 /** The line of the rate goes back over this share of the last time: a log cycle. */
 const BACK = 0.1;
 
+function titleOf({ stress, load }: SwellPlotOptions): Message {
+  const title = stress ? say`Wetting under ${verbatim(stress)}` : say`Wetting`;
+  return load === undefined ? title : say`${title}, load ${load}`;
+}
+
 /**
  * Strains on wetting (ratios, collapse positive) against log10 of time in minutes, row by row; a blank is null. Refuses
  * where no row has a time above zero and a strain.
  */
 export function swellPlot(times: Cells, strains: Cells, options: SwellPlotOptions = {}): Outcome<PlotSpec> {
-  const { rate, stress, inWords = english } = options;
+  const { rate, inWords = english } = options;
   const points = times.flatMap((time, row): (readonly [number, number])[] => {
     const strain = strains[row];
     return time === null || time <= 0 || strain == null ? [] : [[time, 100 * strain]];
@@ -62,7 +69,7 @@ export function swellPlot(times: Cells, strains: Cells, options: SwellPlotOption
     reversed: true,
   };
   return given({
-    title: inWords(stress ? say`Wetting under ${verbatim(stress)}` : say`Wetting`),
+    title: inWords(titleOf(options)),
     x,
     y,
     series: [...ofRate, { label: "readings", style: "points", symbol: "filled", points: byTime }],

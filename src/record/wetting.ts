@@ -49,8 +49,17 @@ export function wettingPlaces({ loads, numbers }: TestRecord): readonly number[]
   );
 }
 
-/** The stage of wetting that the results of the sheet are of. Refuses a test without one. */
-export function wettingStage(record: TestRecord): Outcome<WettingStage> {
+/**
+ * The stage of wetting that a load is; without a load, the stage that the results of the sheet are of. Refuses a test
+ * without a stage, and a load that is none.
+ */
+export function wettingStage(record: TestRecord, load?: number): Outcome<WettingStage> {
+  if (load !== undefined) {
+    const place = wettingPlaces(record).find((one) => nth(record.loads, one).number === load);
+    return place === undefined
+      ? notApplicable(say`load ${load} is no stage of wetting (${nameOf("load_mark")})`)
+      : stageAt(record, place);
+  }
   const at = wettingAt(record);
   return at < 0 ? notApplicable(say`no load is marked as wetting (${nameOf("load_mark")})`) : stageAt(record, at);
 }
@@ -73,6 +82,15 @@ export function stageAt(record: TestRecord, at: number): Outcome<WettingStage> {
   );
 }
 
+/** Strain per log cycle of time on the straight tail of a stage, as the sheet works it out; undefined without a tail. */
+export function wettingRate(record: TestRecord, { load, reference }: WettingStage): number | undefined {
+  const { dial_factor: factor } = record.numbers;
+  const { tail_slope: slope } = load.record.results;
+  return factor === undefined || slope === undefined ? undefined : (perDial(record) * slope * factor) / reference;
+}
+
+const perDial = (record: TestRecord): number => (dialSense(record) === "fall" ? -1 : 1);
+
 /**
  * The strains of the stage reading by reading, in the rows of the sheet: they end with the strain of the stage, so that
  * the deflection of the apparatus, which does not change under the stress kept, takes no part.
@@ -82,7 +100,7 @@ export function wettingStrains(
   { load, before, after, reference }: WettingStage,
 ): { readonly times: Cells; readonly strains: Cells } {
   const { times, readings } = loadCurve(load.record);
-  const factor = (dialSense(record) === "fall" ? -1 : 1) * (record.numbers.dial_factor ?? NaN);
+  const factor = perDial(record) * (record.numbers.dial_factor ?? NaN);
   const { end } = load;
   const strains = readings.map((reading) =>
     reading === null || !end.ok ? null : (before - after + (reading - end.value.reading) * factor) / reference,

@@ -147,3 +147,25 @@ test("marked stresses are vertical lines over the whole height, labelled, in eve
   const work = valueOf(compressionPlot(stresses, voidRatios, "e", { marks, method: "work" }));
   expect(seriesOf(work, "in-situ stress").points[1]).toEqual([8, work.y.domain[1]]);
 });
+
+test("each of two stages of wetting is drawn as an upright dashed step", () => {
+  const stages = valueOf(
+    compressionPlot([25, 50, 50, 100, 200, 200, 400], [0.01, 0.02, 0.04, 0.05, 0.07, 0.12, 0.15], "strain"),
+  );
+  expect(stages.series.filter(({ label }) => label === "wetting")).toMatchObject([
+    {
+      style: "guide",
+      points: [
+        [50, 0.02],
+        [50, 0.04],
+      ],
+    },
+    {
+      style: "guide",
+      points: [
+        [200, 0.07],
+        [200, 0.12],
+      ],
+    },
+  ]);
+});

@@ -36,7 +36,8 @@ export type DataPlot =
   | { readonly plot: "log time" | "root time"; readonly load: number }
   | { readonly plot: "cv"; readonly by: "chosen" | TimeMethod | "both" }
   | { readonly plot: "field" }
-  | { readonly plot: "swell" }
+  /** Of the stage of wetting that a load is; without a load, of the one that the results of the sheet are of. */
+  | { readonly plot: "swell"; readonly load?: number }
   | { readonly plot: "intrinsic" }
   | { readonly plot: "c alpha" };
 
@@ -66,7 +67,7 @@ function blockOf(sheet: Sheet, plot: DataPlot): Outcome<SeriesBlock> {
   if (plot.plot === "cv") return cvOf(sheet, plot.by);
   if (plot.plot === "c alpha") return cAlphaOf(sheet);
   if (plot.plot === "field") return fieldOf(sheet);
-  if (plot.plot === "swell") return swellOf(sheet);
+  if (plot.plot === "swell") return swellOf(sheet, plot.load);
   if (plot.plot === "intrinsic") return intrinsicOf(sheet);
   return timeOf(sheet, plot.plot, plot.load);
 }

@@ -2,7 +2,9 @@
  * The plots of the report. Their series are live formulas in columns beside the pages of the report's own sheet.
  * Because the report is a single sheet, it is made completely or not at all.
  */
+import { wettingPlaces } from "../../record/wetting";
 import { digits, say, verbatim, type Message } from "../../reduction/message";
+import { nth } from "../../reduction/numeric/lists";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
 import { band, COLUMNS, gap, paragraph, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
@@ -24,8 +26,8 @@ export interface ReportPlots {
   readonly field?: SeriesBlock | undefined;
   readonly cv?: SeriesBlock | undefined;
   readonly cAlpha?: SeriesBlock | undefined;
-  /** The stage of wetting against time, if the test has one. */
-  readonly swell?: SeriesBlock | undefined;
+  /** Strain against time of each stage of wetting. */
+  readonly swell: readonly SeriesBlock[];
   /** One for each load with readings, in test order. */
   readonly times: readonly SeriesBlock[];
   /** Why a plot is missing that a report should have. */
@@ -39,6 +41,12 @@ function titleOf(cells: DataCells, { number, row }: Pick<ReportedLoad, "number" 
   return cells.words(
     stress === undefined ? load : say`${load}, ${digits(stress, 4)} ${verbatim(cells.text("stress_unit"))}`,
   );
+}
+
+/** The loads of the stages of wetting where there are several; else undefined once, for the stage of the results. */
+function stagesOf({ source: { record } }: DataCells): readonly (number | undefined)[] {
+  const loads = wettingPlaces(record).map((at) => nth(record.loads, at).number);
+  return loads.length > 1 ? loads : [undefined];
 }
 
 /** The plots of a data sheet; each time curve has the construction that reduces its load. */
@@ -60,7 +68,9 @@ export function plotsOf(cells: DataCells, loads: readonly ReportedLoad[]): Repor
   const field = made({ plot: "field" }, say`field curve`, false);
   const cv = made({ plot: "cv", by: "both" }, say`cv against stress`);
   const cAlpha = made({ plot: "c alpha" }, say`C alpha against stress`, false);
-  const swell = made({ plot: "swell" }, say`wetting against time`, false);
+  const swell = stagesOf(cells).flatMap(
+    (load) => made({ plot: "swell", load }, say`wetting against time`, false) ?? [],
+  );
   const read = loads.filter(({ readings }) => readings > 0);
   const times = read.flatMap(({ number, row }) => {
     const chosen = cells.text("load_method", row) || cells.text("time_method");
@@ -87,7 +97,7 @@ const TOP = 2;
 /** Lays the series of all plots out side by side, from a column on. */
 export function placeSeries(cells: DataCells, plots: ReportPlots, left: number): Placed {
   const { compression, other, field, cv, cAlpha, swell, times } = plots;
-  const blocks = [compression, other, field, cv, cAlpha, swell, ...times].filter((block) => block !== undefined);
+  const blocks = [compression, other, field, cv, cAlpha, ...swell, ...times].filter((block) => block !== undefined);
   const corners = new Map<SeriesBlock, { row: number; col: number }>();
   let col = left;
   for (const block of blocks) {
@@ -143,7 +153,7 @@ export function figures(cells: DataCells, plots: ReportPlots, placed: Placed): B
   const t = cells.words;
   const { other, field, cv, cAlpha, swell, times, reasons } = plots;
   const { paper } = cells.source;
-  const large = [other, field, cv, cAlpha, swell].filter((block) => block !== undefined).map(placed.chart);
+  const large = [other, field, cv, cAlpha, ...swell].filter((block) => block !== undefined).map(placed.chart);
   const small = times.map((block) => unlettered(placed.chart(block)));
   return [
     band(t(say`Plots`)),

@@ -14,7 +14,7 @@ import { asTyped } from "../../../reduction/message";
 import { badInput, given, then, type Outcome } from "../../../reduction/outcome";
 import type { SheetName, SheetPlan } from "../../../workbook/port";
 import { isTimeCurve, type Choices } from "./range-drawing";
-import { kindOf, loadDrawn, pointsOf, type SheetChoices } from "./sheet-drawing";
+import { kindOf, loadDrawn, stageDrawn, pointsOf, type SheetChoices } from "./sheet-drawing";
 import { pairOf, type Range } from "./selected-range";
 import { text } from "../../text";
 
@@ -106,10 +106,12 @@ export function chartOfSheet(
       ? { plot, value, method }
       : plot === "time"
         ? { plot: time, load }
-        : plot === "field" || plot === "intrinsic" || plot === "swell"
-          ? { plot }
-          : plot === "cv"
-            ? { plot, by: "both" }
-            : { plot: "c alpha" };
+        : plot === "swell"
+          ? { plot, load: stageDrawn(record, choices)?.number }
+          : plot === "field" || plot === "intrinsic"
+            ? { plot }
+            : plot === "cv"
+              ? { plot, by: "both" }
+              : { plot: "c alpha" };
   return planOf(data.sheet, one(seriesOf(data, asked)));
 }

@@ -12,7 +12,7 @@ import { compressionPlot, type StressMark } from "../../../plots/compression";
 import type { PlotSpec } from "../../../plots/spec";
 import { fieldCurvePlot } from "../../../plots/field";
 import { swellPlot } from "../../../plots/swell";
-import { wettingStage, wettingStrains } from "../../../record/wetting";
+import { wettingAt, wettingPlaces, wettingRate, wettingStage, wettingStrains } from "../../../record/wetting";
 import { intrinsicPlot } from "../../../plots/intrinsic";
 import { logTimePlot, rootTimePlot } from "../../../plots/time";
 import { testCurve, type Kind } from "../../../reduction/curve/shape/points";
@@ -36,6 +36,8 @@ export interface SheetChoices {
   readonly axis: "log" | "root";
   /** The number of the load whose time curve is drawn; if it is left out, the first load with readings. */
   readonly load?: number;
+  /** The load of the stage of wetting that is drawn; if it is left out, the stage that the results of the sheet are of. */
+  readonly stage?: number;
   readonly stressScale: "linear" | "log";
 }
 
@@ -175,16 +177,30 @@ const field = (record: TestRecord): Outcome<PlotSpec> =>
     ),
   );
 
+/** The loads that are stages of wetting. */
+export const stagesOf = (record: TestRecord): LoadRecord[] =>
+  wettingPlaces(record).map((place) => nth(record.loads, place));
+
+/** The stage that is drawn, where there are several; undefined where the one stage of the test is drawn. */
+export function stageDrawn(record: TestRecord, { stage }: SheetChoices): LoadRecord | undefined {
+  const stages = stagesOf(record);
+  if (stages.length < 2) return undefined;
+  return stages.find(({ number }) => number === stage) ?? record.loads[wettingAt(record)];
+}
+
 /** The stage of wetting against time. Refuses, with the cell, a test without such a stage. */
-const swell = (record: TestRecord): Outcome<PlotSpec> =>
-  then(wettingStage(record), (stage) => {
+function swell(record: TestRecord, choices: SheetChoices): Outcome<PlotSpec> {
+  const load = stageDrawn(record, choices)?.number;
+  return then(wettingStage(record, load), (stage) => {
     const { times, strains } = wettingStrains(record, stage);
     return swellPlot(times, strains, {
-      rate: record.results.wetting_rate,
+      rate: wettingRate(record, stage),
       stress: stressText(record, stage.load.record),
+      load,
       inWords,
     });
   });
+}
 
 /** The void index of the sheet's own curve. Refuses, with the cell, if the liquid limit is missing. */
 const voidIndex = (record: TestRecord): Outcome<PlotSpec> =>
@@ -246,7 +262,7 @@ export function drawSheet(record: TestRecord, choices: SheetChoices): Outcome<Pl
   if (choices.plot === "compression") return compression(record, choices);
   if (choices.plot === "cv") return cv(record);
   if (choices.plot === "field") return field(record);
-  if (choices.plot === "swell") return swell(record);
+  if (choices.plot === "swell") return swell(record, choices);
   if (choices.plot === "intrinsic") return voidIndex(record);
   if (choices.plot === "cAlpha") return cAlpha(record, choices);
   const load = loadDrawn(record, choices);

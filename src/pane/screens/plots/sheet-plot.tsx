@@ -11,7 +11,17 @@ import { Figure } from "../../ui/figure";
 import { Notice } from "../../ui/notice";
 import { HeadNotice } from "../head-notice";
 import { chartOfSheet } from "./native-chart";
-import { drawSheet, kindOf, loadDrawn, picksOf, pointsOf, SHEET_CHOICES, type SheetChoices } from "./sheet-drawing";
+import {
+  drawSheet,
+  kindOf,
+  loadDrawn,
+  picksOf,
+  pointsOf,
+  SHEET_CHOICES,
+  stageDrawn,
+  stagesOf,
+  type SheetChoices,
+} from "./sheet-drawing";
 import { PlotFiles } from "./save-plot";
 import { InsertChart } from "./insert-chart";
 import { SmallPlots } from "./small-plots";
@@ -125,7 +135,9 @@ interface ChoicesProps {
 function Choices({ record, choices, choose }: ChoicesProps) {
   const styles = useStyles();
   const { plot, value = kindOf(record), at = pointsOf(record), method, axis, stressScale } = choices;
-  if (plot === "cv" || plot === "swell") return null;
+  if (plot === "cv") return null;
+  const stage = stageDrawn(record, choices);
+  if (plot === "swell" && !stage) return null;
   return (
     <div className={styles.fields}>
       {plot === "compression" && (
@@ -162,6 +174,17 @@ function Choices({ record, choices, choose }: ChoicesProps) {
           ]}
           value={axis}
           onChoose={(chosen) => choose({ axis: chosen })}
+        />
+      )}
+      {plot === "swell" && stage && (
+        <Choice
+          label={words.stage}
+          options={stagesOf(record).map((load) => [
+            String(load.number),
+            words.loadName(load.number, stressText(record, load)),
+          ])}
+          value={String(stage.number)}
+          onChoose={(chosen) => choose({ stage: Number(chosen) })}
         />
       )}
       {plot === "cAlpha" && (

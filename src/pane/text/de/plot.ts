@@ -25,6 +25,7 @@ export const plot = {
   stressAxis: "Spannungsachse",
   stressScales: { linear: "linear", log: "logarithmisch" },
   load: "Laststufe",
+  stage: "Stufe des Wässerns",
   previous: "Vorige",
   next: "Nächste",
   loadName: (load: number, stress: string) => `Laststufe ${load}${stress && `, ${stress}`}`,

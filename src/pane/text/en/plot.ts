@@ -25,6 +25,7 @@ export const plot = {
   stressAxis: "Stress axis",
   stressScales: { linear: "even", log: "log scale" },
   load: "Load",
+  stage: "Stage of wetting",
   previous: "Previous",
   next: "Next",
   loadName: (load: number, stress: string) => `Load ${load}${stress && `, ${stress}`}`,

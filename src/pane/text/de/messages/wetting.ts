@@ -39,6 +39,10 @@ export const wetting: Readonly<Record<string, string>> = {
   "no stage of wetting has been read ({0})": "keine Stufe des Wässerns ist abgelesen ({0})",
   "Strain on wetting (%), swell negative": "Stauchung beim Wässern (%), Schwellen negativ",
   "Wetting under {0}": "Wässern unter {0}",
+  "{0}, load {1}": "{0}, Laststufe {1}",
+  "load {0} is no stage of wetting ({1})": "Laststufe {0} ist keine Stufe des Wässerns ({1})",
+  "load {0} is no stage of wetting that has been read ({1})":
+    "Laststufe {0} ist keine abgelesene Stufe des Wässerns ({1})",
   Wetting: "Wässern",
   "wetting against time": "Wässern über der Zeit",
   "rate at the end": "Rate am Ende",
