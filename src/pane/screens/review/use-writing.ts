@@ -1,28 +1,15 @@
 /** Writes the changes of the review screen into the table of picks of the sheet, and reports the result. */
 import { useCallback, type Dispatch } from "react";
 import { PICK_COLUMNS } from "../../../record/picks";
+import type { NamedValues } from "../../../record/record";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
 import { text } from "../../text";
 import { sentenceOf } from "../../text/sentence";
 import { sameRows, tableOf, type PicksTable } from "./pick-changes";
 import type { ReviewAct } from "./review-state";
+import { writeAsSeen } from "../write-as-seen";
 
 const words = text.review;
-
-/**
- * Writes cells of the table of picks, unless the table has changed since it was shown. Returns which of the two
- * happened. An error of the workbook is thrown on.
- */
-async function writeTable(
-  port: WorkbookPort,
-  sheet: string,
-  seen: PicksTable,
-  cells: NamedColumns,
-): Promise<"written" | "changed meanwhile"> {
-  if (!sameRows(tableOf(await port.readNames(sheet, PICK_COLUMNS)), seen)) return "changed meanwhile";
-  await port.fillNames(sheet, cells, [], PICK_COLUMNS);
-  return "written";
-}
 
 export interface Writing {
   readonly port: WorkbookPort;
@@ -45,7 +32,9 @@ export function useWriting({ port, sheet, table, busy, dispatch, again }: Writin
       if (busy || sheet === undefined) return;
       dispatch({ does: "write" });
       try {
-        const isWritten = (await writeTable(port, sheet, table, cells)) === "written";
+        const isAsSeen = (values: NamedValues): boolean => sameRows(tableOf(values), table);
+        const seen = { names: PICK_COLUMNS, isAsSeen, free: PICK_COLUMNS };
+        const isWritten = (await writeAsSeen(port, sheet, cells, seen)) === "written";
         dispatch({
           does: "tell",
           telling: isWritten
