@@ -37,8 +37,8 @@ const QUANTITIES = [
   ["c_alpha_chosen", say`C alpha`],
 ] as const satisfies readonly (readonly [AdoptableName, Message])[];
 
-/** What the test gives for an index, step by step or load by load. */
-function givenFor(
+/** What the test gives for an index, step by step or load by load; empty if it gives nothing to compare with. */
+export function givenFor(
   name: AdoptableName,
   record: TestRecord,
   { curve, branches, preconsolidation: stress }: Reduced,

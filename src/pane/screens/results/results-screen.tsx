@@ -3,7 +3,7 @@
  * link to its cell.
  */
 import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
-import { useMemo, useState } from "react";
+import { useMemo, useState, type ReactNode } from "react";
 import type { MethodName } from "../../../reduction/curve/method-words";
 import { labelOf } from "../../../record/cells";
 import type { TestRecord } from "../../../record/record";
@@ -16,6 +16,7 @@ import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { LOAD_COLUMNS, resultsOf, type Absence, type Line, type Results, type Shown, type Source } from "./results";
 import { useLineStyles } from "./line-styles";
+import { AdoptPart } from "./adopt-part";
 import { MethodStrip } from "./method-strip";
 import { ResultsLoads, type GoTo } from "./load-results";
 import { sentenceOf } from "../../text/sentence";
@@ -187,7 +188,14 @@ export function ResultsScreen({ port }: { port: WorkbookPort }) {
 
   return (
     <RecordFrame words={words} followed={followed} failure={failure}>
-      {reading && results && <AllResults record={reading.record} results={results} goTo={goTo} />}
+      {reading && results && (
+        <AllResults
+          record={reading.record}
+          results={results}
+          goTo={goTo}
+          adopt={<AdoptPart key={reading.id} {...{ port, reading, methods: results.methods, again: followed.again }} />}
+        />
+      )}
     </RecordFrame>
   );
 }
@@ -198,7 +206,15 @@ function rangeOf({ groups }: Results): readonly [low: number, high: number] | un
   return line?.low && line.high && [line.low.value, line.high.value];
 }
 
-function AllResults({ record, results, goTo }: { record: TestRecord; results: Results; goTo: GoTo }) {
+interface AllResultsProps {
+  readonly record: TestRecord;
+  readonly results: Results;
+  readonly goTo: GoTo;
+  /** The form that adopts a value. */
+  readonly adopt: ReactNode;
+}
+
+function AllResults({ record, results, goTo, adopt }: AllResultsProps) {
   const styles = useStyles();
   const list = useLineStyles();
   const shared = useSharedStyles();
@@ -227,6 +243,7 @@ function AllResults({ record, results, goTo }: { record: TestRecord; results: Re
       </Step>
       <Step title={words.groups.indices}>{lines("indices")}</Step>
       {(results.virginCv || !results.hasImpossible) && <VirginCv cv={results.virginCv} goTo={goTo} />}
+      {adopt}
       <Step title={words.groups.specimen}>{lines("specimen")}</Step>
       <Step title={words.assumedHeading}>
         <Text className={shared.quiet}>

@@ -1,6 +1,7 @@
 /** Every text of the pane in German, in the terms of German geotechnical practice. */
 import type { Catalogue } from "../catalogue";
 import { about } from "./about";
+import { adopt } from "./adopt";
 import { again } from "./again";
 import { bench } from "./bench";
 import { byHand } from "./by-hand";
@@ -22,6 +23,7 @@ import { summary } from "./summary";
 export const de: Catalogue = {
   ...pane,
   about,
+  adopt,
   bench,
   byHand,
   check,

@@ -1,5 +1,6 @@
 /** Every text of the pane in English, with a file for each screen. */
 import { about } from "./about";
+import { adopt } from "./adopt";
 import { again } from "./again";
 import { bench } from "./bench";
 import { byHand } from "./by-hand";
@@ -21,6 +22,7 @@ import { summary } from "./summary";
 export const en = {
   ...pane,
   about,
+  adopt,
   bench,
   byHand,
   check,

@@ -1,0 +1,53 @@
+export const adopt = {
+  title: "Adopt a value",
+  what: "A value adopted here stands in the table of adopted values of the sheet, and the sheet goes on with it. What the constructions give stays beside it.",
+  quantity: "Quantity",
+  quantities: {
+    preconsolidation_stress: "Preconsolidation stress σ′p",
+    compression_index: "Compression index Cc",
+    recompression_index: "Recompression index Cr",
+    swelling_index: "Swelling index Cs",
+    c_alpha_chosen: "Cα, strain per log cycle",
+    cv_recompression: "cv, recompression",
+    cv_virgin: "cv, virgin",
+    cv_another: "cv, another range",
+  },
+  gave: (value: string) => `The constructions give ${value}.`,
+  gaveNone: "The constructions give no value.",
+  range: (least: string, greatest: string) => `The test gives ${least} to ${greatest}.`,
+  stands: (value: string, by: string, day: string, reason: string) =>
+    `Adopted on the sheet: ${[value, by, day, reason].filter(Boolean).join("; ")}.`,
+  noValue: "no value",
+  noInitials: "no initials",
+  noReason: "no reason",
+  stresses: (list: string) => `Stresses typed in the row: ${list}.`,
+  entries: { value: "Adopted value", from: "From stress", to: "To stress", reason: "Reason", by: "Initials" },
+  entryIn: (entry: string, unit: string) => (unit === "" ? entry : `${entry} (${unit})`),
+  nowUsed: (value: string) => `Blank: ${value}, as on the sheet`,
+  reasonHint: "Required outside the range that the test gives",
+  faults: {
+    "not above 0": (entry: string) => `${entry}: type a number above 0.`,
+    "no stress": (entry: string) => `${entry}: the sheet has no stress here, so type one.`,
+    "not above the lower": (entry: string) => `${entry}: the upper stress must be above the lower one.`,
+    "no initials": (entry: string) => `${entry}: type yours; a value is not adopted without them.`,
+    formula: (entry: string) => `${entry}: begin with a letter; what begins with =, +, - or @ becomes a formula.`,
+    outside: (entry: string) => `${entry}: the value lies outside what the test gives; say why it is adopted.`,
+    "no range": (entry: string) => `${entry}: the test gives no value to compare with; say why this one is adopted.`,
+  },
+  adopt: (sheet: string) => `Adopt in “${sheet}”`,
+  takeBack: "Take back…",
+  askReplace: (standing: string) => `The row is not blank. ${standing} This is replaced by what you typed.`,
+  askTakeBack: (standing: string) =>
+    `${standing} Value, initials, day and reason of this row are cleared, and the sheet uses the value of the constructions again.`,
+  replaceYes: "Replace it",
+  takeBackYes: "Take it back",
+  no: "Keep it",
+  writing: "Writing…",
+  done: (quantity: string, sheet: string) => `${quantity} is adopted on “${sheet}”.`,
+  takenBack: (quantity: string, sheet: string) =>
+    `${quantity}: the adopted value is taken back on “${sheet}”; the sheet uses the value of the constructions.`,
+  changedMeanwhile:
+    "The row was changed on the sheet in the meantime. Nothing was written: look at what stands there, and try again.",
+  noCells: (missing: string) =>
+    `This sheet has no cells for it (no cells named ${missing}), so that it cannot be adopted. Insert a new data sheet and bring the readings over.`,
+};
