@@ -7,6 +7,7 @@ import { EvaluationError, Model, registries, UIPlugin } from "@odoo/o-spreadshee
 import "./chart";
 import "./engine-words";
 import "./evaluation/export";
+import "./evaluation/one-row-index";
 import "./evaluation/plugin";
 import "./named-ranges";
 import "./notes";

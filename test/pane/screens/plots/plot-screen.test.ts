@@ -75,6 +75,17 @@ describe("of a data sheet", () => {
     expect(drawing().textContent).toContain("d90");
   });
 
+  test("of several stages of wetting, the one that is chosen is drawn", async () => {
+    const inputs = inputsOfDemo();
+    const stresses = inputs.load_stress.map((stress, row, all) => (row === 2 || row === 4 ? all[row - 1] : stress));
+    await show({ ...inputs, load_stress: stresses, load_mark: ["", "", "wetting", "", "wetting"] });
+    await choose("swell");
+    expect([...selectOf("Stage of wetting").options].map(({ value }) => value)).toEqual(["3", "5"]);
+    expect(drawing().getAttribute("aria-label")).toMatch(/^Wetting under .*, load 3/);
+    await select("Stage of wetting", "5");
+    expect(drawing().getAttribute("aria-label")).toMatch(/^Wetting under .*, load 5/);
+  });
+
   test("of all loads, one that is opened is drawn large, and has the keyboard", async () => {
     await choose("all");
     const small = [...place.querySelectorAll("ul li button")];
