@@ -1,7 +1,7 @@
 /**
  * INDEX of a range of one row with a single number: Office takes the number as that of the column ([MS-OI29500]
  * 2.1.973, on part 1, section 18.17.7.166); the engine would look for that row and give an error.
- * Cast: the engine's type of a computation does not tell the arguments of one function.
+ * Casts: the engine's type of a computation does not tell the arguments of one function.
  */
 import { registries } from "@odoo/o-spreadsheet";
 
