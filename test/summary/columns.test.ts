@@ -1,5 +1,7 @@
 /** The columns of a summary, without a workbook. */
-import { COLUMN_NAMES, sheetOfKey } from "../../src/summary/columns";
+import "../workbook/embedded/engine-in-node";
+import { COLUMN_NAMES, COLUMNS, sheetOfKey, SUMMARY_UNITS } from "../../src/summary/columns";
+import { Model } from "../../src/workbook/embedded/engine";
 
 test("no two columns have the same name", () => expect(new Set(COLUMN_NAMES).size).toBe(COLUMN_NAMES.length));
 
@@ -12,4 +14,16 @@ test.each([
   ["", undefined],
 ])("the first cell %p leads to the sheet %p", (content, sheet) => {
   expect(sheetOfKey(content)).toBe(sheet);
+});
+
+test.each([
+  ["down a column", "A2:A6", { A3: "0.35", A6: "0.002" }],
+  ["across a row", "B1:F1", { C1: "0.35", F1: "0.002" }],
+])("the adopted values are named if their list lies %s", (_, list, cells) => {
+  const { formula } = COLUMNS.find(({ name }) => name === "summary_adopted")!;
+  const content = formula!(() => list, SUMMARY_UNITS.SI);
+  const model = new Model({ sheets: [{ id: "s", cells: { ...cells, H8: content } }] });
+  expect(model.getters.getEvaluatedCell({ sheetId: "s", row: 7, col: 7 }).value).toBe(
+    "Compression index Cc; C alpha-epsilon; ",
+  );
 });
