@@ -201,17 +201,21 @@ function Entries({ state: { typed, fault, quantity }, row, onType }: EntriesProp
     validationMessage: faultOf(entry),
   });
   return (
-    <div className={shared.fields}>
-      {number("value", row.unit)}
-      {isCv(quantity) && number("from", row.stressUnit, row.low)}
-      {isCv(quantity) && number("to", row.stressUnit, row.high)}
+    <>
+      <div className={shared.fields}>
+        {number("value", row.unit)}
+        {isCv(quantity) && number("from", row.stressUnit, row.low)}
+        {isCv(quantity) && number("to", row.stressUnit, row.high)}
+      </div>
       <Field {...said("reason")} hint={words.reasonHint}>
         <Textarea value={typed.reason} onChange={(_, { value }) => onType("reason", value)} />
       </Field>
-      <Field {...said("by")} required>
-        <Input value={typed.by} onChange={(_, { value }) => onType("by", value)} />
-      </Field>
-    </div>
+      <div className={shared.fields}>
+        <Field {...said("by")} required>
+          <Input value={typed.by} onChange={(_, { value }) => onType("by", value)} />
+        </Field>
+      </div>
+    </>
   );
 }
 

@@ -1,7 +1,7 @@
 export const adopt = {
   title: "Wert von Hand einsetzen",
   what: "Ein hier eingesetzter Wert steht in der Tabelle der eingesetzten Werte des Blattes, und das Blatt rechnet mit ihm weiter. Was die Konstruktionen ergeben, bleibt daneben stehen.",
-  quantity: "Größe",
+  quantity: "Was eingesetzt wird",
   quantities: {
     preconsolidation_stress: "Vorbelastungsspannung σ′p",
     compression_index: "Kompressionsbeiwert Cc",

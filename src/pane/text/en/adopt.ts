@@ -1,7 +1,7 @@
 export const adopt = {
   title: "Adopt a value",
   what: "A value adopted here stands in the table of adopted values of the sheet, and the sheet goes on with it. What the constructions give stays beside it.",
-  quantity: "Quantity",
+  quantity: "What is adopted",
   quantities: {
     preconsolidation_stress: "Preconsolidation stress σ′p",
     compression_index: "Compression index Cc",
