@@ -41,12 +41,10 @@ export interface FrameMassesProps {
   readonly cap: number;
 }
 
-export function FrameMasses({ port, test, record, load, now, next, cap }: FrameMassesProps) {
+/** The masses that were typed as those of the frame, and how they are taken from the registers. */
+function useMassesOfFrame(port: WorkbookPort, test: string) {
   const [typed, setTyped] = useDraft(test, "masses of the frame", "");
-  const [hanging, setHanging] = useState("");
   const [told, setTold] = useState<string>();
-  const available = massesTyped(typed);
-  const hangs = massesTyped(hanging);
   const fromRegister = async (): Promise<void> => {
     try {
       const masses = await registeredMasses(port);
@@ -59,6 +57,35 @@ export function FrameMasses({ port, test, record, load, now, next, cap }: FrameM
       setTold(sentenceOf(error));
     }
   };
+  return { typed, setTyped, told, fromRegister, available: massesTyped(typed) };
+}
+
+interface MassesFieldProps {
+  readonly label: string;
+  readonly hint: string;
+  readonly typed: string;
+  readonly onType: (typed: string) => void;
+}
+
+/** A field for masses; it is marked where the text is none. */
+function MassesField({ label, hint, typed, onType }: MassesFieldProps) {
+  const isWrong = massesTyped(typed) === undefined;
+  return (
+    <Field
+      label={label}
+      hint={hint}
+      validationState={isWrong ? "error" : "none"}
+      validationMessage={isWrong ? words.notMasses : undefined}
+    >
+      <Input value={typed} onChange={(_, { value }) => onType(value)} />
+    </Field>
+  );
+}
+
+export function FrameMasses({ port, test, record, load, now, next, cap }: FrameMassesProps) {
+  const { typed, setTyped, told, fromRegister, available } = useMassesOfFrame(port, test);
+  const [hanging, setHanging] = useState("");
+  const hangs = massesTyped(hanging);
   const stressOf = (sum: number): string => {
     const { diameter = 0, lever_ratio: lever } = record.numbers;
     const stress = hangingStress(sum, diameter, lever, cap);
@@ -71,20 +98,15 @@ export function FrameMasses({ port, test, record, load, now, next, cap }: FrameM
     const found = nearestMasses(wanted, available ?? []);
     return found.ok ? found.value : undefined;
   };
-  const refusal = available && available.length > 0 ? nearestMasses(now, available) : undefined;
+  const nearest = (number: number, { masses, sum }: Combination): string =>
+    words.nearest(number, massesShown(masses, shown) || "0", shown(sum), stressOf(sum));
+  const refusal = available?.length ? nearestMasses(now, available) : undefined;
   const [forNow, forNext] = available?.length ? [made(now), next && made(next.mass)] : [];
   const standing = hangs?.length ? hangs : forNow?.masses;
   const change = standing && forNext ? changeOfMasses(standing, forNext.masses) : undefined;
   return (
     <>
-      <Field
-        label={words.frameMasses}
-        hint={words.frameMassesHint}
-        validationState={available ? "none" : "error"}
-        validationMessage={available ? undefined : words.notMasses}
-      >
-        <Input value={typed} onChange={(_, { value }) => setTyped(value)} />
-      </Field>
+      <MassesField label={words.frameMasses} hint={words.frameMassesHint} typed={typed} onType={setTyped} />
       <div>
         <Button onClick={() => void fromRegister()}>{words.fromRegister}</Button>
       </div>
@@ -95,36 +117,15 @@ export function FrameMasses({ port, test, record, load, now, next, cap }: FrameM
       )}
       {refusal && !refusal.ok && <Text block>{sentence(inWords(refusal.reason))}</Text>}
       {available && available.length > 0 && (
-        <Field
-          label={words.hanging}
-          hint={words.hangingHint}
-          validationState={hangs ? "none" : "error"}
-          validationMessage={hangs ? undefined : words.notMasses}
-        >
-          <Input value={hanging} onChange={(_, { value }) => setHanging(value)} />
-        </Field>
+        <MassesField label={words.hanging} hint={words.hangingHint} typed={hanging} onType={setHanging} />
       )}
       {hangs && hangs.length > 0 && (
         <Text block>{words.hangingGives(massesShown(hangs, shown), stressOf(hangs.reduce((a, b) => a + b, 0)))}</Text>
       )}
-      {forNow && (
-        <Text block>
-          {words.nearest(
-            load.number,
-            massesShown(forNow.masses, shown) || "0",
-            shown(forNow.sum),
-            stressOf(forNow.sum),
-          )}
-        </Text>
-      )}
+      {forNow && <Text block>{nearest(load.number, forNow)}</Text>}
       {next && forNext && (
         <Text block weight="semibold">
-          {words.nearest(
-            next.load.number,
-            massesShown(forNext.masses, shown) || "0",
-            shown(forNext.sum),
-            stressOf(forNext.sum),
-          )}
+          {nearest(next.load.number, forNext)}
         </Text>
       )}
       {change && change.on.length + change.off.length > 0 && (
