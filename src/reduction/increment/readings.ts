@@ -163,7 +163,7 @@ export function cleanReadings(
   if (blankBetween.length) remarks.push(leftOut(blankBetween, say`the reading is blank or zero`));
   if (backRow > 0)
     remarks.push(
-      say`the time in row ${backRow} is before a time above it: the readings were sorted by time; correct it if the clock was wrong`,
+      say`the time in row ${backRow} is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong`,
     );
   const kept = backRow > 0 ? sorted(asGiven) : asGiven;
   const repeated = increasing ? [] : repeatedRows(kept);

@@ -101,7 +101,7 @@ test("questions, their answers and the remarks of the reduction are German", asy
     load_number: [1],
     load_stress: [50],
     load_remark: [
-      "not corrected for the apparatus; the time in row 3 is before a time above it: the readings were sorted by time; correct it if the clock was wrong; 6 readings at different times are needed; there are 2",
+      "not corrected for the apparatus; the time in row 3 is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong; 6 readings at different times are needed; there are 2",
     ],
     times_01: [0, 1, 0.5],
     readings_01: [100, 110, 115],

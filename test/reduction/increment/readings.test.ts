@@ -40,7 +40,7 @@ test("readings out of order are sorted, with a remark", () => {
   expect(series.readings).toEqual([1.2, 1.4, 1.9]);
   expect(series.rows).toEqual(["row 2", "row 1", "row 3"]);
   expect(remarks).toEqual([
-    "the time in row 2 is before a time above it: the readings were sorted by time; correct it if the clock was wrong",
+    "the time in row 2 is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong",
   ]);
 });
 

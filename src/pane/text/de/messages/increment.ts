@@ -11,7 +11,7 @@ export const increment: Readonly<Record<string, string>> = {
   "a reading without a time (a time of zero counts only in the first row)":
     "eine Ablesung ohne Zeit (eine Zeit null zählt nur in der ersten Zeile)",
   "the reading is blank or zero": "die Ablesung ist leer oder null",
-  "the time in row {0} is before a time above it: the readings were sorted by time; correct it if the clock was wrong":
+  "the time in row {0} is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong":
     "die Zeit in Zeile {0} liegt vor einer Zeit darüber: die Ablesungen wurden nach der Zeit geordnet; berichtigen Sie sie, wenn die Uhr falsch ging",
   "{0} repeat a time: readings at the same time were averaged":
     "{0} wiederholen eine Zeit: Ablesungen zur selben Zeit wurden gemittelt",
