@@ -2,6 +2,7 @@
 import { adviceOn } from "../../src/checks/advice";
 import { demoSheet } from "../../src/datasheet";
 import { readRecord, type NamedValues } from "../../src/record/record";
+import type { CellValue } from "../../src/workbook/port";
 import { namedValues } from "../datasheet/read-sheet";
 
 let values: NamedValues;
@@ -24,5 +25,28 @@ test("the first advice is about a load that was changed after 30 min, before the
 
 test("a virgin line that ends soon after yield needs a further load", () =>
   expect(advised(until("load_stress", 6))).toContain("Q44 explain"));
+
+/** The cells of a column, each number changed. */
+const changed = (name: string, change: (value: number, row: number) => CellValue): NamedValues => ({
+  [name]: (values[name] ?? []).map(([cell], row) => [typeof cell === "number" ? change(cell, row) : (cell ?? "")]),
+});
+
+// Each fault alone brings its question, with its status.
+test.each([
+  [
+    "the first reading after 0.5 min",
+    () => changed("readings_05", (r, row) => (row === 1 || row === 2 ? "" : r)),
+    "Q27 explain",
+  ],
+  ["two readings before t50", () => changed("readings_05", (r, row) => (row > 0 && row < 6 ? "" : r)), "Q28 explain"],
+  ["no reading before t50", () => changed("readings_05", (r, row) => (row > 0 && row < 8 ? "" : r)), "Q28 stop"],
+  ["a dial fifty times as coarse", () => changed("readings_05", (r) => Math.round(r / 50)), "Q37 explain"],
+  ["an apparatus that yields three times as much", () => changed("apparatus_loading", (d) => 3 * d), "Q40 explain"],
+  ["an apparatus that yields twenty times as much", () => changed("apparatus_loading", (d) => 20 * d), "Q40 stop"],
+  ["a poor sample at the in-situ stress", () => ({ in_situ_stress: [[120]] }), "Q51 explain"],
+] as const)("%s is told before the next load", (_, changes, expected) => {
+  expect(advised()).not.toContain(expected);
+  expect(advised(changes())).toContain(expected);
+});
 
 test("a blank sheet gets no advice", () => expect(adviceOn(readRecord({}))).toEqual([]));
