@@ -18,6 +18,7 @@ import {
   NAMES_WITH_FORMULAS,
   neededFirst,
   placedFormulas,
+  rowsNamed,
   spillOf,
   type Layout,
   type PlacedFormula,
@@ -225,12 +226,12 @@ function layable(layout: Layout): string[] {
 const LOAD_COLUMNS = new Set(LOAD_PARTS.flatMap(({ columns }) => namesOfColumns(columns)));
 
 /**
- * The cells for a result: as many as the other columns of its table have. A result of the loads stands in the rows of the
+ * The cells for a result: as many as the other columns of its table have, or as many as the table has rows with names. A result of the loads stands in the rows of the
  * loads, or in their columns if the table of the loads lies on its side.
  */
 function boxOfResult(name: string, { places }: Layout, { row, col }: Box): Box {
   const beside = columnsBeside(name).flatMap((one) => places.get(one) ?? [])[0];
-  if (!beside) return { row, col, rows: 1, cols: 1, ...spillOf(name) };
+  if (!beside) return { row, col, rows: rowsNamed(name), cols: 1, ...spillOf(name) };
   const isOfLoads = LOAD_COLUMNS.has(name);
   return liesAcross(beside)
     ? { row, col: isOfLoads ? beside.col : col, rows: 1, cols: beside.cols }

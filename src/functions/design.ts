@@ -49,7 +49,7 @@ export function CURVE_AT(stresses: any[][], values: any[][], stress: any, branch
 
 /** The ranges of stress with an adopted cv; a row that lacks a stress or the cv is none. */
 function toAdoptedCv(from: unknown, to: unknown, adopted: unknown): AdoptedCv[] {
-  if ([from, to, adopted].every(isOmitted)) return [];
+  if (isOmitted(adopted)) return [];
   const [low, high] = toPair(from, "the lower stresses", to, "the upper stresses");
   const [, cv] = toPair(from, "the lower stresses", adopted, "the adopted values of cv");
   return low.flatMap((lower, i) => {

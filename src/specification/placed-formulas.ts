@@ -142,6 +142,14 @@ export function columnsBeside(name: string): readonly string[] {
   return found && "table" in found ? found.table.columns.map((column) => column.name) : [];
 }
 
+/** The number of rows of a column whose table has a row for each thing that it names; 1 for other names. */
+export function rowsNamed(name: string): number {
+  const found = FORMULAS.get(name);
+  return found && "table" in found && found.table.columns.some(({ kind, byRow }) => kind === "label" && byRow)
+    ? found.table.rows
+    : 1;
+}
+
 class Placing {
   readonly lacks = new Set<string>();
   readonly #layout: Layout;

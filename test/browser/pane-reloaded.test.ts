@@ -72,7 +72,7 @@ withBrowser("a pane that is reloaded", (openPage) => {
     await pane().getByText("Importing readings into").waitFor();
     await pane().getByRole("button", { name: "Done", exact: true }).click();
     await reload();
-    await paneFrame(page).waitForLoadState();
+    await pane().getByRole("group", { name: "Current test" }).getByRole("combobox").waitFor();
     expect(await pane().getByText("Importing readings into").count()).toBe(0);
     expect(await sheetNames(page)).toContain(KEPT);
   });
