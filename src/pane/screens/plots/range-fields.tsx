@@ -1,34 +1,17 @@
 /** The fields in which a person chooses what the plot of a selected range shows. */
-import { Field, Radio, RadioGroup, Select } from "@fluentui/react-components";
+import { Radio, RadioGroup } from "@fluentui/react-components";
 import { METHOD_NAMES } from "../../../reduction/curve/method-words";
 import { unitsOf } from "../../../reduction/units";
 import { NumberField } from "../../ui/number-field";
 import { text } from "../../text";
 import { choosing } from "../../ui/choosing";
+import { Choice } from "../../ui/parts";
 import type { RangeChoices } from "./range-choices";
 import { isTimeCurve, LENGTH_UNITS, type Choices, type PlotKind } from "./range-drawing";
 import { useStyles } from "./plot-styles";
 import type { Range } from "./selected-range";
 
-interface ChosenOfProps<T extends string> {
-  readonly label: string;
-  readonly options: readonly (readonly [value: T, name: string])[];
-  readonly value: T;
-  readonly choose: (value: T) => void;
-}
-
-const ChosenOf = <T extends string>({ label, options, value, choose }: ChosenOfProps<T>) => (
-  <Field label={label}>
-    <Select value={value} onChange={choosing(choose)}>
-      {options.map(([option, name]) => (
-        <option key={option} value={option}>
-          {name}
-        </option>
-      ))}
-    </Select>
-  </Field>
-);
-
+/** The names of units are the options themselves. */
 const namesOf = <T extends string>(names: readonly T[]) => names.map((name) => [name, name] as const);
 
 export function PlotKinds({ choices, choosePlot }: Pick<RangeChoices, "choices" | "choosePlot">) {
@@ -59,17 +42,17 @@ export function LinesOfRange({ range, choices, lines: [first, second], chooseLin
   const options = range.lines.map(({ name }, index) => [String(index), name] as const);
   return (
     <div className={styles.fields}>
-      <ChosenOf
+      <Choice
         label={isTime ? text.plot.times : text.plot.stresses}
         options={options}
         value={String(first)}
-        choose={(index) => chooseLines([Number(index), second])}
+        onChoose={(index) => chooseLines([Number(index), second])}
       />
-      <ChosenOf
+      <Choice
         label={isTime ? text.plot.readings : text.plot.values}
         options={options}
         value={String(second)}
-        choose={(index) => chooseLines([first, Number(index)])}
+        onChoose={(index) => chooseLines([first, Number(index)])}
       />
     </div>
   );
@@ -92,26 +75,26 @@ export function TimeCurveFields({
         fault={height.isWrong ? text.plot.heightWrong : undefined}
         onType={typeHeight}
       />
-      <ChosenOf
+      <Choice
         label={text.plot.lengthUnit}
         options={namesOf(LENGTH_UNITS)}
         value={choices.lengthUnit}
-        choose={(lengthUnit) => choose({ lengthUnit })}
+        onChoose={(lengthUnit) => choose({ lengthUnit })}
       />
-      <ChosenOf<Choices["drainage"]>
+      <Choice<Choices["drainage"]>
         label={text.plot.drainage}
         options={[
           ["double", text.plot.double],
           ["single", text.plot.single],
         ]}
         value={choices.drainage}
-        choose={(drainage) => choose({ drainage })}
+        onChoose={(drainage) => choose({ drainage })}
       />
-      <ChosenOf
+      <Choice
         label={text.plot.cvUnit}
         options={namesOf(unitsOf("cv"))}
         value={choices.cvUnit}
-        choose={(cvUnit) => choose({ cvUnit })}
+        onChoose={(cvUnit) => choose({ cvUnit })}
       />
     </div>
   );
@@ -122,17 +105,17 @@ export function CompressionCurveFields({ choices, choose }: Pick<RangeChoices, "
   const styles = useStyles();
   return (
     <div className={styles.fields}>
-      <ChosenOf
+      <Choice
         label={text.plot.method}
         options={METHOD_NAMES.map((method) => [method, text.plot.methods[method]] as const)}
         value={choices.method}
-        choose={(method) => choose({ method })}
+        onChoose={(method) => choose({ method })}
       />
-      <ChosenOf
+      <Choice
         label={text.plot.stressUnit}
         options={namesOf(unitsOf("stress"))}
         value={choices.stressUnit}
-        choose={(stressUnit) => choose({ stressUnit })}
+        onChoose={(stressUnit) => choose({ stressUnit })}
       />
     </div>
   );
