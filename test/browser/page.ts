@@ -289,5 +289,16 @@ export async function violations(frame: Frame, { forcedColors }: Preferences = {
   );
 }
 
-export const paneViolations = (page: Page, preferences: Preferences = {}): Promise<string[]> =>
-  violations(paneFrame(page), preferences);
+/** Waits until nothing fades: a colour between two colours has the contrast of neither. */
+const noFading = (frame: Frame) =>
+  frame.waitForFunction(() =>
+    (globalThis as any).document
+      .getAnimations()
+      .every((one: any) => one.playState !== "running" || one.effect.getComputedTiming().endTime === Infinity),
+  );
+
+export async function paneViolations(page: Page, preferences: Preferences = {}): Promise<string[]> {
+  const frame = paneFrame(page);
+  await noFading(frame);
+  return violations(frame, preferences);
+}
