@@ -111,7 +111,6 @@ function ticksOf(
 interface Drawing {
   readonly spec: PlotSpec;
   readonly frame: Frame;
-  readonly page: Document;
   readonly decimalMark: string;
   readonly inks: Inks;
   readonly isBare: boolean;
@@ -213,7 +212,7 @@ export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
   const { width, height, ...frame } = frameOf(spec, options);
   // A number in the words of the reader has the reader's decimal mark: "0.5" or "0,5".
   const decimalMark = options.inWords?.(0.5).charAt(1) ?? ".";
-  const drawing: Drawing = { spec, frame, page, inks, isBare, decimalMark };
+  const drawing: Drawing = { spec, frame, inks, isBare, decimalMark };
   const labels = labelsOf(drawing);
   // If there is no legend and no caption, Plot returns the drawing itself and not a figure that contains it.
   const svg = Plot.plot({

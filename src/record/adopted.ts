@@ -20,6 +20,13 @@ export interface AdoptedValue {
 
 export type Adopted = Readonly<Partial<Record<AdoptableName | CvRangeName, AdoptedValue>>>;
 
+/** The cv of each range, in the words of questions and reports. */
+export const CV_SAID: Readonly<Record<CvRangeName, Message>> = {
+  cv_recompression: say`cv, recompression`,
+  cv_virgin: say`cv, virgin`,
+  cv_another: say`cv, another range`,
+};
+
 type Rows = readonly Partial<AdoptedValue>[];
 
 const byName = (names: readonly { readonly name: string }[], rows: Rows): [string, Partial<AdoptedValue>][] =>

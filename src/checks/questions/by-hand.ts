@@ -1,5 +1,5 @@
 /** Questions about what a person decided on the compression curve: picks of its lines, and adopted indices. */
-import type { AdoptedValue } from "../../record/adopted";
+import { CV_SAID, type AdoptedValue } from "../../record/adopted";
 import type { TestRecord } from "../../record/record";
 import { cellNamed } from "../../record/record";
 import { yieldMethodOf, type Reduced } from "../../record/reduced-test";
@@ -10,7 +10,7 @@ import { digits, say, verbatim, type Message } from "../../reduction/message";
 import { neighbours } from "../../reduction/numeric/lists";
 import { then } from "../../reduction/outcome";
 import { picksOfCurve } from "../../record/picks";
-import type { AdoptableName, CvRangeName } from "../../specification/adoptable";
+import { CV_RANGES, type AdoptableName } from "../../specification/adoptable";
 import { ask, cannotAsk, check, COMMON, figure, gravest, shown, within, type Answer, type Question } from "../check";
 
 /** Slopes between neighbouring points of branches, by void ratio or strain per log cycle of stress, positive. */
@@ -61,12 +61,6 @@ function answerFor(said: Message, { value, reason }: AdoptedValue, given: readon
     ? { status: "pass", sentence: say`${sentence}; the reason: ${verbatim(reason)}` }
     : { status: "explain", sentence: say`${sentence}: give the reason in ${cellNamed("adopted_reason")}` };
 }
-
-const CV_RANGES_SAID = [
-  ["cv_recompression", say`cv, recompression`],
-  ["cv_virgin", say`cv, virgin`],
-  ["cv_another", say`cv, another range`],
-] as const satisfies readonly (readonly [CvRangeName, Message])[];
 
 /** An adopted cv against the cv of the loads that end within its range. */
 function answerForCv(record: TestRecord, said: Message, { value, from, to, reason }: AdoptedValue): Answer {
@@ -158,9 +152,9 @@ export const BY_HAND_CHECKS = [
     id: "Q73",
     limits: {},
     ask: ({ record }) => {
-      const answers = CV_RANGES_SAID.flatMap(([name, said]) => {
+      const answers = CV_RANGES.flatMap(({ name }) => {
         const adopted = record.adopted?.[name];
-        return adopted ? [{ load: said, answer: answerForCv(record, said, adopted) }] : [];
+        return adopted ? [{ load: CV_SAID[name], answer: answerForCv(record, CV_SAID[name], adopted) }] : [];
       });
       return answers.length === 0
         ? { status: "pass", sentence: say`no cv is adopted: those of the loads are used` }

@@ -1,19 +1,14 @@
 /** The design values: over the increase from the in-situ stress, the ratios, and cv in use, each live. */
+import { CV_SAID } from "../../record/adopted";
 import { inSheetStress } from "../../record/reduced-test";
 import { DESIGN_INCREASE } from "../../reduction/curve/design";
-import { digits, say, verbatim, type Message } from "../../reduction/message";
+import { digits, say, verbatim } from "../../reduction/message";
 import { CV_RANGES } from "../../specification/adoptable";
 import { THREE_FIGURES } from "../../workbook/number-format";
 import { FORMATS, type Shown } from "../page/cells";
 import { paragraph, type Block } from "../page/page";
 import type { DataCells } from "../page/source";
 import { ifThere, panels, section } from "./fields";
-
-const CV_SAID: Readonly<Record<(typeof CV_RANGES)[number]["name"], Message>> = {
-  cv_recompression: say`cv, recompression`,
-  cv_virgin: say`cv, virgin`,
-  cv_another: say`cv, another range`,
-};
 
 /** Which curve the values were read from, over which increase, and whose cv it is: a snapshot. */
 function from(cells: DataCells): Block[] {

@@ -4,7 +4,7 @@ import { pickSaid } from "../../reduction/increment/constructions/picks";
 import { METHOD_SAID } from "../../reduction/curve/method-words";
 import { METHOD_PLOTS } from "../../plots/methods";
 import { yieldMethodOf } from "../../record/reduced-test";
-import type { Adopted } from "../../record/adopted";
+import { CV_SAID, type Adopted } from "../../record/adopted";
 import { ALL_ADOPTABLE } from "../../specification/adoptable";
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
@@ -139,9 +139,7 @@ const ADOPTED_SAID: Readonly<Record<keyof Adopted, Message>> = {
   recompression_index: say`Recompression index Cr`,
   swelling_index: say`Swelling index Cs`,
   c_alpha_chosen: say`C alpha, strain per log cycle`,
-  cv_recompression: say`cv, recompression`,
-  cv_virgin: say`cv, virgin`,
-  cv_another: say`cv, another range`,
+  ...CV_SAID,
 };
 
 /** The method of the preconsolidation stress, its picks by hand, and the value adopted in its place. */

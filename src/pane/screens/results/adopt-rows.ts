@@ -5,7 +5,13 @@
 import { givenFor } from "../../../checks/questions/by-hand";
 import type { NamedValues, TestRecord } from "../../../record/record";
 import { reduced } from "../../../record/reduced-test";
-import { ADOPTABLE, CV_RANGES, type AdoptableName, type CvRangeName } from "../../../specification/adoptable";
+import {
+  ADOPTABLE,
+  ALL_ADOPTABLE,
+  CV_RANGES,
+  type AdoptableName,
+  type CvRangeName,
+} from "../../../specification/adoptable";
 import { unitCellOf } from "../../../specification/measures";
 import { isoDay } from "../../../workbook/day-number";
 import type { CellValue, NamedColumns } from "../../../workbook/port";
@@ -13,7 +19,7 @@ import type { Results } from "./results";
 
 export type AdoptedName = AdoptableName | CvRangeName;
 
-export const ADOPTED_NAMES: readonly AdoptedName[] = [...ADOPTABLE, ...CV_RANGES].map(({ name }) => name);
+export const ADOPTED_NAMES: readonly AdoptedName[] = ALL_ADOPTABLE.map(({ name }) => name);
 
 /** The columns of an adoption on the sheet. */
 interface Columns {
@@ -106,7 +112,7 @@ export interface AdoptRow {
 export function adoptRow(values: NamedValues, name: AdoptedName): AdoptRow {
   const row = rowOf(name);
   const word = (cell: string | undefined): string => (cell ? String(values[cell]?.[0]?.[0] ?? "").trim() : "");
-  const measure = [...ADOPTABLE, ...CV_RANGES].find((one) => one.name === name)?.measure;
+  const measure = ALL_ADOPTABLE.find((one) => one.name === name)?.measure;
   return {
     name,
     missing: cellNames(name).filter((column) => (values[column]?.length ?? 0) <= row),
