@@ -6,7 +6,8 @@ import hooks from "eslint-plugin-react-hooks";
 import ts from "typescript";
 import tseslint from "typescript-eslint";
 
-const CORE = ["reduction", "reduction/numeric", "workbook"];
+const WORKBOOK = ["reduction", "reduction/numeric", "workbook"];
+const CORE = [...WORKBOOK, "workbook/file", "workbook/look", "workbook/rules"];
 const RECORD = [...CORE, "specification", "record"];
 const PANE = ["pane/text", "pane/ui", "pane/live"];
 /**
@@ -17,6 +18,9 @@ const MAY_IMPORT = {
   "reduction/numeric": [],
   reduction: ["reduction/numeric"],
   workbook: ["reduction", "reduction/numeric"],
+  "workbook/file": WORKBOOK,
+  "workbook/look": WORKBOOK,
+  "workbook/rules": WORKBOOK,
   "workbook/office": CORE,
   "workbook/embedded": CORE,
   specification: CORE,
@@ -30,7 +34,7 @@ const MAY_IMPORT = {
   summary: RECORD,
   functions: ["reduction", "reduction/numeric", "checks", "book"],
   help: ["reduction", "reduction/numeric", "plots", "functions", "pane/text"],
-  "pane/text": ["workbook", "reduction", "reduction/numeric", "checks"],
+  "pane/text": ["workbook", "workbook/look", "reduction", "reduction/numeric", "checks"],
   "pane/ui": ["reduction/numeric", "plots", "pane/text"],
   "pane/live": [...RECORD, "pane/text"],
   "pane/screens": [...RECORD, ...PANE, "plots", "datasheet", "exchange", "checks", "book", "report", "summary"],

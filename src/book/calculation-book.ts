@@ -14,7 +14,7 @@ import type { Index } from "../reduction/curve/indices";
 import { CURVE_PICK_NAMES, CURVE_PICK_WORDS } from "../reduction/curve/picks";
 import type { MethodName } from "../reduction/curve/method-words";
 import type { Adopted } from "../record/adopted";
-import { CV_RANGES, type CvRangeName } from "../specification/adoptable";
+import { CV_RANGES, type CvRangeName } from "../specification/results/adoptable";
 import { virginLineOf } from "../reduction/curve/methods/reading";
 import type { LoadPoint } from "../reduction/curve/shape/points";
 import { temperatureFactor } from "../reduction/curve/viscosity";

@@ -11,7 +11,7 @@ import type { NamedValues, TestRecord } from "../record/record";
 import { PROCEDURE_PICK } from "../reduction/increment/constructions/picks";
 import type { Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
-import { partFor } from "../workbook/number-format";
+import { partFor } from "../workbook/look/number-format";
 import type { SheetPlan } from "../workbook/port";
 import { rowOfLoad } from "../checks/integrity";
 import { reduced, type LoadReduced } from "../record/reduced-test";

@@ -6,7 +6,7 @@ import { REGISTER_KINDS } from "../record/register";
 import { REGISTER_STRESS_UNIT, REGISTER_UNIT } from "../record/register-cells";
 import { SET_KEY, SET_NUMBER } from "../record/register-sets";
 import type { System } from "../specification/measures";
-import { LENGTH_UNITS, STRESS_UNITS } from "../specification/unit-choices";
+import { LENGTH_UNITS, STRESS_UNITS } from "../specification/form/unit-choices";
 import { cellAddress } from "../workbook/address";
 import { firstRow, tableSheet, type TableColumn, type TableSheet } from "../workbook/table-sheet";
 import type { Box, CellPlan, SheetPlan } from "../workbook/port";

@@ -2,7 +2,7 @@
  * Builds a sheet for a series of specimens that were wetted each under its own stress: strain on wetting row by row,
  * and the swelling pressure by zero strain among them (ASTM D4546, from memory).
  */
-import { LENGTH_UNITS, STRESS_UNITS } from "../specification/unit-choices";
+import { LENGTH_UNITS, STRESS_UNITS } from "../specification/form/unit-choices";
 import type { System } from "../specification/measures";
 import { cellAddress } from "../workbook/address";
 import type { CellPlan, SheetPlan } from "../workbook/port";

@@ -6,8 +6,8 @@
 import { dateOfDay } from "../workbook/day-number";
 import ExcelJS from "exceljs";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
-import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf } from "../workbook/bounds";
-import { fromLooks, type Look } from "../workbook/look";
+import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf } from "../workbook/rules/bounds";
+import { fromLooks, type Look } from "../workbook/look/look";
 import {
   breakAttributes,
   BREAKS,
@@ -17,7 +17,7 @@ import {
   scaleOf,
   USUAL_WIDTH,
   type Printing,
-} from "../workbook/pages";
+} from "../workbook/look/pages";
 import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook/port";
 import { boxAddress, cellAddress, quoted } from "../workbook/address";
 

@@ -1,5 +1,11 @@
 /** Adopted values: values that the engineer uses instead of the results of the constructions. */
-import { ADOPTABLE, ALL_ADOPTABLE, CV_RANGES, type AdoptableName, type CvRangeName } from "../specification/adoptable";
+import {
+  ADOPTABLE,
+  ALL_ADOPTABLE,
+  CV_RANGES,
+  type AdoptableName,
+  type CvRangeName,
+} from "../specification/results/adoptable";
 import type { Index } from "../reduction/curve/indices";
 import type { Preconsolidation } from "../reduction/curve/preconsolidation";
 import type { MethodName } from "../reduction/curve/method-words";

@@ -16,7 +16,7 @@ import { asColumn } from "../workbook/lists";
 import type { CellValue } from "../workbook/port";
 import { LOADS, loadSuffix, MOST_LOADS, readingsOfLoads } from "../specification/readings";
 import { isDate, unitCellOf, type Measure } from "../specification/measures";
-import { ADOPTABLE, ALL_ADOPTABLE } from "../specification/adoptable";
+import { ADOPTABLE, ALL_ADOPTABLE } from "../specification/results/adoptable";
 import { CELL_ROWS, type CellRow } from "./cell-rows";
 import { CELLS, labelOf, type Cell } from "./cells";
 import { adoptedCalled, adoptedOf, type Adopted } from "./adopted";

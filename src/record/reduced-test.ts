@@ -10,7 +10,7 @@ import { branches, type Branches } from "../reduction/curve/shape/branches";
 import { loadSteps } from "../reduction/curve/loads";
 import { compressionIndex, recompressionIndex, swellingIndex, type Index } from "../reduction/curve/indices";
 import { methodNamed, type MethodName } from "../reduction/curve/method-words";
-import type { AdoptableName } from "../specification/adoptable";
+import type { AdoptableName } from "../specification/results/adoptable";
 import { indexInUse, stressInUse } from "./adopted";
 import { testCurve, type TestCurve } from "../reduction/curve/shape/points";
 import {

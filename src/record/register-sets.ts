@@ -3,8 +3,8 @@
  * A data sheet that names a set takes them into its deflection table.
  */
 import { convert, unitNamed } from "../reduction/units";
-import { DEFLECTION } from "../specification/apparatus";
-import { LENGTH_UNITS, STRESS_UNITS } from "../specification/unit-choices";
+import { DEFLECTION } from "../specification/form/apparatus";
+import { LENGTH_UNITS, STRESS_UNITS } from "../specification/form/unit-choices";
 import type { CellValue } from "../workbook/port";
 import { referenceTo } from "../workbook/references";
 import type { NamedValues, TestRecord } from "./record";

@@ -3,7 +3,7 @@
  * or deflection set. Lengths have the unit that the register names, masses are in grams, days are day numbers.
  */
 import { convert, unitNamed } from "../reduction/units";
-import { LENGTH_UNITS } from "../specification/unit-choices";
+import { LENGTH_UNITS } from "../specification/form/unit-choices";
 import type { CellValue } from "../workbook/port";
 import { referenceTo } from "../workbook/references";
 import { isoDay } from "../workbook/day-number";

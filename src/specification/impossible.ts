@@ -4,15 +4,15 @@
  */
 import { METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
-import { ADOPTED_TABLE } from "./adopted";
-import { ADOPTED_CV_TABLE } from "./adopted-cv";
-import { APPARATUS, DEFLECTION } from "./apparatus";
-import { CHOICES } from "./choices";
-import { CLASSIFICATION } from "./classification";
+import { ADOPTED_TABLE } from "./results/adopted";
+import { ADOPTED_CV_TABLE } from "./results/adopted-cv";
+import { APPARATUS, DEFLECTION } from "./form/apparatus";
+import { CHOICES } from "./form/choices";
+import { CLASSIFICATION } from "./form/classification";
 import { isTable, type Column, type Field, type Part } from "./field";
 import { atLoad, CHOICE_REMARK, CURVE_GAP, INPUT_REMARK } from "./formulas";
 import { LOAD_TABLE } from "./load-table";
-import { MASSES, TINS } from "./masses";
+import { MASSES, TINS } from "./form/masses";
 import { isDate, limitsOf, numberWithin, type Limits } from "./measures";
 
 /** Inputs that no result follows from. */

@@ -3,16 +3,25 @@
  * and the remarks have a page each to the right of it. Each section has up to three panels side by side.
  */
 import type { Part } from "./field";
-import { ADOPTED_TABLE } from "./adopted";
-import { ADOPTED_CV_TABLE } from "./adopted-cv";
-import { APPARATUS, DEFLECTION, DEFLECTION_SET, SEATING_DEFLECTION } from "./apparatus";
-import { CHOICES } from "./choices";
-import { CLASSIFICATION } from "./classification";
-import { DESIGN } from "./design";
-import { IDENTIFICATION } from "./identification";
-import { MASSES, TINS, TRIMMINGS } from "./masses";
-import { WETTING } from "./wetting";
-import { CHECKS, COMPRESSION_RESULTS, FIELD, INUNDATION, QUALITY, SPECIMEN_RESULTS, SPREAD, STATE } from "./results";
+import { ADOPTED_TABLE } from "./results/adopted";
+import { ADOPTED_CV_TABLE } from "./results/adopted-cv";
+import { APPARATUS, DEFLECTION, DEFLECTION_SET, SEATING_DEFLECTION } from "./form/apparatus";
+import { CHOICES } from "./form/choices";
+import { CLASSIFICATION } from "./form/classification";
+import { DESIGN } from "./results/design";
+import { IDENTIFICATION } from "./form/identification";
+import { MASSES, TINS, TRIMMINGS } from "./form/masses";
+import { WETTING } from "./form/wetting";
+import {
+  CHECKS,
+  COMPRESSION_RESULTS,
+  FIELD,
+  INUNDATION,
+  QUALITY,
+  SPECIMEN_RESULTS,
+  SPREAD,
+  STATE,
+} from "./results/results";
 
 export { MISSING } from "./missing";
 export { REMARKS, TYPED_REMARKS } from "./remarks";

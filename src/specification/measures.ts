@@ -1,5 +1,5 @@
 /** The measure of each number on the data sheet: its unit, which stands beside it, and its number format. */
-import { THREE_FIGURES } from "../workbook/number-format";
+import { THREE_FIGURES } from "../workbook/look/number-format";
 
 export type System = "SI" | "US";
 

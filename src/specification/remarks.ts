@@ -2,13 +2,13 @@
 import { METHOD_WORDS, METHOD_NAMES } from "../reduction/curve/method-words";
 import { when, type Field } from "./field";
 import { text } from "./form-fields";
-import { ADOPTED_SENTENCES } from "./adopted";
-import { ADOPTED_CV_SENTENCES } from "./adopted-cv";
+import { ADOPTED_SENTENCES } from "./results/adopted";
+import { ADOPTED_CV_SENTENCES } from "./results/adopted-cv";
 import { byMethod, SOLIDS, SPECIMEN_CALL } from "./formulas";
 import { IMPOSSIBLE } from "./impossible";
 import { MISSING_IN_FULL } from "./missing";
-import { DESIGN_REMARK } from "./design";
-import { ofField, ofQuality } from "./results";
+import { DESIGN_REMARK } from "./results/design";
+import { ofField, ofQuality } from "./results/results";
 
 /** The remarks that a person types. They are the last fields of the form and span it. */
 export const TYPED_REMARKS: readonly Field[] = [

@@ -8,7 +8,7 @@ import { LINE_STRESSES } from "../reduction/curve/intrinsic";
 import { convert } from "../reduction/units";
 import { intrinsicLineAt, sedimentationLineAt } from "../specification/formulas";
 import { boxAddress, quoted } from "../workbook/address";
-import { roundedDomain } from "../workbook/chart-axis";
+import { roundedDomain } from "../workbook/look/chart-axis";
 import type { Box, CellContent, ChartAxis, ChartPlan, ChartSeries, SheetPlan } from "../workbook/port";
 import { referenceTo } from "../workbook/references";
 import { inUnits, type SummaryUnits } from "./columns";

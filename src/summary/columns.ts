@@ -4,12 +4,12 @@
  */
 import { convert } from "../reduction/units";
 import { unquoted } from "../workbook/address";
-import { THREE_FIGURES } from "../workbook/number-format";
+import { THREE_FIGURES } from "../workbook/look/number-format";
 import type { CellValue } from "../workbook/port";
 import type { RemarkName, ResultName, WordName, NumberName } from "../record/names";
 import { RECORD_UNITS, type TestRecord } from "../record/record";
 import type { Adopted } from "../record/adopted";
-import { ADOPTABLE, CV_RANGES } from "../specification/adoptable";
+import { ADOPTABLE, CV_RANGES } from "../specification/results/adoptable";
 import { DATA_SHEET_NAME } from "../specification/readings";
 import { MEASURES } from "../specification/measures";
 

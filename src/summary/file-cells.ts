@@ -5,13 +5,13 @@
 import { say } from "../reduction/message";
 import type { NamedValues } from "../record/record";
 import { boxOf, cellAddress, unquoted } from "../workbook/address";
-import { plainText, runsText } from "../workbook/escapes";
-import { planName } from "../workbook/names";
+import { plainText, runsText } from "../workbook/file/escapes";
+import { planName } from "../workbook/rules/names";
 import { WorkbookError, type Box, type CellValue } from "../workbook/port";
-import { isXlsx } from "../workbook/xlsx-file";
-import { all, child } from "../workbook/xml";
-import { parsePart, safeText } from "../workbook/xml-part";
-import { openArchive, type Archive } from "../workbook/zip";
+import { isXlsx } from "../workbook/file/xlsx-file";
+import { all, child } from "../workbook/file/xml";
+import { parsePart, safeText } from "../workbook/file/xml-part";
+import { openArchive, type Archive } from "../workbook/file/zip";
 
 export interface FileSheet {
   readonly sheet: string;

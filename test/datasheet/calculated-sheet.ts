@@ -3,10 +3,10 @@ import "../workbook/embedded/engine-in-node";
 import { boxAddress, cellAddress, quoted } from "../../src/workbook/address";
 import type { FunctionSettings } from "../../src/workbook/embedded";
 import { Model } from "../../src/workbook/embedded/engine";
-import { toEngineFormat } from "../../src/workbook/embedded/formats";
+import { toEngineFormat } from "../../src/workbook/embedded/look/formats";
 import { freeNames, resolveNames } from "../../src/workbook/embedded/names";
-import { typed } from "../../src/workbook/embedded/text";
-import { checkPlan } from "../../src/workbook/plan-check";
+import { typed } from "../../src/workbook/embedded/typing/text";
+import { checkPlan } from "../../src/workbook/rules/plan-check";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
 

@@ -3,7 +3,7 @@ import fc from "../properties";
 import { readingSheet, type ReadingSheetOptions } from "../../src/datasheet/reading-sheet";
 import { readRecord, type NamedValues } from "../../src/record/record";
 import { HAND_TIMES } from "../../src/specification/readings";
-import { checkPlan } from "../../src/workbook/plan-check";
+import { checkPlan } from "../../src/workbook/rules/plan-check";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";
 
 const column = (...cells: CellValue[]): CellValue[][] => cells.map((cell) => [cell]);

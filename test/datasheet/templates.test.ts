@@ -8,7 +8,7 @@ import { blankSheet, type System } from "../../src/datasheet";
 import { templateBytes, TEMPLATES } from "../../src/datasheet/templates";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../../src/specification/versions";
 import { storedFormula } from "../../src/datasheet/xlsx";
-import { pagesOf } from "../../src/workbook/pages";
+import { pagesOf } from "../../src/workbook/look/pages";
 
 const committed = (system: System) => readFileSync(path.join(__dirname, "../../templates", TEMPLATES[system]));
 

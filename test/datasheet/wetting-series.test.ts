@@ -1,7 +1,7 @@
 /** The sheet of a series of specimens, held against the function it calls. */
 import { fillSheet, wettingSeries } from "../../src/datasheet";
 import { swellingPressure } from "../../src/reduction/swelling-pressure";
-import { checkPlan } from "../../src/workbook/plan-check";
+import { checkPlan } from "../../src/workbook/rules/plan-check";
 import { calculate } from "./sheet-in-engine";
 
 jest.setTimeout(120_000);

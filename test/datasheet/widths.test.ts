@@ -1,7 +1,7 @@
 /** No column and no neighbouring cell cuts off a label, a heading, a unit or a word of a list. */
 import { blankSheet, demoSheet } from "../../src/datasheet";
 import { cellAddress } from "../../src/workbook/address";
-import { charactersToPixels } from "../../src/workbook/embedded/styles";
+import { charactersToPixels } from "../../src/workbook/embedded/look/styles";
 import type { CellPlan, SheetPlan } from "../../src/workbook/port";
 import { textWidth } from "./text-width";
 

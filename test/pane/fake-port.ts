@@ -5,10 +5,10 @@
 import { say, verbatim } from "../../src/reduction/message";
 import { boxAddress, cellAddress, quoted } from "../../src/workbook/address";
 import { addressInList, cellOfList, lengthOf } from "../../src/workbook/lists";
-import { checkFill } from "../../src/workbook/fill";
-import { checkNaming } from "../../src/workbook/naming";
+import { checkFill } from "../../src/workbook/rules/fill";
+import { checkNaming } from "../../src/workbook/rules/naming";
 import { blockAddresses, joined, sideBySide } from "../../src/workbook/picked";
-import { checkPlan } from "../../src/workbook/plan-check";
+import { checkPlan } from "../../src/workbook/rules/plan-check";
 import {
   WorkbookError,
   type Asked,
@@ -29,10 +29,10 @@ import {
   type WorkbookPort,
   type WorkNote,
 } from "../../src/workbook/port";
-import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../../src/workbook/sheet-names";
+import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../../src/workbook/rules/sheet-names";
 import { withReferences } from "../../src/workbook/references";
-import { checkWrite } from "../../src/workbook/write-check";
-import { isXlsx } from "../../src/workbook/xlsx-file";
+import { checkWrite } from "../../src/workbook/rules/write-check";
+import { isXlsx } from "../../src/workbook/file/xlsx-file";
 import { sheetsOfFile } from "./fake-file";
 import {
   blankSheet,

@@ -3,7 +3,7 @@
  * sheets.
  */
 import { boxOf, cellAddress, columnNumber } from "../../src/workbook/address";
-import { LAST_COLUMN, LAST_ROW } from "../../src/workbook/names";
+import { LAST_COLUMN, LAST_ROW } from "../../src/workbook/rules/names";
 import type { Box, CellPlan, CellValue, ChartPlan, EntryRule, SheetPlan } from "../../src/workbook/port";
 
 /** A cell with content or a look. A formula has the value that a test gives it. */

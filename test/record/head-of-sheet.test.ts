@@ -4,7 +4,7 @@ import { headOf, headSentences, impossibleInputs } from "../../src/record/head-o
 import { readRecord } from "../../src/record/record";
 import { english, templateOf } from "../../src/reduction/message";
 import { cellAddress } from "../../src/workbook/address";
-import { charactersToPixels } from "../../src/workbook/embedded/styles";
+import { charactersToPixels } from "../../src/workbook/embedded/look/styles";
 import { translated } from "../../src/pane/text/messages";
 import { calculate } from "../datasheet/sheet-in-engine";
 import { namedValues } from "../datasheet/read-sheet";

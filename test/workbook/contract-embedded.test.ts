@@ -2,12 +2,12 @@
 import "./embedded/engine-in-node";
 import { addFunction, helpers } from "@odoo/o-spreadsheet";
 import type { CellValue } from "../../src/workbook/port";
-import { CHART_TAG, chartGetters } from "../../src/workbook/embedded/chart";
-import { toExcelFormat } from "../../src/workbook/embedded/formats";
+import { CHART_TAG, chartGetters } from "../../src/workbook/embedded/look/chart";
+import { toExcelFormat } from "../../src/workbook/embedded/look/formats";
 import { noteGetters } from "../../src/workbook/embedded/notes";
 import { EmbeddedPort } from "../../src/workbook/embedded/port";
-import { printOf } from "../../src/workbook/embedded/print";
-import { typed } from "../../src/workbook/embedded/text";
+import { printOf } from "../../src/workbook/embedded/look/print";
+import { typed } from "../../src/workbook/embedded/typing/text";
 import { newWorkbook } from "../../src/workbook/embedded/workbook";
 import { addressOf, type Zone } from "../../src/workbook/embedded/zones";
 import type { Bench } from "./contract-bench";

@@ -1,8 +1,8 @@
 /** Runs the contract on the workbook of the pane's tests. */
 import { cellAddress } from "../../src/workbook/address";
 import type { Box, CellValue, ChartSeries } from "../../src/workbook/port";
-import { boundsOf } from "../../src/workbook/bounds";
-import { LOOKS } from "../../src/workbook/look";
+import { boundsOf } from "../../src/workbook/rules/bounds";
+import { LOOKS } from "../../src/workbook/look/look";
 import { FakePort } from "../pane/fake-port";
 import { blockOf, deleteRow, mayWrite, rulesAt, writeCell } from "../pane/fake-workbook";
 import { contract } from "./contract";

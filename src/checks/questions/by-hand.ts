@@ -10,7 +10,7 @@ import { digits, say, verbatim, type Message } from "../../reduction/message";
 import { neighbours } from "../../reduction/numeric/lists";
 import { then } from "../../reduction/outcome";
 import { picksOfCurve } from "../../record/picks";
-import { CV_RANGES, type AdoptableName } from "../../specification/adoptable";
+import { CV_RANGES, type AdoptableName } from "../../specification/results/adoptable";
 import { ask, cannotAsk, check, COMMON, figure, gravest, shown, within, type Answer, type Question } from "../check";
 
 /** Slopes between neighbouring points of branches, by void ratio or strain per log cycle of stress, positive. */

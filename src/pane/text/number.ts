@@ -1,5 +1,5 @@
 /** Writes a number with the digits of a cell's format and the marks of the pane's language. */
-import { partFor } from "../../workbook/number-format";
+import { partFor } from "../../workbook/look/number-format";
 import type { CellValue } from "../../workbook/port";
 import { language, LOCALES } from "./language";
 

@@ -7,7 +7,7 @@ import { cellNamed } from "../../record/record";
 import { FIELD_FACTOR } from "../../reduction/curve/field-curve";
 import { listed, say } from "../../reduction/message";
 import { badInput, given, type Outcome } from "../../reduction/outcome";
-import { ADOPTABLE, type AdoptableName } from "../../specification/adoptable";
+import { ADOPTABLE, type AdoptableName } from "../../specification/results/adoptable";
 import { Sheet, curvePicksOf, frameOf, titled } from "./sheet-cells";
 import { FIELD_LABELS } from "../../plots/field";
 import type { BlockColumn, BlockSeries, SeriesBlock, Where } from "./series-block";

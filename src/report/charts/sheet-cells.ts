@@ -8,7 +8,7 @@ import { OF_CURVE, type CurvePicks } from "../../reduction/curve/picks";
 import { english, listed, say, verbatim } from "../../reduction/message";
 import { badInput, type Outcome } from "../../reduction/outcome";
 import { rulesOf } from "../../specification/versions";
-import { roundedDomain } from "../../workbook/chart-axis";
+import { roundedDomain } from "../../workbook/look/chart-axis";
 import { asColumn, lengthOf, liesAcross, partOfList } from "../../workbook/lists";
 import type { Box, CellValue, ChartAxis, SheetName } from "../../workbook/port";
 import { addressOn, type SeriesBlock } from "./series-block";

@@ -1,5 +1,5 @@
 /** Measures the width of texts on paper, and breaks them into lines. */
-import { LOOKS } from "../../workbook/look";
+import { LOOKS } from "../../workbook/look/look";
 import type { CellKind } from "../../workbook/port";
 
 /**

@@ -3,7 +3,7 @@ import { reducedLoads, type BothWays } from "./both-ways";
 import { say, type Message } from "../../reduction/message";
 import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
-import { THREE_FIGURES } from "../../workbook/number-format";
+import { THREE_FIGURES } from "../../workbook/look/number-format";
 import {
   decimalsFor,
   FORMATS,

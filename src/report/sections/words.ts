@@ -5,7 +5,7 @@ import { METHOD_SAID } from "../../reduction/curve/method-words";
 import { METHOD_PLOTS } from "../../plots/methods";
 import { yieldMethodOf } from "../../record/reduced-test";
 import { CV_SAID, type Adopted } from "../../record/adopted";
-import { ALL_ADOPTABLE } from "../../specification/adoptable";
+import { ALL_ADOPTABLE } from "../../specification/results/adoptable";
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { listed, say, verbatim, type Message, type Verbatim } from "../../reduction/message";

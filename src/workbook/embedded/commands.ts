@@ -1,17 +1,17 @@
 /** A sheet plan as commands of the engine. */
 import { dateOfDay } from "../day-number";
 import type { CellPlan, EntryRule, SheetPlan } from "../port";
-import { rowBands } from "../row-bands";
+import { rowBands } from "../look/row-bands";
 import type { Command } from "./engine";
-import { toEngineFormat } from "./formats";
+import { toEngineFormat } from "./look/formats";
 import { addNames } from "./named-ranges";
 import { resolveNames, type LocalNames } from "./names";
 import { setNotes, type Note } from "./notes";
-import { BORDERS, charactersToPixels, pointsToPixels, STYLES } from "./styles";
-import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf, type Bounds } from "../bounds";
-import { layoutOf, setPrint } from "./print";
+import { BORDERS, charactersToPixels, pointsToPixels, STYLES } from "./look/styles";
+import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf, type Bounds } from "../rules/bounds";
+import { layoutOf, setPrint } from "./look/print";
 import { openZones, setProtection } from "./protection";
-import { typed } from "./text";
+import { typed } from "./typing/text";
 import { toZone, type Zone } from "./zones";
 
 /**

@@ -8,7 +8,7 @@ import { registries, UIPlugin } from "@odoo/o-spreadsheet";
 import type { Command, Dispatching, Model } from "./engine";
 import { addNames } from "./named-ranges";
 import { freeNames, renameIn, type LocalNames } from "./names";
-import { formulaAt } from "./locale";
+import { formulaAt } from "./typing/locale";
 import { whileLifted } from "./protection";
 
 export interface SheetCopy {

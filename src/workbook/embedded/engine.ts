@@ -4,15 +4,15 @@
  */
 import { EvaluationError, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
 
-import "./chart";
+import "./look/chart";
 import "./engine-words";
 import "./evaluation/export";
 import "./evaluation/one-row-index";
 import "./evaluation/plugin";
 import "./named-ranges";
 import "./notes";
-import "./print";
-import "./rules";
+import "./look/print";
+import "./typing/rules";
 import { whileLifted } from "./protection";
 
 export { EvaluationError, Model };

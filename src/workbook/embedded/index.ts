@@ -1,6 +1,6 @@
 /** The embedded sheet: the open-source spreadsheet of `npm start`, behind the workbook port. */
-export type { ChartDrawing } from "./chart";
-export { drawChartsWith, type ChartDrawer } from "./chart-figure";
+export type { ChartDrawing } from "./look/chart";
+export { drawChartsWith, type ChartDrawer } from "./look/chart-figure";
 export {
   collectFunctions,
   registerFunctions,
@@ -10,7 +10,7 @@ export {
 } from "./functions";
 export { speakWith } from "./engine-words";
 export { lastStep } from "./history";
-export { decimalMarkIn, decimalMarkOf, setDecimalMark, type DecimalMark } from "./locale";
+export { decimalMarkIn, decimalMarkOf, setDecimalMark, type DecimalMark } from "./typing/locale";
 export { EmbeddedPort } from "./port";
 export { sheetView, type SheetView, type Voice } from "./view";
 export { freshHistory, newWorkbook, type OpenWorkbook } from "./workbook";

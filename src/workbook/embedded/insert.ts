@@ -5,14 +5,14 @@
 import { say, verbatim, type Message } from "../../reduction/message";
 import { quoted, unquoted } from "../address";
 import { helpers, tokenize } from "@odoo/o-spreadsheet";
-import { freeSheetName } from "../sheet-names";
-import { CHART_TAG, copyChart, type KeptChart } from "./chart";
+import { freeSheetName } from "../rules/sheet-names";
+import { CHART_TAG, copyChart, type KeptChart } from "./look/chart";
 import { plainData, type Command, type Model } from "./engine";
 import { addNames } from "./named-ranges";
 import { freeNames, renameIn, type LocalNames } from "./names";
-import { formulaAt } from "./locale";
+import { formulaAt } from "./typing/locale";
 import { noteGetters, setNotes } from "./notes";
-import { printOf, setPrint } from "./print";
+import { printOf, setPrint } from "./look/print";
 import { protectionOf, setProtection } from "./protection";
 import type { OpenWorkbook } from "./workbook";
 

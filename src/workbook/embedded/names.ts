@@ -5,7 +5,7 @@
  */
 
 import { tokenize } from "@odoo/o-spreadsheet";
-import { localName } from "../names";
+import { localName } from "../rules/names";
 
 export type Rename = (name: string) => string;
 

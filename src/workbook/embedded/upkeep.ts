@@ -5,7 +5,7 @@ import { WorkbookError, type SheetName } from "../port";
 import { withPresentNames } from "../renamed-functions";
 import type { Command, Model } from "./engine";
 import type { LocalNames } from "./names";
-import { formulaAt } from "./locale";
+import { formulaAt } from "./typing/locale";
 import { addressOf, toBox, type Zone } from "./zones";
 
 /**

@@ -6,14 +6,14 @@ import { Spreadsheet } from "@odoo/o-spreadsheet";
 import { App, Component, xml } from "@odoo/owl";
 import { asTyped, listed, say, verbatim, type Message } from "../../reduction/message";
 import { cellAddress } from "../address";
-import { asDecimal, askAboutEntries, namedEntries, type DoubtfulEntries } from "./entries";
+import { asDecimal, askAboutEntries, namedEntries, type DoubtfulEntries } from "./typing/entries";
 import type { Model } from "./engine";
 import { wordFor } from "./engine-words";
 import { carryOut } from "./history";
-import { decimalMarkOf } from "./locale";
+import { decimalMarkOf } from "./typing/locale";
 import { showNotesWith } from "./notes";
 import { tellRefusals } from "./protection";
-import { plainRefusal } from "./rules";
+import { plainRefusal } from "./typing/rules";
 
 /** The functions by which the sheet speaks to the user. */
 export interface Voice {

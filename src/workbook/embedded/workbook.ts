@@ -1,6 +1,6 @@
 /** An open workbook: the model of the engine, and the data that the port keeps beside it. */
 import { Model, plainData } from "./engine";
-import { settingsFor, type DecimalMark } from "./locale";
+import { settingsFor, type DecimalMark } from "./typing/locale";
 import type { LocalNames } from "./names";
 
 export interface OpenWorkbook {

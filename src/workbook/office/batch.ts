@@ -2,7 +2,7 @@
 import { type Message } from "../../reduction/message";
 import { Stopped } from "../in-slices";
 import { WorkbookError } from "../port";
-import { noSheet } from "../sheet-names";
+import { noSheet } from "../rules/sheet-names";
 import { codeOf, told } from "./sentence";
 
 export async function run<T>(doing: Message, batch: (context: Excel.RequestContext) => Promise<T>): Promise<T> {

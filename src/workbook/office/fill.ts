@@ -8,7 +8,7 @@ import type { Box, CellValue, NamedColumns } from "../port";
 import { constant } from "./grid";
 import { sendNoted } from "./journal";
 import { MAY_BE_WRITTEN, refuseChanged, take, type Taken } from "./meantime";
-import { rangeOf, readBoxes, type Wanted } from "./read";
+import { rangeOf, readBoxes, type Wanted } from "./reading/read";
 import { bytesOf, runsOf, send, BYTES_PER_REQUEST, type Step } from "./requests";
 import { told } from "./sentence";
 

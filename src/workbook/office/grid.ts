@@ -1,7 +1,7 @@
 /** Converts a sheet plan to the two-dimensional arrays of Excel: a few large writes in place of one per cell. */
 import { firstOf, nth } from "../../reduction/numeric/lists";
 import type { Box, CellPlan, CellValue, SheetPlan } from "../port";
-import { LOOK } from "./look";
+import { LOOK } from "./look/look";
 import { withLocalNames } from "./names";
 
 /** A run of whole rows, small enough for one request. null in an array leaves a cell unchanged. */

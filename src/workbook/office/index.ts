@@ -7,7 +7,7 @@ import { isFormula } from "../contents";
 import { firstOf, nth } from "../../reduction/numeric/lists";
 import { boxAddress } from "../address";
 import { asColumn, lengthOf, liesAcross } from "../lists";
-import { checkFill } from "../fill";
+import { checkFill } from "../rules/fill";
 import { blockAddresses, joined, sideBySide } from "../picked";
 import {
   WorkbookError,
@@ -31,20 +31,20 @@ import {
   type WorkNote,
 } from "../port";
 import type { Course } from "../in-slices";
-import { hiddenSheet } from "../sheet-names";
+import { hiddenSheet } from "../rules/sheet-names";
 import { run, runOn } from "./batch";
 import { wantedOf, writeColumns, type Column } from "./fill";
 import { followChanges, followSelection } from "./follow";
-import { hiddenLines } from "./hidden";
+import { hiddenLines } from "./reading/hidden";
 import { insertFile } from "./insert-file";
 import { note, strike, unfinishedWork } from "./journal";
-import { lookAt } from "./look-at";
+import { lookAt } from "./reading/look-at";
 import { LAST_COLUMN, LAST_ROW, withPlanNames } from "./names";
 import { insertSheet } from "./new-sheet";
-import { itemsOf, NAME_PROPERTIES, type Named } from "./places";
-import { boxOfRange, PLACE_OF_ONE, readBoxes, readValues, type Wanted } from "./read";
+import { itemsOf, NAME_PROPERTIES, type Named } from "./reading/places";
+import { boxOfRange, PLACE_OF_ONE, readBoxes, readValues, type Wanted } from "./reading/read";
 import { reenterFormulas } from "./reenter";
-import { findSheets, readSheets } from "./sheets";
+import { findSheets, readSheets } from "./reading/sheets";
 import { listNames, nameAll, protect } from "./upkeep";
 import { writeCells } from "./write-cells";
 

@@ -1,7 +1,7 @@
 /** Inserts the sheets of a file. */
 import { fixed, say, type Message } from "../../reduction/message";
 import { WorkbookError, type Inserted } from "../port";
-import { hasCharts, isXlsx, withoutNotes } from "../xlsx-file";
+import { hasCharts, isXlsx, withoutNotes } from "../file/xlsx-file";
 import { isTooLarge } from "./requests";
 import { codeOf } from "./sentence";
 

@@ -1,7 +1,7 @@
 /** Converts names in formulas between a plan and Excel. */
-import { localName, looksLikeCell } from "../names";
+import { localName, looksLikeCell } from "../rules/names";
 
-export { LAST_COLUMN, LAST_ROW, localName } from "../names";
+export { LAST_COLUMN, LAST_ROW, localName } from "../rules/names";
 
 /**
  * The formula of a plan with the Excel name for every `{name}` outside texts and sheet names; refuses a name that the

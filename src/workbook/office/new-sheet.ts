@@ -3,19 +3,19 @@
  */
 import { say, verbatim, type Message } from "../../reduction/message";
 import { Stopped, type Course } from "../in-slices";
-import { FONT } from "../look";
-import { checkPlan } from "../plan-check";
+import { FONT } from "../look/look";
+import { checkPlan } from "../rules/plan-check";
 import { WorkbookError, type SheetPlan } from "../port";
-import { rowBands } from "../row-bands";
-import { freeSheetName } from "../sheet-names";
-import { addCharts } from "./charts";
+import { rowBands } from "../look/row-bands";
+import { freeSheetName } from "../rules/sheet-names";
+import { addCharts } from "./look/charts";
 import { blocks, widthInPoints, type Block } from "./grid";
 import { note, strike } from "./journal";
 import { localName } from "./names";
-import { layOutPrint } from "./print";
-import { rangeOf } from "./read";
+import { layOutPrint } from "./look/print";
+import { rangeOf } from "./reading/read";
 import { bytesOf, goOn, send, type Step } from "./requests";
-import { rulesOf } from "./rules";
+import { rulesOf } from "./look/rules";
 import { isTaken, PROTECTED, told } from "./sentence";
 import { PROTECTION } from "./upkeep";
 

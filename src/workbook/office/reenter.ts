@@ -3,7 +3,7 @@ import { firstOf, nth } from "../../reduction/numeric/lists";
 import { Stopped, type Course } from "../in-slices";
 import type { CellValue } from "../port";
 import { withPresentNames } from "../renamed-functions";
-import { boxOfRange, PLACE_OF_ONE, readBoxes } from "./read";
+import { boxOfRange, PLACE_OF_ONE, readBoxes } from "./reading/read";
 import { bytesOf, goOn, runsOf, send } from "./requests";
 import { unprotected } from "./upkeep";
 

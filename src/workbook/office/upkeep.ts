@@ -1,12 +1,12 @@
 /** Maintains a sheet in Excel: its names and its protection. */
 import { say, verbatim } from "../../reduction/message";
 import { boxAddress, cellAddress, quoted } from "../address";
-import { localName, planName } from "../names";
-import { checkNaming } from "../naming";
+import { localName, planName } from "../rules/names";
+import { checkNaming } from "../rules/naming";
 import { WorkbookError, type NamedAddress, type SheetName } from "../port";
 import { note, strike, strikeNow } from "./journal";
-import { NAME_PROPERTIES, placeOf, type Names } from "./places";
-import { boxOfRange, PLACE_OF_ONE } from "./read";
+import { NAME_PROPERTIES, placeOf, type Names } from "./reading/places";
+import { boxOfRange, PLACE_OF_ONE } from "./reading/read";
 import { codeOf } from "./sentence";
 
 /**

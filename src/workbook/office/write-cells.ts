@@ -4,18 +4,18 @@
  */
 import { say, verbatim } from "../../reduction/message";
 import { quoted } from "../address";
-import { localName } from "../names";
+import { localName } from "../rules/names";
 import type { CellContent, CellValue } from "../port";
 import { referencesOf, withReferences } from "../references";
-import { checkWrite, columnRuns, type Standing } from "../write-check";
+import { checkWrite, columnRuns, type Standing } from "../rules/write-check";
 import { afterFailure, wantedOf, type Column } from "./fill";
 import { constant } from "./grid";
 import { sendNoted } from "./journal";
 import { asWritten, refuseChanged, take, type Taken } from "./meantime";
-import { rangeOf, readBoxes } from "./read";
+import { rangeOf, readBoxes } from "./reading/read";
 import { bytesOf, send, type Step } from "./requests";
 import { told } from "./sentence";
-import { namedBoxes } from "./sheets";
+import { namedBoxes } from "./reading/sheets";
 import { unprotected } from "./upkeep";
 
 interface Writing {

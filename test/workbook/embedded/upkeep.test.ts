@@ -10,7 +10,7 @@ import { toXlsx } from "../../../src/datasheet/xlsx";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../src/workbook/embedded";
 import { noteGetters } from "../../../src/workbook/embedded/notes";
 import { tellRefusals } from "../../../src/workbook/embedded/protection";
-import { printingOf } from "../../../src/workbook/pages";
+import { printingOf } from "../../../src/workbook/look/pages";
 import { opened } from "./opened";
 import { haveRealFunctions } from "./real-functions";
 

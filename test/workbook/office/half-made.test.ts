@@ -8,7 +8,7 @@ import { toXlsx } from "../../../src/datasheet/xlsx";
 import type { Book } from "../../excel/book/book";
 import { StrictExcel } from "../../excel/strict-excel";
 import { PLAN } from "./plan";
-import { differences } from "./read-back";
+import { differences } from "./reading/read-back";
 
 jest.setTimeout(120_000);
 

@@ -1,5 +1,5 @@
 import { localName, withLocalNames, withPlanNames } from "../../../src/workbook/office/names";
-import { freeSheetName } from "../../../src/workbook/sheet-names";
+import { freeSheetName } from "../../../src/workbook/rules/sheet-names";
 
 describe("freeSheetName", () => {
   test.each([

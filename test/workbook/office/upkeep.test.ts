@@ -3,7 +3,7 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { OfficePort } from "../../../src/workbook/office";
 import { asTyped } from "../../../src/workbook/office/reenter";
-import { withoutNotes } from "../../../src/workbook/xlsx-file";
+import { withoutNotes } from "../../../src/workbook/file/xlsx-file";
 import { StrictExcel, type Options } from "../../excel/strict-excel";
 
 const port = new OfficePort();

@@ -8,7 +8,7 @@ import type { SheetPlan } from "../../../src/workbook/port";
 import { StrictExcel, type Options } from "../../excel/strict-excel";
 import { shownBy } from "./engine";
 import { ALONE, demonstration, type Demonstration } from "./plans";
-import { differences } from "./read-back";
+import { differences } from "./reading/read-back";
 
 jest.setTimeout(120_000);
 

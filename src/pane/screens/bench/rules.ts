@@ -1,7 +1,7 @@
 /** Decides when a load may end: by the rule of the sheet, or by the rule that the person chose on the screen. */
 import type { TestRecord } from "../../../record/record";
 import type { ProgressRule } from "../../../reduction/increment/progress";
-import { END_RULES, type EndRuleWords } from "../../../specification/end-rules";
+import { END_RULES, type EndRuleWords } from "../../../specification/form/end-rules";
 import { DAY_MINUTES } from "../../../workbook/day-number";
 import { typedNonZero } from "../../ui/typed-number";
 import type { BenchState } from "./bench-state";

@@ -3,7 +3,7 @@ import { Button, Text } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
 import { bookSheet, calculationBook, type Entry } from "../../../book/calculation-book";
 import type { evaluateAgain } from "../../../book/second-evaluation";
-import { refuseNotYet } from "../../../workbook/busy";
+import { refuseNotYet } from "../../../workbook/rules/busy";
 import { newSheet } from "../../live/new-sheet";
 import { text } from "../../text";
 import { numberText } from "../../text/number";

@@ -9,7 +9,7 @@ import {
   type Lookup,
 } from "../../../record/register";
 import { liveTable, type DeflectionColumns } from "../../../record/register-sets";
-import { FROZEN_STATE, type REGISTER_MODES } from "../../../specification/apparatus";
+import { FROZEN_STATE, type REGISTER_MODES } from "../../../specification/form/apparatus";
 import { isoDay, localDayNumber } from "../../../workbook/day-number";
 import type { CellContent, CellValue } from "../../../workbook/port";
 import type { Reading } from "../../live/workbook-store";

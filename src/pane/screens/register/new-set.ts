@@ -9,7 +9,7 @@ import { inputs, reduced } from "../../../record/reduced-test";
 import { diskRun, type DiskLoad, type SetDeflection } from "../../../reduction/disk-run";
 import { then, type Outcome } from "../../../reduction/outcome";
 import { convert, unitNamed } from "../../../reduction/units";
-import { LENGTH_UNITS, STRESS_UNITS } from "../../../specification/unit-choices";
+import { LENGTH_UNITS, STRESS_UNITS } from "../../../specification/form/unit-choices";
 import type { Box, CellContent, CellValue, Looked } from "../../../workbook/port";
 
 /** The set of a run that was entered like a test, the disk in the place of the specimen; kPa and mm. */

@@ -5,7 +5,7 @@
 import { Button, Checkbox, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import { useState } from "react";
 import type { Lookup, TakenCell } from "../../../record/register";
-import { REGISTER_MODES } from "../../../specification/apparatus";
+import { REGISTER_MODES } from "../../../specification/form/apparatus";
 import { isoDay } from "../../../workbook/day-number";
 import type { CellValue } from "../../../workbook/port";
 import { text } from "../../text";

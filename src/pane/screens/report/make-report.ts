@@ -20,7 +20,7 @@ import { say, verbatim, type Message, type Value } from "../../../reduction/mess
 import { ISSUE_NAMES, lockedValues, type IssueMark } from "../../../report/issue";
 import type { TestRecord } from "../../../record/record";
 import type { Course } from "../../../workbook/in-slices";
-import { refuseNotYet } from "../../../workbook/busy";
+import { refuseNotYet } from "../../../workbook/rules/busy";
 import type { Looked, Selection, WorkbookPort } from "../../../workbook/port";
 import { LANGUAGES, type Language } from "../../text/language";
 import { inWords, translated } from "../../text/messages";

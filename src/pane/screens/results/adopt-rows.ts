@@ -11,7 +11,7 @@ import {
   CV_RANGES,
   type AdoptableName,
   type CvRangeName,
-} from "../../../specification/adoptable";
+} from "../../../specification/results/adoptable";
 import { unitCellOf } from "../../../specification/measures";
 import { isoDay } from "../../../workbook/day-number";
 import type { CellValue, NamedColumns } from "../../../workbook/port";

@@ -15,7 +15,7 @@ import { loadSteps } from "../../../reduction/curve/loads";
 import { methodNamed, METHOD_NAMES, type MethodName } from "../../../reduction/curve/method-words";
 import { firstOf, lastOf } from "../../../reduction/numeric/lists";
 import { yieldMethodOf } from "../../../record/reduced-test";
-import { ALL_ADOPTABLE, CV_RANGES } from "../../../specification/adoptable";
+import { ALL_ADOPTABLE, CV_RANGES } from "../../../specification/results/adoptable";
 import { picksOfCurve } from "../../../record/picks";
 import { CURVE_PICK_NAMES, type CurvePickName } from "../../../reduction/curve/picks";
 import { remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";

@@ -2,7 +2,7 @@
  * Corrections of the engine's evaluator.
  * Casts: the engine's types do not include the inner parts of its evaluator.
  */
-import { bareValue, TEXT_FORMAT } from "../text";
+import { bareValue, TEXT_FORMAT } from "../typing/text";
 import type { Zone } from "../zones";
 import type { Evaluator, HeldCell, Place } from "./engine-parts";
 

@@ -3,7 +3,7 @@
  * Casts: the engine's types do not include the inner parts of its plugins.
  */
 import { helpers, registries } from "@odoo/o-spreadsheet";
-import { shownBySize } from "../formats";
+import { shownBySize } from "../look/formats";
 import type { Zone } from "../zones";
 import { correct } from "./corrected";
 import { Evaluation, type EngineCommand, type Evaluated } from "./engine-parts";

@@ -5,10 +5,10 @@
 import { say, verbatim, type Message } from "../../../reduction/message";
 import { nth } from "../../../reduction/numeric/lists";
 import { quoted } from "../../address";
-import { freeSheetName, withoutApostrophes } from "../../sheet-names";
+import { freeSheetName, withoutApostrophes } from "../../rules/sheet-names";
 import { STRINGS } from "./package";
 import type { Parts } from "./parts";
-import { all, textInXml } from "../../xml";
+import { all, textInXml } from "../../file/xml";
 
 /** The spellings of a sheet name before "!" in the text of an element. */
 const spellings = (name: string): string[] => {

@@ -7,13 +7,13 @@ import { say, verbatim, type Message } from "../../../reduction/message";
 import { helpers, links, tokenize } from "@odoo/o-spreadsheet";
 import { boxOf, cellAddress } from "../../address";
 import { UNIX_EPOCH } from "../../day-number";
-import { LAST_COLUMN, LAST_ROW } from "../../names";
+import { LAST_COLUMN, LAST_ROW } from "../../rules/names";
 import { WorkbookError } from "../../port";
-import { damaged } from "../../zip";
-import { typedText } from "../text";
+import { damaged } from "../../file/zip";
+import { typedText } from "../typing/text";
 import { toZone, type Zone } from "../zones";
-import { plainText, runsText } from "../../escapes";
-import { all, child, childrenOf } from "../../xml";
+import { plainText, runsText } from "../../file/escapes";
+import { all, child, childrenOf } from "../../file/xml";
 import { RELATIONS } from "./namespaces";
 
 /**

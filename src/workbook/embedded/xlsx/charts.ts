@@ -4,16 +4,16 @@
  */
 import { unquoted } from "../../address";
 import { nth } from "../../../reduction/numeric/lists";
-import { evenStep } from "../../chart-axis";
+import { evenStep } from "../../look/chart-axis";
 import type { ChartAxis } from "../../port";
-import { CHART_TAG, chartGetters, drawingOf, rangeText, type KeptChart, type SheetZone } from "../chart";
+import { CHART_TAG, chartGetters, drawingOf, rangeText, type KeptChart, type SheetZone } from "../look/chart";
 import type { Model } from "../engine";
 import type { Zone } from "../zones";
-import { heldText, plainText, readableText } from "../../escapes";
+import { heldText, plainText, readableText } from "../../file/escapes";
 import { PACKAGE_RELATIONS, RELATIONS } from "./namespaces";
 import { pathOf, relationsOf, type Parts } from "./parts";
 import { makeRoom, within } from "./room";
-import { all, append, child, first, parseXml, textInXml } from "../../xml";
+import { all, append, child, first, parseXml, textInXml } from "../../file/xml";
 
 const DRAWING = "http://schemas.openxmlformats.org/drawingml/2006/spreadsheetDrawing";
 const MAIN = "http://schemas.openxmlformats.org/drawingml/2006/main";

@@ -2,10 +2,10 @@
 import { boxOf } from "../../address";
 import type { Note } from "../notes";
 import { noteCell } from "../notes";
-import { heldText, plainText } from "../../escapes";
+import { heldText, plainText } from "../../file/escapes";
 import { MAIN, PACKAGE_RELATIONS, RELATIONS } from "./namespaces";
 import type { Parts } from "./parts";
-import { all, append, first, parseXml, writeXml } from "../../xml";
+import { all, append, first, parseXml, writeXml } from "../../file/xml";
 
 const COMMENTS_TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.comments+xml";
 const BOXES_TYPE = "application/vnd.openxmlformats-officedocument.vmlDrawing";

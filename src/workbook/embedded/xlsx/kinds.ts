@@ -1,7 +1,7 @@
 /** Says what kind of file was opened in place of an .xlsx workbook, in a sentence with the remedy. */
 import { say, verbatim, type Message } from "../../../reduction/message";
-import { isXlsx } from "../../xlsx-file";
-import type { Archive } from "../../zip";
+import { isXlsx } from "../../file/xlsx-file";
+import type { Archive } from "../../file/zip";
 
 const TO_XLSX = say`open it in Excel or LibreOffice and save it as .xlsx`;
 

@@ -4,9 +4,9 @@
  */
 import { say } from "../../../reduction/message";
 import { WorkbookError } from "../../port";
-import { toEngineFormat } from "../formats";
+import { toEngineFormat } from "../look/formats";
 import type { FileStyle } from "./cells";
-import { all, append, first } from "../../xml";
+import { all, append, first } from "../../file/xml";
 
 /** "Excel specifications and limits", Microsoft: unique cell formats. */
 const MOST_STYLES = 65_490;

@@ -2,8 +2,8 @@
  * Rewrites an XML part of a file for the engine's reader, which looks for prefixes and not for namespaces. A file may
  * choose its prefixes freely, and "Strict Open XML" has other namespaces (ISO/IEC 29500-1, annex A).
  */
-import { attributeInXml, textInXml } from "../../xml";
-import { parsePart, safeText } from "../../xml-part";
+import { attributeInXml, textInXml } from "../../file/xml";
+import { parsePart, safeText } from "../../file/xml-part";
 
 const OPEN = "http://schemas.openxmlformats.org";
 const STRICT = "http://purl.oclc.org/ooxml";

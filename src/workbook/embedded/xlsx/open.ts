@@ -7,22 +7,22 @@ import { say, verbatim, listed, type Message } from "../../../reduction/message"
 import { nth } from "../../../reduction/numeric/lists";
 import { helpers, load } from "@odoo/o-spreadsheet";
 import { cellAddress, quoted, unquoted } from "../../address";
-import { planName } from "../../names";
+import { planName } from "../../rules/names";
 import { atOnce } from "../../in-slices";
 import { WorkbookError } from "../../port";
-import { openArchive, type Archive } from "../../zip";
+import { openArchive, type Archive } from "../../file/zip";
 import { Model } from "../engine";
-import { settingsFor, type DecimalMark } from "../locale";
+import { settingsFor, type DecimalMark } from "../typing/locale";
 import { calledIn, freeNames, type LocalNames } from "../names";
 import type { Note } from "../notes";
-import { bareText, inZonesOf, TEXT_FORMAT } from "../text";
+import { bareText, inZonesOf, TEXT_FORMAT } from "../typing/text";
 import type { Protection } from "../protection";
 import type { OpenWorkbook } from "../workbook";
 import { renameApostrophes } from "./apostrophes";
 import { numberCells, readCells, workLimit, type Cells } from "./cells";
 import { putCharts, takeCharts, type FileChart } from "./charts";
 import { readComments } from "./comments";
-import { heldText, plainText, runsText } from "../../escapes";
+import { heldText, plainText, runsText } from "../../file/escapes";
 import { fromFileFormula } from "./formula";
 import { noArchive, noWorkbook } from "./kinds";
 import { patchColours, patchStyles } from "./looks";
@@ -32,7 +32,7 @@ import { PRINT_AREA, readPrint } from "./print";
 import { openStyles, readProtection } from "./protection";
 import { makeRoom, mergesWithin, rangesWithin, within, type Sized } from "./room";
 import { readWords, type Words } from "./words";
-import { all, append, childrenOf, first } from "../../xml";
+import { all, append, childrenOf, first } from "../../file/xml";
 
 export interface Opened {
   readonly workbook: OpenWorkbook;

@@ -5,12 +5,12 @@
  */
 import { say, verbatim, listed, type Message } from "../../../reduction/message";
 import { WorkbookError } from "../../port";
-import { damaged, type Archive } from "../../zip";
+import { damaged, type Archive } from "../../file/zip";
 import { checkStyleCount } from "./looks";
 import { MAIN, PACKAGE_RELATIONS, partText, RELATIONS } from "./namespaces";
 import { Parts, pathOf, relationsOf } from "./parts";
-import { plainText } from "../../escapes";
-import { all, attributeInXml } from "../../xml";
+import { plainText } from "../../file/escapes";
+import { all, attributeInXml } from "../../file/xml";
 
 export const WORKBOOK = "xl/workbook.xml";
 export const STYLES = "xl/styles.xml";

@@ -1,7 +1,7 @@
 /**
  * The text parts of an .xlsx file by path. A part that is changed as XML is parsed once, and written once at the end.
  */
-import { parseXml, writeXml } from "../../xml";
+import { parseXml, writeXml } from "../../file/xml";
 
 export class Parts {
   readonly #texts: Map<string, string>;

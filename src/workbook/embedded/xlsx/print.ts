@@ -14,12 +14,12 @@ import {
   USUAL_WIDTH,
   type Breaks,
   type Size,
-} from "../../pages";
+} from "../../look/pages";
 import type { Box } from "../../port";
-import type { PrintLayout } from "../print";
+import type { PrintLayout } from "../look/print";
 import { toBox, toZone } from "../zones";
-import { heldText, plainText } from "../../escapes";
-import { all, append, first } from "../../xml";
+import { heldText, plainText } from "../../file/escapes";
+import { all, append, first } from "../../file/xml";
 
 export const PRINT_AREA = "_xlnm.Print_Area";
 

@@ -4,8 +4,8 @@
 import { helpers } from "@odoo/o-spreadsheet";
 import type { Protection } from "../protection";
 import type { Zone } from "../zones";
-import { LAST_COLUMN } from "../../names";
-import { all, append, first } from "../../xml";
+import { LAST_COLUMN } from "../../rules/names";
+import { all, append, first } from "../../file/xml";
 
 /** Whether the cells of a style, by its number, are open. */
 export type OpenStyles = ReadonlySet<number>;

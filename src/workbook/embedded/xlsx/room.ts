@@ -6,7 +6,7 @@ import { say, verbatim, type Message } from "../../../reduction/message";
 import { helpers } from "@odoo/o-spreadsheet";
 import { boxOf } from "../../address";
 import { addressOf, toZone, type Zone } from "../zones";
-import { LAST_COLUMN } from "../../names";
+import { LAST_COLUMN } from "../../rules/names";
 
 /** The part of the engine's data on a sheet that gives its size. */
 export interface Sized {

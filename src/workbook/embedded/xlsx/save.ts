@@ -1,22 +1,22 @@
 /** A workbook as an .xlsx file: the engine's own export, with what it leaves out or gets wrong put right. */
 import { say, verbatim } from "../../../reduction/message";
 import { boxAddress, quoted } from "../../address";
-import { localName } from "../../names";
+import { localName } from "../../rules/names";
 import { atOnce, Stopped, type Run } from "../../in-slices";
-import { printingOf } from "../../pages";
+import { printingOf } from "../../look/pages";
 import { WorkbookError } from "../../port";
-import { toExcelFormat } from "../formats";
+import { toExcelFormat } from "../look/formats";
 import { exportFiles } from "../evaluation/export";
 import { lastStep } from "../history";
-import { chosenMarkOf, type DecimalMark } from "../locale";
+import { chosenMarkOf, type DecimalMark } from "../typing/locale";
 import { noteGetters } from "../notes";
 import type { OpenWorkbook } from "../workbook";
 import { toBox, toZone, type Zone } from "../zones";
-import { printOf } from "../print";
+import { printOf } from "../look/print";
 import { protectionOf } from "../protection";
 import { addCharts } from "./charts";
 import { addComments } from "./comments";
-import { heldText } from "../../escapes";
+import { heldText } from "../../file/escapes";
 import { MAIN } from "./namespaces";
 import { DECIMAL_MARK } from "./package";
 import { Packing } from "./packing";
@@ -27,7 +27,7 @@ import { heightsOf, SharedStrings, writtenRows } from "./rows";
 import { answersOf, takenNow, type TakenSheet } from "./taken";
 import { addValuesSheet } from "./values-sheet";
 import { addWords } from "./words";
-import { all, append, first, parseXml } from "../../xml";
+import { all, append, first, parseXml } from "../../file/xml";
 
 /** A name as in the file, with the position of its sheet if it is local. */
 interface FileName {

@@ -9,9 +9,9 @@ import { helpers, registries, UIPlugin } from "@odoo/o-spreadsheet";
 // This plugin comes last: after all others that add to the export.
 import "../engine";
 import type { Zone } from "../zones";
-import { LAST_COLUMN } from "../../names";
-import { heldText } from "../../escapes";
-import { all, first } from "../../xml";
+import { LAST_COLUMN } from "../../rules/names";
+import { heldText } from "../../file/escapes";
+import { all, first } from "../../file/xml";
 
 /** A cell's place as one number. */
 export const placeOf = (row: number, col: number): number => row * LAST_COLUMN + col;

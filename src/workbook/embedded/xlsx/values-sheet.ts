@@ -1,7 +1,7 @@
 /** Adds the sheet which says that a file is a copy with values; it stands behind the others. */
-import { freeSheetName } from "../../sheet-names";
-import { all, append, textInXml } from "../../xml";
-import { heldText } from "../../escapes";
+import { freeSheetName } from "../../rules/sheet-names";
+import { all, append, textInXml } from "../../file/xml";
+import { heldText } from "../../file/escapes";
 import { MAIN, RELATIONS } from "./namespaces";
 import { Parts, relationsOf } from "./parts";
 import { WORKBOOK } from "./package";

@@ -4,7 +4,7 @@
  * Casts: the engine's types of rules lack the words that are added here.
  */
 import type { Model } from "../engine";
-import { heldText, plainText } from "../../escapes";
+import { heldText, plainText } from "../../file/escapes";
 
 const WORDS = ["errorTitle", "error", "promptTitle", "prompt"] as const;
 

@@ -9,7 +9,7 @@ import { readRecord, RECORD_NAMES } from "../../../../src/record/record";
 import { Ags4Part } from "../../../../src/pane/screens/checks/ags4-part";
 import { newSheet } from "../../../../src/pane/live/new-sheet";
 import { makeReport } from "../../../../src/pane/screens/report/make-report";
-import { refuseNotYet } from "../../../../src/workbook/busy";
+import { refuseNotYet } from "../../../../src/workbook/rules/busy";
 import type { WorkbookPort } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";
 import { sheetOf } from "../../fake-workbook";

@@ -3,9 +3,9 @@ import "../engine-in-node";
 import { strFromU8, unzipSync } from "fflate";
 import fc from "../../../properties";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx, type OpenWorkbook } from "../../../../src/workbook/embedded";
-import { heldText, plainText } from "../../../../src/workbook/escapes";
+import { heldText, plainText } from "../../../../src/workbook/file/escapes";
 import type { SheetPlan } from "../../../../src/workbook/port";
-import { freeSheetName } from "../../../../src/workbook/sheet-names";
+import { freeSheetName } from "../../../../src/workbook/rules/sheet-names";
 
 /**
  * Control characters, halves of a surrogate pair, the two code points that are not characters, and texts that look like

@@ -1,6 +1,6 @@
 /** Makes zip archives that no sound program writes: with any name, size, check sum and flag. */
 import { deflateSync } from "fflate";
-import { crc32 } from "../../../../src/workbook/zip";
+import { crc32 } from "../../../../src/workbook/file/zip";
 
 export interface RawEntry {
   readonly path: string;

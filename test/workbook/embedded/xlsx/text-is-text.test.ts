@@ -7,7 +7,7 @@ import ExcelJS from "exceljs";
 import fc from "../../../properties";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
 import type { CellPlan, SheetPlan } from "../../../../src/workbook/port";
-import { bareText, bareValue, typedText } from "../../../../src/workbook/embedded/text";
+import { bareText, bareValue, typedText } from "../../../../src/workbook/embedded/typing/text";
 
 jest.setTimeout(120_000);
 

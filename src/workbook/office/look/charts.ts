@@ -1,0 +1,207 @@
+/** The charts of a plan as native scatter charts of Excel (ExcelApi 1.9), in black and white. */
+import { firstOf } from "../../../reduction/numeric/lists";
+import { evenStep } from "../../look/chart-axis";
+import type { ChartAxis, ChartCells, ChartPlan, ChartSeries } from "../../port";
+import { rangeOf } from "../reading/read";
+import { send, type Step } from "../requests";
+
+const INK = "#000000";
+const PAPER = "#FFFFFF";
+const MAJOR = "#A6A6A6";
+const MINOR = "#E0E0E0";
+
+/** Font sizes in points. */
+const SIZES = { title: 11, axis: 9, letters: 8 };
+
+type Line = Exclude<ChartSeries["style"], "points">;
+
+/** Line weights in points. A thin line joins symbols; a line of a construction is heavier, a guide is dashed. */
+const LINES: Readonly<Record<Line, { weight: number; lineStyle: Excel.ChartLineFormat["lineStyle"] }>> = {
+  line: { weight: 1.5, lineStyle: "Continuous" },
+  thin: { weight: 0.75, lineStyle: "Continuous" },
+  dashed: { weight: 0.75, lineStyle: "Dash" },
+};
+
+const SCALES: Readonly<Record<ChartAxis["scale"], Excel.ChartAxis["scaleType"]>> = {
+  log: "Logarithmic",
+  linear: "Linear",
+};
+
+const SHAPES: Readonly<Record<NonNullable<ChartSeries["shape"]>, Excel.ChartSeries["markerStyle"]>> = {
+  circle: "Circle",
+  triangle: "Triangle",
+};
+
+/** Bytes of the actions that draw one series or one axis, beside the bytes that count for every step. */
+const BYTES_PER_PART = 5_000;
+
+/** Above this many cells symbols are small, so that the series of a logger looks like a line of dots. */
+const MANY = 60;
+
+function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: ChartAxis): void {
+  const [low, high] = domain;
+  axis.scaleType = SCALES[scale];
+  if (scale === "log") axis.logBase = 10;
+  axis.minimum = low;
+  axis.maximum = high;
+  if (scale === "linear") {
+    const step = evenStep(domain);
+    axis.majorUnit = step;
+    axis.minorUnit = step / 5;
+  }
+  axis.reversePlotOrder = reversed;
+  // Keeps the other axis at the left, or at the bottom, on a reversed axis too.
+  axis.position = reversed ? "Maximum" : "Minimum";
+  axis.tickLabelPosition = "NextToAxis";
+  axis.majorTickMark = "Outside";
+  axis.minorTickMark = "None";
+  axis.numberFormat = "General";
+  axis.visible = true;
+  axis.title.text = label;
+  axis.title.format.font.size = SIZES.axis;
+  axis.title.format.font.color = INK;
+  axis.format.font.size = SIZES.axis;
+  axis.format.font.color = INK;
+  axis.format.line.color = INK;
+  axis.majorGridlines.visible = true;
+  axis.majorGridlines.format.line.color = MAJOR;
+  axis.minorGridlines.visible = true;
+  axis.minorGridlines.format.line.color = MINOR;
+}
+
+function drawLook(series: Excel.ChartSeries, { style, symbol = "filled", shape = "circle", y }: ChartSeries): void {
+  series.smooth = false;
+  if (style !== "points") {
+    series.chartType = "XYScatterLinesNoMarkers";
+    series.markerStyle = "None";
+    const { weight, lineStyle } = LINES[style];
+    series.format.line.color = INK;
+    series.format.line.lineStyle = lineStyle;
+    series.format.line.weight = weight;
+    return;
+  }
+  series.chartType = "XYScatter";
+  // Clearing the line may clear the borders of the markers too, so it comes before their colours.
+  series.format.line.clear();
+  series.markerStyle = symbol === "cross" ? "X" : SHAPES[shape];
+  series.markerSize = symbol === "cross" ? 8 : y.box.rows > MANY ? 3 : 6;
+  series.markerForegroundColor = INK;
+  series.markerBackgroundColor = symbol === "open" ? PAPER : INK;
+}
+
+/** Writes the names of lines at their ends. */
+function letter(chart: Excel.ChartSeriesCollection, plan: ChartPlan): void {
+  plan.series.forEach(({ lettered, style, y }, index) => {
+    if (!lettered) return;
+    const point = chart.getItemAt(index).points.getItemAt(y.box.rows - 1);
+    point.hasDataLabel = true;
+    const label = point.dataLabel;
+    label.showSeriesName = true;
+    label.showValue = false;
+    label.showCategoryName = false;
+    label.showLegendKey = false;
+    label.position = style === "line" || style === "dashed" ? "Top" : "Bottom";
+    label.format.font.size = SIZES.letters;
+    label.format.font.color = INK;
+  });
+}
+
+/** A chart that Excel has made from the first cells of a plan, with the series that it guessed. */
+interface Begun {
+  readonly plan: ChartPlan;
+  readonly chart: Excel.Chart;
+  readonly guessed: Excel.ChartSeriesCollection;
+}
+
+function drawSteps(context: Excel.RequestContext, sheet: Excel.Worksheet, { plan, chart, guessed }: Begun): Step[] {
+  const cells = ({ sheet: named, box }: ChartCells): Excel.Range =>
+    rangeOf(named === undefined ? sheet : context.workbook.worksheets.getItem(named), box);
+  const { box, series, title } = plan;
+  return [
+    {
+      bytes: BYTES_PER_PART,
+      act: () => {
+        chart.setPosition(
+          sheet.getCell(box.row, box.col),
+          sheet.getCell(box.row + box.rows - 1, box.col + box.cols - 1),
+        );
+        chart.title.text = title;
+        chart.title.format.font.size = SIZES.title;
+        chart.title.format.font.color = INK;
+        chart.legend.visible = false;
+        chart.displayBlanksAs = "NotPlotted";
+        chart.plotVisibleOnly = false;
+      },
+    },
+    ...series.map((one) => ({
+      bytes: BYTES_PER_PART,
+      act: () => {
+        const added = chart.series.add(one.name);
+        added.setXAxisValues(cells(one.x));
+        added.setValues(cells(one.y));
+        drawLook(added, one);
+      },
+    })),
+    {
+      bytes: 2 * BYTES_PER_PART,
+      act: () => {
+        // The series that Excel guessed are deleted last: a chart without series loses its axes.
+        for (let index = guessed.count - 1; index >= 0; index--) chart.series.getItemAt(index).delete();
+        drawAxis(chart.axes.categoryAxis, plan.x);
+        drawAxis(chart.axes.valueAxis, plan.y);
+        chart.format.fill.setSolidColor(PAPER);
+      },
+    },
+  ];
+}
+
+const letterSteps = (begun: readonly Begun[]): Step[] =>
+  begun
+    .filter(({ plan }) => plan.series.some(({ lettered }) => lettered))
+    .map(({ plan, chart }) => ({
+      bytes: BYTES_PER_PART * plan.series.length,
+      act: () => letter(chart.series, plan),
+    }));
+
+/** A chart whose line labels fail gets a legend instead. */
+const legendSteps = (begun: readonly Begun[]): Step[] =>
+  begun
+    .filter(({ plan }) => plan.series.some(({ lettered }) => lettered))
+    .map(({ chart }) => ({
+      act: () => {
+        chart.legend.visible = true;
+        chart.legend.position = "Bottom";
+      },
+    }));
+
+/**
+ * Draws the charts of a plan on its new sheet: the first request makes all charts, the next draws them, and the last
+ * writes the line labels.
+ */
+export async function addCharts(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  charts: readonly ChartPlan[],
+): Promise<void> {
+  const begun = charts
+    .filter(({ series }) => series.length > 0)
+    .map((plan): Begun => {
+      const { y } = firstOf(plan.series);
+      const first = y.sheet === undefined ? sheet : context.workbook.worksheets.getItem(y.sheet);
+      const chart = sheet.charts.add("XYScatter", rangeOf(first, y.box), "Columns");
+      // Its id, by which the next batch finds the chart.
+      chart.load("id");
+      return { plan, chart, guessed: chart.series.load("count") };
+    });
+  if (begun.length === 0) return;
+  await context.sync();
+  await send(
+    context,
+    begun.flatMap((one) => drawSteps(context, sheet, one)),
+  );
+  try {
+    await send(context, letterSteps(begun));
+  } catch {
+    await send(context, legendSteps(begun));
+  }
+}

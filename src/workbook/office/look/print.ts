@@ -1,0 +1,149 @@
+/**
+ * Sets the printed pages of a new sheet (ExcelApi 1.9). A setting that Excel refuses is reported; the sheet is complete
+ * without it.
+ */
+import { say, verbatim, listed, type Message } from "../../../reduction/message";
+import { boxAddress } from "../../address";
+import { charactersAcross, isLandscape } from "../../look/paper";
+import type { Box, SheetPlan } from "../../port";
+import { widthInPoints } from "../grid";
+import { rangeOf } from "../reading/read";
+
+type Paper = NonNullable<SheetPlan["paper"]>;
+
+const PAPER_SIZES: Readonly<Record<Paper, Excel.PageLayout["paperSize"]>> = { A4: "A4", Letter: "Letter" };
+
+/** Short and long side in points: ISO 216 and ANSI Y14.1. */
+const SIDES: Readonly<Record<Paper, readonly [number, number]>> = { A4: [595, 842], Letter: [612, 792] };
+
+/** Left and right margin in points, as in a new sheet of Excel: 0.7 inch. */
+const MARGIN = 50.4;
+
+/**
+ * The longest print area, in characters. Excel's object model for macros takes 255; the limit of the JavaScript library
+ * is not documented, so longer areas are avoided.
+ */
+const LONGEST_AREA = 255;
+
+const areaOf = (pages: readonly Box[]): string => pages.map(boxAddress).join(",");
+
+/** The smallest box around pages. */
+function around(pages: readonly Box[]): Box {
+  const row = Math.min(...pages.map((page) => page.row));
+  const col = Math.min(...pages.map((page) => page.col));
+  return {
+    row,
+    col,
+    rows: Math.max(...pages.map((page) => page.row + page.rows)) - row,
+    cols: Math.max(...pages.map((page) => page.col + page.cols)) - col,
+  };
+}
+
+/** The scale in percent at which the columns of a box are as wide as the paper. */
+function scaleOf(box: Box, { columnWidths, paper = "A4" }: SheetPlan, landscape: boolean): number {
+  const room = SIDES[paper][landscape ? 1 : 0] - 2 * MARGIN;
+  // widthInPoints adds the margin of one column; a box has the margins of all its columns.
+  const width = widthInPoints(charactersAcross(box, columnWidths)) + (box.cols - 1) * widthInPoints(0);
+  return Math.max(10, Math.min(100, Math.floor((100 * room) / width)));
+}
+
+/** One setting, with words that follow "did not take". */
+interface Setting {
+  readonly what: Message;
+  readonly set: (sheet: Excel.Worksheet, layout: Excel.PageLayout) => void;
+}
+
+/**
+ * Makes each page an area of its own, as wide as the paper. Many pages become one area with breaks, at a scale: Excel
+ * ignores breaks if it fits pages to the paper (Microsoft, "Insert, move, or delete page breaks in a worksheet").
+ */
+function pagesOf(plan: SheetPlan): Setting["set"] {
+  const pages = plan.pages ?? [{ row: 0, col: 0, rows: plan.rows, cols: plan.cols }];
+  const landscape = isLandscape(pages, plan.columnWidths);
+  const area = areaOf(pages);
+  return (sheet, layout) => {
+    layout.orientation = landscape ? "Landscape" : "Portrait";
+    if (area.length <= LONGEST_AREA) {
+      layout.zoom = { horizontalFitToPages: 1 };
+      layout.setPrintArea(area);
+      return;
+    }
+    const whole = around(pages);
+    layout.leftMargin = MARGIN;
+    layout.rightMargin = MARGIN;
+    layout.zoom = { scale: scaleOf(whole, plan, landscape) };
+    layout.setPrintArea(boxAddress(whole));
+    sheet.horizontalPageBreaks.removePageBreaks();
+    const tops = [...new Set(pages.map(({ row }) => row))].sort((a, b) => a - b);
+    for (const row of tops.slice(1)) sheet.horizontalPageBreaks.add(rangeOf(sheet, { row, col: 0, rows: 1, cols: 1 }));
+    const lefts = [...new Set(pages.map(({ col }) => col))].sort((a, b) => a - b);
+    if (lefts.length === 1) return;
+    sheet.verticalPageBreaks.removePageBreaks();
+    for (const col of lefts.slice(1)) sheet.verticalPageBreaks.add(rangeOf(sheet, { row: 0, col, rows: 1, cols: 1 }));
+  };
+}
+
+function settingsOf(plan: SheetPlan): Setting[] {
+  const { paper, freezeRows } = plan;
+  return [
+    { what: say`the printed pages`, set: pagesOf(plan) },
+    ...(freezeRows > 0
+      ? [
+          {
+            what: say`the rows repeated on each page`,
+            set: (sheet: Excel.Worksheet, layout: Excel.PageLayout) =>
+              layout.setPrintTitleRows(sheet.getRangeByIndexes(0, 0, freezeRows, 1).getEntireRow()),
+          },
+        ]
+      : []),
+    {
+      what: say`the footer`,
+      set: (_, layout) => {
+        const footer = layout.headersFooters.defaultForAllPages;
+        footer.leftFooter = "&F  |  &A";
+        footer.centerFooter = "Page &P of &N";
+        footer.rightFooter = `${plan.footer ?? ""}  |  Printed &D &T`.replace(/^ {2}\| {2}/, "");
+      },
+    },
+    ...(paper
+      ? [
+          {
+            what: say`the paper size ${verbatim(paper)}`,
+            set: (_: Excel.Worksheet, layout: Excel.PageLayout) => {
+              layout.paperSize = PAPER_SIZES[paper];
+            },
+          },
+        ]
+      : []),
+  ];
+}
+
+/**
+ * Sets the pages in one request; if it is refused, one setting after another. Returns the settings that failed as a
+ * sentence.
+ */
+export async function layOutPrint(
+  context: Excel.RequestContext,
+  sheet: Excel.Worksheet,
+  plan: SheetPlan,
+): Promise<Message | undefined> {
+  const settings = settingsOf(plan);
+  try {
+    for (const { set } of settings) set(sheet, sheet.pageLayout);
+    await context.sync();
+    return undefined;
+  } catch {
+    const refused: Message[] = [];
+    for (const { what, set } of settings) {
+      try {
+        set(sheet, sheet.pageLayout);
+        await context.sync();
+      } catch {
+        refused.push(what);
+      }
+    }
+    return refused.length === 0
+      ? undefined
+      : say`Excel did not take ${listed(refused)} of the sheet, as where no printer is set up: look at Page Layout before you print.`;
+  }
+}

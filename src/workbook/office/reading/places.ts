@@ -1,0 +1,88 @@
+/** The cells that the names of a workbook lead to, and addresses as boxes of cells. */
+import { boxOf, columnNumber, unquoted } from "../../address";
+import type { Box } from "../../port";
+import { LAST_COLUMN, LAST_ROW, localName } from "../names";
+
+/** A box of cells on a sheet. */
+export interface Place {
+  readonly sheet: string;
+  readonly box: Box;
+}
+
+/**
+ * The loaded properties of each name. The value of a name of cells is their address (@types/office-js,
+ * NamedItem.value).
+ */
+export const NAME_PROPERTIES = "items/name,items/type,items/value";
+
+const ADDRESS = /^=?(?:'((?:[^']|'')+)'|([^'!,]+))!([^!,]+)$/;
+
+/** Reads "A:C" and "4:8", which mean whole columns and rows. */
+function wholeLines(address: string): Box | undefined {
+  const [, left, right] = /^\$?([A-Z]+):\$?([A-Z]+)$/i.exec(address) ?? [];
+  if (left !== undefined && right !== undefined)
+    return { row: 0, col: columnNumber(left), rows: LAST_ROW, cols: columnNumber(right) - columnNumber(left) + 1 };
+  const [, top, bottom] = /^\$?(\d+):\$?(\d+)$/.exec(address) ?? [];
+  return top !== undefined && bottom !== undefined
+    ? { row: Number(top) - 1, col: 0, rows: Number(bottom) - Number(top) + 1, cols: LAST_COLUMN }
+    : undefined;
+}
+
+/**
+ * "'Data sheet'!$B$4:$B$9" as a place; undefined for several areas, for #REF! and for everything else that is not one
+ * block of cells.
+ */
+export function placeOf(address: unknown): Place | undefined {
+  const [, quoted, plain, cells] = (typeof address === "string" && ADDRESS.exec(address)) || [];
+  const box = cells && (boxOf(cells) ?? wholeLines(cells));
+  const sheet = unquoted(quoted, plain);
+  return box && sheet !== undefined ? { sheet, box } : undefined;
+}
+
+type Item = Pick<Excel.NamedItem, "name" | "type" | "value">;
+
+/** A name that leads to cells of a sheet. */
+export interface Named<T> {
+  readonly item: T;
+  readonly box: Box;
+}
+
+const placeOfItem = ({ type, value }: Item): Place | undefined => (type === "Range" ? placeOf(value) : undefined);
+
+/** The names of a sheet and of the workbook, loaded. */
+export interface Names<T extends Item = Item> {
+  readonly own: readonly T[];
+  readonly shared: readonly T[];
+}
+
+const same = (one: string, other: string): boolean => one.toLowerCase() === other.toLowerCase();
+
+/**
+ * The names of a plan on a sheet: names of the sheet, then names of the workbook that lead to this sheet. Names that do
+ * not exist, or have lost their cells, are left out.
+ */
+export function itemsOf<T extends Item>(
+  sheet: string,
+  { own, shared }: Names<T>,
+  wanted: readonly string[],
+): Map<string, Named<T>> {
+  const byName = (items: readonly T[]): Map<string, Named<T>> =>
+    new Map(
+      items.flatMap((item) => {
+        const place = placeOfItem(item);
+        return place && same(place.sheet, sheet) ? [[item.name.toLowerCase(), { item, box: place.box }]] : [];
+      }),
+    );
+  const [first, second] = [byName(own), byName(shared)];
+  return new Map(
+    wanted.flatMap((name) => {
+      const called = localName(name).toLowerCase();
+      const found = first.get(called) ?? second.get(called);
+      return found ? [[name, found]] : [];
+    }),
+  );
+}
+
+/** The boxes of these names. */
+export const placesOf = (sheet: string, names: Names, wanted: readonly string[]): Map<string, Box> =>
+  new Map([...itemsOf(sheet, names, wanted)].map(([name, { box }]) => [name, box]));
