@@ -1,12 +1,14 @@
 /** The cells of the data sheet as a record reads them, and their labels for people; formulas use names instead. */
 import type { Measure } from "../specification/measures";
+import { OLD_PICK_CHOICES, PICK_CHOICES, PICK_OF } from "../specification/pick-choices";
 import { MOST_LOADS, readingsOfLoads } from "../specification/readings";
-import { CELL_ROWS, type CellRow } from "./cell-rows";
+import { CELL_LINES } from "./cell-rows";
 import { labelByName } from "./label-by-name";
-import { OLD_WORDS } from "./names";
+import { OLD_WORDS, type LoadResultName, type LoadWordName, type NumberName } from "./names";
+import type { RemarkName, ResultName, WordName } from "./names";
 
-export interface Cell {
-  readonly name: string;
+export interface Cell<N extends string = string> {
+  readonly name: N;
   /** Says what the cell is away from its place on the sheet. */
   readonly label: string;
   readonly measure: Measure;
@@ -15,16 +17,35 @@ export interface Cell {
   readonly alsoReads?: readonly string[];
 }
 
-const cellOf = ([name, label, measure = "text", choices, alsoReads]: CellRow): Cell => ({
-  name,
-  label: label || labelByName(name),
-  measure,
-  choices,
-  alsoReads,
-});
+/**
+ * The cells of a text of lines. `cell-rows.ts` makes the lines from the list of names of the same group and from the
+ * measures of the specification: `cell-rows.test.ts` compares the cells with both.
+ */
+const cellsOf = <N extends string>(lines: string): readonly Cell<N>[] =>
+  lines.split("\n").map((line) => {
+    const [name = "", label, measure, choices] = line.split("|");
+    return {
+      name: name as N,
+      label: label || labelByName(name),
+      measure: (measure || "text") as Measure,
+      ...(choices ? { choices: choices.split("/") } : {}),
+      ...(name === PICK_OF ? { choices: PICK_CHOICES, alsoReads: OLD_PICK_CHOICES } : {}),
+    };
+  });
 
-/** Every cell and column of the sheet, but the readings of the loads. */
-export const CELLS: readonly Cell[] = Object.values<readonly CellRow[]>(CELL_ROWS).flat().map(cellOf);
+/** Every cell and column of the sheet, but the readings of the loads, by the groups of a record. */
+export const CELL_GROUPS = {
+  numbers: cellsOf<NumberName>(CELL_LINES.numbers),
+  words: cellsOf<WordName>(CELL_LINES.words),
+  results: cellsOf<ResultName>(CELL_LINES.results),
+  remarks: cellsOf<RemarkName>(CELL_LINES.remarks),
+  loadResults: cellsOf<LoadResultName>(CELL_LINES.loadResults),
+  loadWords: cellsOf<LoadWordName>(CELL_LINES.loadWords),
+  others: cellsOf(CELL_LINES.others),
+};
+
+/** All these cells. */
+export const CELLS: readonly Cell[] = Object.values<readonly Cell[]>(CELL_GROUPS).flat();
 
 const LABELS: ReadonlyMap<string, string> = new Map([
   ...[...CELLS, ...readingsOfLoads(1, MOST_LOADS)].map(({ name, label }) => [name, label] as const),

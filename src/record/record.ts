@@ -17,8 +17,7 @@ import type { CellValue } from "../workbook/port";
 import { LOADS, loadSuffix, MOST_LOADS, readingsOfLoads } from "../specification/readings";
 import { isDate, unitCellOf, type Measure } from "../specification/measures";
 import { ADOPTABLE, ALL_ADOPTABLE } from "../specification/results/adoptable";
-import { CELL_ROWS, type CellRow } from "./cell-rows";
-import { CELLS, labelOf, type Cell } from "./cells";
+import { CELL_GROUPS, CELLS, labelOf, type Cell } from "./cells";
 import { adoptedCalled, adoptedOf, type Adopted } from "./adopted";
 import { PICK_COLUMNS, type RecordedPick } from "./picks";
 import { rulesOf } from "../specification/versions";
@@ -301,9 +300,12 @@ class Reader {
   }
 
   /** Values of the names for which the sheet has one. */
-  pick<N extends string, T>(rows: readonly CellRow<N>[], read: (name: N) => T | undefined): Partial<Record<N, T>> {
+  pick<N extends string, T>(
+    cells: readonly { readonly name: N }[],
+    read: (name: N) => T | undefined,
+  ): Partial<Record<N, T>> {
     const found: Partial<Record<N, T>> = {};
-    for (const [name] of rows) {
+    for (const { name } of cells) {
       const value = read(name);
       if (value !== undefined) found[name] = value;
     }
@@ -357,8 +359,8 @@ export function readRecord(values: NamedValues): TestRecord {
   const loads = readLoads(reader);
   const record = {
     version,
-    numbers: reader.pick(CELL_ROWS.numbers, number),
-    words: reader.pick([...CELL_ROWS.words, ...OLD_WORDS.map((name) => [name] as const)], word),
+    numbers: reader.pick(CELL_GROUPS.numbers, number),
+    words: reader.pick([...CELL_GROUPS.words, ...OLD_WORDS.map((name) => ({ name }))], word),
     tins: rowsOf(reader, ["tin_number", "tin_mass", "tin_and_wet", "tin_and_dry"], (row): Tin => ({
       number: reader.word("tin_number", row),
       mass: reader.number("tin_mass", row),
@@ -375,8 +377,8 @@ export function readRecord(values: NamedValues): TestRecord {
     picks,
     registerSource: reader.word("register_source"),
     loads: loads.filter(isUsed),
-    results: reader.pick(CELL_ROWS.results, number),
-    remarks: reader.pick(CELL_ROWS.remarks, word),
+    results: reader.pick(CELL_GROUPS.results, number),
+    remarks: reader.pick(CELL_GROUPS.remarks, word),
   };
   const last = Math.max(...loads.map((load) => load.number));
   const missing = [...CELLS, ...readingsOfLoads(1, last || LOADS)]
@@ -405,8 +407,8 @@ function readLoads(reader: Reader): LoadRecord[] {
       hangerMass: reader.number("load_mass", row),
       temperature: reader.number("load_temperature", row),
       readings: DESCRIBED.has(`times${series}`) ? readReadings(reader, `times${series}`, `readings${series}`) : [],
-      results: reader.pick(CELL_ROWS.loadResults, (name) => reader.number(name, row)),
-      words: reader.pick(CELL_ROWS.loadWords, (name) => reader.word(name, row)),
+      results: reader.pick(CELL_GROUPS.loadResults, (name) => reader.number(name, row)),
+      words: reader.pick(CELL_GROUPS.loadWords, (name) => reader.word(name, row)),
     };
   });
 }

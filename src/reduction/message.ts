@@ -105,6 +105,13 @@ export function english(value: Value): string {
   return value.said.reduce((text, part, index) => text + english(nth(value.values, index - 1)) + part);
 }
 
+/** A table of messages as texts in English, by the same names. Object.fromEntries types the names as strings. */
+export const englishOf = <N extends string>(table: Readonly<Record<N, Message>>): Readonly<Record<N, string>> =>
+  Object.fromEntries(Object.entries<Message>(table).map(([name, message]) => [name, english(message)])) as Record<
+    N,
+    string
+  >;
+
 /**
  * The messages of a list, each once.
  * @example distinct([say`low`, say`high`, say`low`]) // ["low", "high"]

@@ -3,9 +3,9 @@
  * time. The last row of a load and a pick counts, so nothing is ever deleted; "automatic" returns to the value of the
  * construction.
  */
-import { METHOD_PICK, PICK_NAMES, PICK_WORDS, PROCEDURE_PICK } from "../reduction/increment/constructions/picks";
-import { CURVE_PICK_NAMES, CURVE_PICK_WORDS, OF_CURVE } from "../reduction/curve/picks";
+import { OF_CURVE } from "../reduction/curve/picks";
 import type { Column, Table } from "./field";
+import { OLD_PICK_CHOICES, PICK_CHOICES, PICK_OF } from "./pick-choices";
 
 const LAST = "CLAY.LAST_PICK([pick_load],[pick_of],{pick_load},{pick_of},{pick_after})";
 
@@ -19,19 +19,14 @@ const COLUMNS: readonly Column[] = [
     note: `Number of the load that the pick is of, or "${OF_CURVE}" for the compression curve of the whole test.`,
   },
   {
-    name: "pick_of",
+    name: PICK_OF,
     label: "Pick by hand: of",
     heading: ["Pick", "of"],
     measure: "text",
     kind: "input",
     width: 19,
-    choices: [
-      ...PICK_NAMES.map((name) => PICK_WORDS[name]),
-      METHOD_PICK,
-      PROCEDURE_PICK,
-      ...CURVE_PICK_NAMES.map((name) => CURVE_PICK_WORDS[name]),
-    ],
-    alsoReads: [...PICK_NAMES, ...CURVE_PICK_NAMES],
+    choices: PICK_CHOICES,
+    alsoReads: OLD_PICK_CHOICES,
     note:
       "d0, d90, d100: readings. The straight part of the root-time plot, the tail and the tangent of the log-time plot: the times, in minutes, " +
       "from which and to which they are drawn; 4:1 pair at: the first time of the pair. cv by: the construction whose d100 and cv the load reports; procedure: how its constructions are made. " +

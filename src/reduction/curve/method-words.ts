@@ -2,7 +2,7 @@
  * The names of the methods of preconsolidation stress in words for people. The argument of a formula keeps the short
  * name.
  */
-import { english, say, type Message } from "../message";
+import { englishOf, say, type Message } from "../message";
 
 /** The names as messages. */
 export const METHOD_SAID = {
@@ -18,10 +18,8 @@ export type MethodName = keyof typeof METHOD_SAID;
 /** TypeScript types Object.keys as strings; these are the names in the table above. */
 export const METHOD_NAMES = Object.keys(METHOD_SAID) as MethodName[];
 
-/** The names as texts of cells. The keys are those of the table above, which Object.fromEntries types as strings. */
-export const METHOD_WORDS = Object.fromEntries(
-  METHOD_NAMES.map((name) => [name, english(METHOD_SAID[name])]),
-) as Readonly<Record<MethodName, string>>;
+/** The names as texts of cells. */
+export const METHOD_WORDS = englishOf(METHOD_SAID);
 
 /**
  * The method that a text names by its words or its short name, in any case; undefined if the text names none.

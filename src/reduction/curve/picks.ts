@@ -2,7 +2,7 @@
  * Picks by hand of the compression curve: stresses, in the unit of the curve, that replace the automatic ends of its
  * straight lines and the automatic point of greatest curvature.
  */
-import { say, type Message } from "../message";
+import { englishOf, say, type Message } from "../message";
 import { badInput, given, type Outcome } from "../outcome";
 
 export const CURVE_PICK_NAMES = [
@@ -24,20 +24,7 @@ export type CurvePicks = Readonly<Partial<Record<CurvePickName, number>>>;
 /** What a table of picks has in the place of a load number if the pick is of the compression curve. */
 export const OF_CURVE = "curve";
 
-/** The names of the picks in words for people. */
-export const CURVE_PICK_WORDS: Readonly<Record<CurvePickName, string>> = {
-  greatest_curvature: "greatest curvature",
-  recompression_from: "recompression from",
-  recompression_to: "recompression to",
-  virgin_from: "virgin from",
-  virgin_to: "virgin to",
-  loop_from: "loop from",
-  loop_to: "loop to",
-  unloading_from: "unloading from",
-  unloading_to: "unloading to",
-};
-
-/** These words as messages. */
+/** The names of the picks as messages. */
 export const CURVE_PICK_SAID: Readonly<Record<CurvePickName, Message>> = {
   greatest_curvature: say`greatest curvature`,
   recompression_from: say`recompression from`,
@@ -49,6 +36,9 @@ export const CURVE_PICK_SAID: Readonly<Record<CurvePickName, Message>> = {
   unloading_from: say`unloading from`,
   unloading_to: say`unloading to`,
 };
+
+/** The names of the picks in words for people. */
+export const CURVE_PICK_WORDS = englishOf(CURVE_PICK_SAID);
 
 /** The straight lines whose two ends can be picked. */
 const LINES = ["recompression", "virgin", "loop", "unloading"] as const;

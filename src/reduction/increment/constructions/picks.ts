@@ -2,7 +2,7 @@
  * Picks by hand: values that replace the automatic choices of the constructions. Readings in the reading unit, times in
  * minutes.
  */
-import { say, verbatim, listed, type Message, type Verbatim } from "../../message";
+import { englishOf, listed, say, verbatim, type Message, type Verbatim } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 import { CURVE_PICK_NAMES, CURVE_PICK_SAID, CURVE_PICK_WORDS, OF_CURVE } from "../../curve/picks";
 
@@ -21,24 +21,7 @@ export const PICK_NAMES = [
 export type PickName = (typeof PICK_NAMES)[number];
 export type Picks = Readonly<Partial<Record<PickName, number>>>;
 
-/**
- * The names of the picks in words for people. Code that reads a table of picks accepts both these words and the short
- * names.
- */
-export const PICK_WORDS: Readonly<Record<PickName, string>> = {
-  d0: "d0",
-  d100: "d100",
-  d90: "d90",
-  straight_from: "straight part from",
-  straight_to: "straight part to",
-  tail_from: "tail from",
-  tail_to: "tail to",
-  pair_at: "4:1 pair at",
-  tangent_from: "tangent from",
-  tangent_to: "tangent to",
-};
-
-/** These words as messages. */
+/** The names of the picks as messages. */
 const PICK_SAID: Readonly<Record<PickName, Message>> = {
   d0: say`d0`,
   d100: say`d100`,
@@ -51,6 +34,12 @@ const PICK_SAID: Readonly<Record<PickName, Message>> = {
   tangent_from: say`tangent from`,
   tangent_to: say`tangent to`,
 };
+
+/**
+ * The names of the picks in words for people. Code that reads a table of picks accepts both these words and the short
+ * names.
+ */
+export const PICK_WORDS = englishOf(PICK_SAID);
 
 /** The picks of loads and of the compression curve. */
 const ALL_WORDS: Readonly<Record<string, string>> = { ...PICK_WORDS, ...CURVE_PICK_WORDS };
