@@ -10,9 +10,9 @@ export interface SizeLimit {
   readonly gzip: number;
 }
 
-/** Raised by 7 kB for the adopted cv: CV_RANGE, its check and its names. */
+/** The goals are 230 and 75 kB. All texts of the file together take 22 kB by gzip, and none of them may change. */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 243_500, gzip: 82_500 },
+  "functions.js": { bytes: 240_500, gzip: 82_200 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
