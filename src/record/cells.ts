@@ -25,8 +25,10 @@ const cellsOf = <N extends string>(lines: string): readonly Cell<N>[] =>
   lines.split("\n").map((line) => {
     const [name = "", label, measure, choices] = line.split("|");
     return {
+      // The names of a group are in its lines.
       name: name as N,
       label: label || labelByName(name),
+      // The specification has only measures.
       measure: (measure || "text") as Measure,
       ...(choices ? { choices: choices.split("/") } : {}),
       ...(name === PICK_OF ? { choices: PICK_CHOICES, alsoReads: OLD_PICK_CHOICES } : {}),
