@@ -181,11 +181,14 @@ export function within(
   return { status: "pass", used, compared: [found, nearest], sentence: say`${what} is ${shown(found)}, ${range}` };
 }
 
-/** Compares two numbers that should agree. The limits are limits of `difference`, which is shown in its own kind. */
+/**
+ * Compares two numbers that should agree. The limits are limits of `difference`, which is shown in its own kind; `of`
+ * says what a percentage is a part of, where it is not a part of the second number.
+ */
 export function agree(
   record: TestRecord,
   [a, b]: readonly [Figure, Figure],
-  difference: { readonly value: number; readonly kind: Kind },
+  difference: { readonly value: number; readonly kind: Kind; readonly of?: Message },
   limits: { readonly explain?: number; readonly stop?: number },
   remedy: Message,
 ): Answer {
@@ -195,7 +198,8 @@ export function agree(
   );
   const limit = limits[level ?? (limits.explain === undefined ? "stop" : "explain")]!;
   const most = shown(figure(record, say`limit`, limit, difference.kind));
-  const pair = say`${a.what} is ${shown(a)}, ${b.what} ${shown(b)}: they differ by ${shown(size)}`;
+  const by = difference.of ? say`${shown(size)} ${difference.of}` : shown(size);
+  const pair = say`${a.what} is ${shown(a)}, ${b.what} ${shown(b)}: they differ by ${by}`;
   return level
     ? { status: level, compared: [a, b], sentence: say`${pair}, more than ${most}; ${remedy}` }
     : {

@@ -130,6 +130,13 @@ describe("two numbers that should agree", () => {
     }
   });
 
+  test("say what a percentage of their difference is a part of", () => {
+    const parts = { value: 0.4, kind: "percent", of: say`of primary compression` } as const;
+    expect(inEnglish(agree(record, pair, parts, { explain: 0.15 }, remedy)).sentence).toBe(
+      "one is 10, the other 12: they differ by 40 % of primary compression, more than 15 %; mend it",
+    );
+  });
+
   test("use the share of their difference in the limit that is asked first", () => {
     expect(of(1, { explain: 4, stop: 8 }).used).toBe(0.25);
     expect(of(1, { stop: 8 }).used).toBe(0.125);

@@ -456,7 +456,7 @@ export const TIME_CURVE_CHECKS = [
                           figure(record, say`${verbatim(d)} by log time`, byLog, "divisions"),
                           figure(record, say`${verbatim(d)} by root time`, byRoot, "divisions"),
                         ],
-                        { value: (byLog - byRoot) / (d100 - d0), kind: "percent" },
+                        { value: (byLog - byRoot) / (d100 - d0), kind: "percent", of: say`of primary compression` },
                         { explain: l.share },
                         say`look at both plots`,
                       ),

@@ -10,6 +10,7 @@ export const checks: Readonly<Record<string, string>> = {
   "not below {0}": "nicht unter {0}",
   "{0} is {1}, {2}": "{0}: {1}, {2}",
   difference: "Unterschied",
+  "of primary compression": "der Primärsetzung",
   "{0} is {1}, {2} {3}: they differ by {4}": "{0} {1}, {2} {3}: der Unterschied ist {4}",
   "{0}, more than {1}; {2}": "{0}, mehr als {1}; {2}",
   "{0}, not more than {1}": "{0}, nicht mehr als {1}",
