@@ -131,6 +131,17 @@ describe("the nineteen items", () => {
     ).toMatch(/compression curve.*cv against stress.*time curves/s);
   });
 
+  test("loads that lack the same item are listed in runs", () => {
+    const lacking = (name: string): string[] =>
+      reportSheet(changed({}))
+        .missing.map(({ sentence }) => english(sentence))
+        .filter((sentence) => sentence.includes(`(${name})`));
+    expect(lacking("load_temperature")).toEqual([
+      expect.stringMatching(/, of loads 1 to 16: no temperature was entered$/),
+    ]);
+    expect(lacking("c_alpha")).toEqual([expect.stringMatching(/, of loads 1, 7, 8, 14 to 16: /)]);
+  });
+
   test("a load without readings is listed as missing its duration", () => {
     const { missing } = reportSheet(changed({ readings_03: Array(2000).fill("") }));
     expect(missing.find(({ item, sentence }) => item === 11 && english(sentence).includes("load 3"))).toBeDefined();

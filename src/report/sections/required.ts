@@ -1,4 +1,5 @@
 /** Finds the items that a report must show and a data sheet lacks, with their cells. */
+import { runsOf } from "../../reduction/numeric/runs";
 import { listed, say, type Message } from "../../reduction/message";
 import { REQUIRED } from "../../specification/required";
 import { called, type DataCells, type ReportedLoad } from "../page/source";
@@ -18,8 +19,14 @@ const isEmpty = (cells: DataCells, name: string, row = 0): boolean => {
   return value === "" || (typeof value === "string" && /^#[A-Z][A-Z0-9_/]*[!?]?$/i.test(value));
 };
 
+/** "load 3", "loads 1, 2, 5 to 9" */
 const loadsNamed = (loads: readonly ReportedLoad[]): Message => {
-  const numbers = listed(loads.map(({ number }) => number));
+  const runs = runsOf(loads.map(({ number }) => number));
+  const numbers = listed(
+    runs.flatMap<number | Message>(([from, to]) =>
+      to > from + 1 ? [say`${from} to ${to}`] : to > from ? [from, to] : [from],
+    ),
+  );
   return loads.length === 1 ? say`load ${numbers}` : say`loads ${numbers}`;
 };
 
