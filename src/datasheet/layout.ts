@@ -402,7 +402,10 @@ const SUMMARY =
 const MISSING_ROW = 3;
 const TOP = MISSING_ROW + 1;
 
-/** The title, the versions, the notice, and the line of what is missing. */
+const LANGUAGE_NOTE =
+  "The language of the titles, labels and notes of this sheet. It is chosen when the sheet is inserted.";
+
+/** The title, the versions, the language, the notice, and the line of what is missing. */
 function placeHead({ cells, names, merges, rowHeights }: Draft): void {
   cells.push(
     { row: 0, col: 0, kind: "title", value: "One-dimensional consolidation test, incremental loading" },
@@ -417,12 +420,14 @@ function placeHead({ cells, names, merges, rowHeights }: Draft): void {
     { row: 1, col: 14, kind: "label", value: "Data sheet", align: "right" },
     { row: 1, col: 15, kind: "label", value: TEMPLATE_VERSION },
     { row: 2, col: 0, kind: "remark" },
+    { row: 2, col: 12, kind: "label", value: "English", align: "right", note: LANGUAGE_NOTE },
     { row: 2, col: 14, kind: "label", value: "Clayledger", align: "right" },
     { row: 2, col: 15, kind: "label", value: ADD_IN_VERSION, align: "right" },
   );
   names.test_summary = { row: 0, col: 9, rows: 1, cols: 1 };
   names.template_version = { row: 1, col: 15, rows: 1, cols: 1 };
   names.addin_version = { row: 2, col: 15, rows: 1, cols: 1 };
+  names.sheet_language = { row: 2, col: 12, rows: 1, cols: 1 };
   names.notice = { row: 2, col: 0, rows: 1, cols: 1 };
   cells.push({ row: MISSING_ROW, col: 0, kind: MISSING.kind, formula: MISSING.formula, note: MISSING.note });
   names[MISSING.name] = { row: MISSING_ROW, col: 0, rows: 1, cols: 1 };

@@ -2,7 +2,7 @@
 import { say, type Message } from "../reduction/message";
 import project from "../../package.json";
 
-export const TEMPLATE_VERSION = 6;
+export const TEMPLATE_VERSION = 7;
 export const ADD_IN_VERSION = project.version;
 
 /** The news of a version: sentences, and the names that older sheets do not have. */
@@ -13,6 +13,13 @@ export interface News {
 }
 
 export const NEWS: readonly News[] = [
+  {
+    version: 7,
+    sentences: [
+      "A sheet says in which language its titles, labels and notes are: English, or German if that is chosen.",
+    ],
+    names: ["sheet_language"],
+  },
   {
     version: 6,
     sentences: [

@@ -223,6 +223,7 @@ describe("the fields", () => {
       "load_stress_coefficients",
       "load_stress_times",
       "notice",
+      "sheet_language",
       "template_version",
       "test_summary",
     ]);
