@@ -42,6 +42,7 @@ export interface Progress {
 }
 
 const GO_ON = say`go on reading`;
+const NO_INFLECTION = say`the curve is nowhere clearly steeper than its tail; ${GO_ON}`;
 
 /** The limits of the fit, without those that need a finished record. */
 const LIMITS: Limits = { ...FIT_LIMITS, lastT: [0, 0], early: [0, 0] };
@@ -139,12 +140,9 @@ export function expectedEnd(increment: Increment, rule: EndRule): Outcome<Expect
   const last = clean.lastTime;
   const signals = signalsOf(clean, fit);
   const { refusal } = judge(signals, LIMITS, GO_ON);
-  if (refusal) return notApplicable(say`the end of primary cannot be told: ${refusal}`);
-  const foretold = endOfPrimary(rule, fit);
-  if (!foretold)
-    return notApplicable(
-      say`the end of primary cannot be told: the curve is nowhere clearly steeper than its tail; ${GO_ON}`,
-    );
+  // A fit that these limits pass has an end: they refuse the same steepness as the construction on the fitted curve.
+  const foretold = refusal ? undefined : endOfPrimary(rule, fit);
+  if (!foretold) return notApplicable(say`the end of primary cannot be told: ${refusal ?? NO_INFLECTION}`);
 
   const used = usedReadings(clean, fit);
   const drawn = drawnEnd(increment, rule, used, fit);

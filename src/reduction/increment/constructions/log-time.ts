@@ -90,14 +90,14 @@ export function logTime(
   const t100 = picks.d100 === undefined ? 10 ** x100 : curve.crossing((_, d) => d - d100, first, last);
   if (t100 === undefined)
     return badInput(say`the picked d100 (${d100}) lies outside the readings: pick it within them`);
-  if (picks.d100 === undefined && !(t100 > first && t100 < last))
-    return LINE_PICKS.some((name) => picks[name] !== undefined)
-      ? badInput(say`the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail`) // prettier-ignore
-      : logTimeRefuses(say`the tangent and the tail do not cross within the readings; ${ADVICE}`);
-  const ran = (d100 - d0) * Math.sign(fit.primary);
-  if (!(ran > 0) && !USED_PICKS.some((name) => picks[name] !== undefined))
+  const crosses = picks.d100 !== undefined || (t100 > first && t100 < last);
+  const runs = (d100 - d0) * Math.sign(fit.primary) > 0;
+  const isPicked = (names: readonly PickName[]) => names.some((name) => picks[name] !== undefined);
+  if (!crosses && isPicked(LINE_PICKS))
+    return badInput(say`the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail`) // prettier-ignore
+  if (!crosses || (!runs && !isPicked(USED_PICKS)))
     return logTimeRefuses(say`the tangent and the tail do not cross within the readings; ${ADVICE}`);
-  if (!(ran > 0))
+  if (!runs)
     return badInput(say`d0 (${digits(d0, 4)}) and d100 (${digits(d100, 4)}) run against the readings: check the picks`);
 
   const d50 = (d0 + d100) / 2;

@@ -218,8 +218,8 @@ export const increment: Readonly<Record<string, string>> = {
   "the end of primary needs {0} readings at different times, and there are {1}: {2}":
     "das Ende der Primärkonsolidation braucht {0} Ablesungen zu verschiedenen Zeiten, und es gibt {1}: {2}",
   "the end of primary cannot be told: {0}": "das Ende der Primärkonsolidation lässt sich nicht sagen: {0}",
-  "the end of primary cannot be told: the curve is nowhere clearly steeper than its tail; {0}":
-    "das Ende der Primärkonsolidation lässt sich nicht sagen: die Kurve ist nirgends deutlich steiler als ihr Kriechast; {0}",
+  "the curve is nowhere clearly steeper than its tail; {0}":
+    "die Kurve ist nirgends deutlich steiler als ihr Kriechast; {0}",
   "the end of primary cannot be foretold before half of it is over, and the readings show about {0} %: {1}":
     "das Ende der Primärkonsolidation lässt sich nicht vorhersagen, bevor die Hälfte vorbei ist, und die Ablesungen zeigen etwa {0} %: {1}",
   "the readings depart from theory by {0} % of primary on average, so theory cannot foretell the end: look at the plot":
