@@ -3,6 +3,7 @@ import { curveAt } from "../../../../src/reduction/increment/fit/model";
 import { timeFactor } from "../../../../src/reduction/increment/fit/terzaghi";
 import type { TheoryFit } from "../../../../src/reduction/increment/fit/theory-fit";
 import type { CleanReadings, Series } from "../../../../src/reduction/increment/readings";
+import type { Signals } from "../../../../src/reduction/increment/signals";
 import { say } from "../../../../src/reduction/message";
 import { BY_HAND } from "../../../generators/time-curves";
 
@@ -37,3 +38,9 @@ export const cleanOf = (series: Series, step = 1): CleanReadings => ({
   ...{ series, step, zeroReading: undefined, count: series.times.length },
   ...{ lastTime: Math.max(...series.times), travel: Math.max(...series.readings) - Math.min(...series.readings) },
 });
+
+/** The signals of a record that every limit passes without a remark. */
+export const GOOD: Signals = {
+  ...{ steps: 500, primarySteps: 400, clearness: 300, steepness: 6, bend: 5 },
+  ...{ lastT: 10, firstU: 0.05, early: 6, misfit: 0.002, drift: 1 },
+};
