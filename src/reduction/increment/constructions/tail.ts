@@ -93,16 +93,12 @@ function lineThrough(
   const x = index.map((i) => Math.log10(nth(times, i)));
   const d = index.map(settled);
   const w = index.map((i) => nth(weights, i));
-  const line = slope === undefined ? straightLine(x, d, w) : undefined;
-  const steep = line?.slope ?? slope ?? 0;
+  const steep = slope ?? straightLine(x, d, w).slope;
   const held = steep * fit.primary < 0 ? 0 : steep;
   const total = w.reduce((a, b) => a + b, 0);
   return {
     slope: held,
-    atOneMinute:
-      line && held === steep
-        ? line.intercept
-        : d.reduce((sum, value, k) => sum + (nth(w, k) * (value - held * nth(x, k))) / total, 0),
+    atOneMinute: d.reduce((sum, value, k) => sum + (nth(w, k) * (value - held * nth(x, k))) / total, 0),
     from: nth(times, firstOf(index)),
     to: nth(times, lastOf(index)),
     cycles: cyclesOf(index.map((i) => nth(times, i))),
@@ -132,7 +128,7 @@ function drawnTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
   const { times } = used;
   const end = endOfPrimary(fit);
   const isLong = (i: number) => noSlope(cyclesOf(times.slice(i))) === undefined;
-  const from = [...indicesFrom(times, TAIL_FROM * end).slice(0, 1), ...indicesFrom(times, end).reverse()].find(isLong);
+  const from = [...indicesFrom(times, TAIL_FROM * end), ...indicesFrom(times, end).reverse()].find(isLong);
   if (from === undefined) {
     const short = picks.d100 === undefined && noSlope(cyclesPast(times, end));
     return short
@@ -155,7 +151,7 @@ function aidedTail(clean: CleanReadings, used: Series, fit: TheoryFit, picks: Pi
   const follows = fit.misfit < Math.max(FOLLOWS_SHARE * Math.abs(fit.primary), FOLLOWS_STEP * clean.step);
   const tail = indicesFrom(times, (follows ? TAIL_FROM_BY_THEORY : TAIL_FROM) * end);
   const cycles = cyclesOf(tail.map((i) => nth(times, i)));
-  const own = tail.length >= 2 && cycles >= SHORTEST_TAIL;
+  const own = cycles >= SHORTEST_TAIL;
   const index = own ? tail : indicesFrom(times, 0).slice(-2);
   const change = (i: number): number => {
     const begun = fit.tail ? Math.log10(nth(times, i) / end) - creep(fit.rate, fit.sharpness, nth(times, i)) : 0;

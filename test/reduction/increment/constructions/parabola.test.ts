@@ -96,7 +96,11 @@ describe("a pair on the parabola", () => {
 });
 
 describe("a pair of readings", () => {
-  const pairOf = (series: Series, from = 0, pair_at?: number) => {
+  const pairOf = (
+    series: Series,
+    from = 0,
+    pair_at?: number,
+  ): Partial<Pair & { readonly said: string[]; readonly refused: string }> => {
     const remarks: Message[] = [];
     const curve = curveThroughReadings(series);
     const found = pairOfReadings(series, curve, FIT, from, pair_at === undefined ? {} : { pair_at }, remarks);
