@@ -16,8 +16,8 @@ import { virginLoads } from "./time-curves";
 const pair = <A, B>(a: Outcome<A>, b: Outcome<B>, answer: (a: A, b: B) => Answer): Answer =>
   ask(a, (first) => ask(b, (second) => answer(first, second)));
 
-/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
-export const curveQuestions = (): Readonly<Record<string, Question>> => ({
+/** The virgin line, the preconsolidation stress and the indices. */
+const yieldQuestions = (): Readonly<Record<string, Question>> => ({
   Q44: {
     question: say`Does the virgin line have enough points, and reach far enough beyond yield?`,
     about: ["load_stress"],
@@ -66,6 +66,10 @@ export const curveQuestions = (): Readonly<Record<string, Question>> => ({
     basis: say`Mesri & Castro 1987 (concept); limits from Terzaghi, Peck & Mesri 1996, from memory`,
     units: { explain_below: "", explain_above: "" },
   },
+});
+
+/** Sample quality, stress history, conductivity, and the movement on wetting and unloading. */
+const groundQuestions = (): Readonly<Record<string, Question>> => ({
   Q51: {
     question: say`Is the sample good enough, by its volume change up to the in-situ stress?`,
     about: ["quality_change", "in_situ_stress"],
@@ -119,6 +123,12 @@ export const curveQuestions = (): Readonly<Record<string, Question>> => ({
     severity: "stop",
     basis: say`logic`,
   },
+});
+
+/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
+export const curveQuestions = (): Readonly<Record<string, Question>> => ({
+  ...yieldQuestions(),
+  ...groundQuestions(),
 });
 
 /** How each question is answered. */

@@ -41,8 +41,8 @@ function outUnderLoad(record: TestRecord, { loads }: Reduced, share: number): Me
   return say`the specimen was dismantled under ${stress} and takes up water when this load is taken off: the final water content belongs to a looser state`;
 }
 
-/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
-export const specimenQuestions = (): Readonly<Record<string, Question>> => ({
+/** Saturation, specific gravity, water contents, and the void ratio by water. */
+const waterQuestions = (): Readonly<Record<string, Question>> => ({
   Q01: {
     question: say`Was the specimen saturated, and not more than saturated, before the test?`,
     about: ["saturation_initial", "ring_and_wet_before"],
@@ -104,6 +104,10 @@ export const specimenQuestions = (): Readonly<Record<string, Question>> => ({
       under_load: "last stress over the greatest",
     },
   },
+});
+
+/** Heights, the ring, the largest particle, the masses, and the densities from them. */
+const sizeQuestions = (): Readonly<Record<string, Question>> => ({
   Q08: {
     question: say`Is the measured final height the one that the readings give?`,
     about: ["final_height_measured", "final_height"],
@@ -166,6 +170,12 @@ export const specimenQuestions = (): Readonly<Record<string, Question>> => ({
     basis: COMMON,
     units: { same: "numbers" },
   },
+});
+
+/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
+export const specimenQuestions = (): Readonly<Record<string, Question>> => ({
+  ...waterQuestions(),
+  ...sizeQuestions(),
 });
 
 /** How each question is answered. */

@@ -82,8 +82,8 @@ const onBoth = (d: "d0" | "d100"): Question => ({
   units: { share: "ratio of primary compression" },
 });
 
-/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
-export const timeCurveQuestions = (): Readonly<Record<string, Question>> => ({
+/** The readings and their times: order, first readings, and how far they reach. */
+const readingQuestions = (): Readonly<Record<string, Question>> => ({
   Q23: {
     question: say`Do the readings of each load move in one direction?`,
     about: ["readings"],
@@ -145,6 +145,10 @@ export const timeCurveQuestions = (): Readonly<Record<string, Question>> => ({
     basis: COMMON,
     units: { cycles: "log cycles" },
   },
+});
+
+/** The results of the constructions: d0, d100, cv and the compression that they measure. */
+const constructionQuestions = (): Readonly<Record<string, Question>> => ({
   Q32: onBoth("d0"),
   Q33: onBoth("d100"),
   Q34: {
@@ -189,6 +193,12 @@ export const timeCurveQuestions = (): Readonly<Record<string, Question>> => ({
     basis: say`ASTM D2435, scope: cv applies to saturated soil`,
     units: { saturation: "ratio" },
   },
+});
+
+/** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
+export const timeCurveQuestions = (): Readonly<Record<string, Question>> => ({
+  ...readingQuestions(),
+  ...constructionQuestions(),
 });
 
 /** How each question is answered. */
