@@ -178,15 +178,68 @@ const axis = (
 
 type Undrawn = Omit<ChartPlan, "box">;
 
+const ratiosOf = ({ loads, results }: TestRecord): number[] =>
+  loads.flatMap((load) => {
+    const [e, e0] = [load.results.void_ratio_end, results.void_ratio_initial];
+    return e === undefined || !e0 ? [] : [e / e0];
+  });
+
+const voidIndicesOf = ({ loads, results }: TestRecord): number[] =>
+  loads.flatMap((load) => {
+    const [e, e100, Cc] = [load.results.void_ratio_end, results.intrinsic_void_ratio, results.intrinsic_index];
+    return e === undefined || e100 === undefined || !Cc ? [] : [(e - e100) / Cc];
+  });
+
+/** What a chart draws of each sheet over its stresses: a column, the axis for its values, and the values now. */
+interface Drawn {
+  readonly title: string;
+  readonly column: CurveColumn;
+  readonly axisOf: (values: readonly number[]) => ChartAxis;
+  readonly valuesOf: (record: TestRecord) => readonly number[];
+  /** The lines of the plane that are drawn with the curves. */
+  readonly lines?: readonly ChartSeries[];
+}
+
+const drawnOverStress = (units: SummaryUnits): readonly Drawn[] => [
+  {
+    title: "Compression curves",
+    column: "e",
+    axisOf: (values) => axis("Void ratio e", "linear", span(values)),
+    valuesOf: ({ loads }) => loads.flatMap(({ results }) => results.void_ratio_end ?? []),
+  },
+  {
+    title: "Compression curves in strain",
+    column: "strain",
+    axisOf: (values) => axis("Strain", "linear", span(values), true),
+    valuesOf: ({ loads }) => loads.flatMap(({ results }) => results.strain_end ?? []),
+  },
+  {
+    title: "Compression curves in e/e0",
+    column: "e/e0",
+    axisOf: (values) => axis("e / e0", "linear", span(values)),
+    valuesOf: ratiosOf,
+  },
+  {
+    title: "Compression curves in void index",
+    column: "Iv",
+    axisOf: (values) => axis("Void index", "linear", span(values)),
+    valuesOf: voidIndicesOf,
+    lines: lineSeries(),
+  },
+  {
+    title: "cv against stress",
+    column: "cv",
+    axisOf: (values) => axis(`cv, ${units.cv}`, "log", decades(values)),
+    valuesOf: ({ loads }) =>
+      loads.flatMap(({ results }) =>
+        results.cv_chosen === undefined ? [] : [inUnits(results.cv_chosen, "cv", units)],
+      ),
+  },
+];
+
 /** A chart with one line for each sheet over its stresses; nothing if no sheet has a value. */
-function curvesOver(
-  title: string,
-  curves: readonly Curve[],
-  column: CurveColumn,
-  y: (values: readonly number[]) => ChartAxis,
-  valuesOf: (record: TestRecord) => readonly number[],
-  units: SummaryUnits,
-): Undrawn[] {
+function curvesOver(drawn: Drawn, curves: readonly Curve[], units: SummaryUnits): Undrawn[] {
+  const { title, column, axisOf, valuesOf, lines = [] } = drawn;
   const values = curves.flatMap(({ record }) => valuesOf(record)).filter(Number.isFinite);
   const stresses = curves.flatMap(({ record }) =>
     record.loads.flatMap(({ stress }) => (stress === undefined ? [] : [inUnits(stress, "stress", units)])),
@@ -206,7 +259,8 @@ function curvesOver(
       },
     ];
   });
-  return [{ title, x: axis(`Stress, ${units.stress}`, "log", decades(stresses)), y: y(values), series }];
+  const x = axis(`Stress, ${units.stress}`, "log", decades(stresses));
+  return [{ title, x, y: axisOf(values), series: [...series, ...lines] }];
 }
 
 const POINT_LOOKS: Record<(typeof POINTS)[number]["name"], Pick<ChartSeries, "symbol" | "shape">> = {
@@ -271,6 +325,16 @@ function pointCharts(rows: number, shown: Shown, units: SummaryUnits): Undrawn[]
   ];
 }
 
+/** The charts in a grid below the note of the sheet, in their order. */
+const inGrid = (undrawn: readonly Undrawn[]): ChartPlan[] =>
+  undrawn.map((chart, index) => ({
+    ...chart,
+    box: { row: 1 + Math.floor(index / ACROSS) * CHART.rows, col: (index % ACROSS) * CHART.cols, ...CHART },
+  }));
+
+const FOLLOWS =
+  "Every number here is a formula: it follows the summary and the data sheets. Insert the charts once more when a sheet was added.";
+
 /** Plans the sheet of charts and the contents of its cells. A chart is left out if no sheet has values for it. */
 export function chartsSheet(
   summary: DrawnSummary,
@@ -278,52 +342,9 @@ export function chartsSheet(
   shown: Shown,
   units: SummaryUnits,
 ): ChartsSheet {
-  const over = (
-    title: string,
-    column: CurveColumn,
-    y: Parameters<typeof curvesOver>[3],
-    of: (record: TestRecord) => readonly number[],
-  ) => curvesOver(title, curves, column, y, of, units);
-  const ratios = ({ loads, results }: TestRecord): number[] =>
-    loads.flatMap((load) => {
-      const [e, e0] = [load.results.void_ratio_end, results.void_ratio_initial];
-      return e === undefined || !e0 ? [] : [e / e0];
-    });
-  const indices = ({ loads, results }: TestRecord): number[] =>
-    loads.flatMap((load) => {
-      const [e, e100, Cc] = [load.results.void_ratio_end, results.intrinsic_void_ratio, results.intrinsic_index];
-      return e === undefined || e100 === undefined || !Cc ? [] : [(e - e100) / Cc];
-    });
   const undrawn = [
     ...pointCharts(summary.rows.length, shown, units),
-    ...over(
-      "Compression curves",
-      "e",
-      (values) => axis("Void ratio e", "linear", span(values)),
-      ({ loads }) => loads.flatMap(({ results }) => results.void_ratio_end ?? []),
-    ),
-    ...over(
-      "Compression curves in strain",
-      "strain",
-      (values) => axis("Strain", "linear", span(values), true),
-      ({ loads }) => loads.flatMap(({ results }) => results.strain_end ?? []),
-    ),
-    ...over("Compression curves in e/e0", "e/e0", (values) => axis("e / e0", "linear", span(values)), ratios),
-    ...over(
-      "Compression curves in void index",
-      "Iv",
-      (values) => axis("Void index", "linear", span(values)),
-      indices,
-    ).map((chart) => ({ ...chart, series: [...chart.series, ...lineSeries()] })),
-    ...over(
-      "cv against stress",
-      "cv",
-      (values) => axis(`cv, ${units.cv}`, "log", decades(values)),
-      ({ loads }) =>
-        loads.flatMap(({ results }) =>
-          results.cv_chosen === undefined ? [] : [inUnits(results.cv_chosen, "cv", units)],
-        ),
-    ),
+    ...drawnOverStress(units).flatMap((drawn) => curvesOver(drawn, curves, units)),
   ];
   const cells = [
     ...pointCells(summary),
@@ -337,27 +358,12 @@ export function chartsSheet(
       name: "Summary charts",
       rows: last + 1,
       cols: Math.max(...cells.map(({ col }) => col)) + 1,
-      cells: [
-        {
-          row: 0,
-          col: LEFT,
-          kind: "note",
-          value:
-            "Every number here is a formula: it follows the summary and the data sheets. Insert the charts once more when a sheet was added.",
-        },
-      ],
+      cells: [{ row: 0, col: LEFT, kind: "note", value: FOLLOWS }],
       names: {},
       columnWidths: {},
       merges: [],
       freezeRows: 0,
-      charts: undrawn.map((chart, index): ChartPlan => ({
-        ...chart,
-        box: {
-          row: 1 + Math.floor(index / ACROSS) * CHART.rows,
-          col: (index % ACROSS) * CHART.cols,
-          ...CHART,
-        },
-      })),
+      charts: inGrid(undrawn),
     },
   };
 }

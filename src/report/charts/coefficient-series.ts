@@ -22,27 +22,26 @@ interface CoefficientSource {
   readonly at: "mean" | "end";
 }
 
+type CellOfRow = (index: number, where: Where) => string;
+const each = (rows: number, cell: CellOfRow) => (where: Where) =>
+  Array.from({ length: rows }, (_, index) => cell(index, where));
+
+const above = (stress: string, other: string): string => `${stress}>${other}*${1 + SAME_LOAD}`;
+const orZero = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},0)`;
+
 /**
- * The columns of coefficients against stress. `loadSteps` distinguishes virgin loads from others; unloading and wetting
- * are left out.
+ * The columns of each load: the stress before it, the greatest stress before it, the stress at which its values are
+ * drawn (`left` for a load that is not drawn), and its kind.
  */
-export function coefficientBlock(
-  { stresses, sets, joined, before, yieldStress, at }: CoefficientSource,
-  spec: PlotSpec,
-): DrawnColumns {
-  const frame = frameOf(spec);
+function loadColumns({ stresses, before, yieldStress, at }: CoefficientSource, left: number): BlockColumn[] {
   const { rows } = stresses;
-  const each = (cell: (index: number, where: Where) => string) => (where: Where) =>
-    Array.from({ length: rows }, (_, index) => cell(index, where));
-  const above = (stress: string, other: string): string => `${stress}>${other}*${1 + SAME_LOAD}`;
-  const orZero = (cell: string): string => `IF(ISNUMBER(${cell}),${cell},0)`;
   const start = before ? orZero(before) : "0";
-  const helpers: BlockColumn[] = [
+  return [
     {
       name: "from",
       heading: "Stress before",
       rows,
-      cells: each((i, where) =>
+      cells: each(rows, (i, where) =>
         i === 0
           ? `=${start}`
           : `=IF(ISNUMBER(${stresses.cell(i - 1)}),${stresses.cell(i - 1)},${where.cell("from", i - 1)})`,
@@ -52,7 +51,7 @@ export function coefficientBlock(
       name: "greatest",
       heading: "Greatest before",
       rows,
-      cells: each((i, where) =>
+      cells: each(rows, (i, where) =>
         i === 0 ? `=${start}` : `=MAX(${where.cell("greatest", i - 1)},${orZero(stresses.cell(i - 1))})`,
       ),
     },
@@ -60,17 +59,17 @@ export function coefficientBlock(
       name: "x",
       heading: at === "mean" ? "Mean stress" : "Stress",
       rows,
-      cells: each((i, where) => {
+      cells: each(rows, (i, where) => {
         const here = stresses.cell(i);
         const value = at === "mean" ? `(${where.cell("from", i)}+${here})/2` : here;
-        return `=IF(ISNUMBER(${here}),IF(${above(here, where.cell("from", i))},${value},${frame.x.domain[0]}),${frame.x.domain[0]})`;
+        return `=IF(ISNUMBER(${here}),IF(${above(here, where.cell("from", i))},${value},${left}),${left})`;
       }),
     },
     {
       name: "virgin",
       heading: "1 virgin, 0 not, -1 unloading or wetting",
       rows,
-      cells: each((i, where) => {
+      cells: each(rows, (i, where) => {
         const [here, from] = [stresses.cell(i), where.cell("from", i)];
         const beyond = yieldStress ? `IF(ISNUMBER(${yieldStress}),IF(${above(yieldStress, from)},0,1),1)` : "1";
         return (
@@ -80,48 +79,63 @@ export function coefficientBlock(
       }),
     },
   ];
-  const columns = [...helpers];
-  const series: BlockSeries[] = [];
-  if (yieldStress) {
-    const mark = markAt("σ′p", "Preconsolidation stress", yieldStress, frame);
-    columns.push(...mark.columns);
-    series.push(mark.series);
-  }
-  const shown = (values: Source, when: (where: Where, i: number) => string) =>
-    each((i, where) => {
+}
+
+interface Drawn {
+  readonly column: BlockColumn;
+  readonly series: BlockSeries;
+}
+
+/** The values that are joined by a line, and each set of values in two series of symbols: virgin loads and others. */
+function valueColumns({ stresses: { rows }, sets, joined, yieldStress }: CoefficientSource): Drawn[] {
+  const column = (name: string, heading: string, values: Source, kind: string): BlockColumn => ({
+    name,
+    heading,
+    rows,
+    cells: each(rows, (i, where) => {
       const cell = values.cell(i);
-      return `=IF(ISNUMBER(${cell}),IF((${cell}>0)*(${when(where, i)}),${cell},NA()),NA())`;
-    });
-  if (joined) {
-    columns.push({
-      name: "joined",
-      heading: joined.name,
-      rows,
-      cells: shown(joined.values, (where, i) => `${where.cell("virgin", i)}>=0`),
-    });
-    series.push({ name: joined.name, style: "thin", x: "x", y: "joined" });
-  }
+      return `=IF(ISNUMBER(${cell}),IF((${cell}>0)*(${where.cell("virgin", i)}${kind}),${cell},NA()),NA())`;
+    }),
+  });
   const kinds = yieldStress ? (["virgin", "not virgin"] as const) : (["first loading", "reloading"] as const);
-  for (const { name, shape, values } of sets)
-    kinds.forEach((kind, index) => {
-      const column = `${name}, ${kind}`;
-      const wanted = index === 0 ? 1 : 0;
-      columns.push({
-        name: column,
-        heading: column,
-        rows,
-        cells: shown(values, (where, i) => `${where.cell("virgin", i)}=${wanted}`),
-      });
-      series.push({
-        name: column,
-        style: "points",
-        symbol: index === 0 ? "filled" : "open",
-        shape,
-        x: "x",
-        y: column,
-      });
-    });
-  return { ...frame, columns, series };
+  const line: Drawn[] = joined
+    ? [
+        {
+          column: column("joined", joined.name, joined.values, ">=0"),
+          series: { name: joined.name, style: "thin", x: "x", y: "joined" },
+        },
+      ]
+    : [];
+  const symbols = sets.flatMap(({ name: set, shape, values }) =>
+    kinds.map((kind, index): Drawn => {
+      const name = `${set}, ${kind}`;
+      return {
+        column: column(name, name, values, index === 0 ? "=1" : "=0"),
+        series: { name, style: "points", symbol: index === 0 ? "filled" : "open", shape, x: "x", y: name },
+      };
+    }),
+  );
+  return [...line, ...symbols];
+}
+
+/**
+ * The columns of coefficients against stress. `loadSteps` distinguishes virgin loads from others; unloading and wetting
+ * are left out.
+ */
+export function coefficientBlock(source: CoefficientSource, spec: PlotSpec): DrawnColumns {
+  const frame = frameOf(spec);
+  const { yieldStress } = source;
+  const mark = yieldStress ? markAt("σ′p", "Preconsolidation stress", yieldStress, frame) : undefined;
+  const drawn = valueColumns(source);
+  return {
+    ...frame,
+    columns: [
+      ...loadColumns(source, frame.x.domain[0]),
+      ...(mark?.columns ?? []),
+      ...drawn.map(({ column }) => column),
+    ],
+    series: [...(mark ? [mark.series] : []), ...drawn.map(({ series }) => series)],
+  };
 }
 
 const CV_NAMES = { "log time": "cv_log_time", "root time": "cv_root_time" } as const;
