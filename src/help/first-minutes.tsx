@@ -64,19 +64,25 @@ const PANE_STEPS: readonly Step[] = [
   },
 ];
 
-/** The functions answer in cells, refuse with a reason, and have their help. */
-function functionSteps(calculate: (formula: string) => Result): readonly Step[] {
-  const spilled = (formula: string): string[] => {
-    const result = calculate(formula);
-    if ("code" in result) throw new Error(`${formula} is refused: ${result.reason}`);
-    return result.rows.map(([cell]) => String(cell));
-  };
-  const reason = (formula: string): string => {
-    const result = calculate(formula);
-    if (!("code" in result)) throw new Error(`${formula} is not refused`);
-    return result.reason;
-  };
-  const stresses = spilled(SCHEDULE);
+type Calculate = (formula: string) => Result;
+
+/** The first cell of each row that a formula of the page gives. */
+function spilled(calculate: Calculate, formula: string): string[] {
+  const result = calculate(formula);
+  if ("code" in result) throw new Error(`${formula} is refused: ${result.reason}`);
+  return result.rows.map(([cell]) => String(cell));
+}
+
+/** Why a formula of the page is refused. */
+function refusal(calculate: Calculate, formula: string): string {
+  const result = calculate(formula);
+  if (!("code" in result)) throw new Error(`${formula} is not refused`);
+  return result.reason;
+}
+
+/** The functions answer in cells, and refuse with a reason. */
+function answerSteps(calculate: Calculate): readonly Step[] {
+  const stresses = spilled(calculate, SCHEDULE);
   return [
     {
       title: "A function",
@@ -84,7 +90,7 @@ function functionSteps(calculate: (formula: string) => Result): readonly Step[] 
       seen: (
         <>
           While you type, Excel offers the functions that begin with {code("CLAY.")}. The cell shows{" "}
-          {bold(Number(spilled(WATER_CONTENT)[0]).toFixed(6))} (more or fewer digits, as the cell is wide).
+          {bold(Number(spilled(calculate, WATER_CONTENT)[0]).toFixed(6))} (more or fewer digits, as the cell is wide).
         </>
       ),
       otherwise: (
@@ -110,48 +116,52 @@ function functionSteps(calculate: (formula: string) => Result): readonly Step[] 
       action: <>Type {code(SWAPPED)} into a cell, and point at the mark beside it.</>,
       seen: (
         <>
-          The cell shows {code("#VALUE!")}, and the mark says: “{reason(SWAPPED)}”.
+          The cell shows {code("#VALUE!")}, and the mark says: “{refusal(calculate, SWAPPED)}”.
         </>
       ),
       otherwise: <>Report what the mark says.</>,
     },
-    {
-      title: "An error in another cell",
-      action: (
-        <>
-          Type {code("=1/0")} into H1 and {code("=CLAY.WATER_CONTENT(150,H1)")} into H2.
-        </>
-      ),
-      seen: (
-        <>
-          H2 shows {code("#VALUE!")}, and its mark names the dry mass and {code("#DIV/0!")}.
-        </>
-      ),
-      otherwise: (
-        <>
-          H2 shows {code("#DIV/0!")}, or its mark says nothing of the dry mass: this Excel does not hand errors to an
-          add-in. The numbers are not affected. Report the version.
-        </>
-      ),
-    },
-    {
-      title: "Help",
-      action: (
-        <>
-          Select the cell of step 3, press fx beside the formula bar, and then “Help on this function”. In the pane,
-          open the tab {bold(pane.tabs.about)} and follow “Help”.
-        </>
-      ),
-      seen: (
-        <>
-          The window of fx tells of each argument. The first link opens{" "}
-          <a href="help.html#water_content">the help of WATER_CONTENT</a>, the second one the whole page.
-        </>
-      ),
-      otherwise: <>Report which link led where.</>,
-    },
   ];
 }
+
+/** The functions name an error of another cell, and have their help. */
+const ERROR_AND_HELP_STEPS: readonly Step[] = [
+  {
+    title: "An error in another cell",
+    action: (
+      <>
+        Type {code("=1/0")} into H1 and {code("=CLAY.WATER_CONTENT(150,H1)")} into H2.
+      </>
+    ),
+    seen: (
+      <>
+        H2 shows {code("#VALUE!")}, and its mark names the dry mass and {code("#DIV/0!")}.
+      </>
+    ),
+    otherwise: (
+      <>
+        H2 shows {code("#DIV/0!")}, or its mark says nothing of the dry mass: this Excel does not hand errors to an
+        add-in. The numbers are not affected. Report the version.
+      </>
+    ),
+  },
+  {
+    title: "Help",
+    action: (
+      <>
+        Select the cell of step 3, press fx beside the formula bar, and then “Help on this function”. In the pane, open
+        the tab {bold(pane.tabs.about)} and follow “Help”.
+      </>
+    ),
+    seen: (
+      <>
+        The window of fx tells of each argument. The first link opens{" "}
+        <a href="help.html#water_content">the help of WATER_CONTENT</a>, the second one the whole page.
+      </>
+    ),
+    otherwise: <>Report which link led where.</>,
+  },
+];
 
 /** The sheets of the pane are made, calculate, and are kept. */
 const SHEET_STEPS: readonly Step[] = [
@@ -262,7 +272,7 @@ export function FirstMinutes({
         </p>
       </header>
       <main>
-        {[...PANE_STEPS, ...functionSteps(calculate), ...SHEET_STEPS].map(
+        {[...PANE_STEPS, ...answerSteps(calculate), ...ERROR_AND_HELP_STEPS, ...SHEET_STEPS].map(
           ({ title, action, seen, otherwise }, index) => (
             <section key={title} aria-labelledby={`step-${index + 1}`}>
               <h2 id={`step-${index + 1}`}>

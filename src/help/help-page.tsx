@@ -178,6 +178,69 @@ function ExampleSheet() {
 
 const slug = (title: string): string => title.toLowerCase().replace(/[^a-z]+/g, "-");
 
+/** The names of the functions by their groups, as links. */
+function Contents({ groups }: Pick<HelpContents, "groups">): ReactElement {
+  return (
+    <nav aria-label="Functions">
+      {groups.map(({ title, entries: some }) => (
+        <div key={title}>
+          <p>
+            <a href={`#${slug(title)}`}>{title}</a>
+          </p>
+          <ul className="names">
+            {some.map(({ id }) => (
+              <li key={id}>
+                <a href={`#${anchorOf(id)}`}>{id}</a>
+              </li>
+            ))}
+          </ul>
+        </div>
+      ))}
+      <p>
+        <a href="#cautions">Cautions</a>
+      </p>
+    </nav>
+  );
+}
+
+/** What holds for every function, and what every function refuses. */
+function Rules(): ReactElement {
+  return (
+    <>
+      <h2 id="rules">Rules for all functions</h2>
+      <ul>
+        <li>A series is a column or a row of cells. Two series pair by position and have the same length.</li>
+        <li>
+          Times are minutes. Water contents, strains and saturations are ratios: 0.352 for 35.2 %. Readings and heights
+          share one length unit.
+        </li>
+        <li>
+          A blank cell in a series is left out. Rows may stand in any order: they are sorted by time, equal times are
+          averaged, and the remark says so.
+        </li>
+        <li>
+          Where a function has items, <code>item</code> asks for one of them in one cell. Left out, the whole table
+          spills: label, value, unit, and in the last row the remark.
+        </li>
+        <li>
+          The remark is “ok”, or says what to look at. Warnings can be wrong both ways: “ok” is no proof of quality.
+        </li>
+      </ul>
+      <h3 id="errors">What every function refuses</h3>
+      <ul>
+        <li>
+          <strong>#VALUE!</strong>: an input that cannot be used, such as a text, a date, an error of another cell, a
+          mass of zero, or two series of unequal length.
+        </li>
+        <li>
+          <strong>#N/A</strong>: the input is fine, but the method does not apply to this curve.
+        </li>
+      </ul>
+      <p>Both carry a message with the row and the remedy: point at the mark beside the cell to read it.</p>
+    </>
+  );
+}
+
 export function HelpPage({ version, groups, pictures }: HelpContents): ReactElement {
   const entries = groups.flatMap((group) => group.entries);
   const placeOf = (picture: string): string => entries.find((entry) => entry.pictures.includes(picture))!.id;
@@ -192,56 +255,9 @@ export function HelpPage({ version, groups, pictures }: HelpContents): ReactElem
         </p>
       </header>
       <main>
-        <nav aria-label="Functions">
-          {groups.map(({ title, entries: some }) => (
-            <div key={title}>
-              <p>
-                <a href={`#${slug(title)}`}>{title}</a>
-              </p>
-              <ul className="names">
-                {some.map(({ id }) => (
-                  <li key={id}>
-                    <a href={`#${anchorOf(id)}`}>{id}</a>
-                  </li>
-                ))}
-              </ul>
-            </div>
-          ))}
-          <p>
-            <a href="#cautions">Cautions</a>
-          </p>
-        </nav>
+        <Contents groups={groups} />
 
-        <h2 id="rules">Rules for all functions</h2>
-        <ul>
-          <li>A series is a column or a row of cells. Two series pair by position and have the same length.</li>
-          <li>
-            Times are minutes. Water contents, strains and saturations are ratios: 0.352 for 35.2 %. Readings and
-            heights share one length unit.
-          </li>
-          <li>
-            A blank cell in a series is left out. Rows may stand in any order: they are sorted by time, equal times are
-            averaged, and the remark says so.
-          </li>
-          <li>
-            Where a function has items, <code>item</code> asks for one of them in one cell. Left out, the whole table
-            spills: label, value, unit, and in the last row the remark.
-          </li>
-          <li>
-            The remark is “ok”, or says what to look at. Warnings can be wrong both ways: “ok” is no proof of quality.
-          </li>
-        </ul>
-        <h3 id="errors">What every function refuses</h3>
-        <ul>
-          <li>
-            <strong>#VALUE!</strong>: an input that cannot be used, such as a text, a date, an error of another cell, a
-            mass of zero, or two series of unequal length.
-          </li>
-          <li>
-            <strong>#N/A</strong>: the input is fine, but the method does not apply to this curve.
-          </li>
-        </ul>
-        <p>Both carry a message with the row and the remedy: point at the mark beside the cell to read it.</p>
+        <Rules />
 
         <h2 id="example-sheet">The example sheet</h2>
         <p>

@@ -125,7 +125,8 @@ function lazy<T>(compute: () => T): () => T {
   return () => (value ??= { it: compute() }).it;
 }
 
-function reduceRecord(record: TestRecord): Reduced {
+/** Height of solids, mm, from the dry mass less the salt of the pore water. */
+function solidsHeightOf(record: TestRecord): Outcome<number> {
   const { test_temperature: temperature, pore_salt: saltContent, ring_and_wet_after: wetAfter } = record.numbers;
   const dryMass = then(inputs(record, "ring_and_dry", "ring_mass"), (n) => {
     const weighed = n.ring_and_dry - n.ring_mass;
@@ -138,40 +139,46 @@ function reduceRecord(record: TestRecord): Reduced {
       : given(weighed);
   });
   const water = temperature === undefined ? given(WATER_DENSITY) : waterDensity(temperature);
-  const Hs = then(dryMass, (Md) =>
+  return then(dryMass, (Md) =>
     then(inputs(record, "specific_gravity", "diameter"), (n) =>
       then(water, (rho) => solidsHeight(Md, n.specific_gravity, n.diameter, rho)),
     ),
   );
+}
+
+/** The states of the specimen, from its masses and its size; `finalHeight` is asked only if these are on the sheet. */
+const specimenOf = (record: TestRecord, finalHeight: () => Outcome<number>): Outcome<Specimen> =>
+  then(
+    inputs(
+      record,
+      ...(["diameter", "initial_height", "ring_mass", "ring_and_wet_before"] as const),
+      ...(["ring_and_wet_after", "ring_and_dry", "specific_gravity"] as const),
+    ),
+    (n) => {
+      const height = finalHeight();
+      return reduceSpecimen(
+        {
+          diameter: n.diameter,
+          height: n.initial_height,
+          ring: n.ring_mass,
+          ringAndWetBefore: n.ring_and_wet_before,
+          ringAndWetAfter: n.ring_and_wet_after,
+          ringAndDry: n.ring_and_dry,
+          Gs: n.specific_gravity,
+          finalHeight: height.ok ? height.value : undefined,
+          temperature: record.numbers.test_temperature,
+          saltContent: record.numbers.pore_salt || undefined,
+        },
+        record.words.length_unit,
+      );
+    },
+  );
+
+function reduceRecord(record: TestRecord): Reduced {
+  const Hs = solidsHeightOf(record);
   const loads = lazy(() => reduceLoads(record, Hs));
   const finalHeight = lazy(() => finalHeightOf(record, loads()));
-  const specimen = lazy(() =>
-    then(
-      inputs(
-        record,
-        ...(["diameter", "initial_height", "ring_mass", "ring_and_wet_before"] as const),
-        ...(["ring_and_wet_after", "ring_and_dry", "specific_gravity"] as const),
-      ),
-      (n) => {
-        const height = finalHeight();
-        return reduceSpecimen(
-          {
-            diameter: n.diameter,
-            height: n.initial_height,
-            ring: n.ring_mass,
-            ringAndWetBefore: n.ring_and_wet_before,
-            ringAndWetAfter: n.ring_and_wet_after,
-            ringAndDry: n.ring_and_dry,
-            Gs: n.specific_gravity,
-            finalHeight: height.ok ? height.value : undefined,
-            temperature,
-            saltContent: saltContent || undefined,
-          },
-          record.words.length_unit,
-        );
-      },
-    ),
-  );
+  const specimen = lazy(() => specimenOf(record, finalHeight));
   const curve = lazy(() => curveOf(record, loads()));
   const ofCurve = <T>(read: (test: TestCurve) => Outcome<T>) => lazy(() => then(curve(), read));
   const method = yieldMethodOf(record);
@@ -245,18 +252,14 @@ function reduceLoads(record: TestRecord, Hs: Outcome<number>): LoadReduced[] {
     const wetting = knowsWetting && kind === "wetting";
     const unloading = knowsWetting ? kind === "unloading" : stress !== undefined && stress < before;
     const firstLoading = stress !== undefined && stress > past;
-    const one = reduceLoad(
-      record,
-      load,
-      {
-        unloading,
-        firstLoading,
-        consolidates: !cvOfConsolidation || (!unloading && !wetting),
-        deflection: wetting && deflectionBefore.ok ? deflectionBefore : undefined,
-      },
-      Hs,
+    const one = reduceLoad(record, load, {
+      unloading,
+      firstLoading,
+      consolidates: !cvOfConsolidation || (!unloading && !wetting),
+      deflection: wetting && deflectionBefore.ok ? deflectionBefore : undefined,
       heightBefore,
-    );
+      Hs,
+    });
     loads.push(one);
     deflectionBefore = one.deflection;
     if (stress !== undefined) {
@@ -275,51 +278,45 @@ interface Step {
   readonly consolidates: boolean;
   /** Deflection of the apparatus, if it is the same as under the load before. */
   readonly deflection?: Outcome<number>;
+  /** mm, at the end of the load before. */
+  readonly heightBefore: Outcome<number>;
+  /** Height of solids, mm. */
+  readonly Hs: Outcome<number>;
 }
 
 const NO_CONSOLIDATION = say`nothing consolidates on unloading, on wetting, or where the specimen swelled: there is no cv`;
 
-function reduceLoad(
+/** From a reading of the load, in divisions, to deformation, height and void ratio; each step takes the one before. */
+function stepsFromReading(
   record: TestRecord,
-  load: LoadRecord,
-  step: Step,
+  { called, deflection }: Pick<LoadReduced, "called" | "deflection">,
   Hs: Outcome<number>,
-  heightBefore: Outcome<number>,
-): LoadReduced {
-  const { unloading, firstLoading } = step;
-  const called = {
-    ...(load.stress === undefined
-      ? say`load ${load.number}`
-      : say`load ${load.number} (${stressCalled(record, load.stress)})`),
-    load: load.number,
+) {
+  return {
+    toDeformation: (reading: number) =>
+      then(inputs(record, "zero_reading", "dial_factor"), (n) =>
+        rulesOf(record).zerosCount
+          ? given((reading - n.zero_reading) * senseOf(record) * n.dial_factor)
+          : then(deformations([reading], n.zero_reading, senseOf(record) * n.dial_factor), (found) => {
+              const value = firstOf(found);
+              return value === null
+                ? badInput(say`${called} ends with a reading of zero, which counts as blank`)
+                : given(value);
+            }),
+      ),
+    correct: (measured: Outcome<number>) => then(measured, (d) => then(deflection, (a) => given(d - a))),
+    toHeight: (corrected: Outcome<number>) =>
+      then(corrected, (mm) => then(inputs(record, "initial_height"), (n) => given(n.initial_height - mm))),
+    toVoidRatio: (height: Outcome<number>) => then(height, (H) => then(Hs, (solids) => voidRatio(H, solids))),
   };
-  const end = endOf(load, called);
-  const toDeformation = (reading: number) =>
-    then(inputs(record, "zero_reading", "dial_factor"), (n) =>
-      rulesOf(record).zerosCount
-        ? given((reading - n.zero_reading) * senseOf(record) * n.dial_factor)
-        : then(deformations([reading], n.zero_reading, senseOf(record) * n.dial_factor), (found) => {
-            const value = firstOf(found);
-            return value === null
-              ? badInput(say`${called} ends with a reading of zero, which counts as blank`)
-              : given(value);
-          }),
-    );
-  // The deflection of the apparatus does not change while the load stays on.
-  const deflection = step.deflection ?? deflectionOf(record, load, unloading, called);
-  const correct = (measured: Outcome<number>) => then(measured, (d) => then(deflection, (a) => given(d - a)));
-  const deformation = then(end, ({ reading }) => toDeformation(reading));
-  const corrected = correct(deformation);
-  const toHeight = (d: Outcome<number>) =>
-    then(d, (mm) => then(inputs(record, "initial_height"), (n) => given(n.initial_height - mm)));
-  const toVoidRatio = (height: Outcome<number>) => then(height, (H) => then(Hs, (solids) => voidRatio(H, solids)));
-  const height = toHeight(corrected);
-  const increment = incrementOfLoad(record, load);
-  const chosen: Outcome<{ readonly d100: number }> = outcomeOf(increment, methodOfLoad(record, load.number));
-  const atD100 = then(chosen, ({ d100 }) => toVoidRatio(toHeight(correct(toDeformation(d100)))));
-  const atEnd = toVoidRatio(height);
-  const recalculated = record.words.curve_from === "d100" && atD100.ok ? atD100 : atEnd;
-  const asShown = load.results.void_ratio_curve;
+}
+
+/** The heights at 50 % of consolidation and cv by both constructions. */
+function consolidationOf(
+  record: TestRecord,
+  { increment, end, height }: Pick<LoadReduced, "increment" | "end" | "height">,
+  { consolidates, heightBefore }: Step,
+): Pick<LoadReduced, "heightLogTime" | "heightRootTime" | "cvLogTime" | "cvRootTime"> {
   const middle = (marks: Outcome<{ readonly d0: number; readonly d100: number }>) =>
     then(marks, ({ d0, d100 }) =>
       then(height, (H1) =>
@@ -336,9 +333,40 @@ function reduceLoad(
   const swelled =
     rulesOf(record).cvOfConsolidation && height.ok && heightBefore.ok && height.value > heightBefore.value;
   const cv = (T: number, time: Outcome<number>, H: Outcome<number>): Outcome<number> =>
-    step.consolidates && !swelled
+    consolidates && !swelled
       ? then(time, (t) => then(H, (mm) => given(cvOf(T, t, mm, record))))
       : notApplicable(NO_CONSOLIDATION);
+  const t50 = then(increment.logTime, (marks) => given(marks.t50));
+  const t90 = then(increment.rootTime, (marks) => given(marks.t90));
+  return {
+    heightLogTime,
+    heightRootTime,
+    cvLogTime: cv(T50, t50, heightLogTime),
+    cvRootTime: cv(T90, t90, heightRootTime),
+  };
+}
+
+function reduceLoad(record: TestRecord, load: LoadRecord, step: Step): LoadReduced {
+  const { unloading, firstLoading } = step;
+  const called = {
+    ...(load.stress === undefined
+      ? say`load ${load.number}`
+      : say`load ${load.number} (${stressCalled(record, load.stress)})`),
+    load: load.number,
+  };
+  const end = endOf(load, called);
+  // The deflection of the apparatus does not change while the load stays on.
+  const deflection = step.deflection ?? deflectionOf(record, load, unloading, called);
+  const { toDeformation, correct, toHeight, toVoidRatio } = stepsFromReading(record, { called, deflection }, step.Hs);
+  const deformation = then(end, ({ reading }) => toDeformation(reading));
+  const corrected = correct(deformation);
+  const height = toHeight(corrected);
+  const increment = incrementOfLoad(record, load);
+  const chosen: Outcome<{ readonly d100: number }> = outcomeOf(increment, methodOfLoad(record, load.number));
+  const atD100 = then(chosen, ({ d100 }) => toVoidRatio(toHeight(correct(toDeformation(d100)))));
+  const atEnd = toVoidRatio(height);
+  const recalculated = record.words.curve_from === "d100" && atD100.ok ? atD100 : atEnd;
+  const asShown = load.results.void_ratio_curve;
   return {
     record: load,
     called,
@@ -353,18 +381,7 @@ function reduceLoad(
     voidRatio: atEnd,
     curvePoint: recalculated.ok || asShown === undefined ? recalculated : given(asShown),
     increment,
-    heightLogTime,
-    heightRootTime,
-    cvLogTime: cv(
-      T50,
-      then(increment.logTime, ({ t50 }) => given(t50)),
-      heightLogTime,
-    ),
-    cvRootTime: cv(
-      T90,
-      then(increment.rootTime, ({ t90 }) => given(t90)),
-      heightRootTime,
-    ),
+    ...consolidationOf(record, { increment, end, height }, step),
   };
 }
 

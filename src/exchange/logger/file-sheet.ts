@@ -3,6 +3,7 @@
  * load, the lines that were left out, and every line as it was read. The sheet also keeps the layout, which is offered
  * for the next file of the apparatus.
  */
+import { lastOf } from "../../reduction/numeric/lists";
 import { UNITS } from "../../reduction/units";
 import type { Box, CellKind, CellPlan, CellValue, SheetPlan } from "../../workbook/port";
 import type { ReadBefore } from "./again";
@@ -81,88 +82,127 @@ const AGAIN_ROWS = 100;
 /** The first row of the table, beside the particulars of the file. */
 const AGAIN_TOP = 4;
 
+/** A part of the sheet: its cells with the names of some of them, and the first row below it. */
+interface Part {
+  readonly cells: readonly CellPlan[];
+  readonly names?: Readonly<Record<string, Box>>;
+  readonly below: number;
+}
+
+/** The particulars of the file and how it was read, a line each; some lines have a name. */
+function particulars(record: FileRecord, top: number): Part {
+  const lines: readonly (readonly [label: string, value: string, name?: string])[] = [
+    ["File", record.file || "rows pasted into the pane", "logger_file"],
+    ["SHA-256", record.sha256, "logger_sha256"],
+    ["of", record.hashOf],
+    ["Characters", record.encoding],
+    ["Lines kept here", record.lines > 0 ? NOT_FINISHED : NOT_KEPT, "logger_kept"],
+    ["Apparatus", record.apparatus, "logger_apparatus"],
+    ...record.layoutWords,
+    ["Layout, for the next file", JSON.stringify(record.layout), "logger_layout"],
+    ["Data sheet", record.dataSheet, "logger_for"],
+    ...(record.read ? [["Read so far", JSON.stringify(record.read), "logger_read"] as const] : []),
+  ];
+  const cells = lines.flatMap(([label, value], index): CellPlan[] => [
+    { row: top + index, col: 0, kind: "label", value: label },
+    { row: top + index, col: 2, kind: "label", value },
+  ]);
+  const names = Object.fromEntries(
+    lines.flatMap(([, , name], index) => (name ? [[name, { row: top + index, col: 2, rows: 1, cols: 1 }]] : [])),
+  );
+  return { cells, names, below: top + lines.length };
+}
+
+/** A table with its title and headings. */
+function table(
+  top: number,
+  [title, ...headings]: readonly [title: string, ...headings: string[]],
+  rows: readonly (readonly CellValue[])[],
+): Part {
+  const inRow = (row: number, kind: CellKind, values: readonly CellValue[]) =>
+    values.map((value, col): CellPlan => ({ row, col, kind, value }));
+  return {
+    cells: [
+      ...inRow(top, "heading", [title]),
+      ...inRow(top + 1, "heading", headings),
+      ...rows.flatMap((values, index) => inRow(top + 2 + index, "label", values)),
+    ],
+    below: top + 2 + rows.length,
+  };
+}
+
+/** The loads of the file, and what was said of its lines. */
+function tables({ loads, remarks }: FileRecord, top: number): readonly Part[] {
+  const ofLoads = table(
+    top,
+    ["Loads", "Load", "from line", "to line", "rows", "on sheet"],
+    loads.map(({ load, fromLine, toLine, rows, kept }) => [load, fromLine, toLine, rows, kept]),
+  );
+  if (remarks.length === 0) return [ofLoads];
+  const more = remarks.length - MOST_REMARKS;
+  const title = `What was said of lines${more > 0 ? ` (the first ${MOST_REMARKS}; ${more} more were told)` : ""}`;
+  return [ofLoads, table(ofLoads.below + 1, [title, "Line", "Remark"], remarks.slice(0, MOST_REMARKS))];
+}
+
+/** The table of later readings of the file, beside its particulars; its rows are filled later. */
+const laterReadings = (): Part => {
+  const [row, columns] = [AGAIN_TOP, AGAIN_NAMES.map((name, index) => ({ name, col: AGAIN_COLUMN + index }))];
+  return {
+    cells: columns.map(({ col }, index) => ({
+      ...{ row: row - 1, col, kind: "heading" },
+      value: AGAIN_HEADINGS[index] ?? "",
+    })),
+    names: Object.fromEntries(columns.map(({ name, col }) => [name, { row, col, rows: AGAIN_ROWS, cols: 1 }])),
+    below: row + AGAIN_ROWS,
+  };
+};
+
+/** The names of the pieces in which the lines of the file are written from row `top` on. */
+function pieces({ lines, read }: FileRecord, top: number): Part {
+  const names: Record<string, Box> = {};
+  for (let from = 0; from < lines; from += LINES_AT_ONCE)
+    names[linesName(from / LINES_AT_ONCE)] = {
+      row: top + from,
+      col: 0,
+      // A file that may grow has room in its last piece.
+      rows: read ? LINES_AT_ONCE : Math.min(LINES_AT_ONCE, lines - from),
+      cols: 1,
+    };
+  const heading = `Line 1 of the file stands in row ${top + 1}`;
+  return {
+    cells: lines > 0 ? [{ row: top - 1, col: 0, kind: "heading", value: heading }] : [],
+    names,
+    below: top + (read ? Math.ceil(lines / LINES_AT_ONCE) * LINES_AT_ONCE : lines),
+  };
+}
+
+const LINES_STAND =
+  "The lines of the file stand below, none altered. The few that went to the data sheet were chosen from them.";
+const LINES_LACK =
+  "The lines of the file are not kept in this workbook. Its hash tells whether a file is the one that was read.";
+
 /**
  * The plan of the sheet, without the lines: they are written to its names `linesName(0)`, ... later, and `logger_kept`
  * says how many are there.
  */
 export function fileSheet(record: FileRecord): SheetPlan {
-  const cells: CellPlan[] = [];
-  const names: Record<string, Box> = {};
-  const put = (row: number, col: number, kind: CellKind, value: CellValue): void =>
-    void cells.push({ row, col, kind, value });
-  put(0, 0, "title", `Readings as they were read, for “${record.dataSheet}”`);
-  put(
-    1,
-    0,
-    "note",
-    record.lines > 0
-      ? "The lines of the file stand below, none altered. The few that went to the data sheet were chosen from them."
-      : "The lines of the file are not kept in this workbook. Its hash tells whether a file is the one that was read.",
-  );
-  let row = 3;
-  const line = (label: string, value: string, name?: string): void => {
-    put(row, 0, "label", label);
-    put(row, 2, "label", value);
-    if (name) names[name] = { row, col: 2, rows: 1, cols: 1 };
-    row++;
-  };
-  line("File", record.file || "rows pasted into the pane", "logger_file");
-  line("SHA-256", record.sha256, "logger_sha256");
-  line("of", record.hashOf);
-  line("Characters", record.encoding);
-  line("Lines kept here", record.lines > 0 ? NOT_FINISHED : NOT_KEPT, "logger_kept");
-  line("Apparatus", record.apparatus, "logger_apparatus");
-  for (const [label, value] of record.layoutWords) line(label, value);
-  line("Layout, for the next file", JSON.stringify(record.layout), "logger_layout");
-  line("Data sheet", record.dataSheet, "logger_for");
-  if (record.read) line("Read so far", JSON.stringify(record.read), "logger_read");
-  row++;
-
-  const table = (title: string, headings: readonly string[], rows: readonly (readonly CellValue[])[]): void => {
-    put(row++, 0, "heading", title);
-    headings.forEach((heading, col) => put(row, col, "heading", heading));
-    row++;
-    for (const values of rows) {
-      values.forEach((value, col) => put(row, col, "label", value));
-      row++;
-    }
-    row++;
-  };
-  table(
-    "Loads",
-    ["Load", "from line", "to line", "rows", "on sheet"],
-    record.loads.map(({ load, fromLine, toLine, rows, kept }) => [load, fromLine, toLine, rows, kept]),
-  );
-  if (record.remarks.length > 0) {
-    const more = record.remarks.length - MOST_REMARKS;
-    table(
-      `What was said of lines${more > 0 ? ` (the first ${MOST_REMARKS}; ${more} more were told)` : ""}`,
-      ["Line", "Remark"],
-      record.remarks.slice(0, MOST_REMARKS),
-    );
-  }
-  const top = Math.max(row + 1, record.read && record.lines > 0 ? AGAIN_TOP + AGAIN_ROWS : 0);
-  if (record.read && record.lines > 0)
-    AGAIN_NAMES.forEach((name, index) => {
-      put(AGAIN_TOP - 1, AGAIN_COLUMN + index, "heading", AGAIN_HEADINGS[index] ?? "");
-      names[name] = { row: AGAIN_TOP, col: AGAIN_COLUMN + index, rows: AGAIN_ROWS, cols: 1 };
-    });
-  if (record.lines > 0) put(top - 1, 0, "heading", `Line 1 of the file stands in row ${top + 1}`);
-  for (let from = 0; from < record.lines; from += LINES_AT_ONCE)
-    names[linesName(from / LINES_AT_ONCE)] = {
-      row: top + from,
-      col: 0,
-      // A file that may grow has room in its last piece.
-      rows: record.read ? LINES_AT_ONCE : Math.min(LINES_AT_ONCE, record.lines - from),
-      cols: 1,
-    };
-  const rows = record.read ? Math.ceil(record.lines / LINES_AT_ONCE) * LINES_AT_ONCE : record.lines;
+  const about = particulars(record, 3);
+  const tabled = tables(record, about.below + 1);
+  const later = record.read && record.lines > 0 ? laterReadings() : undefined;
+  // A blank row, and the heading of the lines.
+  const top = Math.max(lastOf(tabled).below + 2, later?.below ?? 0);
+  const lines = pieces(record, top);
+  const parts = [about, ...tabled, ...(later ? [later] : []), lines];
   return {
     name: `${FILE_SHEET_PREFIX} ${record.dataSheet}`,
-    rows: top + rows,
+    rows: lines.below,
     cols: record.read ? AGAIN_COLUMN + AGAIN_NAMES.length : 5,
-    cells,
-    names,
+    cells: [
+      { row: 0, col: 0, kind: "title", value: `Readings as they were read, for “${record.dataSheet}”` },
+      { row: 1, col: 0, kind: "note", value: record.lines > 0 ? LINES_STAND : LINES_LACK },
+      ...parts.flatMap(({ cells }) => cells),
+    ],
+    names: Object.assign({}, ...parts.map(({ names }) => names)),
     columnWidths: { 0: 12 },
     merges: [],
     freezeRows: 0,

@@ -25,29 +25,43 @@ import { enterFormulasAgain, insertOwnFile, lookAtSheet, NameTaken, protectSheet
 
 const words = text.check;
 
-export function SheetCheckPart({ port }: { port: WorkbookPort }) {
-  const styles = useStyles();
-  const [state, act] = useReducer(checked, NOTHING_LOOKED_AT);
-  const { isBusy, looked, telling, name, taken, offer } = state;
-  const course = useCourse();
+type Work = (course: Course) => Promise<Done>;
 
-  /** Does one task at a time, reports its result, and checks the sheet again. */
-  const carryOut = async (
-    work: (course: Course) => Promise<Done>,
-    sentence = words.looking,
-    stopped?: string,
-  ): Promise<void> => {
-    if (isBusy) return;
+/** What the check has found, and `carryOut`, which does one task at a time, reports its result, and checks the sheet again. */
+function useSheetCheck(port: WorkbookPort) {
+  const [state, act] = useReducer(checked, NOTHING_LOOKED_AT);
+  const course = useCourse();
+  const carryOut = async (work: Work, sentence = words.looking, stopped?: string): Promise<void> => {
+    if (state.isBusy) return;
     act({ do: "begin", sentence });
     try {
       const { sheet, ...told } = await work(course.begin());
       act({ do: "end", looked: await lookAtSheet(port, sheet), ...told });
     } catch (error) {
       const sentence = stopped !== undefined && isStopped(error) ? stopped : sentenceOf(error);
-      act({ do: "fail", sentence, taken: error instanceof NameTaken ? name : undefined });
+      act({ do: "fail", sentence, taken: error instanceof NameTaken ? state.name : undefined });
     }
     course.end();
   };
+  return { state, act, course, carryOut };
+}
+
+function OwnFileStep({ isBusy, onFile }: { isBusy: boolean; onFile: (file: File) => void }) {
+  const styles = useStyles();
+  return (
+    <Step title={words.own}>
+      <Text block id="own-hint" className={styles.quiet}>
+        {words.ownHint}
+      </Text>
+      <FileButton label={words.insert} accept=".xlsx,.xltx" isBusy={isBusy} describedBy="own-hint" onFile={onFile} />
+    </Step>
+  );
+}
+
+export function SheetCheckPart({ port }: { port: WorkbookPort }) {
+  const styles = useStyles();
+  const { state, act, course, carryOut } = useSheetCheck(port);
+  const { isBusy, looked, telling, name, taken, offer } = state;
 
   return (
     <section aria-labelledby="sheet-check" className={styles.column}>
@@ -72,18 +86,10 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
           onMend={(cells) => void carryOut(() => mendCells(port, looked.sheet, cells))}
         />
       )}
-      <Step title={words.own}>
-        <Text block id="own-hint" className={styles.quiet}>
-          {words.ownHint}
-        </Text>
-        <FileButton
-          label={words.insert}
-          accept=".xlsx,.xltx"
-          isBusy={isBusy}
-          describedBy="own-hint"
-          onFile={(file) => void carryOut((going) => insertOwnFile(port, file, going), words.inserting)}
-        />
-      </Step>
+      <OwnFileStep
+        isBusy={isBusy}
+        onFile={(file) => void carryOut((going) => insertOwnFile(port, file, going), words.inserting)}
+      />
       {looked && (
         <MissingNames
           find={state.find}

@@ -4,8 +4,6 @@
  */
 import { Button, Text } from "@fluentui/react-components";
 import { useId, useMemo, useState } from "react";
-import { registerSheet } from "../../../datasheet/register-sheet";
-import { asTyped } from "../../../reduction/message";
 import { cellBeside } from "../../../record/places";
 import {
   lookupsOf,
@@ -16,7 +14,7 @@ import {
   type Lookup,
 } from "../../../record/register";
 import { readSets } from "../../../record/register-sets";
-import { WorkbookError, type Looked, type WorkbookPort } from "../../../workbook/port";
+import type { Looked, WorkbookPort } from "../../../workbook/port";
 import { useTest } from "../../live/use-test";
 import type { Want } from "../../live/want";
 import type { Reading } from "../../live/workbook-store";
@@ -25,10 +23,10 @@ import { sentenceOf } from "../../text/sentence";
 import { FileButton } from "../../ui/file-button";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
-import { cellsToTake, modeOf, type Mode } from "./cells-to-take";
+import { modeOf, type Mode } from "./cells-to-take";
 import { DiskRun } from "./disk-run";
-import { cellsOfSet, type NewSet } from "./new-set";
 import { Offered } from "./offered";
+import { insertRegister, takeLines, writeSet } from "./register-work";
 import { READ_NAMES, registerOfFile, sinceTaken, type RegisterSource } from "./source";
 
 const words = text.register;
@@ -108,9 +106,36 @@ export function RegisterPart({ port }: { readonly port: WorkbookPort }) {
   );
 }
 
+interface FileChoiceProps {
+  readonly busy: boolean;
+  /** The register of the workbook, which is used again in place of a file; undefined if no file is in use. */
+  readonly own: string | undefined;
+  readonly onFile: (file: File) => void;
+  readonly onOwn: () => void;
+}
+
+/** Chooses a file of the firm in place of the register of the workbook. */
+function FileChoice({ busy, own, onFile, onOwn }: FileChoiceProps) {
+  const hint = useId();
+  return (
+    <>
+      <Text block id={hint}>
+        {words.fileHint}
+      </Text>
+      <FileButton label={words.file} accept=".xlsx" isBusy={busy} describedBy={hint} onFile={onFile} />
+      {own !== undefined && (
+        <div>
+          <Button disabled={busy} onClick={onOwn}>
+            {words.ownAgain(own)}
+          </Button>
+        </div>
+      )}
+    </>
+  );
+}
+
 function OpenRegister({ port }: { readonly port: WorkbookPort }) {
   const { reading, again } = useTest(REGISTER);
-  const hint = useId();
   const [told, setTold] = useState<Told>();
   const [busy, setBusy] = useState(false);
   const [file, setFile] = useState<RegisterSource>();
@@ -128,26 +153,10 @@ function OpenRegister({ port }: { readonly port: WorkbookPort }) {
     }
     setBusy(false);
   };
-  const insert = async (): Promise<string> => {
-    const system = reading?.record.words.length_unit === "in" ? "US" : "SI";
-    return words.inserted(await port.insertSheet(registerSheet(system)));
-  };
-  const take = async (from: RegisterSource, lines: readonly Lookup[], mode: Mode): Promise<string> => {
-    if (!reading) return "";
-    const cells = cellsToTake(reading, from, lines, mode);
-    await port.writeCells(reading.sheet, cells, true);
-    return mode === "live" ? words.takenLive(reading.sheet, lines.length) : words.taken(reading.sheet, lines.length);
-  };
   const readFile = async (chosen: File): Promise<string> => {
     const found = await registerOfFile(chosen);
     setFile(found);
     return words.fileRead(found.called);
-  };
-  const writeSet = async (into: Looked, set: NewSet): Promise<string> => {
-    const cells = cellsOfSet(into, set);
-    if (typeof cells === "string") throw new WorkbookError(asTyped(words.set.refused[cells]));
-    await port.writeCells(into.sheet, cells);
-    return words.set.written(set.number.trim(), into.sheet, set.rows.length);
   };
 
   return (
@@ -162,38 +171,25 @@ function OpenRegister({ port }: { readonly port: WorkbookPort }) {
             reading={reading}
             source={source}
             busy={busy}
-            onTake={(lines, mode) => void run(() => take(source, lines, mode))}
+            onTake={(lines, mode) => void run(() => takeLines(port, reading, { source, lines, mode }))}
           />
         ) : (
           <Text block>{words.none}</Text>
         )}
         {!register && (
           <div>
-            <Button disabled={busy} onClick={() => void run(insert)}>
+            <Button disabled={busy} onClick={() => void run(() => insertRegister(port, reading))}>
               {words.insert}
             </Button>
           </div>
         )}
         {reading && (
-          <>
-            <Text block id={hint}>
-              {words.fileHint}
-            </Text>
-            <FileButton
-              label={words.file}
-              accept=".xlsx"
-              isBusy={busy}
-              describedBy={hint}
-              onFile={(chosen) => void run(() => readFile(chosen))}
-            />
-            {file && register && (
-              <div>
-                <Button disabled={busy} onClick={() => setFile(undefined)}>
-                  {words.ownAgain(register.sheet)}
-                </Button>
-              </div>
-            )}
-          </>
+          <FileChoice
+            busy={busy}
+            own={file && register?.sheet}
+            onFile={(chosen) => void run(() => readFile(chosen))}
+            onOwn={() => setFile(undefined)}
+          />
         )}
       </Step>
       {reading && register && (
@@ -202,7 +198,7 @@ function OpenRegister({ port }: { readonly port: WorkbookPort }) {
           reading={reading}
           register={register}
           busy={busy}
-          onWrite={(set) => void run(() => writeSet(register, set))}
+          onWrite={(set) => void run(() => writeSet(port, register, set))}
         />
       )}
     </>

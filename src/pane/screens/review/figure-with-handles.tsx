@@ -5,6 +5,7 @@ import { shown } from "../../text/digits";
 import { inWords } from "../../text/messages";
 import { makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
+import type { Frame } from "../../../plots/lettering";
 import type { PlotAxis, PlotSpec } from "../../../plots/spec";
 import { drawPlot, frameOf } from "../../../plots/svg";
 import { neighbours, nth } from "../../../reduction/numeric/lists";
@@ -119,6 +120,68 @@ const STRIPS: readonly ((handle: Handle) => boolean)[] = [
   ({ kind, name }) => kind !== "level" && UPPER.includes(name),
 ];
 
+/** The places of the handles along their strips, in pixels. */
+function placesOf(set: HandleSet, drawn: PlotSpec, frame: Frame): ReadonlyMap<NumberPick, number> {
+  const places = new Map<NumberPick, number>();
+  for (const strip of STRIPS) {
+    const some = set.handles.filter(strip);
+    const moved = apart(some.map((handle) => placeOf(handle, drawn, frame)));
+    some.forEach(({ name }, index) => places.set(name, nth(moved, index)));
+  }
+  return places;
+}
+
+interface GripProps {
+  readonly handle: Handle;
+  readonly isByHand: boolean;
+  /** The value with its unit and the result of the construction, as they are read aloud. */
+  readonly valueText: string;
+  /** Where the line of the value and the handle are drawn. */
+  readonly lineAt: React.CSSProperties;
+  readonly gripAt: React.CSSProperties;
+  readonly onHold: () => void;
+  readonly onDrag: (event: React.PointerEvent) => void;
+  readonly onLetGo: () => void;
+  readonly onKey: (event: React.KeyboardEvent) => void;
+}
+
+/** A handle in its strip, with the line of its value across the frame. */
+function Grip({ handle, isByHand, valueText, lineAt, gripAt, onHold, onDrag, onLetGo, onKey }: GripProps) {
+  const styles = useStyles();
+  const isLevel = handle.kind === "level";
+  return (
+    <div>
+      <div className={styles.line} style={lineAt} />
+      <div
+        role="slider"
+        tabIndex={0}
+        className={mergeClasses(styles.handle, isLevel ? styles.level : styles.time, isByHand && styles.byHand)}
+        style={gripAt}
+        aria-label={words.picks[handle.name]}
+        aria-orientation={isLevel ? "vertical" : "horizontal"}
+        aria-valuemin={handle.least}
+        aria-valuemax={handle.most}
+        aria-valuenow={handle.value}
+        aria-valuetext={valueText}
+        aria-describedby="review-keys"
+        data-pick={handle.name}
+        onPointerDown={(event) => {
+          if (event.button !== 0) return;
+          event.currentTarget.setPointerCapture?.(event.pointerId);
+          onHold();
+        }}
+        onPointerMove={onDrag}
+        onPointerUp={onLetGo}
+        onPointerCancel={onLetGo}
+        onLostPointerCapture={onLetGo}
+        onKeyDown={onKey}
+      >
+        {GRIP_LETTERS[handle.name] ?? handle.name}
+      </div>
+    </div>
+  );
+}
+
 export interface ReviewFigureProps {
   readonly title: string;
   readonly spec: PlotSpec;
@@ -161,16 +224,23 @@ export function ReviewFigure({ title, spec, set, byHand, unitOf, keys, result, o
     if (value !== handle.value) onPick(handle.name, value);
   };
 
-  const places = new Map<NumberPick, number>();
-  for (const strip of STRIPS) {
-    const some = set.handles.filter(strip);
-    const moved = apart(some.map((handle) => placeOf(handle, drawn, frame)));
-    some.forEach(({ name }, index) => places.set(name, nth(moved, index)));
-  }
-
+  const places = placesOf(set, drawn, frame);
   /** The height of the strips above the drawing. */
   const above = GRIP * (set.handles.some(({ name }) => UPPER.includes(name)) ? 2 : 1);
   const topOf = ({ name }: Handle): number => (UPPER.includes(name) ? 0 : above - GRIP);
+  const lineAt = (handle: Handle): React.CSSProperties => {
+    const exact = placeOf(handle, drawn, frame);
+    if (handle.kind === "level")
+      return { top: above + exact, left: frame.left, width: frame.right - frame.left, height: 0 };
+    const top = topOf(handle) + GRIP;
+    return { left: exact, top, height: above - top + frame.bottom, width: 0 };
+  };
+  const gripAt = (handle: Handle): React.CSSProperties => {
+    const place = places.get(handle.name)! - GRIP / 2;
+    return handle.kind === "level"
+      ? { top: above + place, left: frame.right + 2 }
+      : { left: place, top: topOf(handle) };
+  };
   return (
     <figure className={styles.figure} aria-labelledby="review-figure">
       <Text weight="semibold" id="review-figure">
@@ -179,59 +249,21 @@ export function ReviewFigure({ title, spec, set, byHand, unitOf, keys, result, o
       <div className={styles.board} style={{ paddingTop: above }}>
         <div ref={ref} />
         {set.handles.map((handle) => {
-          const level = handle.kind === "level";
-          const exact = placeOf(handle, drawn, frame);
-          const place = places.get(handle.name)! - GRIP / 2;
+          const { name, value } = handle;
+          const isByHand = byHand.has(name);
           return (
-            <div key={handle.name}>
-              <div
-                className={styles.line}
-                style={
-                  level
-                    ? { top: above + exact, left: frame.left, width: frame.right - frame.left, height: 0 }
-                    : {
-                        left: exact,
-                        top: topOf(handle) + GRIP,
-                        height: above - topOf(handle) - GRIP + frame.bottom,
-                        width: 0,
-                      }
-                }
-              />
-              <div
-                role="slider"
-                tabIndex={0}
-                className={mergeClasses(
-                  styles.handle,
-                  level ? styles.level : styles.time,
-                  byHand.has(handle.name) && styles.byHand,
-                )}
-                style={level ? { top: above + place, left: frame.right + 2 } : { left: place, top: topOf(handle) }}
-                aria-label={words.picks[handle.name]}
-                aria-orientation={level ? "vertical" : "horizontal"}
-                aria-valuemin={handle.least}
-                aria-valuemax={handle.most}
-                aria-valuenow={handle.value}
-                aria-valuetext={`${words.valueText(
-                  shown(handle.value),
-                  unitOf(handle),
-                  byHand.has(handle.name),
-                )}; ${result}`}
-                aria-describedby="review-keys"
-                data-pick={handle.name}
-                onPointerDown={(event) => {
-                  if (event.button !== 0) return;
-                  event.currentTarget.setPointerCapture?.(event.pointerId);
-                  setHeld({ name: handle.name, x: spec.x, y: spec.y });
-                }}
-                onPointerMove={(event) => held?.name === handle.name && drag(handle, event)}
-                onPointerUp={() => setHeld(undefined)}
-                onPointerCancel={() => setHeld(undefined)}
-                onLostPointerCapture={() => setHeld(undefined)}
-                onKeyDown={(event) => key(handle, event)}
-              >
-                {GRIP_LETTERS[handle.name] ?? handle.name}
-              </div>
-            </div>
+            <Grip
+              key={name}
+              handle={handle}
+              isByHand={isByHand}
+              valueText={`${words.valueText(shown(value), unitOf(handle), isByHand)}; ${result}`}
+              lineAt={lineAt(handle)}
+              gripAt={gripAt(handle)}
+              onHold={() => setHeld({ name, x: spec.x, y: spec.y })}
+              onDrag={(event) => held?.name === name && drag(handle, event)}
+              onLetGo={() => setHeld(undefined)}
+              onKey={(event) => key(handle, event)}
+            />
           );
         })}
       </div>

@@ -1,0 +1,36 @@
+/** What the screen of the register does to the workbook. Each returns the sentence that says what was done. */
+import { registerSheet } from "../../../datasheet/register-sheet";
+import { asTyped } from "../../../reduction/message";
+import type { Lookup } from "../../../record/register";
+import { WorkbookError, type Looked, type WorkbookPort } from "../../../workbook/port";
+import type { Reading } from "../../live/workbook-store";
+import { text } from "../../text";
+import { cellsToTake, type Mode } from "./cells-to-take";
+import { cellsOfSet, type NewSet } from "./new-set";
+import type { RegisterSource } from "./source";
+
+const words = text.register;
+
+/** Inserts a blank register in the units of the test. */
+export async function insertRegister(port: WorkbookPort, reading: Reading | undefined): Promise<string> {
+  const system = reading?.record.words.length_unit === "in" ? "US" : "SI";
+  return words.inserted(await port.insertSheet(registerSheet(system)));
+}
+
+/** Writes the chosen lines of a register to the data sheet, as values or as formulas that follow the register. */
+export async function takeLines(
+  port: WorkbookPort,
+  reading: Reading,
+  { source, lines, mode }: { readonly source: RegisterSource; readonly lines: readonly Lookup[]; readonly mode: Mode },
+): Promise<string> {
+  await port.writeCells(reading.sheet, cellsToTake(reading, source, lines, mode), true);
+  return mode === "live" ? words.takenLive(reading.sheet, lines.length) : words.taken(reading.sheet, lines.length);
+}
+
+/** Writes a new deflection set to the free rows of a register. */
+export async function writeSet(port: WorkbookPort, register: Looked, set: NewSet): Promise<string> {
+  const cells = cellsOfSet(register, set);
+  if (typeof cells === "string") throw new WorkbookError(asTyped(words.set.refused[cells]));
+  await port.writeCells(register.sheet, cells);
+  return words.set.written(set.number.trim(), register.sheet, set.rows.length);
+}
