@@ -22,12 +22,22 @@ const THEME = "xl/theme/theme1.xml";
 /** A hundred times as many as a test needs; the page becomes slow long before Excel does. */
 const MOST_SHEETS = 250;
 
+/** The part of a sheet of cells. It is parsed later: one sheet at a time. */
+export interface SheetPart {
+  readonly name: string;
+  readonly path: string;
+  /** The path in the file. */
+  readonly called: string;
+  /** The ids of the relationships of the part. */
+  readonly ids: ReadonlySet<string>;
+}
+
 export interface Package {
   readonly parts: Parts;
   /** Pictures by path, as the engine takes them. */
   readonly pictures: Readonly<Record<string, { readonly imageSrc: string }>>;
   /** The sheets of cells, in the order of their tabs. */
-  readonly sheets: readonly { readonly name: string; readonly path: string }[];
+  readonly sheets: readonly SheetPart[];
   /** The index of the active sheet. */
   readonly front: number | undefined;
   readonly remarks: readonly Message[];
@@ -127,7 +137,7 @@ export function workbookPath(archive: Archive): string | undefined {
 }
 
 /** A part as XML whose root is in the namespace of spreadsheets. */
-export function sheetPart(parts: Parts, path: string, root: string, called: string): Document {
+function sheetPart(parts: Parts, path: string, root: string, called: string): Document {
   let document: Document;
   try {
     document = parts.document(path);
@@ -150,6 +160,18 @@ function namedIds(sheet: Element): string[] {
     .flatMap((element) => element.getAttributeNS(RELATIONS, "id") ?? []);
 }
 
+/** The part of a sheet as XML, and a sentence if it names parts that the file does not lead to. */
+export function readSheetPart(parts: Parts, { name, path, called, ids }: SheetPart) {
+  const document = sheetPart(parts, path, "worksheet", called);
+  const isLacking = namedIds(document.documentElement).some((one) => !ids.has(one));
+  const remarks = isLacking
+    ? [
+        say`The sheet "${verbatim(name)}" names parts that the file does not lead to: pictures, notes, links or tables of it are missing here.`,
+      ]
+    : [];
+  return { document, remarks };
+}
+
 const SHEET_WORDS: Readonly<Record<string, Message>> = {
   chartsheet: say`chart sheet`,
   dialogsheet: say`dialog sheet`,
@@ -157,93 +179,122 @@ const SHEET_WORDS: Readonly<Record<string, Message>> = {
   xlIntlMacrosheet: say`macro sheet`,
 };
 
-/** Reads the parts of the workbook at `main` in steps; each gives the share that is done. A missing part that the workbook needs is refused with a sentence. */
-export function* readPackage(archive: Archive, main: string): Generator<number, Package> {
-  const parts = new Parts([]);
-  const pictures: Record<string, { imageSrc: string }> = {};
-  const types: [string, string][] = [];
-  const remarks: Message[] = [];
-  const missing: string[] = [];
-  const counts = new Map<string, number>();
+/** Takes the parts of a workbook out of an archive. */
+class Taking {
+  readonly parts = new Parts([]);
+  readonly pictures: Record<string, { imageSrc: string }> = {};
+  readonly types: [string, string][] = [];
+  /** Paths that relationships lead to, and that the file does not have. */
+  readonly missing: string[] = [];
+  readonly relations: readonly Relation[];
+  readonly #counts = new Map<string, number>();
 
-  const take = (from: string, to: string): void => parts.set(to, partText(archive.read(from), from));
-  const next = (kind: string): number => {
-    counts.set(kind, (counts.get(kind) ?? 0) + 1);
-    return counts.get(kind)!;
-  };
+  constructor(
+    readonly archive: Archive,
+    readonly main: string,
+  ) {
+    this.relations = relationsIn(archive, main).filter(({ isExternal }) => !isExternal);
+  }
+
+  take(from: string, to: string): void {
+    this.parts.set(to, partText(this.archive.read(from), from));
+  }
+
+  /** The path in the archive of a part that the workbook leads to. */
+  pathOf(relation: Relation | undefined): string | undefined {
+    return relation && targetOf(this.archive, this.main, relation);
+  }
+
+  #next(kind: string): number {
+    const count = (this.#counts.get(kind) ?? 0) + 1;
+    this.#counts.set(kind, count);
+    return count;
+  }
+
+  /** Takes the only part of a kind. Returns false if there is none. */
+  single(kind: string, to: string, root: string): boolean {
+    const from = this.pathOf(this.relations.find((one) => one.kind === kind));
+    if (from === undefined) return false;
+    if (!this.archive.has(from)) {
+      this.missing.push(from);
+      return false;
+    }
+    this.take(from, to);
+    if (kind === "styles") checkStyleCount(this.parts.get(to)!);
+    if (root) sheetPart(this.parts, to, root, from);
+    return true;
+  }
+
   /** Takes a part and the parts that it leads to. Returns its new path. */
-  const takePart = (kind: string, from: string): string => {
+  part(kind: string, from: string): string {
     const { path, type } = PLACES[kind]!;
-    const to = path(next(kind));
-    take(from, to);
-    if (type) types.push([to, type]);
-    const led = relationsIn(archive, from).flatMap((relation) => {
-      if (relation.kind === "hyperlink") return [relation];
-      if (relation.isExternal || !LEADS_TO[kind]?.includes(relation.kind)) return [];
-      const target = targetOf(archive, from, relation);
-      if (!archive.has(target)) {
-        missing.push(target);
-        return [];
-      }
-      return [
-        {
-          ...relation,
-          target: `/${relation.kind === "image" ? takePicture(target) : takePart(relation.kind, target)}`,
-        },
-      ];
-    });
+    const to = path(this.#next(kind));
+    this.take(from, to);
+    if (type) this.types.push([to, type]);
+    const led = relationsIn(this.archive, from).flatMap((relation) => this.#led(kind, from, relation));
     // Each path is two folders deep, or a path two folders deep leads to it.
     const relative = led.map((one) =>
       one.target.startsWith("/xl/") ? { ...one, target: `..${one.target.slice(3)}` } : one,
     );
-    if (led.length > 0) parts.set(relationsOf(to), relationsText(relative));
+    if (led.length > 0) this.parts.set(relationsOf(to), relationsText(relative));
     return to;
-  };
-  const takePicture = (from: string): string => {
-    const to = `xl/media/image${next("image")}.${from.split(".").pop()}`;
-    pictures[to] = { imageSrc: dataAddress(from, archive.read(from)) };
-    return to;
-  };
+  }
 
-  take(main, WORKBOOK);
-  const workbook = sheetPart(parts, WORKBOOK, "workbook", main);
-  const relations = relationsIn(archive, main).filter(({ isExternal }) => !isExternal);
-  const single = (kind: string, to: string, root: string): boolean => {
-    const relation = relations.find((one) => one.kind === kind);
-    const from = relation && targetOf(archive, main, relation);
-    if (from === undefined) return false;
-    if (!archive.has(from)) {
-      missing.push(from);
-      return false;
+  /** Takes what a relationship of a part leads to. */
+  #led(kind: string, from: string, relation: Relation): Relation[] {
+    if (relation.kind === "hyperlink") return [relation];
+    if (relation.isExternal || !LEADS_TO[kind]?.includes(relation.kind)) return [];
+    const target = targetOf(this.archive, from, relation);
+    if (!this.archive.has(target)) {
+      this.missing.push(target);
+      return [];
     }
-    take(from, to);
-    if (kind === "styles") checkStyleCount(parts.get(to)!);
-    if (root) sheetPart(parts, to, root, from);
-    return true;
-  };
-  if (!single("styles", STYLES, "styleSheet")) parts.set(STYLES, USUAL_STYLES);
+    const taken = relation.kind === "image" ? this.#picture(target) : this.part(relation.kind, target);
+    return [{ ...relation, target: `/${taken}` }];
+  }
+
+  #picture(from: string): string {
+    const to = `xl/media/image${this.#next("image")}.${from.split(".").pop()}`;
+    this.pictures[to] = { imageSrc: dataAddress(from, this.archive.read(from)) };
+    return to;
+  }
+}
+
+/** Takes the parts of which a workbook has one each. */
+function* takeSingles(taking: Taking): Generator<number> {
+  if (!taking.single("styles", STYLES, "styleSheet")) taking.parts.set(STYLES, USUAL_STYLES);
   yield 0;
-  single("sharedStrings", STRINGS, "sst");
+  taking.single("sharedStrings", STRINGS, "sst");
   yield 0;
   // A theme that the file names but does not have is ignored: it only gives colours.
-  const named = missing.length;
-  if (!single("theme", THEME, "")) parts.set(THEME, USUAL_THEME);
-  missing.length = named;
+  const named = taking.missing.length;
+  if (!taking.single("theme", THEME, "")) taking.parts.set(THEME, USUAL_THEME);
+  taking.missing.length = named;
+}
 
+/** The sheets of cells of a workbook. */
+interface Sheets extends Pick<Package, "sheets" | "remarks"> {
+  /** From the position of a sheet in the file to its position here. */
+  readonly positions: ReadonlyMap<number, number>;
+  readonly led: readonly { readonly id: string; readonly kind: string; readonly target: string }[];
+}
+
+/** Takes the sheets of cells, in steps that give the share that is done. */
+function* takeSheets(taking: Taking, workbook: Document): Generator<number, Sheets> {
   const entries = all(workbook, "sheet");
   if (entries.length > MOST_SHEETS)
     throw new WorkbookError(
       say`The file has ${entries.length} sheets, and at most ${MOST_SHEETS} can be opened here: move those that are wanted to a workbook of their own in Excel.`,
     );
-  const led: { id: string; kind: string; target: string }[] = [];
-  /** From the position of a sheet in the file to its position here. */
+  const led: Sheets["led"][number][] = [];
   const positions = new Map<number, number>();
-  const sheets: { name: string; path: string }[] = [];
+  const sheets: SheetPart[] = [];
+  const remarks: Message[] = [];
   for (const [at, entry] of entries.entries()) {
     const name = plainText(entry.getAttribute("name") ?? "");
     const id = entry.getAttributeNS(RELATIONS, "id");
-    const relation = relations.find((one) => one.id === id);
-    const from = relation && targetOf(archive, main, relation);
+    const relation = taking.relations.find((one) => one.id === id);
+    const from = taking.pathOf(relation);
     if (relation && relation.kind !== "worksheet") {
       remarks.push(
         say`The ${SHEET_WORDS[relation.kind] ?? say`sheet`} "${verbatim(name)}" was left out: it has no cells.`,
@@ -251,25 +302,24 @@ export function* readPackage(archive: Archive, main: string): Generator<number, 
       entry.remove();
       continue;
     }
-    if (from === undefined || !archive.has(from)) throw damaged(say`its sheet "${verbatim(name)}" is missing`);
-    const path = takePart("worksheet", from);
-    const { documentElement } = sheetPart(parts, path, "worksheet", from);
-    const ids = new Set(relationsIn(archive, from).map((one) => one.id));
-    if (namedIds(documentElement).some((one) => !ids.has(one)))
-      remarks.push(
-        say`The sheet "${verbatim(name)}" names parts that the file does not lead to: pictures, notes, links or tables of it are missing here.`,
-      );
+    if (from === undefined || !taking.archive.has(from)) throw damaged(say`its sheet "${verbatim(name)}" is missing`);
+    const path = taking.part("worksheet", from);
     entry.setAttribute("name", name);
     entry.setAttributeNS(RELATIONS, "r:id", `sheet${at}`);
     led.push({ id: `sheet${at}`, kind: "worksheet", target: path.slice("xl/".length) });
     positions.set(at, sheets.length);
-    sheets.push({ name, path });
+    sheets.push({ name, path, called: from, ids: new Set(relationsIn(taking.archive, from).map((one) => one.id)) });
     yield (at + 1) / entries.length;
   }
   if (sheets.length === 0)
     throw new WorkbookError(
       say`The file has no sheet of cells, so there is nothing to open here: choose another file.`,
     );
+  return { sheets, positions, led, remarks };
+}
+
+/** Gives names of a sheet its position here; takes the links to other files. */
+function follow(taking: Taking, workbook: Document, positions: Sheets["positions"]): void {
   for (const name of all(workbook, "definedName")) {
     const local = name.getAttribute("localSheetId");
     if (local === null) continue;
@@ -278,17 +328,14 @@ export function* readPackage(archive: Archive, main: string): Generator<number, 
     else name.setAttribute("localSheetId", String(position));
   }
   for (const reference of all(workbook, "externalReference")) {
-    const relation = relations.find((one) => one.id === reference.getAttributeNS(RELATIONS, "id"));
-    const from = relation && targetOf(archive, main, relation);
-    if (from !== undefined && archive.has(from)) takePart("externalLink", from);
+    const id = reference.getAttributeNS(RELATIONS, "id");
+    const from = taking.pathOf(taking.relations.find((one) => one.id === id));
+    if (from !== undefined && taking.archive.has(from)) taking.part("externalLink", from);
   }
-  if (relations.some(({ kind }) => kind === "vbaProject"))
-    remarks.push(say`The macros of the file were left out: the sheet on this page runs none.`);
-  if (missing.length > 0)
-    remarks.push(
-      say`The file names parts that it does not have, which were left out: ${listed(missing.map(verbatim))}.`,
-    );
+}
 
+/** Writes the relationships of the workbook and the content types. */
+function describe({ parts, types }: Taking, led: Sheets["led"]): void {
   parts.set(relationsOf(WORKBOOK), relationsText(led));
   const overrides = [...SINGLE_TYPES, ...types].map(
     ([path, type]) =>
@@ -298,6 +345,25 @@ export function* readPackage(archive: Archive, main: string): Generator<number, 
     "[Content_Types].xml",
     `<Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types">${overrides.join("")}</Types>`,
   );
+}
+
+/** Reads the parts of the workbook at `main` in steps; each gives the share that is done. A missing part that the workbook needs is refused with a sentence. */
+export function* readPackage(archive: Archive, main: string): Generator<number, Package> {
+  const taking = new Taking(archive, main);
+  const { parts, pictures, missing } = taking;
+  taking.take(main, WORKBOOK);
+  const workbook = sheetPart(parts, WORKBOOK, "workbook", main);
+  yield* takeSingles(taking);
+  const { sheets, positions, led, remarks: said } = yield* takeSheets(taking, workbook);
+  follow(taking, workbook, positions);
+  const remarks = [...said];
+  if (taking.relations.some(({ kind }) => kind === "vbaProject"))
+    remarks.push(say`The macros of the file were left out: the sheet on this page runs none.`);
+  if (missing.length > 0)
+    remarks.push(
+      say`The file names parts that it does not have, which were left out: ${listed(missing.map(verbatim))}.`,
+    );
+  describe(taking, led);
   const view = all(workbook, "workbookView")[0];
   const front = positions.get(Number(view?.getAttribute("activeTab") ?? 0));
   return { parts, pictures, sheets, front, remarks };

@@ -49,12 +49,17 @@ export class Parts {
     return text;
   }
 
+  /** Writes every part that was parsed as text again: parsed, a part takes many times the memory. */
+  settle(): void {
+    for (const path of [...this.#documents.keys()]) this.#write(path);
+  }
+
   paths(): string[] {
     return [...this.#texts.keys()];
   }
 
   entries(): [string, string][] {
-    this.paths().forEach((path) => this.#write(path));
+    this.settle();
     return [...this.#texts];
   }
 

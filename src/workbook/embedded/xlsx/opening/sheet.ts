@@ -1,0 +1,155 @@
+/**
+ * Reads the part of one sheet. What the engine would not read, or would read differently, is taken out of the part; the rest is
+ * left for the engine's reader.
+ */
+import { say, verbatim, type Message } from "../../../../reduction/message";
+import { cellAddress } from "../../../address";
+import { heldText } from "../../../file/escapes";
+import { all, append, childrenOf, first } from "../../../file/xml";
+import type { Note } from "../../notes";
+import type { Protection } from "../../protection";
+import { numberCells, readCells, type Cells, type Surroundings } from "../cells";
+import { takeCharts, type FileChart } from "../charts";
+import { readComments } from "../comments";
+import { fromFileFormula } from "../formula";
+import { patchColours } from "../looks";
+import { readSheetPart, type SheetPart } from "../package";
+import { pathOf, relationsOf, type Parts } from "../parts";
+import { readPrint } from "../print";
+import { readProtection } from "../protection";
+import { readWords, type Words } from "../words";
+import { renamer, type Names } from "./names";
+
+/**
+ * Corrects the rules for the engine's reader: a second bound is kept only where a rule has two; other programs write
+ * one everywhere.
+ */
+function patchRules(document: Document): void {
+  for (const rule of all(document, "dataValidation")) {
+    const isOpen = !/^(?:between|notBetween)$/.test(rule.getAttribute("operator") ?? "between");
+    if (isOpen || /^(?:list|custom)$/.test(rule.getAttribute("type") ?? ""))
+      all(rule, "formula2").forEach((bound) => bound.remove());
+    if (!all(rule, "formula1").some((bound) => bound.textContent.trim() !== "")) rule.remove();
+  }
+}
+
+/**
+ * Leaves in the rows only the parts that the engine's reader still reads: groups of rows, and formulas of tables and of
+ * other files.
+ */
+function emptySheet(document: Document, { cells, left, colNumber }: Cells): void {
+  let groups = 0;
+  const data = first(document, "sheetData") ?? append(document.documentElement, "sheetData");
+  const rows: Element[] = [];
+  for (const row of childrenOf(data)) {
+    const isGrouped = row.hasAttribute("outlineLevel") || row.hasAttribute("collapsed");
+    const wanted = left.size === 0 ? [] : [...row.children].filter((cell) => left.has(cell.getAttribute("r") ?? ""));
+    if (wanted.length === 0 && !(isGrouped && groups++ < MOST_GROUPED)) continue;
+    row.removeAttribute("s");
+    row.replaceChildren(...wanted);
+    for (const cell of wanted) {
+      ["s", "t"].forEach((name) => cell.removeAttribute(name));
+      cell.replaceChildren();
+      append(cell, "f", {}, heldText((cells[cell.getAttribute("r") ?? ""] ?? "").slice(1)));
+    }
+    rows.push(row);
+  }
+  // Replaces all rows at once: the time to remove a single row grows with the number of rows left.
+  const rest = document.createElementNS(data.namespaceURI, "sheetData");
+  data.replaceWith(rest);
+  rest.append(...rows);
+  // The described columns reach as far as the last cell.
+  append(append(rest, "row", { r: "1" }), "c", { r: cellAddress(0, colNumber - 1) });
+  for (const column of all(document, "col")) column.removeAttribute("style");
+  for (const link of all(document, "hyperlink")) link.remove();
+}
+
+/**
+ * More grouped rows than this are not read: the engine's reader takes a time that grows with the square of their
+ * number.
+ */
+const MOST_GROUPED = 5000;
+
+/** Targets of the links of a sheet out of the file, by relationship. */
+function linksOf(parts: Parts, sheetPath: string): Map<string, string> {
+  const relations = relationsOf(sheetPath);
+  if (!parts.has(relations)) return new Map();
+  return new Map(
+    all(parts.document(relations), "Relationship")
+      .filter((one) => one.getAttribute("Type")?.endsWith("/hyperlink"))
+      .map((one) => [one.getAttribute("Id") ?? "", one.getAttribute("Target") ?? ""]),
+  );
+}
+
+/** The notes of a sheet, found by the relationships of its part. */
+function notesOf(parts: Parts, sheetPath: string): Note[] {
+  const relations = relationsOf(sheetPath);
+  if (!parts.has(relations)) return [];
+  const comments = all(parts.document(relations), "Relationship").find((one) =>
+    one.getAttribute("Type")?.endsWith("/comments"),
+  );
+  const part = comments && pathOf(comments.getAttribute("Target") ?? "", sheetPath);
+  return part && parts.has(part) ? readComments(parts.document(part)) : [];
+}
+
+/** Kinds of rules that the engine drops. */
+const UNKNOWN_RULES = new Set(["whole", "time", "textLength"]);
+
+/** Content of a sheet that the engine would not read, or would read differently. */
+export interface Kept {
+  readonly read: Cells;
+  readonly own: Record<string, unknown>;
+  readonly protection: Protection;
+  readonly words: ReadonlyMap<string, Words>;
+  readonly charts: readonly FileChart[];
+  readonly remarks: readonly Message[];
+}
+
+/** What all sheets of a file have in common. */
+export interface OfFile extends Pick<Surroundings, "strings" | "sheetNames" | "styles" | "isLight"> {
+  readonly parts: Parts;
+  readonly names: Names;
+  /** By sheet name: the area that is printed. */
+  readonly areas: ReadonlyMap<string | undefined, string>;
+  readonly isOpen: Parameters<typeof readProtection>[1];
+}
+
+/** The sentence about rules that were left out. */
+function droppedRules(document: Document, name: string): Message[] {
+  const dropped = all(document, "dataValidation").filter((rule) => UNKNOWN_RULES.has(rule.getAttribute("type") ?? ""));
+  return dropped.length === 0
+    ? []
+    : [
+        say`Rules of "${verbatim(name)}" for whole numbers, times or lengths of text (${dropped.length}) were left out: the sheet on this page has none such.`,
+      ];
+}
+
+/**
+ * Reads a sheet called `name` in steps. The XML of one sheet is held at a time: with those of 40 data sheets together the page took
+ * 1.8 GB.
+ */
+export function* readSheet(sheet: SheetPart, name: string, file: OfFile): Generator<number, Kept> {
+  const { parts, names, areas, isOpen, strings, sheetNames, styles, isLight } = file;
+  const { document, remarks } = readSheetPart(parts, sheet);
+  numberCells(document, name);
+  const dropped = droppedRules(document, name);
+  const { rename, qualified } = renamer(names, name);
+  const read = yield* readCells(document, {
+    ...{ sheet: name, strings, sheetNames, styles, isLight },
+    formula: (text) => fromFileFormula(qualified(text), rename),
+    links: linksOf(parts, sheet.path),
+  });
+  patchRules(document);
+  const kept = {
+    read,
+    own: { printLayout: readPrint(document, areas.get(name)), notes: notesOf(parts, sheet.path) },
+    protection: readProtection(document, isOpen),
+    words: readWords(all(document, "dataValidation")),
+    charts: takeCharts(parts, sheet.path),
+    remarks: [...remarks, ...dropped, ...read.remarks],
+  };
+  emptySheet(document, read);
+  patchColours(document);
+  parts.settle();
+  return kept;
+}
