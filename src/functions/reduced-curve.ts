@@ -12,10 +12,12 @@ import { toPickValues } from "./pick-cells";
  */
 function plainNumbers(range: unknown, blank = 0): Float64Array | undefined {
   if (!Array.isArray(range) || !Array.isArray(range[0])) return undefined;
-  const cells = range.length === 1 ? range[0] : range;
+  const isRow = range.length === 1;
+  const cells = isRow ? range[0] : range;
   const numbers = new Float64Array(cells.length);
   for (let i = 0; i < cells.length; i++) {
-    const cell = range.length === 1 ? cells[i] : cells[i].length === 1 ? cells[i][0] : undefined;
+    const row = cells[i];
+    const cell = isRow ? row : row.length === 1 ? row[0] : undefined;
     if (typeof cell === "number" && Number.isFinite(cell)) numbers[i] = cell;
     else if (cell === null || cell === "") numbers[i] = blank;
     else return undefined;

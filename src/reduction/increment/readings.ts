@@ -158,7 +158,7 @@ export function cleanReadings(
   if (blankTimes.length)
     remarks.push(leftOut(blankTimes, say`a reading without a time (a time of zero counts only in the first row)`));
   // Times of the schedule after the last reading are not left out: nothing was read then.
-  const lastRow = keptRows.subarray(0, count).reduce((most, row) => Math.max(most, row), 0);
+  const lastRow = keptRows[count - 1] ?? 0;
   const blankBetween = blankReadings.filter((row) => row < lastRow);
   if (blankBetween.length) remarks.push(leftOut(blankBetween, say`the reading is blank or zero`));
   if (backRow > 0)
@@ -168,7 +168,7 @@ export function cleanReadings(
   const kept = backRow > 0 ? sorted(asGiven) : asGiven;
   const repeated = increasing ? [] : repeatedRows(kept);
   if (repeated.length) remarks.push(say`${list(repeated)} repeat a time: readings at the same time were averaged`);
-  const step = readingStep(kept.readings);
+  const step = readingStep(kept.readings, { least, most });
   const { spikes, ...series } = count > MOST_READINGS ? averageSteps(kept, step) : averageEqualTimes(kept);
   if (spikes.length) remarks.push(leftOut(spikes, say`far off the readings before and after`));
   checkTimes(series, remarks);
@@ -196,13 +196,36 @@ function repeatedRows({ times, rows }: Kept): number[] {
 /** Whether a reading is wrong; undefined if none of the run is. */
 type Wrong = ((reading: number) => boolean) | undefined;
 
+interface Sums {
+  readonly time: number;
+  readonly reading: number;
+  /** Largest reading less smallest. */
+  readonly travel: number;
+}
+
+function sumsOf(times: Float64Array, readings: Float64Array): Sums {
+  let time = 0;
+  let reading = 0;
+  let least = Infinity;
+  let most = -Infinity;
+  for (let i = 0; i < times.length; i++) {
+    // The index stays within the columns: hence each `!`.
+    const one = readings[i]!;
+    time += times[i]!;
+    reading += one;
+    if (one < least) least = one;
+    if (one > most) most = one;
+  }
+  return { time, reading, travel: most - least };
+}
+
 /**
  * One point for each run of readings up to `end(start)`: the means of time and reading, and the rows they come from.
  */
 function averageRuns(
   { times, readings, rows }: Kept,
   end: (start: number) => number,
-  wrongIn: (run: Float64Array) => Wrong,
+  wrongIn: (run: Float64Array, travel: number) => Wrong,
 ): Series & { readonly spikes: readonly number[] } {
   const series: { times: number[]; readings: number[]; rows: Message[]; weights: number[] } = {
     times: [],
@@ -214,23 +237,19 @@ function averageRuns(
   for (let start = 0; start < times.length;) {
     const stop = end(start);
     const run = readings.subarray(start, stop);
-    const isWrong = wrongIn(run);
-    let n = 0;
-    let time = 0;
-    let reading = 0;
-    for (let i = start; i < stop; i++) {
-      // The index stays within the columns: hence each `!`.
-      if (isWrong?.(readings[i]!)) {
-        spikes.push(rows[i]!);
-        continue;
-      }
-      n++;
-      time += times[i]!;
-      reading += readings[i]!;
-    }
-    series.times.push(time / n);
-    series.readings.push(reading / n);
     const from = rows.subarray(start, stop);
+    let n = run.length;
+    let sums = sumsOf(times.subarray(start, stop), run);
+    const isWrong = wrongIn(run, sums.travel);
+    if (isWrong) {
+      const isUsed = (_: number, i: number): boolean => !isWrong(nth(run, i));
+      const used = run.filter(isUsed);
+      for (const row of from.filter((_, i) => isWrong(nth(run, i)))) spikes.push(row);
+      n = used.length;
+      sums = sumsOf(times.subarray(start, stop).filter(isUsed), used);
+    }
+    series.times.push(sums.time / n);
+    series.readings.push(sums.reading / n);
     series.rows.push(from.length <= 4 ? list([...from]) : say`rows ${firstOf(from)} to ${lastOf(from)}`);
     series.weights.push(Math.min(n, MOST_WEIGHT));
     start = stop;
@@ -250,6 +269,17 @@ const averageEqualTimes = (kept: Kept) =>
     () => undefined,
   );
 
+/** The index of the last time before an edge; `from` is the index of one before it. The times rise. */
+function lastBefore(times: Float64Array, edge: number, from: number): number {
+  let [low, high] = [from, times.length];
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (nth(times, middle) * (1 + 1e-9) < edge) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
 /**
  * A long record: averages in equal steps of log time. The early minutes have fewer readings than steps, and keep each
  * reading. Within a step a reading far from the median is a spike, and is left out.
@@ -260,19 +290,10 @@ function averageSteps(kept: Kept, step: number) {
   let edge = firstOf(times);
   const end = (start: number): number => {
     while (edge <= nth(times, start) * (1 + 1e-9)) edge *= width;
-    let stop = start + 1;
-    // The index stays within the column: hence the `!`.
-    while (stop < times.length && times[stop]! * (1 + 1e-9) < edge) stop++;
-    return stop;
+    return 1 + lastBefore(times, edge, start);
   };
-  const wrongIn = (run: Float64Array): Wrong => {
-    let least = Infinity;
-    let most = -Infinity;
-    for (const reading of run) {
-      if (reading < least) least = reading;
-      if (reading > most) most = reading;
-    }
-    if (run.length < READINGS_FOR_SPIKES || most - least <= SPIKE * step) return undefined;
+  const wrongIn = (run: Float64Array, travel: number): Wrong => {
+    if (run.length < READINGS_FOR_SPIKES || travel <= SPIKE * step) return undefined;
     const middle = median(run);
     const scatter = median(run.map((reading) => Math.abs(reading - middle)));
     const limit = SPIKE * Math.max(scatter, step);

@@ -76,7 +76,7 @@ export function workspaceFor(count: number, size: number): Workspace {
 
 const sumOfSquares = (values: Float64Array): number => {
   let sum = 0;
-  for (const value of values) sum += value * value;
+  for (let i = 0; i < values.length; i++) sum += values[i]! * values[i]!;
   return Number.isFinite(sum) ? sum : Infinity;
 };
 

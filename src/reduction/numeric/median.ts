@@ -5,8 +5,8 @@ import { nth } from "./lists";
  * @example median([3, 1, 2]) // 2
  * @example median([1, 2, 3, 4]) // 3
  */
-export const median = (values: Iterable<number>): number => {
-  const sorted = Float64Array.from(values).sort();
+export const median = (values: ArrayLike<number>): number => {
+  const sorted = new Float64Array(values).sort();
   return sorted[sorted.length >> 1] ?? NaN;
 };
 

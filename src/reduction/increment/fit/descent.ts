@@ -178,7 +178,7 @@ function separableFit({ times, y, firstReading }: Table) {
   const trial = (rate: number, shift: number): Zeroed => {
     residuals(rate, shift, all);
     let cost = 0;
-    for (const value of all) cost += value * value;
+    for (let i = 0; i < all.length; i++) cost += all[i]! * all[i]!;
     const { primary, tail, d0 } = last;
     return { rate, sharpness, primary, tail, d0: firstReading + d0, shift, cost };
   };

@@ -53,16 +53,18 @@ export function tableOf({ times, readings }: Series): Table {
   const rates = Float64Array.from({ length: points + 1 }, (_, i) => from * 10 ** ((decades * i) / points));
   const u = new Float64Array(rates.length * times.length);
   const c = new Float64Array(rates.length * times.length);
+  const column = Float64Array.from(times);
   let at = 0;
-  for (const rate of rates)
-    for (const time of times) {
-      const T = rate * time;
+  for (let k = 0; k < rates.length; k++) {
+    for (let i = 0; i < column.length; i++) {
+      const T = rates[k]! * column[i]!;
       u[at] = degreeOfConsolidation(T);
       c[at] = creepOfPower(power(pastEnd(T), TABLE_SHARPNESS), TABLE_SHARPNESS);
       at++;
     }
+  }
   return {
-    times: Float64Array.from(times),
+    times: column,
     y: Float64Array.from(readings, (reading) => reading - firstReading),
     firstReading,
     rates,
