@@ -61,3 +61,13 @@ test("the count of stored numbers is limited too", () => {
   sum([1, 2, 3]);
   expect(calls()).toBe(3);
 });
+
+test("a long list that differs in one number is another input, wherever the number stands", () => {
+  const { sum, calls } = counted();
+  const long = Float64Array.from({ length: 10_000 }, (_, i) => Math.sqrt(i));
+  const places = [0, 1, 2, 3, 4, 4999, 5000, 9998, 9999];
+  const others = places.map((place) => long.map((value, i) => (i === place ? -1 : value)));
+  [long, ...others].forEach((list) => sum(list));
+  expect(calls()).toBe(1 + places.length);
+  expect(sum(long)).toBe(long.reduce((a, b) => a + b, 0));
+});
