@@ -13,11 +13,10 @@ import { toPickValues } from "./pick-cells";
 function plainNumbers(range: unknown, blank = 0): Float64Array | undefined {
   if (!Array.isArray(range) || !Array.isArray(range[0])) return undefined;
   const isRow = range.length === 1;
-  const cells = isRow ? range[0] : range;
-  const numbers = new Float64Array(cells.length);
-  for (let i = 0; i < cells.length; i++) {
-    const row = cells[i];
-    const cell = isRow ? row : row.length === 1 ? row[0] : undefined;
+  const numbers = new Float64Array(isRow ? range[0].length : range.length);
+  for (let i = 0; i < numbers.length; i++) {
+    if (!isRow && range[i].length !== 1) return undefined;
+    const cell = isRow ? range[0][i] : range[i][0];
     if (typeof cell === "number" && Number.isFinite(cell)) numbers[i] = cell;
     else if (cell === null || cell === "") numbers[i] = blank;
     else return undefined;
