@@ -5,7 +5,7 @@ import { nth } from "./lists";
  * @example median([3, 1, 2]) // 2
  * @example median([1, 2, 3, 4]) // 3
  */
-export const median = (values: ArrayLike<number>): number => {
+export const median = (values: Iterable<number>): number => {
   const sorted = new Float64Array(values).sort();
   return sorted[sorted.length >> 1] ?? NaN;
 };
