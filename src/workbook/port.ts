@@ -194,6 +194,8 @@ export interface Looked {
   /** As `listNames` gives them. */
   readonly names?: readonly SheetName[];
   readonly hidden?: HiddenLines;
+  /** True if the host calculates the workbook only when it is asked: the values may be old. */
+  readonly isOnRequest?: boolean;
 }
 
 /** Rows and columns that are hidden, counted from 0. */
@@ -283,6 +285,8 @@ export interface WorkbookPort {
   findSheets(names: readonly string[]): Promise<readonly FoundSheet[]>;
   /** Reads several sheets together: all at the same moment, as far as the host can. */
   lookAt(asked: readonly Asked[]): Promise<readonly Looked[]>;
+  /** Asks a host that calculates only when it is asked to calculate what has changed. */
+  calculate(): Promise<void>;
   /**
    * Makes a new sheet from the plan and shows it, unless the plan says otherwise; never changes an existing sheet;
    * leaves nothing if it fails. Returns its name. `tell` gets a sentence for each part that the host refused and the

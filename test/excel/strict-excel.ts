@@ -82,7 +82,7 @@ export class StrictExcel implements Office, Behind {
     this.platform = platform;
     this.locale = locale;
     this.requirements = new Requirements(version, platform, declared);
-    this.evaluation = { evaluator: evaluator ?? (() => undefined), isAddInLate: false, busyFor: 0 };
+    this.evaluation = { evaluator: evaluator ?? (() => undefined), isAddInLate: false, busyFor: 0, isManual: false };
     const made = sheets.map((name) => newSheet(this.newId("sheet"), name));
     this.book = {
       sheets: made,
@@ -217,6 +217,11 @@ export class StrictExcel implements Office, Behind {
     this.isStale = true;
   }
 
+  calculate(): void {
+    this.isStale = false;
+    evaluate(this.book, this.evaluation, true);
+  }
+
   /** Calculates the formulas again if anything changed. */
   settle(): void {
     if (!this.isStale) return;
@@ -254,6 +259,11 @@ export class StrictExcel implements Office, Behind {
     // Requests travel as JSON: NaN, undefined and a Date arrive as JSON has them.
     const text = JSON.stringify(body);
     const sent = Buffer.byteLength(text);
+    if (this.requests + 1 === this.visit?.at) {
+      const { act } = this.visit;
+      this.visit = undefined;
+      act();
+    }
     if (this.edit && flags & DELAY_FOR_CELL_EDIT) await this.edit.ended;
     if (this.failures.isClosed) return this.answered({ sent }, "InvalidOrTimedOutSession", "The session is gone.");
     if (this.edit) return this.answered({ sent }, "InvalidOperationInCellEditMode", "Excel is in cell-editing mode.");
@@ -265,7 +275,6 @@ export class StrictExcel implements Office, Behind {
       );
     const request: Request = JSON.parse(text);
     this.requests += 1;
-    if (this.requests === this.visit?.at) this.visit.act();
     const { results, traces, refused } = await new Batch(this, request, this.trips.length, this.steps).carryOut();
     if (this.evaluation.busyFor > 0 && --this.evaluation.busyFor === 0) {
       this.recalculate();

@@ -208,9 +208,15 @@ export class FakePort implements WorkbookPort {
           contents: await this.readContents(sheet, contents),
           ...(names && { names: await this.listNames(sheet) }),
           ...(hidden && { hidden: await this.hidden(sheet) }),
+          ...(this.isOnRequest && { isOnRequest: true }),
         })),
       ),
     );
+
+  /** Set by a test of a host that calculates only when it is asked. */
+  isOnRequest = false;
+
+  calculate = () => this.answer("calculate", () => undefined);
 
   sheetNames = () => this.answer("sheetNames", () => this.workbook.sheets.map(({ name }) => name));
 

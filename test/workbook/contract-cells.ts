@@ -328,6 +328,16 @@ export function cellsContract(host: Host): void {
     });
   });
 
+  describe("calculate", () => {
+    test("leaves the results of a workbook as they are if nothing has changed", async () => {
+      const { port } = await host.open();
+      await port.insertSheet(RING);
+      const before = await port.readNames("Ring", ["ring", "wet"]);
+      await port.calculate();
+      expect(await port.readNames("Ring", ["ring", "wet"])).toEqual(before);
+    });
+  });
+
   describe("hidden", () => {
     test("lists the hidden rows and columns within the filled ones, counted from 0", async () => {
       const bench = await numbered(host);

@@ -100,6 +100,18 @@ export function useCurrentTest(): ChosenTest {
   return { ...current, pin, choose };
 }
 
+/** True if the host calculates only when it is asked, as the last reading of the current test found. */
+export function useIsOnRequest(): boolean {
+  const { store } = useLive();
+  const [isOnRequest, setOnRequest] = useState(false);
+  useLayoutEffect(() => {
+    const take = (): void => setOnRequest(store.snapshot().reading?.isOnRequest ?? false);
+    take();
+    return store.follow(take);
+  }, [store]);
+  return isOnRequest;
+}
+
 /** Stops reading from the workbook while the pane itself writes. */
 export function useHold(isBusy: boolean): void {
   const { store } = useLive();

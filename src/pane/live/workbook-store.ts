@@ -32,6 +32,8 @@ export interface Reading {
   /** Empty if no screen wanted them. */
   readonly contents: NamedValues;
   readonly hidden: HiddenLines;
+  /** True if the host calculates only when it is asked: the values may be old. */
+  readonly isOnRequest: boolean;
   /** The other sheets that a screen wanted. */
   readonly beside: readonly Looked[];
   /** The want for which the reading was made. */
@@ -51,14 +53,14 @@ const NOTHING_HIDDEN: HiddenLines = { rows: [], cols: [] };
 
 function readingOf(
   id: string,
-  { sheet, values, names = [], contents, hidden = NOTHING_HIDDEN }: Looked,
+  { sheet, values, names = [], contents, hidden = NOTHING_HIDDEN, isOnRequest = false }: Looked,
   beside: readonly Looked[],
   read: Want,
   before: Reading | undefined,
 ): Reading {
   const same = kept(before?.values, values);
   const record = before && same === before.values ? before.record : readRecord(same);
-  return kept(before, { id, sheet, values: same, record, names, contents, hidden, beside, read });
+  return kept(before, { id, sheet, values: same, record, names, contents, hidden, isOnRequest, beside, read });
 }
 
 /** Reads a data sheet and the other sheets that are wanted. */

@@ -21,6 +21,7 @@ import { text } from "../text";
 import { PLOT_INKS, THEMES, type Look } from "./theme";
 import { FollowedWorkbook, Shown } from "../live/use-test";
 import { CurrentTestBar } from "./current-test-bar";
+import { OnRequest } from "./on-request";
 import { UnfinishedWork } from "./unfinished-work";
 
 const useStyles = makeStyles({
@@ -140,6 +141,7 @@ export function Pane({ port, sheets, look }: PaneProps) {
           <CurrentTestBar />
         </header>
         <main>
+          <OnRequest port={port} />
           <UnfinishedWork port={port} />
           <div id="screen" role="tabpanel" aria-labelledby={tabId(shown)} className={styles.screen}>
             {SCREENS.map(({ value, Screen, keeps }) =>

@@ -146,6 +146,11 @@ export class EmbeddedPort implements WorkbookPort {
     return Promise.all(looked);
   }
 
+  /** The engine calculates every change at once. */
+  calculate(): Promise<void> {
+    return Promise.resolve();
+  }
+
   async insertSheet(given: SheetPlan): Promise<string> {
     // The engine refuses an object from another frame as "unsupported": a plan made in the pane's frame is copied
     // first.

@@ -185,6 +185,12 @@ export class OfficePort implements WorkbookPort {
   lookAt = (asked: readonly Asked[]): Promise<Looked[]> =>
     run(say`read the named cells`, (context) => lookAt(context, asked));
 
+  calculate = (): Promise<void> =>
+    run(say`calculate the workbook`, async (context) => {
+      context.workbook.application.calculate("Recalculate");
+      await context.sync();
+    });
+
   insertSheet = (
     plan: SheetPlan,
     tell: (sentence: Message) => void = () => undefined,

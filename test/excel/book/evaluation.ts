@@ -18,6 +18,8 @@ export interface Evaluation {
   isAddInLate: boolean;
   /** For this many more batches the functions of the add-in show #BUSY!. */
   busyFor: number;
+  /** Manual calculation: a formula that is there keeps its value until the workbook is calculated. */
+  isManual: boolean;
 }
 
 /** A function of the add-in as a person types it. */
@@ -25,10 +27,20 @@ const TYPED = /(?<![\w.!'])CLAY\.\w+\s*\(/i;
 /** A function of the add-in as a file stores it; Excel does not know it until it is typed again. */
 const STORED = /_xldudf_|\.XLAM'?!/i;
 
-export function evaluate(book: Book, evaluation: Evaluation): void {
+/** The cells that were calculated since their formula was entered. */
+const CALCULATED = new WeakSet<Cell>();
+
+/** Calculates every formula; with manual calculation, unless it is asked for, only those just entered. */
+export function evaluate(book: Book, evaluation: Evaluation, isAsked = false): void {
+  const keeps = (cell: Cell): boolean => evaluation.isManual && !isAsked && CALCULATED.has(cell);
   for (const sheet of book.sheets) {
-    for (const [key, cell] of sheet.cells) if (cell.filledFrom) sheet.cells.delete(key);
-    for (const [key, cell] of [...sheet.cells]) if (cell.formula !== undefined) show(sheet, key, cell, evaluation);
+    const isKept = (at: readonly [number, number]): boolean => keeps(sheet.cells.get(keyOf(...at)) ?? { value: "" });
+    for (const [key, cell] of sheet.cells) if (cell.filledFrom && !isKept(cell.filledFrom)) sheet.cells.delete(key);
+    for (const [key, cell] of [...sheet.cells]) {
+      if (cell.formula === undefined || keeps(cell)) continue;
+      show(sheet, key, cell, evaluation);
+      CALCULATED.add(cell);
+    }
   }
 }
 

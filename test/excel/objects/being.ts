@@ -21,6 +21,8 @@ export interface Host {
   newId(prefix: string): string;
   /** Formulas are calculated again before anything is read. */
   recalculate(): void;
+  /** Somebody asks for a calculation: every formula is calculated, with manual calculation too. */
+  calculate(): void;
   /** Rows were inserted or deleted on a sheet: ranges that the library keeps follow their cells. */
   moved(sheet: Sheet, to: Moved): void;
   /** Reports an event of the workbook that a listener may hear. */

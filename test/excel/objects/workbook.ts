@@ -73,13 +73,13 @@ export class Workbook extends Being {
 class Application extends Being {
   readonly className = "Application";
   get calculationMode(): string {
-    return "Automatic";
+    return this.host.evaluation.isManual ? "Manual" : "Automatic";
   }
   get calculationState(): string {
     return this.host.evaluation.busyFor > 0 ? "Calculating" : "Done";
   }
   calculate(): void {
-    this.host.recalculate();
+    this.host.calculate();
     this.host.raise("calculated");
   }
   suspendScreenUpdatingUntilNextSync(): void {}

@@ -88,6 +88,11 @@ const MEANTIME: Readonly<Record<string, (excel: StrictExcel) => void>> = {
       .put("A2", [[1], [null], [3]])
       .put("B2", [[7], ["'1/2"]]),
   "another sheet comes to the front": (excel) => excel.select("Notes", "A1"),
+  "calculation is set to manual": (excel) => void (excel.evaluation.isManual = true),
+  "the person types into a cell for a moment": (excel) => {
+    excel.startEdit();
+    setTimeout(() => excel.endEdit(), 5);
+  },
 };
 
 interface End {

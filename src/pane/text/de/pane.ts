@@ -23,6 +23,11 @@ export const pane = {
   stopped: "Angehalten. Die Arbeitsmappe ist wie zuvor.",
   noHost:
     "Dieser Bereich arbeitet neben einer Arbeitsmappe: aus Excel öffnen oder die Seite starten, die zum Add-In gehört.",
+  onRequest: {
+    title: "Berechnung auf Anforderung",
+    may: "Excel berechnet diese Arbeitsmappe nur auf Anforderung (manuelle Berechnung). Was hier vom Blatt gezeigt wird, kann nach einer Änderung veraltet sein.",
+    calculate: "Jetzt berechnen",
+  },
   unfinished: {
     title: "Nicht fertig",
     begun: (work: string, since: string) =>

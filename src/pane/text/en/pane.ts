@@ -24,6 +24,11 @@ export const pane = {
   stopped: "Stopped. The workbook is as it was.",
   noHost: "This pane works beside a workbook: open it from Excel, or run the page that comes with the add-in.",
   /** What an earlier pane left half done. */
+  onRequest: {
+    title: "Calculation is on request",
+    may: "Excel calculates this workbook only when it is asked (manual calculation). What the pane shows of the sheet may be old after a change.",
+    calculate: "Calculate now",
+  },
   unfinished: {
     title: "Not finished",
     begun: (work: string, since: string) =>

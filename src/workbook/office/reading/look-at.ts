@@ -22,11 +22,13 @@ interface Found {
   readonly names?: readonly SheetName[];
   /** Loaded if hidden rows and columns are asked for. */
   readonly used?: Excel.Range;
+  readonly isOnRequest: boolean;
 }
 
 /** The positions of the names that are asked for, of all sheets in one request. */
 async function find(context: Excel.RequestContext, wanted: readonly Asked[]): Promise<Found[]> {
   const shared = context.workbook.names.load(NAME_PROPERTIES);
+  const application = context.workbook.application.load("calculationMode");
   const loaded = wanted.map((asked) => {
     const sheet = context.workbook.worksheets.getItem(asked.sheet).load("name");
     const names = [...new Set([...asked.values, ...(asked.contents ?? [])])];
@@ -42,6 +44,7 @@ async function find(context: Excel.RequestContext, wanted: readonly Asked[]): Pr
       sheet,
       boxes: placesOf(sheet.name, of, names),
       used,
+      isOnRequest: application.calculationMode === "Manual",
       ...(asked.names && { names: sheetNamesOf(sheet.name, of) }),
     };
   });
@@ -73,7 +76,7 @@ async function read(context: Excel.RequestContext, asked: readonly Asked[]): Pro
     )
   ).values();
   const looked: Looked[] = [];
-  for (const { sheet, names, used, places } of found) {
+  for (const { sheet, names, used, isOnRequest, places } of found) {
     const values: Record<string, CellValue[][]> = {};
     const contents: Record<string, CellValue[][]> = {};
     for (const { name, property } of places) {
@@ -86,6 +89,7 @@ async function read(context: Excel.RequestContext, asked: readonly Asked[]): Pro
       values,
       contents,
       ...(names && { names }),
+      ...(isOnRequest && { isOnRequest }),
       ...(used && { hidden: await hiddenIn(context, used) }),
     });
   }

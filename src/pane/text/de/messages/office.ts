@@ -10,6 +10,7 @@ export const office: Readonly<Record<string, string>> = {
   "look which sheet is in front": "Die Frage nach dem vorderen Blatt",
   "read the sheets": "Das Lesen der Blätter",
   "look for the data sheets": "Die Suche nach den Datenblättern",
+  "calculate the workbook": "Das Berechnen der Arbeitsmappe",
   "read the named cells": "Das Lesen der benannten Zellen",
   "read the selection": "Das Lesen der Auswahl",
   'read {0} of the sheet "{1}"': "Das Lesen von {0} des Blatts „{1}“",
