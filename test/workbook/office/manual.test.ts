@@ -10,9 +10,8 @@ const port = new OfficePort();
 const ASKED = [{ sheet: "Data", values: ["mass", "double"] }];
 
 function open(): StrictExcel {
-  let excel: StrictExcel | undefined;
-  const evaluator = (): number => 2 * Number(excel?.sheet("Data").sheet.cells.get(0)?.value ?? 3);
-  excel = new StrictExcel({ sheets: ["Data"], platform: "desktop", evaluator });
+  const evaluator = (): number => 2 * Number(excel.sheet("Data").sheet.cells.get(0)!.value);
+  const excel: StrictExcel = new StrictExcel({ sheets: ["Data"], platform: "desktop", evaluator });
   excel
     .sheet("Data")
     .put("A1", [[3, "=2*A1"]])
