@@ -63,6 +63,41 @@ export function descentOf(table: Table): Descent {
   };
 }
 
+/** Subtracts the mean from a column, and returns the mean; `total` is the sum of the weights. */
+function centre(values: Column, weights: Column, total: number): number {
+  let sum = 0;
+  for (let i = 0; i < values.length; i++) sum += weights[i]! * values[i]!;
+  const mean = sum / total;
+  for (let i = 0; i < values.length; i++) values[i]! -= mean;
+  return mean;
+}
+
+/** Weighted sum of the products of two columns. */
+function product(a: Column, b: Column, weights: Column): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) sum += weights[i]! * a[i]! * b[i]!;
+  return sum;
+}
+
+/** Products of U and creep at a trial, with d0 (less the first reading), primary and tail. */
+const unsolved = () => ({ uu: NaN, uc: NaN, cc: NaN, det: NaN, d0: NaN, primary: NaN, tail: NaN });
+
+/** Solves for primary and tail; `ud` and `cd` are the products of U and creep with the readings. */
+function solve(trial: ReturnType<typeof unsolved>, ud: number, cd: number): void {
+  const { uu, uc, cc } = trial;
+  const det = uu * cc - uc * uc;
+  trial.det = det;
+  trial.primary = uu > 1e-14 ? ud / uu : 0;
+  trial.tail = 0;
+  if (!(det > 1e-10 * uu * cc)) return;
+  const withCreep = (ud * cc - cd * uc) / det;
+  const creep = (cd * uu - ud * uc) / det;
+  // Creep never runs against primary: where it would, it is set to zero.
+  if (!(withCreep * creep > 0)) return;
+  trial.primary = withCreep;
+  trial.tail = creep;
+}
+
 /**
  * The residuals at a rate and a time zero, with d0, primary and tail solved for, and their derivatives by ln rate and
  * time zero.
@@ -80,24 +115,9 @@ function separableFit({ times, y, firstReading }: Table) {
   const all = new Float64Array(n + 1);
   let weights: Column = column();
   let [lean, leaning, total, sharpness] = [0, 0, 0, 0];
-  /** The last trial: products of U and creep, d0 (less the first reading), primary and tail. */
-  const last = { uu: NaN, uc: NaN, cc: NaN, det: NaN, d0: NaN, primary: NaN, tail: NaN };
+  /** The last trial. */
+  const last = unsolved();
   let meanD = 0;
-
-  /** Subtracts the weighted mean from a column, and returns the mean. */
-  const centre = (values: Column): number => {
-    let sum = 0;
-    for (let i = 0; i < n; i++) sum += weights[i]! * values[i]!;
-    const mean = sum / total;
-    for (let i = 0; i < n; i++) values[i]! -= mean;
-    return mean;
-  };
-  /** Weighted sum of the products of two columns. */
-  const product = (a: Column, b: Column): number => {
-    let sum = 0;
-    for (let i = 0; i < n; i++) sum += weights[i]! * a[i]! * b[i]!;
-    return sum;
-  };
 
   /** Prepares for trials with the sharpness of `from`. */
   const prepare = (w: Column, from: Trial, weightOfLean: number): void => {
@@ -111,7 +131,7 @@ function separableFit({ times, y, firstReading }: Table) {
       roots[i] = Math.sqrt(w[i]!);
     }
     d.set(y);
-    meanD = centre(d);
+    meanD = centre(d, weights, total);
   };
 
   const residuals = (rate: number, zero: number, into: Float64Array): void => {
@@ -122,38 +142,21 @@ function separableFit({ times, y, firstReading }: Table) {
       u[i] = degreeOfConsolidation(T[i]!);
       c[i] = creepOfPower(powers[i]!, sharpness);
     }
-    const [meanU, meanC] = [centre(u), centre(c)];
-    const uu = product(u, u) + lean * ORDINARY_CREEP * ORDINARY_CREEP;
-    const cc = product(c, c) + lean;
-    const uc = product(u, c) - lean * ORDINARY_CREEP;
-    const [ud, cd] = [product(u, d), product(c, d)];
-    const det = uu * cc - uc * uc;
-    let primary = uu > 1e-14 ? ud / uu : 0;
-    let tail = 0;
-    if (det > 1e-10 * uu * cc) {
-      const withCreep = (ud * cc - cd * uc) / det;
-      const creep = (cd * uu - ud * uc) / det;
-      // Creep never runs against primary: where it would, it is set to zero.
-      if (withCreep * creep > 0) {
-        primary = withCreep;
-        tail = creep;
-      }
-    }
+    const [meanU, meanC] = [centre(u, weights, total), centre(c, weights, total)];
+    last.uu = product(u, u, weights) + lean * ORDINARY_CREEP * ORDINARY_CREEP;
+    last.cc = product(c, c, weights) + lean;
+    last.uc = product(u, c, weights) - lean * ORDINARY_CREEP;
+    solve(last, product(u, d, weights), product(c, d, weights));
+    const { primary, tail } = last;
+    last.d0 = meanD - primary * meanU - tail * meanC;
     for (let i = 0; i < n; i++) into[i] = roots[i]! * (primary * u[i]! + tail * c[i]! - d[i]!);
     into[n] = leaning * (tail - ORDINARY_CREEP * primary);
-    last.uu = uu;
-    last.uc = uc;
-    last.cc = cc;
-    last.det = det;
-    last.d0 = meanD - primary * meanU - tail * meanC;
-    last.primary = primary;
-    last.tail = tail;
   };
 
   /** Writes, from `at` on, the part of `slope` that a change of d0, primary and tail does not take up. */
   const project = (into: Float64Array, at: number): void => {
-    centre(slope);
-    const [us, cs] = [product(u, slope), product(c, slope)];
+    centre(slope, weights, total);
+    const [us, cs] = [product(u, slope, weights), product(c, slope, weights)];
     const { uu, uc, cc, det, tail } = last;
     const a = tail ? (us * cc - cs * uc) / det : uu > 1e-14 ? us / uu : 0;
     const b = tail ? (cs * uu - us * uc) / det : 0;

@@ -8,10 +8,10 @@
  */
 import { say, digits, type Message } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
-import { bottom, descentOf, parameterCount, valleys } from "./descent";
+import { bottom, descentOf, parameterCount, valleys, type Descent, type Zeroed } from "./descent";
 import { allowedRise, rateInterval } from "./interval";
 import { curveAt, type Curve } from "./model";
-import type { CleanReadings } from "../readings";
+import type { CleanReadings, Series } from "../readings";
 import { CREEP_SPREAD } from "./linear";
 import { tableOf, type Trial } from "./search";
 import { wrongReadings } from "../wrong-readings";
@@ -66,18 +66,59 @@ const READINGS_TO_JUDGE_ZERO = 10;
 /** A second valley that is as deep gets a remark if its rate differs by this ratio. */
 const OTHER_ANSWER = 1.35;
 
-export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
-  const { series, step, travel } = clean;
-  const { times, readings, rows } = series;
+/**
+ * Distances from the curve of the readings that are not left out (weight 0), for a load that came `shift` minutes before
+ * the clock.
+ */
+const residualsOf = ({ times, readings }: Series, weights: Float64Array, curve: Curve, shift: number): number[] =>
+  times.map((time, i) => nth(readings, i) - curveAt(curve, Math.max(time + shift, 0))).filter((_, i) => weights[i]);
+
+const isUsed = (weight: number): boolean => weight > 0;
+const sumOf = (weights: Float64Array): number => weights.reduce((a, b) => a + b, 0);
+
+/** The fit with its time zero free, if the readings show clearly that the load did not come with the clock. */
+function withFreeZero(
+  descent: Descent,
+  weights: Float64Array,
+  best: Trial,
+  lean: number,
+  rounding: number,
+): Zeroed | undefined {
+  const { times } = descent.table;
+  const used = weights.filter(isUsed).length;
+  if (used < READINGS_TO_JUDGE_ZERO) return undefined;
+  const total = sumOf(weights);
+  const timeAt = (share: number) => nth(times, Math.floor(share * times.length));
+  const late = HIDDEN_READINGS.map((share) => -LATE_START * timeAt(share));
+  const starts = best.cost < total * (READINGS_FOLLOW * best.primary) ** 2 ? [0] : [0, ...late];
+  const freed = starts
+    .map((start) => descent.polish(weights, best, lean, start))
+    .reduce((a, b) => (b.cost < a.cost ? b : a));
+  const gain = best.cost - freed.cost;
+  const F = gain / (freed.cost / (used - parameterCount(best) - 1) + rounding);
+  const matters = gain / total > (TIME_ZERO_SHARE * best.primary) ** 2;
+  return F > TIME_ZERO_F && matters && Math.abs(freed.shift) < MOST_TIME_ZERO * timeAt(FIFTH) ? freed : undefined;
+}
+
+const zeroRemark = ({ shift }: Zeroed): Message =>
+  shift > 0
+    ? say`the readings fit better if the load came ${digits(shift * 60, 3)} s before the clock was started: check the time zero; the fit allows for it, the constructions do not`
+    : say`the readings fit better if the load came ${digits(-shift * 60, 3)} s after the clock was started: check the time zero; the fit allows for it, the constructions do not`;
+
+/** Why readings cannot be fitted; undefined if they can. */
+function refusalOf({ series: { times }, travel }: CleanReadings): Message | undefined {
   const n = times.length;
   if (n < FEWEST_READINGS)
-    return notApplicable(
-      n === 1
-        ? say`${FEWEST_READINGS} readings at different times are needed; there is ${n}`
-        : say`${FEWEST_READINGS} readings at different times are needed; there are ${n}`,
-    );
-  if (!(travel > 0)) return notApplicable(say`all readings are the same: there is no movement to reduce`);
+    return n === 1
+      ? say`${FEWEST_READINGS} readings at different times are needed; there is ${n}`
+      : say`${FEWEST_READINGS} readings at different times are needed; there are ${n}`;
+  return travel > 0 ? undefined : say`all readings are the same: there is no movement to reduce`;
+}
 
+export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
+  const refusal = refusalOf(clean);
+  if (refusal) return notApplicable(refusal);
+  const { series, step, travel } = clean;
   const remarks: Message[] = [];
   const weights = Float64Array.from(series.weights);
   const rounding = (step * step) / 12;
@@ -86,61 +127,36 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   /** The weight of the lean on ordinary creep: the noise over the spread of creep, squared. */
   const leanOf = (variance: number, primary: number) => variance / (CREEP_SPREAD * (Math.abs(primary) || travel)) ** 2;
   let lean = leanOf(Math.max(rounding, (2e-4 * travel) ** 2), travel);
-  const residual = (curve: Curve, i: number, shift = 0) =>
-    nth(readings, i) - curveAt(curve, Math.max(nth(times, i) + shift, 0));
-  const residualSum = (curve: Curve, shift = 0) =>
-    weights.reduce((sum, w, i) => (w ? sum + w * residual(curve, i, shift) ** 2 : sum), 0);
 
-  const judged = wrongReadings(series, descent, weights, lean, rounding);
-  let best: Trial = judged.best;
-  const leftOut = judged.wrong.map(({ index }) => index);
-  for (const { index, off } of judged.wrong) {
+  const { wrong, best: first } = wrongReadings(series, descent, weights, lean, rounding);
+  for (const { index, off } of wrong) {
     weights[index] = 0;
     remarks.push(
-      say`${nth(rows, index)} is left out as a wrong reading: ${digits(nth(readings, index), 3)} lies ${digits(Math.abs(off), 3)} off the curve of the other readings`,
+      say`${nth(series.rows, index)} is left out as a wrong reading: ${digits(nth(series.readings, index), 3)} lies ${digits(Math.abs(off), 3)} off the curve of the other readings`,
     );
   }
-
-  const used = n - leftOut.length;
-  const varianceOf = (trial: Trial, shift = 0, parameters = parameterCount(trial)) =>
-    Math.max(residualSum(trial, shift) / Math.max(used - parameters, 1), rounding);
-  const residuals = times.map((_, i) => residual(best, i)).filter((_, i) => weights[i]);
-  lean = leanOf(Math.max(Math.min(varianceOf(best), roughness(residuals)), rounding), best.primary);
+  /** The weights of the readings that are used. */
+  const used = weights.filter(isUsed);
+  const squares = (residuals: readonly number[]) => residuals.reduce((sum, off, i) => sum + nth(used, i) * off ** 2, 0);
+  const freedom = (parameters: number) => Math.max(used.length - parameters, 1);
+  const varianceOf = (residuals: readonly number[], parameters: number) =>
+    Math.max(squares(residuals) / freedom(parameters), rounding);
+  const offFirst = residualsOf(series, weights, first, 0);
+  const spread = Math.min(varianceOf(offFirst, parameterCount(first)), roughness(offFirst));
+  lean = leanOf(Math.max(spread, rounding), first.primary);
   const [deepest, ...others] = valleys(descent, weights, lean);
-  if (deepest) best = bottom(descent, weights, lean, deepest);
+  const onClock = deepest ? bottom(descent, weights, lean, deepest) : first;
 
-  let timeZero = 0;
-  let parameters = parameterCount(best);
-  if (used >= READINGS_TO_JUDGE_ZERO) {
-    const total = weights.reduce((a, b) => a + b, 0);
-    const timeAt = (share: number) => nth(times, Math.floor(share * n));
-    const late = HIDDEN_READINGS.map((share) => -LATE_START * timeAt(share));
-    const starts = best.cost < total * (READINGS_FOLLOW * best.primary) ** 2 ? [0] : [0, ...late];
-    const from = best;
-    const freed = starts
-      .map((start) => descent.polish(weights, from, lean, start))
-      .reduce((a, b) => (b.cost < a.cost ? b : a));
-    const F = (best.cost - freed.cost) / (freed.cost / (used - parameters - 1) + rounding);
-    const gain = (best.cost - freed.cost) / total;
-    const matters = gain > (TIME_ZERO_SHARE * best.primary) ** 2;
-    if (F > TIME_ZERO_F && matters && Math.abs(freed.shift) < MOST_TIME_ZERO * timeAt(FIFTH)) {
-      best = freed;
-      timeZero = freed.shift;
-      parameters++;
-      remarks.push(
-        timeZero > 0
-          ? say`the readings fit better if the load came ${digits(timeZero * 60, 3)} s before the clock was started: check the time zero; the fit allows for it, the constructions do not`
-          : say`the readings fit better if the load came ${digits(-timeZero * 60, 3)} s after the clock was started: check the time zero; the fit allows for it, the constructions do not`,
-      );
-    }
-  }
+  const freed = withFreeZero(descent, weights, onClock, lean, rounding);
+  if (freed) remarks.push(zeroRemark(freed));
+  const best = freed ?? onClock;
+  const timeZero = freed?.shift ?? 0;
+  const parameters = parameterCount(onClock) + (freed ? 1 : 0);
 
-  const variance = varianceOf(best, timeZero, parameters);
-  const freedom = Math.max(used - parameters, 1);
-  const weighted = times
-    .map((_, i) => Math.sqrt(nth(weights, i)) * residual(best, i, timeZero))
-    .filter((_, i) => weights[i]);
-  const rise = allowedRise(weighted, variance, freedom);
+  const residuals = residualsOf(series, weights, best, timeZero);
+  const variance = varianceOf(residuals, parameters);
+  const weighted = residuals.map((off, i) => Math.sqrt(nth(used, i)) * off);
+  const rise = allowedRise(weighted, variance, freedom(parameters));
   const other = others.find(
     ({ cost, rate }) => cost - best.cost < rise && Math.abs(Math.log(rate / best.rate)) > Math.log(OTHER_ANSWER),
   );
@@ -148,25 +164,17 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
     remarks.push(
       say`the readings fit a cv ${digits(other.rate / best.rate, 3)} times this one nearly as well: do not rely on either`,
     );
-  const [low, high] = rateInterval(table, weights, best, lean, timeZero, rise);
+  const [rateLow, rateHigh] = rateInterval(table, weights, best, lean, timeZero, rise);
+  const { rate, d0, primary, tail, sharpness } = best;
   return given(
     {
-      rate: best.rate,
-      d0: best.d0,
-      primary: best.primary,
-      tail: best.tail,
-      sharpness: best.sharpness,
-      d100: best.d0 + best.primary,
-      rateLow: low,
-      rateHigh: high,
-      misfit: Math.sqrt(residualSum(best, timeZero) / weights.reduce((a, b) => a + b, 0)),
+      ...{ rate, d0, primary, tail, sharpness, rateLow, rateHigh, timeZero },
+      d100: d0 + primary,
+      misfit: Math.sqrt(squares(residuals) / sumOf(used)),
       noise: Math.sqrt(variance),
-      scatter: Math.sqrt(
-        Math.max(roughness(times.map((_, i) => residual(best, i, timeZero)).filter((_, i) => weights[i])), rounding),
-      ),
-      timeZero,
+      scatter: Math.sqrt(Math.max(roughness(residuals), rounding)),
       ...(other ? { otherRate: other.rate } : {}),
-      leftOut,
+      leftOut: wrong.map(({ index }) => index),
     },
     remarks,
   );
