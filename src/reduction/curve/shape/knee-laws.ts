@@ -104,7 +104,6 @@ export function straightLaw(x: readonly number[], u: readonly number[]): KneeLaw
 export function steepeningLaw(x: readonly number[], u: readonly number[], exponent: number): KneeLaw {
   const n = x.length;
   const { mean: mu, values: du } = centred(u);
-  const uu = product(du, du);
   const growth = exponent * Math.LN10;
   const dp = new Float64Array(n);
   const dr = new Float64Array(n);
@@ -128,8 +127,8 @@ export function steepeningLaw(x: readonly number[], u: readonly number[], expone
     let pu = 0;
     let ru = 0;
     for (let i = 0; i < n; i++) {
-      const p = dp[i]! - mp;
-      const r = dr[i]! - mr;
+      const p = (dp[i]! -= mp);
+      const r = (dr[i]! -= mr);
       const d = du[i]!;
       pp += p * p;
       pr += p * r;
@@ -141,13 +140,17 @@ export function steepeningLaw(x: readonly number[], u: readonly number[], expone
     const known = determinant > 1e-10 * pp * rr;
     const before = known ? (pu * rr - ru * pr) / determinant : 0;
     const virgin = known ? (ru * pp - pu * pr) / determinant : 0;
+    const steepens = before >= 0 && virgin > before;
+    // From the residuals, as in the held law.
+    let misfit = steepens ? 0 : Infinity;
+    for (let i = 0; steepens && i < n; i++) misfit += (du[i]! - before * dp[i]! - virgin * dr[i]!) ** 2;
     into.corner = corner;
     into.width = width;
     into.start = mu - before * mp - virgin * mr;
     into.before = before;
     into.rise = virgin - before;
     into.excess = 0;
-    into.misfit = before >= 0 && virgin > before ? uu - before * pu - virgin * ru : Infinity;
+    into.misfit = misfit;
     return into;
   };
 }

@@ -76,6 +76,19 @@ test("a part before yield that steepens: the law finds the corner of an exact cu
     }
 });
 
+test("the misfit of an exact curve is that of its rounded values: it is summed from the residuals", () => {
+  const [corner, width] = [2.1, 0.06];
+  const x = Array.from({ length: 10 }, (_, i) => 1 + 0.25 * i);
+  const u = x.map((value) => {
+    const past = width * Math.log1p(Math.exp((value - corner) / width));
+    return 0.02 + 0.1 * 10 ** (value - corner - past) + 0.6 * past;
+  });
+  // Values near 1 are rounded by 1e-16; a difference of two sums of squares would be rounded by 1e-16 itself.
+  const { misfit } = steepeningLaw(x, u, 1)(corner, width);
+  expect(misfit).toBeGreaterThanOrEqual(0);
+  expect(misfit).toBeLessThan(x.length * 1e-31);
+});
+
 test("a law that steepens does not fit a curve without a knee", () => {
   const x = [1, 1.3, 1.6, 1.9, 2.2, 2.5];
   const falling = x.map((value) => 1 - 0.1 * value);
