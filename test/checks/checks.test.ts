@@ -872,6 +872,15 @@ test("the table has at least fifty rows in order, each with a unique id and a ca
   }
 });
 
+test("each question reads as a reviewer asked for it: gravest answer, words, basis, and the cells that it looks at", () => {
+  for (const { about } of CHECKS) for (const name of about) expect(name).toMatch(/^[a-z]\w+$/);
+  expect(
+    CHECKS.map(({ id, severity, question, basis, about }) =>
+      [id, severity, english(question), english(basis), about.join(", ")].join(" | "),
+    ),
+  ).toMatchSnapshot();
+});
+
 /** An answer that compares numbers compares two, each with a name. */
 function expectTwoFigures({ compared }: ReturnType<typeof answerOf>): void {
   if (!compared) return;
@@ -882,6 +891,21 @@ function expectTwoFigures({ compared }: ReturnType<typeof answerOf>): void {
   }
 }
 
+/**
+ * The whole of an answer in one line, for the snapshot: what a reviewer reads, the numbers compared, how near a pass comes to
+ * its limit. The snapshot shows that a change of the code changes an answer; what is right stands in the cases.
+ */
+function whole({ status, used, compared, sentence, row }: ReturnType<typeof answerOf>): string {
+  const figures = compared?.map(({ what, value, unit }) => `${what} = ${Number(value.toPrecision(5))} ${unit}`.trim());
+  return [
+    status,
+    ...(used === undefined ? [] : [`used ${used.toPrecision(3)}`]),
+    ...(figures ? [figures.join(", ")] : []),
+    ...(row === undefined ? [] : [`row ${row}`]),
+    sentence,
+  ].join(" | ");
+}
+
 describe.each(Object.entries(CASES))("%s", (id, { pass, fail, needs, previous }) => {
   const { severity } = CHECKS.find((check) => check.id === id)!;
 
@@ -890,6 +914,7 @@ describe.each(Object.entries(CASES))("%s", (id, { pass, fail, needs, previous })
     expect([answer.status, answer.sentence]).toEqual(["pass", answer.sentence]);
     expect(answer.sentence.length).toBeGreaterThan(10);
     expectTwoFigures(answer);
+    expect(whole(answer)).toMatchSnapshot();
   });
 
   test.each(fail)("does not pass a record that is wrong: %j", (changes, status, sentence) => {
@@ -897,6 +922,7 @@ describe.each(Object.entries(CASES))("%s", (id, { pass, fail, needs, previous })
     expect([answer.status, answer.sentence]).toEqual([status, expect.stringMatching(sentence)]);
     expect(JSON.stringify(answer)).not.toMatch(/NaN|undefined|null/);
     expectTwoFigures(answer);
+    expect(whole(answer)).toMatchSnapshot();
   });
 
   test("gives no answer graver than its stated severity", () => {
@@ -909,6 +935,7 @@ describe.each(Object.entries(CASES))("%s", (id, { pass, fail, needs, previous })
     if (!needs) return;
     const answer = answerOf(id, withoutNames(base, ...needs[0]), undefined);
     expect([answer.status, answer.sentence]).toEqual(["cannot be asked", expect.stringMatching(needs[1])]);
+    expect(whole(answer)).toMatchSnapshot();
   });
 });
 

@@ -3,7 +3,7 @@
  * sheet.
  */
 import { CHECKS as TABLE, unknownThresholds } from "../../src/checks";
-import { limitNamed } from "../../src/checks/limit-words";
+import { limitCalled, limitNamed } from "../../src/checks/limit-words";
 import { LIMIT_NAMES, LIMITS, limitsSheet, readLimits } from "../../src/checks/limits";
 import { CHECKS } from "../../src/functions/checking";
 import type { CellValue, SheetName } from "../../src/workbook/port";
@@ -36,6 +36,14 @@ test("every limit of every question is listed once, with its default and unit", 
   for (const { limits, units = {} } of TABLE) expect(Object.keys(units).sort()).toEqual(Object.keys(limits).sort());
   expect(unknownThresholds(Object.fromEntries(LIMITS.map(({ name, value }) => [name, value])))).toEqual([]);
   expect(Object.keys(plan.names).sort()).toEqual([...LIMIT_NAMES, "limits"].sort());
+});
+
+test("each limit has the value and the unit that a firm reads on the sheet, with its question", () => {
+  expect(
+    LIMITS.map(({ name, value, unit }) => `${limitCalled(name)}: ${Number(value.toPrecision(4))} ${unit}`.trim()),
+  ).toMatchSnapshot();
+  for (const { name, question } of LIMITS)
+    expect(question).toBe(TABLE.find(({ id }) => name.startsWith(`${id}.`))?.question);
 });
 
 test("the sheet shows each limit in words, which lead back to its name", () => {

@@ -1,12 +1,17 @@
+import { curveAt } from "../../../src/reduction/increment/fit/model";
 import {
   FIT_LIMITS,
+  halfCycleSpans,
   judge,
   LOG_TIME_LIMITS,
   ROOT_TIME_LIMITS,
+  signalsOf,
   type Signals,
 } from "../../../src/reduction/increment/signals";
 import { say } from "../../../src/reduction/message";
+import { BY_HAND } from "../../generators/time-curves";
 import { inEnglish } from "../../in-english";
+import { cleanOf, exact, FIT, seriesOf, timeAt } from "./constructions/exact-load";
 
 const GOOD: Signals = {
   steps: 500,
@@ -63,4 +68,94 @@ test("root time and the fit need less of a record than log time", () => {
   expect(judged({ lastT: 0.8 }, ROOT_TIME_LIMITS).refusal).toMatch(/the readings stop/);
   expect(judged({ lastT: 1, firstU: 0.39, early: 2 }, FIT_LIMITS)).toEqual({ remarks: [] });
   expect(judged({ lastT: 0.4 }, FIT_LIMITS).refusal).toMatch(/the readings stop/);
+});
+
+test.each([
+  ["log time", LOG_TIME_LIMITS],
+  ["root time", ROOT_TIME_LIMITS],
+  ["the fit", FIT_LIMITS],
+] as const)("a signal at the limit of %s itself passes it", (_, limits) => {
+  const { steps, primarySteps } = limits;
+  const pairs = ["clearness", "steepness", "bend", "lastT", "firstU", "early"] as const;
+  expect(judged({ steps }, limits)).toEqual({ remarks: [] });
+  expect(judged({ primarySteps }, limits)).toEqual({ remarks: [] });
+  for (const name of pairs) {
+    expect(judged({ [name]: limits[name][0] }, limits).refusal).toBeUndefined();
+    expect(judged({ [name]: limits[name][1] }, limits)).toEqual({ remarks: [] });
+  }
+});
+
+test("a misfit is remarked once: above 1.2 % whatever the drift, above 0.7 % with a drift above 1.5", () => {
+  expect(judged({ misfit: 0.007, drift: 2 })).toEqual({ remarks: [] });
+  expect(judged({ misfit: 0.012, drift: 1.5 })).toEqual({ remarks: [] });
+  expect(judged({ misfit: 0.012, drift: 2 }).remarks).toEqual([
+    "the readings depart from theory by 1.2 % of primary on average, several in a row to the same side: look at the plot",
+  ]);
+  expect(judged({ misfit: 0.013, drift: 2 }).remarks).toEqual([
+    "the readings depart from theory by 1.3 % of primary on average: look at the plot",
+  ]);
+});
+
+test("a refusal comes without remarks", () => {
+  expect(judged({ steps: 9, misfit: 0.02, clearness: 10 })).toEqual({
+    refusal: "the whole movement is only 9 steps of the instrument: it is lost in the resolution",
+    remarks: [],
+  });
+});
+
+describe("the signals of a record", () => {
+  const of = (times: readonly number[], fit = FIT, step = 2) => signalsOf(cleanOf(exact(times, fit), step), fit);
+
+  test("on exact theory are those of the fit that made it", () => {
+    const found = of(BY_HAND);
+    expect(found.steps).toBeCloseTo((curveAt(FIT, 1440) - curveAt(FIT, 0.1)) / 2, 9);
+    expect(found.primarySteps).toBe(200);
+    expect(found.clearness).toBe(4000);
+    expect(found.lastT).toBe(36);
+    expect(found.misfit).toBeCloseTo(0.1 / 400, 12);
+    expect(found.drift).toBe(1);
+    // At the inflection U rises by 0.688 a cycle (Terzaghi's series, calculated), 275 divisions; the tail by 20.
+    expect(found.steepness).toBeCloseTo((0.688 * 400) / 20, 0);
+    // The readings alone give it over half a cycle or more: a little less.
+    expect(found.bend).toBeGreaterThan(10);
+    expect(found.bend).toBeLessThan(found.steepness);
+  });
+
+  test("count the readings from 3 to 50 % of primary, and give U of the first, on the clock of the load", () => {
+    const edge = [timeAt(0.029), timeAt(0.031), 1, 2, timeAt(0.499), timeAt(0.501), 100];
+    expect(of(edge).early).toBe(4);
+    expect(of(edge).firstU).toBeCloseTo(0.029, 9);
+    expect(signalsOf(cleanOf(exact(edge)), { ...FIT, timeZero: 1 }).firstU).toBeGreaterThan(0.17);
+  });
+
+  test("are infinite where nothing limits them: no step, no noise, no creep, no tail yet", () => {
+    const bare = { ...FIT, noise: 0, tail: 0, scatter: 0 };
+    expect(of(BY_HAND, bare, 0)).toMatchObject({
+      ...{ steps: Infinity, primarySteps: Infinity, clearness: Infinity, steepness: Infinity, drift: 0 },
+    });
+    // T at the last reading: a tail of half a cycle has begun at T = 3.
+    expect(of(BY_HAND.filter((t) => t < 119)).bend).toBe(Infinity);
+    expect(of(BY_HAND.filter((t) => t <= 120)).bend).toBeLessThan(Infinity);
+  });
+
+  test("the bend is the steepest slope over the last, over half cycles, without wrong readings", () => {
+    const bent = seriesOf(BY_HAND, (t) => 10 * Math.log10(t) + 90 * Math.log10(Math.min(Math.max(t, 4), 30) / 4));
+    expect(signalsOf(cleanOf(bent), FIT).bend).toBeCloseTo(10, 9);
+    const wrong = { ...bent, readings: bent.readings.map((d, i) => (i === 3 ? d + 300 : d)) };
+    expect(signalsOf(cleanOf(wrong), FIT).bend).not.toBeCloseTo(10, 1);
+    expect(signalsOf(cleanOf(wrong), { ...FIT, leftOut: [3] }).bend).toBeCloseTo(10, 9);
+    expect(signalsOf(cleanOf(seriesOf([1, 200], (t) => t)), FIT).bend).toBe(Infinity);
+  });
+
+  test("half cycles are the shortest runs of three readings or more that span one", () => {
+    const half = Math.sqrt(10);
+    expect(halfCycleSpans([1, 2, half, 10, 100])).toEqual([
+      [0, 1, 2],
+      [1, 2, 3],
+      [2, 3, 4],
+    ]);
+    expect(halfCycleSpans([1, 1.1, 1.2, 3, 3.2])).toEqual([[0, 1, 2, 3, 4]]);
+    expect(halfCycleSpans([1, 10])).toEqual([]);
+    expect(halfCycleSpans([])).toEqual([]);
+  });
 });
