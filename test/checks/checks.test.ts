@@ -62,6 +62,8 @@ const tinsAt = (w: number): Changes => ({
 const cell = (name: string) => test1.cells[name] as number;
 const allReadings = loads.map((_, index) => `readings_${String(index + 1).padStart(2, "0")}`);
 
+const allBut = (load: number) => allReadings.filter((_, index) => index + 1 !== load);
+
 /** A curve that is rounded from the first load on, with an unload-reload loop that is nearly as steep. */
 const ROUNDED = [
   [12.5, 1.4],
@@ -984,6 +986,19 @@ describe("a test whose loads stay until the end of primary", () => {
     // If the sheet nevertheless shows a C alpha, the load must have its tail.
     expect(ask("Q31", ended).status).toBe("explain");
   });
+
+  test.each([
+    ["t100 by log time", "pass"],
+    ["t100 by root time", "pass"],
+    ["multiple of t100", "explain"],
+    ["fixed time", "explain"],
+  ] as const)("the rule of the contract, %s, goes before the method of the test", (rule, status) => {
+    expect(ask("Q30", { ...ended, load_end_rule: rule }).status).toBe(status);
+    expect(ask("Q30", { ...until(5, 120), load_end_rule: rule }).status).toBe(status);
+    const noTail = ask("Q31", { ...until(5, 120), load_end_rule: rule, c_alpha: loads.map(() => "") });
+    expect(noTail.status).toBe(status === "pass" ? "cannot be asked" : "explain");
+    if (status === "pass") expect(noTail.sentence).toMatch(/stay to the end of primary \(.*load_end_rule/);
+  });
 });
 
 describe("results that were overwritten", () => {
@@ -1049,4 +1064,188 @@ test("water taken up by a specimen dismantled under its greatest load gets a not
   const ask = (id: string) => inEnglish(CHECKS.find((one) => one.id === id)!.evaluate(record));
   expect(ask("Q02")).toMatchObject({ status: "note", sentence: expect.stringMatching(/dismantled under 3200 kPa/) });
   expect(ask("Q07").status).toBe("explain");
+});
+
+/** Answers by another way than those of CASES: what else a question needs, and other reasons to pass. */
+const OTHERS: readonly {
+  readonly id: string;
+  readonly when: string;
+  readonly changes?: Changes;
+  /** Names that the sheet does not have. */
+  readonly without?: readonly string[];
+  readonly previous?: readonly string[];
+  readonly answer: readonly [Status, RegExp];
+}[] = [
+  {
+    ...{
+      id: "Q02",
+      when: "no load was read and no height measured",
+      without: [...allReadings, "final_height_measured"],
+    },
+    answer: ["cannot be asked", /final height/],
+  },
+  {
+    ...{ id: "Q04", when: "nothing else of the specimen is known", without: ["ring_and_dry"] },
+    changes: { specific_gravity_basis: "assumed" },
+    answer: ["note", /^the specific gravity 2.72 is assumed: say so wherever e or S is reported$/],
+  },
+  {
+    ...{ id: "Q07", when: "there is no final height", without: [...allReadings, "final_height_measured"] },
+    answer: ["cannot be asked", /^there is no final height: it needs readings, or the measured final height$/],
+  },
+  {
+    ...{ id: "Q08", when: "there are no readings", without: allReadings },
+    answer: ["cannot be asked", /^it needs readings \(readings_01 and on\)$/],
+  },
+  {
+    ...{ id: "Q16", when: "the other test has none of the numbers" },
+    previous: [
+      ...["ring_and_wet_before", "ring_and_wet_after", "ring_and_dry", "initial_height"],
+      ...["specific_gravity", "zero_reading"],
+    ],
+    answer: ["cannot be asked", /^it needs .* in both tests$/],
+  },
+  {
+    ...{ id: "Q17", when: "the test has no loop" },
+    changes: typedCurve(bent(0.45)),
+    answer: ["pass", /^the stress rises 7 times and does not fall before the end of loading$/],
+  },
+  {
+    ...{ id: "Q23", when: "a load has two readings" },
+    changes: { ...Object.assign({}, ...loads.map((_, index) => blank(index + 1))), ...until(5, 0.1) },
+    answer: ["cannot be asked", /^the load has fewer than 3 readings$/],
+  },
+  {
+    ...{ id: "Q23", when: "the dial made a turn of its hand" },
+    // A turn of 1 mm is 500 divisions of 0.002 mm.
+    changes: { ...series(5, (reading, i) => (i === 9 ? readings(5)[8] - 500 : reading)) },
+    answer: [
+      "explain",
+      /row 10 of the readings goes back against the movement \(one turn of the dial's hand\): check it$/,
+    ],
+  },
+  {
+    ...{ id: "Q23", when: "a time lies before the load" },
+    changes: {
+      ...Object.assign({}, ...loads.map((_, index) => blank(index + 1))),
+      ...series(5, (r) => r),
+      times_05: [-1, ...TIMES.slice(1)],
+    },
+    answer: ["cannot be asked", /row 1 of the times is -1/],
+  },
+  {
+    ...{ id: "Q24", when: "no load has a reading at time 0" },
+    changes: Object.assign({}, ...loads.map((_, index) => series(index + 1, (reading, i) => (i ? reading : "")))),
+    answer: ["cannot be asked", /^the load has no reading at time 0$/],
+  },
+  {
+    ...{ id: "Q24", when: "the zero reading is not known", without: ["zero_reading", ...allReadings.slice(1)] },
+    answer: ["cannot be asked", /^the reading before the load is not known \(.*zero_reading.*\)$/],
+  },
+  {
+    ...{ id: "Q26", when: "no load has three readings in order", without: allReadings.slice(1) },
+    changes: until(1, 0.1),
+    answer: ["cannot be asked", /^it needs three readings in order of time$/],
+  },
+  {
+    ...{ id: "Q27", when: "a load has no reading after time 0", without: allReadings.slice(1) },
+    changes: until(1, 0),
+    answer: ["cannot be asked", /^the load has no reading after time 0$/],
+  },
+  {
+    ...{ id: "Q38", when: "the first reading is missing", without: allReadings.slice(1) },
+    changes: series(1, (reading, i) => (i ? reading : "")),
+    answer: ["cannot be asked", /^the load has no reading at time 0$/],
+  },
+  {
+    ...{ id: "Q38", when: "the dial factor is missing", without: ["dial_factor", ...allBut(5)] },
+    answer: ["cannot be asked", /^it needs Dial factor \(.*dial_factor.*\)$/],
+  },
+  {
+    ...{ id: "Q38", when: "the specimen swelled under the load", without: allBut(5) },
+    changes: series(5, (reading) => 2 * readings(5)[0] - reading),
+    answer: ["cannot be asked", /^the specimen did not compress under the load$/],
+  },
+  {
+    ...{ id: "Q41", when: "there are no loads", without: ["load_stress"] },
+    answer: ["cannot be asked", /^it needs the loads \(.*load_stress.*\)$/],
+  },
+  {
+    ...{ id: "Q50", when: "the specimen is not known", without: ["ring_and_dry"] },
+    changes: typedCurve(bent(0.45)),
+    answer: ["cannot be asked", /^it needs Ring \+ dry soil/],
+  },
+  {
+    ...{ id: "Q56", when: "water was added under the seating stress" },
+    changes: { seating_mark: "inundated" },
+    answer: [
+      "cannot be asked",
+      /^the water was added under the seating stress, before the zero of the deformations was read$/,
+    ],
+  },
+  {
+    ...{ id: "Q57", when: "the test has no unloading" },
+    changes: typedCurve(bent(0.45)),
+    answer: ["cannot be asked", /^the test has no unloading$/],
+  },
+  {
+    ...{ id: "Q65", when: "a pick of a load was made without a reason" },
+    changes: { pick_load: [3], pick_of: ["d0"], pick_after: [820], pick_before: [812] },
+    answer: ["stop", /^no reason or no name for: d0 of load 3 \(812 to 820, row 1 of the picks\)$/],
+  },
+  {
+    ...{ id: "Q65", when: "a pick of the curve was made without a reason and without the value before" },
+    changes: { pick_load: ["curve"], pick_of: ["virgin to"], pick_after: [1600] },
+    answer: ["stop", /^no reason or no name for: virgin to of the curve \(now 1600, row 1 of the picks\)$/],
+  },
+  {
+    ...{ id: "Q66", when: "the adopted stress lies within the range of the methods" },
+    changes: { adopted_value: [125] },
+    answer: ["pass", /^125 kPa is adopted; the methods read 1\d\d.* to 1\d\d\S* kPa$/],
+  },
+  {
+    ...{ id: "Q70", when: "no C alpha of a load stands beside the adopted one", without: ["c_alpha"] },
+    changes: { adopted_value: ["", "", "", "", 0.02] },
+    answer: ["cannot be asked", /^the test gives no C alpha to compare with$/],
+  },
+  {
+    ...{ id: "Q70", when: "the adopted Cr lies within the steps of loop and unloading" },
+    changes: { ...typedCurve(SWELLS), adopted_value: ["", "", 0.1] },
+    answer: ["pass", /^Cr: 0.1 is adopted; the steps of the test give 0.0445 to 0.2$/],
+  },
+  {
+    ...{ id: "Q70", when: "the adopted Cs lies off the steps of unloading" },
+    changes: { ...typedCurve(SWELLS), adopted_value: ["", "", "", 0.3] },
+    answer: ["explain", /^Cs: 0.3 is adopted; the steps of the test give 0.0445 to 0.2: give the reason in/],
+  },
+  {
+    ...{ id: "Q71", when: "the stress before the wetting is not known", without: ["seating_stress"] },
+    changes: { load_mark: ["wetting"] },
+    answer: [
+      "cannot be asked",
+      /^it needs the stress of load 1 and the one before it \(.*load_stress.*seating_stress.*\)$/,
+    ],
+  },
+  {
+    ...{ id: "Q72", when: "the specimen swelled under more than its swelling pressure" },
+    changes: {
+      ...wettedUnder(12.5),
+      ...series(2, (reading) => reading - 2 * (readings(2).at(-1)! - readings(1).at(-1)!)),
+      swelling_pressure: 10,
+    },
+    answer: ["explain", /the specimen swelled on wetting under more than its swelling pressure: check the sign of/],
+  },
+  {
+    ...{ id: "Q73", when: "the adopted cv lies within the cv of the loads of its range" },
+    changes: { adopted_cv_low: [60, 130], adopted_cv_high: [130, 800], adopted_cv: ["", 5] },
+    answer: ["pass", /^cv, virgin: 5 m2\/yr is adopted; the loads that end within the range give/],
+  },
+];
+
+test.each(OTHERS)("$id, where $when", ({ id, changes = {}, without = [], previous, answer: [status, sentence] }) => {
+  const record = readRecord(withoutNames(withValues(base, changes), ...without));
+  const other = previous && readRecord(withoutNames(base, ...previous));
+  const answer = inEnglish(CHECKS.find((check) => check.id === id)!.evaluate(record, undefined, other));
+  expect([answer.status, answer.sentence]).toEqual([status, expect.stringMatching(sentence)]);
+  expect(whole(answer)).toMatchSnapshot();
 });

@@ -7,6 +7,7 @@ import { T_END_OF_PRIMARY } from "../../reduction/increment/fit/terzaghi";
 import { say, verbatim, digits, type Message } from "../../reduction/message";
 import { firstOf, lastOf, neighbours } from "../../reduction/numeric/lists";
 import { given, then, type Outcome } from "../../reduction/outcome";
+import type { EndRuleWords } from "../../specification/form/end-rules";
 import {
   agree,
   ask,
@@ -57,10 +58,13 @@ function endOfPrimary({ increment: { logTime, fit } }: LoadReduced): number | un
   return fit.ok ? T_END_OF_PRIMARY / fit.value.rate : undefined;
 }
 
+/** The rules by which a load ends with primary, so that it shows no tail. */
+const TO_THE_END_OF_PRIMARY: readonly EndRuleWords[] = ["t100 by log time", "t100 by root time"];
+
 /** The cell that says that each load stays until primary has ended, so that no tail is needed; undefined if none does. */
 function endOfPrimaryIn({ words }: TestRecord): "load_end_rule" | "test_method" | undefined {
   const rule = words.load_end_rule;
-  if (rule !== undefined) return rule.startsWith("primary") ? "load_end_rule" : undefined;
+  if (rule !== undefined) return TO_THE_END_OF_PRIMARY.some((one) => one === rule) ? "load_end_rule" : undefined;
   return words.test_method === "to end of primary" ? "test_method" : undefined;
 }
 
