@@ -1240,6 +1240,92 @@ const OTHERS: readonly {
     changes: { adopted_cv_low: [60, 130], adopted_cv_high: [130, 800], adopted_cv: ["", 5] },
     answer: ["pass", /^cv, virgin: 5 m2\/yr is adopted; the loads that end within the range give/],
   },
+  {
+    ...{ id: "Q20", when: "there are three loads" },
+    changes: stresses((stress, load) => (load <= 3 ? stress * 20.885 : "")),
+    answer: ["cannot be asked", /^it needs four loads, and the stresses of the apparatus table \(apparatus_stress\)$/],
+  },
+  {
+    ...{ id: "Q20", when: "there are four loads" },
+    changes: stresses((stress, load) => (load <= 4 ? stress * 20.885 : "")),
+    answer: ["stop", /agree only if one of them is in psf, not kPa: which\?$/],
+  },
+  {
+    ...{ id: "Q20", when: "no unit makes the loads meet the apparatus table" },
+    changes: stresses((stress) => stress * 1.3),
+    answer: [
+      "pass",
+      /^0 % of the loads meet a stress of the apparatus table as typed; no other unit makes them agree$/,
+    ],
+  },
+  {
+    ...{ id: "Q23", when: "a step back is not a turn of the hand" },
+    changes: series(5, (reading, i) => (i === 9 ? readings(5)[8] - 450 : reading)),
+    answer: ["explain", /row 10 of the readings goes back against the movement: check it$/],
+  },
+  {
+    ...{ id: "Q40", when: "the deflection of a load is not known" },
+    changes: { apparatus_stress: column("apparatus_stress").map((s) => (s > 800 ? "" : s)) },
+    answer: ["pass", /^load \d+ .*share of the apparatus in the deformation of the load is/],
+  },
+  {
+    ...{ id: "Q53", when: "the depth is zero" },
+    changes: { depth: 0 },
+    answer: ["cannot be asked", /^Depth \(depth\) is not above zero$/],
+  },
+  {
+    ...{ id: "Q65", when: "the choice of a method was picked, which is a word" },
+    changes: { pick_load: [3], pick_of: ["cv by"], pick_after: ["root time"], pick_before: ["log time"] },
+    answer: ["stop", /^no reason or no name for: cv by of load 3 \(log time to root time, row 1 of the picks\)$/],
+  },
+  {
+    ...{ id: "Q67", when: "the plastic limit is not known", changes: { plastic_limit: "" } },
+    answer: ["pass", /^classification: Fines \(fines_content\) is 97 %, Clay \(clay_content\) 48 %$/],
+  },
+  {
+    ...{ id: "Q67", when: "the liquid limit is not known", changes: { liquid_limit: "" } },
+    answer: ["pass", /^classification: Fines \(fines_content\) is 97 %, Clay \(clay_content\) 48 %$/],
+  },
+  {
+    ...{ id: "Q72", when: "the specimen swelled under less than its swelling pressure, and was said to have swelled" },
+    changes: {
+      ...wettedUnder(12.5),
+      ...series(2, (reading) => reading - 2 * (readings(2).at(-1)! - readings(1).at(-1)!)),
+      ...{ swelling_pressure: 20, test_remarks: "It swelled, and did not collapse." },
+    },
+    answer: ["pass", /^load 2 .*: the specimen swelled on wetting, and nothing says otherwise$/],
+  },
+  {
+    ...{ id: "Q72", when: "the specimen compressed under more than its swelling pressure" },
+    changes: { ...wettedUnder(12.5), swelling_pressure: 10 },
+    answer: ["pass", /^load 2 .*: the specimen did not swell on wetting, and nothing says otherwise$/],
+  },
+  {
+    ...{ id: "Q73", when: "a load ends above the range" },
+    // The loads from 60 to 130 kPa are those of 100 kPa; the cv of the others are lower.
+    changes: { adopted_cv_low: [60, ""], adopted_cv_high: [130, ""], adopted_cv: [0.1, ""] },
+    answer: [
+      "explain",
+      /^cv, \S+: 0.1 m2\/yr is adopted; the loads that end within the range give .*: give the reason in/,
+    ],
+  },
+  ...(
+    [
+      ["Q44", "pass", /^virgin line: points on the virgin line is \d, not below 3$/],
+      ["Q45", "pass", /^preconsolidation stress is 12\d(\.\d)? kPa, within 25 kPa to 3200 kPa$/],
+      ["Q47", "pass", /^slope of the first loads over that of the virgin line is 0\.\d+, not above 0.4$/],
+      ["Q48", "pass", /^indices: the greater over the lesser of Cs and Cr is 1, not above 2$/],
+      ["Q49", "cannot be asked", /^it needs void ratios, or the whole specimen$/],
+      ["Q57", "pass", /^unloading from load 6 \(400 kPa\): rebound is \d\.\d+ %, not above 1\d\.\d+ %$/],
+      ["Q68", "cannot be asked", /^it needs the initial void ratio$/],
+      ["Q70", "cannot be asked", /^the test gives no Cc to compare with$/],
+    ] as const
+  ).map(([id, status, sentence]) => ({
+    ...{ id, when: "the curve is of strains, since the dry mass is not known" },
+    changes: { adopted_value: ["", 0.4] },
+    without: ["ring_and_dry", "ring_mass", "void_ratio_end", "void_ratio_curve", "compression_index"],
+    answer: [status, sentence] as const,
+  })),
 ];
 
 test.each(OTHERS)("$id, where $when", ({ id, changes = {}, without = [], previous, answer: [status, sentence] }) => {
