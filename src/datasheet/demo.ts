@@ -5,10 +5,16 @@ import type { SheetPlan } from "../workbook/port";
 import { demoTest } from "./demo-test";
 import { readingsName } from "../specification/readings";
 import type { System } from "../specification/measures";
+import type { SheetLanguage } from "../specification/text/language";
+import { titleIn, wordsOf } from "../specification/text/words";
 import { blankSheet, fillSheet } from "./layout";
 
-export function demoSheet(system: System): SheetPlan {
+export function demoSheet(system: System, language: SheetLanguage = "en"): SheetPlan {
   const { readings, cells, columns } = demoTest(system);
   const series = Object.fromEntries(readings.map((values, index) => [readingsName(index + 1), values]));
-  return fillSheet(blankSheet(system, { name: "Demonstration" }), { ...cells, ...columns, ...series });
+  return fillSheet(blankSheet(system, { name: titleIn(wordsOf(language), "Demonstration"), language }), {
+    ...cells,
+    ...columns,
+    ...series,
+  });
 }

@@ -1,13 +1,15 @@
 /** The rule for the cells of a field: which values a person may type, and the message about any other value. */
 import type { Box, EntryRule } from "../workbook/port";
 import type { Field } from "../specification/field";
-import { DATE_LIMITS, isDate, limitsOf, numberWithin } from "../specification/measures";
+import { DATE_LIMITS, isDate, limitsOf } from "../specification/measures";
+import type { SheetWords } from "../specification/text/words";
 
 /** Returns the rule of a field; undefined for texts and picks. `loads` is the number of loads of the sheet. */
 export function entryRule(
   { label, measure, limits }: Pick<Field, "label" | "measure" | "limits">,
   box: Box,
   loads: number,
+  words: SheetWords,
 ): EntryRule | undefined {
   const called = label.trim();
   if (measure === "text" || measure === "pick") return undefined;
@@ -16,13 +18,13 @@ export function entryRule(
       box,
       kind: "date",
       ...DATE_LIMITS,
-      message: `${called}: enter a date${measure !== "date" ? ", with the time if you like," : ""} of this computer's own form, from 1990 to 2099.`,
+      message: words.enterDate(called, measure !== "date"),
     };
   const allowed = (typeof limits === "function" ? limits(loads) : limits) ?? limitsOf(measure);
   return {
     box,
     kind: "number",
     ...allowed,
-    message: `${called}: enter ${numberWithin(allowed)}, with this computer's own decimal sign (a text such as 12,5 or 12.5 kPa is no number).`,
+    message: words.enterNumber(called, words.within(allowed)),
   };
 }

@@ -5,11 +5,12 @@ import { cellAddress } from "../workbook/address";
 import { entryRule } from "./entry-rule";
 import { isSpill, isTable, type Column, type Field, type Spill, type Table } from "../specification/field";
 import { atLoad, PAST_EVERY_ROW } from "../specification/formulas";
-import { LOAD_PARTS, loadTable } from "../specification/load-table";
 import { HAND_TIMES, LOADS, loadSuffix, MOST_LOADS, readingsOf } from "../specification/readings";
-import { CAUTION, FORM, MISSING, REMARKS, RESULTS, TYPED_REMARKS, type Section } from "../specification/main-page";
+import type { Section } from "../specification/main-page";
 import { formatOf, isDate, unitOf, type Measure, type System } from "../specification/measures";
-import { PICK_TABLE } from "../specification/pick-table";
+import { partsIn, type PartsInLanguage } from "../specification/text/in-language";
+import { LANGUAGE_CELL, LANGUAGE_NAMES, type SheetLanguage } from "../specification/text/language";
+import { formulaIn, noteIn, titleIn, wordsOf, type SheetWords } from "../specification/text/words";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../specification/versions";
 
 export interface SheetOptions {
@@ -19,6 +20,8 @@ export interface SheetOptions {
   readonly readingRows?: number;
   /** The number of rows of the load table, each with its readings: 24 if it is left out, 48 at most. */
   readonly loads?: number;
+  /** The language of the sheet's own words; English if it is left out. */
+  readonly language?: SheetLanguage;
 }
 
 /** The number of columns of a printed page, and of one of its three panels. */
@@ -45,6 +48,8 @@ const METHODS_COLUMN = RESULTS_PAGE * PAGE_COLUMNS + 2 * PANEL_COLUMNS;
 interface Draft {
   readonly system: System;
   readonly loads: number;
+  readonly words: SheetWords;
+  readonly parts: PartsInLanguage;
   readonly cells: CellPlan[];
   readonly names: Record<string, Box>;
   readonly merges: Box[];
@@ -82,8 +87,16 @@ const alignOf = ({ measure, kind }: Column): CellPlan["align"] =>
 /**
  * Places a unit. Beside a number it is aligned left; in the heading of a column it is aligned right, above the numbers.
  */
-function placeUnit(draft: Draft, row: number, col: number, measure: Measure, align?: CellPlan["align"]): void {
-  draft.cells.push({ row, col, kind: "unit", align, ...unitOf(measure) });
+function placeUnit(
+  { words, cells }: Draft,
+  row: number,
+  col: number,
+  measure: Measure,
+  align?: CellPlan["align"],
+): void {
+  const unit = unitOf(measure);
+  const said = "value" in unit ? { value: titleIn(words, unit.value) } : { formula: formulaIn(words, unit.formula) };
+  cells.push({ row, col, kind: "unit", align, ...said });
 }
 
 /**
@@ -91,7 +104,7 @@ function placeUnit(draft: Draft, row: number, col: number, measure: Measure, ali
  * it.
  */
 function ruleEntries(draft: Draft, field: Field | Column, box: Box): void {
-  const rule = field.kind === "input" && !field.choices ? entryRule(field, box, draft.loads) : undefined;
+  const rule = field.kind === "input" && !field.choices ? entryRule(field, box, draft.loads, draft.words) : undefined;
   if (rule) draft.entries.push(rule);
 }
 
@@ -288,7 +301,7 @@ function placeForm(
   const pageTops = [0];
   const tops = new Map<string, number>();
   let above: readonly number[] = [];
-  for (const section of FORM) {
+  for (const section of draft.parts.form) {
     if (section.newPage) pageTops.push(row);
     const { firstPanel } = section;
     const from = firstPanel === undefined ? row : Math.max(...above.slice(firstPanel)) + 1;
@@ -296,9 +309,9 @@ function placeForm(
     above = placePanels(draft, section, from, 0);
     row = Math.max(firstPanel === undefined ? 0 : row, ...above.map((below) => below + 1));
   }
-  placeBand(draft, row, 0, PAGE_COLUMNS, "Deviations and remarks");
+  placeBand(draft, row, 0, PAGE_COLUMNS, titleIn(draft.words, "Deviations and remarks"));
   row++;
-  for (const remark of TYPED_REMARKS) row = placeTypedRemark(draft, remark, row);
+  for (const remark of draft.parts.typedRemarks) row = placeTypedRemark(draft, remark, row);
   return { pageTops, tops, below: row + 1 };
 }
 
@@ -311,13 +324,13 @@ function placeResults(
   const sectionTops: number[] = [];
   const left = RESULTS_PAGE * PAGE_COLUMNS;
   let row = top;
-  for (const [index, section] of RESULTS.entries()) {
+  for (const [index, section] of draft.parts.results.entries()) {
     const from = Math.max(row, tops.get(section.beside ?? "") ?? 0);
     sectionTops.push(from);
     row = placeSection(draft, section, from, left) + 1;
     if (index > 0) continue;
-    CAUTION.forEach((value, line) => draft.cells.push({ row: row + line, col: left, kind: "note", value }));
-    row += CAUTION.length;
+    draft.parts.caution.forEach((value, line) => draft.cells.push({ row: row + line, col: left, kind: "note", value }));
+    row += draft.parts.caution.length;
   }
   return { sectionTops, below: row };
 }
@@ -325,8 +338,8 @@ function placeResults(
 /** Places the remarks of the reduction beside the results. Returns the row below them. */
 function placeRemarks(draft: Draft, top: number): number {
   const left = REMARKS_PAGE * PAGE_COLUMNS;
-  placeBand(draft, top, left, PAGE_COLUMNS, "Remarks");
-  return REMARKS.reduce((row, remark) => placeRemark(draft, remark, row, left), top + 1);
+  placeBand(draft, top, left, PAGE_COLUMNS, titleIn(draft.words, "Remarks"));
+  return draft.parts.remarks.reduce((row, remark) => placeRemark(draft, remark, row, left), top + 1);
 }
 
 /**
@@ -334,33 +347,38 @@ function placeRemarks(draft: Draft, top: number): number {
  */
 function placePicks(draft: Draft, first: number, left: number): void {
   const top = first - TABLE_HEAD;
-  placeBand(draft, top - 1, left, PICK_TABLE.columns.length, "Picks by hand");
-  placeTable(draft, PICK_TABLE, top, new Map(columnsFrom(PICK_TABLE.columns, left)));
+  const { pickTable } = draft.parts;
+  placeBand(draft, top - 1, left, pickTable.columns.length, titleIn(draft.words, "Picks by hand"));
+  placeTable(draft, pickTable, top, new Map(columnsFrom(pickTable.columns, left)));
 }
 
 function placeLoads(draft: Draft, top: number): number {
-  const columnAt = new Map(LOAD_PARTS.flatMap(({ columns }, part) => columnsFrom(columns, part * PAGE_COLUMNS)));
-  LOAD_PARTS.forEach(({ title }, part) => placeBand(draft, top, part * PAGE_COLUMNS, PAGE_COLUMNS, title));
-  const below = placeTable(draft, loadTable(draft.loads), top + 1, columnAt);
-  LOAD_PARTS.forEach(({ note }, part) => {
+  const { loadParts } = draft.parts;
+  const table = { rows: draft.loads, columns: loadParts.flatMap(({ columns }) => columns) };
+  const columnAt = new Map(loadParts.flatMap(({ columns }, part) => columnsFrom(columns, part * PAGE_COLUMNS)));
+  loadParts.forEach(({ title }, part) => placeBand(draft, top, part * PAGE_COLUMNS, PAGE_COLUMNS, title));
+  const below = placeTable(draft, table, top + 1, columnAt);
+  loadParts.forEach(({ note }, part) => {
     if (note) draft.cells.push({ row: below, col: part * PAGE_COLUMNS, kind: "note", value: note });
   });
   return below + 2;
 }
 
+const READINGS_NOTE =
+  "Minutes since the load was applied; the reading at time 0 is the last one before it. Leave out what was not read. " +
+  "A logger's series is pasted over the schedule ({0} rows for each load).";
+
 /** Places two columns per load: time and reading. The cells below them stay blank, so that a long series has room. */
 function placeReadings(draft: Draft, top: number, rows: number): number {
-  const { system, cells, names } = draft;
+  const { system, words, cells, names } = draft;
   // Each printed page begins with the title.
   for (let col = 0; col < 2 * draft.loads; col += PAGE_COLUMNS)
-    placeBand(draft, top, col, Math.min(PAGE_COLUMNS, 2 * draft.loads - col), "Readings");
+    placeBand(draft, top, col, Math.min(PAGE_COLUMNS, 2 * draft.loads - col), titleIn(words, "Readings"));
   cells.push({
     row: top + 1,
     col: 0,
     kind: "note",
-    value:
-      "Minutes since the load was applied; the reading at time 0 is the last one before it. Leave out what was not read. " +
-      `A logger's series is pasted over the schedule (${rows} rows for each load).`,
+    value: titleIn(words, READINGS_NOTE, rows),
   });
   const first = top + 6;
   for (let load = 1; load <= draft.loads; load++) {
@@ -374,10 +392,10 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
         formula: `=IFERROR(IF(${stress}="","",${stress}),"")`,
         format: formatOf("stress", system),
       },
-      { row: first - 2, col, kind: "heading", value: "Time", align: "right" },
-      { row: first - 2, col: col + 1, kind: "heading", value: "Reading", align: "right" },
+      { row: first - 2, col, kind: "heading", value: titleIn(words, "Time"), align: "right" },
+      { row: first - 2, col: col + 1, kind: "heading", value: titleIn(words, "Reading"), align: "right" },
     );
-    placeBand(draft, first - 4, col, 2, `Load ${load}`);
+    placeBand(draft, first - 4, col, 2, titleIn(words, "Load {0}", load));
     placeUnit(draft, first - 3, col + 1, "stress");
     placeUnit(draft, first - 1, col, "time", "right");
     placeUnit(draft, first - 1, col + 1, "reading", "right");
@@ -406,41 +424,64 @@ const LANGUAGE_NOTE =
   "The language of the titles, labels and notes of this sheet. It is chosen when the sheet is inserted.";
 
 /** The title, the versions, the language, the notice, and the line of what is missing. */
-function placeHead({ cells, names, merges, rowHeights }: Draft): void {
+function placeHead({ words, parts, cells, names, merges, rowHeights }: Draft): void {
+  const { missing } = parts;
   cells.push(
-    { row: 0, col: 0, kind: "title", value: "One-dimensional consolidation test, incremental loading" },
+    { row: 0, col: 0, kind: "title", value: titleIn(words, "One-dimensional consolidation test, incremental loading") },
     { row: 0, col: 9, kind: "result", formula: SUMMARY },
     {
       row: 1,
       col: 0,
       kind: "note",
-      value:
+      value: titleIn(
+        words,
         "Framed cells are to be filled in; everything else is calculated. Blank stays blank until its inputs are there.",
+      ),
     },
-    { row: 1, col: 14, kind: "label", value: "Data sheet", align: "right" },
+    { row: 1, col: 14, kind: "label", value: titleIn(words, "Data sheet"), align: "right" },
     { row: 1, col: 15, kind: "label", value: TEMPLATE_VERSION },
     { row: 2, col: 0, kind: "remark" },
-    { row: 2, col: 12, kind: "label", value: "English", align: "right", note: LANGUAGE_NOTE },
+    {
+      row: 2,
+      col: 12,
+      kind: "label",
+      align: "right",
+      value: LANGUAGE_NAMES[words.language],
+      note: noteIn(words, LANGUAGE_NOTE),
+    },
     { row: 2, col: 14, kind: "label", value: "Clayledger", align: "right" },
     { row: 2, col: 15, kind: "label", value: ADD_IN_VERSION, align: "right" },
   );
   names.test_summary = { row: 0, col: 9, rows: 1, cols: 1 };
   names.template_version = { row: 1, col: 15, rows: 1, cols: 1 };
   names.addin_version = { row: 2, col: 15, rows: 1, cols: 1 };
-  names.sheet_language = { row: 2, col: 12, rows: 1, cols: 1 };
+  names[LANGUAGE_CELL] = { row: 2, col: 12, rows: 1, cols: 1 };
   names.notice = { row: 2, col: 0, rows: 1, cols: 1 };
-  cells.push({ row: MISSING_ROW, col: 0, kind: MISSING.kind, formula: MISSING.formula, note: MISSING.note });
-  names[MISSING.name] = { row: MISSING_ROW, col: 0, rows: 1, cols: 1 };
+  cells.push({ row: MISSING_ROW, col: 0, kind: missing.kind, formula: missing.formula, note: missing.note });
+  names[missing.name] = { row: MISSING_ROW, col: 0, rows: 1, cols: 1 };
   merges.push({ row: MISSING_ROW, col: 0, rows: 1, cols: PAGE_COLUMNS });
-  rowHeights[MISSING_ROW] = heightOf(MISSING.lines ?? 1);
+  rowHeights[MISSING_ROW] = heightOf(missing.lines ?? 1);
 }
 
 /** Builds a blank sheet for one test. Throws if the number of loads is not a whole number from 1 to the maximum. */
 export function blankSheet(system: System, options: SheetOptions = {}): SheetPlan {
-  const { loads = LOADS } = options;
+  const { loads = LOADS, language = "en" } = options;
+  const words = wordsOf(language);
+  const parts = partsIn(language);
   if (!Number.isInteger(loads) || loads < 1 || loads > MOST_LOADS)
     throw new Error(`a sheet has 1 to ${MOST_LOADS} loads, and not ${loads}`);
-  const draft: Draft = { system, loads, cells: [], names: {}, merges: [], entries: [], rowHeights: {}, widths: {} };
+  const draft: Draft = {
+    system,
+    loads,
+    words,
+    parts,
+    cells: [],
+    names: {},
+    merges: [],
+    entries: [],
+    rowHeights: {},
+    widths: {},
+  };
   const { cells, names, merges, entries, rowHeights, widths } = draft;
   placeHead(draft);
   const { pageTops, tops, below: formBelow } = placeForm(draft, TOP);
@@ -450,19 +491,19 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   const readingsTop = placeLoads(draft, loadsTop);
   const readingsBelow = placeReadings(draft, readingsTop, options.readingRows ?? READING_ROWS);
   const readingPages = Math.ceil((2 * loads) / PAGE_COLUMNS);
-  const pages = Math.max(LOAD_PARTS.length, readingPages);
+  const pages = Math.max(parts.loadParts.length, readingPages);
   const picksLeft = pages * PAGE_COLUMNS;
   const timesTop = rowOf(names, "times_01");
   placePicks(draft, timesTop, picksLeft);
   const cols = picksLeft + PAGE_COLUMNS;
-  const picksBelow = rowOf(names, "pick_load") + PICK_TABLE.rows;
+  const picksBelow = rowOf(names, "pick_load") + parts.pickTable.rows;
   const rows = Math.max(readingsBelow, picksBelow);
 
   const page = (row: number, below: number, part: number): Box => ({
     row,
     col: part * PAGE_COLUMNS,
     rows: below - row,
-    cols: part === pages ? PICK_TABLE.columns.length : PAGE_COLUMNS,
+    cols: part === pages ? parts.pickTable.columns.length : PAGE_COLUMNS,
   });
   const framed = timesTop + FRAMED_READING_ROWS;
   const below = [...pageTops.slice(1), loadsTop];
@@ -471,7 +512,7 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   const widthOf = (col: number): number =>
     widths[col] ?? FORM_WIDTHS[col] ?? (col === METHODS_COLUMN ? METHODS_WIDTH : WIDTH);
   return {
-    name: options.name ?? "Consolidation test",
+    name: options.name ?? titleIn(words, "Consolidation test"),
     rows,
     cols,
     // Cells in rows of several lines wrap their text.
@@ -487,13 +528,13 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
       page(TOP, firstOf(below), RESULTS_PAGE),
       ...furtherResults.map((top) => page(top, loadsTop, RESULTS_PAGE)),
       page(TOP, firstOf(below), REMARKS_PAGE),
-      ...LOAD_PARTS.map((_, part) => page(loadsTop, readingsTop, part)),
+      ...parts.loadParts.map((_, part) => page(loadsTop, readingsTop, part)),
       ...Array.from({ length: readingPages }, (_, part) => page(readingsTop, framed, part)),
       page(readingsTop, framed, pages),
       page(framed, picksBelow, pages),
     ],
     paper: system === "US" ? "Letter" : "A4",
-    footer: `Data sheet ${TEMPLATE_VERSION}, Clayledger ${ADD_IN_VERSION}`,
+    footer: titleIn(words, "Data sheet {0}, Clayledger {1}", TEMPLATE_VERSION, ADD_IN_VERSION),
     entries,
     isProtected: true,
     open: rows > framed ? [{ row: framed, col: 0, rows: rows - framed, cols: 2 * loads }] : [],

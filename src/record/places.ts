@@ -1,6 +1,7 @@
 /** Finds the positions of the names of a sheet in the list of a workbook port. */
 import { addressInList, asColumn, lengthOf } from "../workbook/lists";
 import type { Layout } from "../specification/placed-formulas";
+import { languageOf } from "../specification/text/language";
 import type { Box, SheetName } from "../workbook/port";
 import type { NamedValues } from "./record";
 
@@ -21,8 +22,16 @@ export function cellBeside(names: readonly SheetName[], name: string, row = 1): 
   return box && row <= lengthOf(box) ? addressInList(box, row - 1) : undefined;
 }
 
-/** The layout of a sheet for the formulas of its names: the positions of the names, and the load number of each row. */
-export function layoutOf(names: readonly SheetName[], { load_number: numbers }: NamedValues): Layout {
+/**
+ * The layout of a sheet for the formulas of its names: the positions of the names, the load number of each row, and the
+ * language.
+ */
+export function layoutOf(names: readonly SheetName[], values: NamedValues): Layout {
+  const { load_number: numbers } = values;
   const loadNumbers = numbers && asColumn(numbers).map(([number]) => (typeof number === "number" ? number : 0));
-  return { places: boxesByName(names), ...(loadNumbers?.some((number) => number > 0) && { loadNumbers }) };
+  return {
+    language: languageOf(values),
+    places: boxesByName(names),
+    ...(loadNumbers?.some((number) => number > 0) && { loadNumbers }),
+  };
 }

@@ -20,6 +20,7 @@ import { ADOPTABLE, ALL_ADOPTABLE } from "../specification/results/adoptable";
 import { CELL_GROUPS, CELLS, labelOf, type Cell } from "./cells";
 import { adoptedCalled, adoptedOf, type Adopted } from "./adopted";
 import { PICK_COLUMNS, type RecordedPick } from "./picks";
+import { LANGUAGE_CELL } from "../specification/text/language";
 import { rulesOf } from "../specification/versions";
 import {
   OLD_WORDS,
@@ -167,6 +168,7 @@ const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
   { name: "override_reason", measure: "text" },
   { name: "override_by", measure: "text" },
   { name: "atterberg_limits", measure: "text" },
+  { name: LANGUAGE_CELL, measure: "text" },
 ];
 
 const DESCRIBED: ReadonlyMap<string, Cell> = new Map(

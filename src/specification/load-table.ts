@@ -505,5 +505,3 @@ export const LOAD_PARTS: readonly {
 
 export const LOAD_TABLE: Table = { rows: LOADS, columns: LOAD_PARTS.flatMap(({ columns }) => columns) };
 
-/** The load table of a sheet with this number of loads. */
-export const loadTable = (loads: number): Table => ({ ...LOAD_TABLE, rows: loads });

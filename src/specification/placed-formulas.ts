@@ -10,11 +10,15 @@ import { isSpill, isTable, type Column, type Table } from "./field";
 import { CHOICE_REMARK, INPUT_REMARK, PAST_EVERY_ROW } from "./formulas";
 import { loadSuffix } from "./readings";
 import { ALL_PARTS } from "./parts";
+import type { SheetLanguage } from "./text/language";
+import { formulaIn, wordsOf } from "./text/words";
 
 /**
  * The positions of the names on a sheet, and the load number of each row; without `loadNumbers`, the rows count from 1.
+ * The formulas show their texts in the language of the sheet: English, if it is left out.
  */
 export interface Layout {
+  readonly language?: SheetLanguage;
   readonly places: ReadonlyMap<string, Box>;
   readonly loadNumbers?: readonly number[];
 }
@@ -284,6 +288,7 @@ export function placedFormulas(name: string, layout: Layout): PlacedFormulas | u
   const box = layout.places.get(name);
   const found = FORMULAS.get(name);
   if (!box || !found) return undefined;
+  const words = wordsOf(layout.language ?? "en");
   const rows = Array.from({ length: lengthOf(box) }, (_, index) => {
     const placing = new Placing(layout);
     const formula = formulaInRow(found, index, placing, layout);
@@ -298,7 +303,7 @@ export function placedFormulas(name: string, layout: Layout): PlacedFormulas | u
   return {
     lacks,
     cells: whole.flatMap(({ index, formula }) =>
-      formula === undefined ? [] : [{ ...cellOfList(box, index), formula }],
+      formula === undefined ? [] : [{ ...cellOfList(box, index), formula: formulaIn(words, formula) }],
     ),
   };
 }

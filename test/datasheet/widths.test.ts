@@ -39,6 +39,8 @@ describe.each([
   ["blank", blankSheet("SI")],
   ["blank, few loads", blankSheet("US", { loads: 6 })],
   ["US demonstration", demoSheet("US")],
+  ["German", blankSheet("SI", { language: "de" })],
+  ["German, US units", blankSheet("US", { language: "de", loads: 6 })],
 ])("%s", (_, plan) => {
   test("every text fits", () => {
     const said = plan.cells.filter(({ kind, wrap }) => kind !== "title" && kind !== "note" && !wrap);

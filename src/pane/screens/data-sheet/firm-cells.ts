@@ -12,6 +12,7 @@ import {
 } from "../../../datasheet";
 import { layoutOf } from "../../../record/places";
 import { placedFormulas, type PlacedFormula } from "../../../specification/placed-formulas";
+import { LANGUAGE_CELL } from "../../../specification/text/language";
 import { indexInList } from "../../../workbook/lists";
 import { blockAddresses } from "../../../workbook/picked";
 import { asTyped } from "../../../reduction/message";
@@ -63,7 +64,7 @@ export async function attachName(port: WorkbookPort, name: string, replace: bool
  * other cells.
  */
 async function withFormula(port: WorkbookPort, sheet: string, name: string, attached: string): Promise<Done> {
-  const [found] = await port.lookAt([{ sheet, values: ["load_number"], contents: [name], names: true }]);
+  const [found] = await port.lookAt([{ sheet, values: ["load_number", LANGUAGE_CELL], contents: [name], names: true }]);
   const layout = layoutOf(found?.names ?? [], found?.values ?? {});
   const placed = placedFormulas(name, layout);
   const box = layout.places.get(name);

@@ -1,0 +1,18 @@
+/** English: the specification has the words. */
+import { numberWithin } from "../../measures";
+import type { SheetWords } from "../words";
+
+export const en: SheetWords = {
+  language: "en",
+  titles: {},
+  labels: {},
+  notes: {},
+  choices: {},
+  formulas: {},
+  list: "",
+  within: numberWithin,
+  enterNumber: (called, within) =>
+    `${called}: enter ${within}, with this computer's own decimal sign (a text such as 12,5 or 12.5 kPa is no number).`,
+  enterDate: (called, isMoment) =>
+    `${called}: enter a date${isMoment ? ", with the time if you like," : ""} of this computer's own form, from 1990 to 2099.`,
+};

@@ -1,0 +1,95 @@
+/** The parts of the data sheet in a language, as the layout places them. */
+import { isSpill, isTable, type Column, type Field, type Part, type Spill, type Table } from "../field";
+import { LOAD_PARTS } from "../load-table";
+import { CAUTION, FORM, MISSING, REMARKS, RESULTS, TYPED_REMARKS, type Section } from "../main-page";
+import { PICK_TABLE } from "../pick-table";
+import type { SheetLanguage } from "./language";
+import { formulaIn, labelIn, noteIn, titleIn, wordsOf, type SheetWords } from "./words";
+
+const optionally = (words: SheetWords, formula: string | undefined): string | undefined =>
+  formula === undefined ? undefined : formulaIn(words, formula);
+
+const fieldIn = (words: SheetWords, field: Field): Field => ({
+  ...field,
+  label: labelIn(words, field.label),
+  note: noteIn(words, field.note, field.choices),
+  formula: optionally(words, field.formula),
+});
+
+const spillIn = (words: SheetWords, spill: Spill): Spill => ({
+  ...spill,
+  label: titleIn(words, spill.label),
+  note: noteIn(words, spill.note) ?? "",
+  formula: formulaIn(words, spill.formula),
+});
+
+function columnIn(words: SheetWords, column: Column): Column {
+  const { label, heading, note, choices, formula, start, startInput, byRow } = column;
+  return {
+    ...column,
+    label: labelIn(words, label),
+    heading: [titleIn(words, heading[0]), titleIn(words, heading[1])],
+    note: noteIn(words, note, choices),
+    formula: optionally(words, formula),
+    start: optionally(words, start),
+    ...(startInput && {
+      startInput: {
+        ...startInput,
+        label: labelIn(words, startInput.label),
+        note: noteIn(words, startInput.note, choices),
+      },
+    }),
+    ...(byRow && {
+      byRow: byRow.map((row) => ({
+        ...row,
+        formula: optionally(words, row.formula),
+        value: typeof row.value === "string" ? (words.titles[row.value] ?? labelIn(words, row.value)) : row.value,
+      })),
+    }),
+  };
+}
+
+const tableIn = (words: SheetWords, table: Table): Table => ({
+  ...table,
+  columns: table.columns.map((column) => columnIn(words, column)),
+});
+
+const partIn = (words: SheetWords, part: Part): Part =>
+  isTable(part) ? tableIn(words, part) : isSpill(part) ? spillIn(words, part) : fieldIn(words, part);
+
+const sectionIn = (words: SheetWords, section: Section): Section => ({
+  ...section,
+  title: titleIn(words, section.title),
+  ...(section.beside !== undefined && { beside: titleIn(words, section.beside) }),
+  panels: section.panels.map((parts) => parts.map((part) => partIn(words, part))),
+});
+
+/** Every part of the sheet but its readings. */
+export interface PartsInLanguage {
+  readonly form: readonly Section[];
+  readonly results: readonly Section[];
+  readonly missing: Field;
+  readonly typedRemarks: readonly Field[];
+  readonly remarks: readonly Field[];
+  readonly caution: readonly string[];
+  readonly loadParts: typeof LOAD_PARTS;
+  readonly pickTable: Table;
+}
+
+export function partsIn(language: SheetLanguage): PartsInLanguage {
+  const words = wordsOf(language);
+  return {
+    form: FORM.map((section) => sectionIn(words, section)),
+    results: RESULTS.map((section) => sectionIn(words, section)),
+    missing: fieldIn(words, MISSING),
+    typedRemarks: TYPED_REMARKS.map((field) => fieldIn(words, field)),
+    remarks: REMARKS.map((field) => fieldIn(words, field)),
+    caution: CAUTION.map((line) => titleIn(words, line)),
+    loadParts: LOAD_PARTS.map(({ title, columns, note }) => ({
+      title: titleIn(words, title),
+      columns: columns.map((column) => columnIn(words, column)),
+      ...(note !== undefined && { note: titleIn(words, note) }),
+    })),
+    pickTable: tableIn(words, PICK_TABLE),
+  };
+}

@@ -1,0 +1,98 @@
+/**
+ * The words of a data sheet in one language. The specification is English; each other language has tables of the same
+ * shape in a folder of its own, whose keys are the English texts. `test/specification/text.test.ts` names every text
+ * that a language lacks.
+ */
+import type { Limits } from "../measures";
+import { de } from "./de";
+import { en } from "./en";
+import type { SheetLanguage } from "./language";
+
+type Table = Readonly<Record<string, string>>;
+
+export interface SheetWords {
+  readonly language: SheetLanguage;
+  /** Titles, headings of columns, units and lines of text. */
+  readonly titles: Table;
+  readonly labels: Table;
+  readonly notes: Table;
+  /** What the words of lists mean; the cells keep the English words. */
+  readonly choices: Table;
+  /** The texts that formulas show. */
+  readonly formulas: Table;
+  /** What stands in the note of a cell before the meanings of the words of its list. */
+  readonly list: string;
+  /** "a number greater than 0 and not more than 60" */
+  readonly within: (limits: Limits) => string;
+  /** The sentence that refuses an entry: what the cell is called, and what it takes. */
+  readonly enterNumber: (called: string, within: string) => string;
+  readonly enterDate: (called: string, isMoment: boolean) => string;
+}
+
+const WORDS: Readonly<Record<SheetLanguage, SheetWords>> = { en, de };
+
+export const wordsOf = (language: SheetLanguage): SheetWords => WORDS[language];
+
+/** A title, with values in the places {0}, {1}, ... */
+export const titleIn = ({ titles }: SheetWords, text: string, ...values: readonly (string | number)[]): string =>
+  (titles[text] ?? text).replace(/\{(\d)\}/g, (_, index) => String(values[Number(index)] ?? ""));
+
+/** Spaces before a label set it off below the label above it. */
+const INDENT = /^ */;
+
+/** The numbered labels, such as "Times of load 7". */
+const NUMBERED = /\d+$/;
+
+export function labelIn({ labels }: SheetWords, label: string): string {
+  const [indent = ""] = INDENT.exec(label) ?? [];
+  const own = label.trim();
+  const [number] = NUMBERED.exec(own) ?? [];
+  const numbered = number === undefined ? undefined : labels[own.replace(NUMBERED, "{0}")]?.replace("{0}", number);
+  const found = labels[label] ?? labels[own] ?? numbered ?? own;
+  return `${indent}${found.trimStart()}`;
+}
+
+/** A note, with the meanings of the words of the list. */
+export function noteIn(
+  words: SheetWords,
+  note: string | undefined,
+  choices: readonly string[] = [],
+): string | undefined {
+  const meanings = choices.flatMap((choice) => {
+    const meaning = words.choices[choice];
+    return meaning === undefined ? [] : [`${choice} = ${meaning}`];
+  });
+  const list = meanings.length > 0 ? `${words.list} ${meanings.join("; ")}.` : "";
+  const own = note === undefined ? "" : (words.notes[note] ?? note);
+  return [own, list].filter(Boolean).join(" ") || undefined;
+}
+
+/** The limits that an English text of `within` names. */
+function limitsSaid(text: string): Limits | undefined {
+  const found = /^a number(?: (greater than|not less than) ([\d.]+))?(?: and)?(?: not more than ([\d.]+))?$/.exec(text);
+  if (!found) return undefined;
+  const [, from, least, most] = found;
+  return {
+    ...(least !== undefined && { least: Number(least) }),
+    ...(from === "greater than" && { above: true }),
+    ...(most !== undefined && { most: Number(most) }),
+  };
+}
+
+/** The text of a formula; a text that the table lacks is a word of a function or of a list, and stays. */
+export function textInFormula(words: SheetWords, text: string): string {
+  const found = words.formulas[text];
+  if (found !== undefined) return found;
+  const [, entered] = /^: enter (.*)\. $/.exec(text) ?? [];
+  const limits = entered === undefined ? undefined : limitsSaid(entered);
+  if (limits) return (words.formulas[": enter {0}. "] ?? ": enter {0}. ").replace("{0}", words.within(limits));
+  const [, label, end] = /^(.+?)( adopted: |, )$/.exec(text) ?? [];
+  const called = label === undefined ? undefined : (words.labels[label] ?? words.labels[`  ${label}`]);
+  return called === undefined || end === undefined ? text : `${called.trim()}${words.formulas[`{0}${end}`] ?? end}`;
+}
+
+/** A formula with the texts that it shows in the language of the sheet. */
+export const formulaIn = (words: SheetWords, formula: string): string =>
+  words.language === "en"
+    ? formula
+    : formula.replace(/"((?:[^"]|"")*)"/g, (_, text: string) => `"${textInFormula(words, text)}"`);

@@ -1,0 +1,43 @@
+/** A German sheet gives the same results as the English one, name by name. */
+import { demoSheet } from "../../src/datasheet";
+import { isSpill, isTable } from "../../src/specification/field";
+import { ALL_PARTS } from "../../src/specification/parts";
+import { readRecord } from "../../src/record/record";
+import { namedValues } from "./read-sheet";
+
+jest.setTimeout(240_000);
+
+/** Names of cells with sentences of the sheet's own. */
+const SENTENCES = new Set(
+  ALL_PARTS.flatMap((part) =>
+    isTable(part)
+      ? part.columns.flatMap(({ name, kind }) => (kind === "remark" ? [name] : []))
+      : !isSpill(part) && part.kind === "remark"
+        ? [part.name]
+        : [],
+  ),
+);
+const OWN_WORDS = ["sheet_language", "design_from", "adopted_quantity", "adopted_cv_range", "wetting_stages"];
+
+test.each(["SI", "US"] as const)("with the values of the %s demonstration", async (system) => {
+  const english = await namedValues(demoSheet(system));
+  const german = await namedValues(demoSheet(system, "de"));
+  const differing = Object.keys(english).filter(
+    (name) => !SENTENCES.has(name) && JSON.stringify(english[name]) !== JSON.stringify(german[name]),
+  );
+  expect(differing.sort()).toEqual(OWN_WORDS.filter((name) => differing.includes(name)).sort());
+  expect([german.sheet_language, german.design_from]).toEqual([
+    [["Deutsch"]],
+    [[expect.stringContaining("Laborkurve")]],
+  ]);
+  const [before, after] = [readRecord(english), readRecord(german)];
+  expect(after.faults).toEqual([]);
+  expect(after.results).toEqual(before.results);
+  expect(after.words).toEqual(before.words);
+  expect(after.loads).toEqual(
+    before.loads.map((load, index) => ({
+      ...load,
+      words: { ...load.words, load_remark: after.loads[index].words.load_remark },
+    })),
+  );
+});
