@@ -504,4 +504,3 @@ export const LOAD_PARTS: readonly {
 ];
 
 export const LOAD_TABLE: Table = { rows: LOADS, columns: LOAD_PARTS.flatMap(({ columns }) => columns) };
-
