@@ -2,7 +2,8 @@
  * The parts of a reviewer's question: one row of data with its limits, and an answer that shows the two numbers that
  * were compared, never only a colour.
  */
-import { RECORD_UNITS, type TestRecord } from "../record/record";
+import type { AdoptedValue } from "../record/adopted";
+import { cellNamed, RECORD_UNITS, type TestRecord } from "../record/record";
 import { say, verbatim, digits, asTyped, joined, english, type Message } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import type { Outcome } from "../reduction/outcome";
@@ -209,6 +210,19 @@ export function agree(
         sentence: say`${pair}, not more than ${most}`,
       };
 }
+
+/** A value that a person adopted: within the range of the test it passes, and outside it with a reason, whose cell is named. */
+export const adoptedAnswer = (
+  sentence: Message,
+  { value, reason }: AdoptedValue,
+  [least, most]: readonly [number, number],
+  reasonCell: string,
+): Answer =>
+  value >= least && value <= most
+    ? { status: "pass", sentence }
+    : reason
+      ? { status: "pass", sentence: say`${sentence}; the reason: ${verbatim(reason)}` }
+      : { status: "explain", sentence: say`${sentence}: give the reason in ${cellNamed(reasonCell)}` };
 
 const GRAVITY: readonly Status[] = ["stop", "explain", "note", "pass"];
 

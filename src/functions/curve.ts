@@ -198,6 +198,15 @@ function toBetween(from: unknown, to: unknown): Between | undefined {
   return { from: low, to: high };
 }
 
+/** An index of the curve, of its own stretch or between two stresses. */
+const indexOf = (
+  read: typeof compressionIndex,
+  test: Outcome<TestCurve>,
+  from: unknown,
+  to: unknown,
+  picks?: any[][],
+): number => valueOf(then(test, (curve) => read(curve, toBetween(from, to), toCurvePicks(picks)))).value;
+
 /**
  * Compression index: slope of the virgin line (the steepest consistent stretch of first loading) per log cycle of stress, or the slope between two stresses. From strain it is the compression ratio.
  * @customfunction
@@ -221,9 +230,7 @@ export function COMPRESSION_INDEX(
   kind?: any,
   picks?: any[][],
 ): any {
-  return valueOf(
-    then(toTest(stresses, values, kind), (test) => compressionIndex(test, toBetween(from, to), toCurvePicks(picks))),
-  ).value;
+  return indexOf(compressionIndex, toTest(stresses, values, kind), from, to, picks);
 }
 
 /**
@@ -248,9 +255,7 @@ export function RECOMPRESSION_INDEX(
   kind?: any,
   picks?: any[][],
 ): any {
-  return valueOf(
-    then(toTest(stresses, values, kind), (test) => recompressionIndex(test, toBetween(from, to), toCurvePicks(picks))),
-  ).value;
+  return indexOf(recompressionIndex, toTest(stresses, values, kind), from, to, picks);
 }
 
 /**
@@ -275,9 +280,7 @@ export function SWELLING_INDEX(
   kind?: any,
   picks?: any[][],
 ): any {
-  return valueOf(
-    then(toTest(stresses, values, kind), (test) => swellingIndex(test, toBetween(from, to), toCurvePicks(picks))),
-  ).value;
+  return indexOf(swellingIndex, toTest(stresses, values, kind), from, to, picks);
 }
 
 /**

@@ -1,4 +1,5 @@
 /** A deflection set from a run on a metal disk, which takes the place of the specimen. */
+import { isSameLoad, loadSteps } from "./curve/loads";
 import { say, type Message } from "./message";
 import { lastOf } from "./numeric/lists";
 import { badInput, figure, given, type Outcome } from "./outcome";
@@ -27,25 +28,24 @@ export interface DiskRunOptions {
   readonly sense?: "rise" | "fall";
 }
 
-/** Two stresses within this ratio are one step of the set. */
-const SAME_STEP = 1e-6;
-
-const isSame = (a: number, b: number): boolean => Math.abs(a - b) <= SAME_STEP * Math.max(a, b);
-
 interface Step {
   readonly stress: number;
   readonly deflection: number;
   readonly onUnloading: boolean;
 }
 
-/** The loads with their branch: unloading where the stress is less than that of the load before. */
+/** The loads with their branch; a load under the same stress stays on the branch of the load before. */
 function stepsOf(loads: readonly DiskLoad[], options: DiskRunOptions): Step[] {
-  const { seatingStress = 0, seatingReading, factor, sense = "rise" } = options;
+  const { seatingStress, seatingReading, factor, sense = "rise" } = options;
   const way = sense === "fall" ? -factor : factor;
-  let before = { stress: seatingStress, onUnloading: false };
-  return loads.map(({ stress, reading }) => {
-    const onUnloading = isSame(stress, before.stress) ? before.onUnloading : stress < before.stress;
-    before = { stress, onUnloading };
+  const steps = loadSteps(
+    loads.map(({ stress }) => stress),
+    { before: seatingStress },
+  );
+  let onUnloading = false;
+  return loads.map(({ stress, reading }, index) => {
+    const kind = steps[index]?.kind;
+    if (kind !== "wetting") onUnloading = kind === "unloading";
     return { stress, deflection: (reading - seatingReading) * way, onUnloading };
   });
 }
@@ -54,7 +54,7 @@ function stepsOf(loads: readonly DiskLoad[], options: DiskRunOptions): Step[] {
 function branch(steps: readonly Step[]): { stress: number; deflection: number; count: number }[] {
   const found: { stress: number; sum: number; count: number }[] = [];
   for (const { stress, deflection } of steps) {
-    const at = found.find((one) => isSame(one.stress, stress));
+    const at = found.find((one) => isSameLoad(one.stress, stress));
     if (at) {
       at.sum += deflection;
       at.count++;
@@ -90,13 +90,13 @@ export function diskRun(loads: readonly DiskLoad[], options: DiskRunOptions): Ou
   const unloading = down ?? [];
   const stresses = [...loading, ...unloading].map(({ stress }) => stress);
   const rows = [...(seating > 0 ? [seating] : []), ...stresses]
-    .filter((stress, index, all) => all.findIndex((one) => isSame(one, stress)) === index)
+    .filter((stress, index, all) => all.findIndex((one) => isSameLoad(one, stress)) === index)
     .sort((a, b) => a - b)
     .map((stress): SetDeflection => {
-      const isSeating = seating > 0 && isSame(stress, seating);
+      const isSeating = seating > 0 && isSameLoad(stress, seating);
       const at = (of: readonly { stress: number; deflection: number }[]) =>
-        of.find((one) => isSame(one.stress, stress))?.deflection;
-      const back = unloading.length > 0 && isSame(stress, top.stress) ? top.deflection : at(unloading);
+        of.find((one) => isSameLoad(one.stress, stress))?.deflection;
+      const back = unloading.length > 0 && isSameLoad(stress, top.stress) ? top.deflection : at(unloading);
       return {
         stress,
         ...(isSeating ? { loading: 0 } : at(loading) !== undefined && { loading: at(loading) }),

@@ -1,17 +1,28 @@
 /** Questions about what a person decided on the compression curve: picks of its lines, and adopted indices. */
 import { CV_SAID, type AdoptedValue } from "../../record/adopted";
-import type { TestRecord } from "../../record/record";
-import { cellNamed } from "../../record/record";
+import { cellNamed, type TestRecord } from "../../record/record";
 import { yieldMethodOf, type Reduced } from "../../record/reduced-test";
 import type { Branches } from "../../reduction/curve/shape/branches";
 import { preconsolidation } from "../../reduction/curve/preconsolidation";
 import type { LoadPoint } from "../../reduction/curve/shape/points";
-import { digits, say, verbatim, type Message } from "../../reduction/message";
+import { digits, say, type Message } from "../../reduction/message";
 import { neighbours } from "../../reduction/numeric/lists";
 import { then } from "../../reduction/outcome";
 import { picksOfCurve } from "../../record/picks";
 import { CV_RANGES, type AdoptableName } from "../../specification/results/adoptable";
-import { ask, cannotAsk, check, COMMON, figure, gravest, shown, within, type Answer, type Question } from "../check";
+import {
+  adoptedAnswer,
+  ask,
+  cannotAsk,
+  check,
+  COMMON,
+  figure,
+  gravest,
+  shown,
+  within,
+  type Answer,
+  type Question,
+} from "../check";
 
 /** Slopes between neighbouring points of branches, by void ratio or strain per log cycle of stress, positive. */
 const slopesOf = (branches: readonly (readonly LoadPoint[])[]): number[] =>
@@ -51,26 +62,33 @@ export function givenFor(
     : [];
 }
 
-function answerFor(said: Message, { value, reason }: AdoptedValue, given: readonly number[]): Answer {
+function answerFor(said: Message, adopted: AdoptedValue, given: readonly number[]): Answer {
   const shown = (one: number) => digits(one, 3);
   if (given.length === 0) return cannotAsk(say`the test gives no ${said} to compare with`);
   const [least, most] = [Math.min(...given), Math.max(...given)];
-  const sentence = say`${shown(value)} is adopted; the steps of the test give ${shown(least)} to ${shown(most)}`;
-  if (value >= least && value <= most) return { status: "pass", sentence };
-  return reason
-    ? { status: "pass", sentence: say`${sentence}; the reason: ${verbatim(reason)}` }
-    : { status: "explain", sentence: say`${sentence}: give the reason in ${cellNamed("adopted_reason")}` };
+  const sentence = say`${shown(adopted.value)} is adopted; the steps of the test give ${shown(least)} to ${shown(most)}`;
+  return adoptedAnswer(sentence, adopted, [least, most], "adopted_reason");
 }
 
+/** The cv of the loads that end above the stress `from`, and not above `to`. */
+export const cvWithin = (
+  loads: readonly { readonly stress?: number; readonly cv?: number }[],
+  from: number,
+  to: number,
+): number[] => loads.flatMap(({ stress = 0, cv = [] }) => (stress > from && stress <= to ? cv : []));
+
 /** An adopted cv against the cv of the loads that end within its range. */
-function answerForCv(record: TestRecord, said: Message, { value, from, to, reason }: AdoptedValue): Answer {
+function answerForCv(record: TestRecord, said: Message, adopted: AdoptedValue): Answer {
+  const { value, from, to } = adopted;
   if (from === undefined || to === undefined || from >= to)
     return {
       status: "explain",
       sentence: say`a cv is adopted without a range of stress: enter the stresses in ${cellNamed("adopted_cv_from")} and ${cellNamed("adopted_cv_to")}`,
     };
-  const given = record.loads.flatMap(({ stress = 0, results }) =>
-    stress > from && stress <= to ? (results.cv_chosen ?? []) : [],
+  const given = cvWithin(
+    record.loads.map(({ stress, results }) => ({ stress, cv: results.cv_chosen })),
+    from,
+    to,
   );
   const cv = (one: number) => shown(figure(record, said, one, "cv"));
   const [least, most] = [Math.min(...given), Math.max(...given)];
@@ -78,10 +96,7 @@ function answerForCv(record: TestRecord, said: Message, { value, from, to, reaso
     given.length === 0
       ? say`${cv(value)} is adopted, and no load that ends within the range has a cv`
       : say`${cv(value)} is adopted; the loads that end within the range give ${cv(least)} to ${cv(most)}`;
-  if (value >= least && value <= most) return { status: "pass", sentence };
-  return reason
-    ? { status: "pass", sentence: say`${sentence}; the reason: ${verbatim(reason)}` }
-    : { status: "explain", sentence: say`${sentence}: give the reason in ${cellNamed("adopted_cv_reason")}` };
+  return adoptedAnswer(sentence, adopted, [least, most], "adopted_cv_reason");
 }
 
 /** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */

@@ -7,7 +7,19 @@ import { isDisturbed, LUNNE, LUNNE_NAMES, STRAIN_CLASSES } from "../../reduction
 import { say, verbatim, digits, type Message } from "../../reduction/message";
 import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { then, type Outcome } from "../../reduction/outcome";
-import { ask, cannotAsk, check, COMMON, figure, gravest, rangesOf, within, type Answer, type Question } from "../check";
+import {
+  adoptedAnswer,
+  ask,
+  cannotAsk,
+  check,
+  COMMON,
+  figure,
+  gravest,
+  rangesOf,
+  within,
+  type Answer,
+  type Question,
+} from "../check";
 import { calledInRow, inKpa, inputs, inSheetStress } from "../../record/reduced-test";
 import { asVoidRatio } from "./as-void-ratio";
 import { picksOfCurve } from "../../record/picks";
@@ -407,10 +419,7 @@ export const CURVE_CHECKS = [
         const unit = verbatim(record.words.stress_unit ?? "kPa");
         const shown = (kPa: number) => digits(inSheetStress(record, kPa), 4);
         const said = say`${shown(adopted.value)} ${unit} is adopted; the methods read ${shown(least)} to ${shown(most)} ${unit}`;
-        if (adopted.value >= least && adopted.value <= most) return { status: "pass", sentence: said };
-        return adopted.reason
-          ? { status: "pass", sentence: say`${said}; the reason: ${verbatim(adopted.reason)}` }
-          : { status: "explain", sentence: say`${said}: give the reason in ${cellNamed("adopted_reason")}` };
+        return adoptedAnswer(said, adopted, [least, most], "adopted_reason");
       });
     },
   }),

@@ -58,8 +58,14 @@ export function loadSteps(
 /** Whether a stress is greater than another by more than the readings of one load differ. */
 const above = (stress: number, other: number): boolean => stress > other * (1 + SAME_LOAD);
 
+/**
+ * Whether two stresses are one load: within SAME_LOAD of each other.
+ * @example [isSameLoad(100, 100.4), isSameLoad(100, 101)] // [true, false]
+ */
+export const isSameLoad = (a: number, b: number): boolean => !above(a, b) && !above(b, a);
+
 function kindOf(from: number, to: number, greatest: number, yieldStress: number | undefined): LoadKind {
-  if (from > 0 && !above(to, from) && !above(from, to)) return "wetting";
+  if (from > 0 && isSameLoad(from, to)) return "wetting";
   if (to < from) return "unloading";
   if (above(greatest, from)) return "reload";
   if (yieldStress === undefined) return "first loading";

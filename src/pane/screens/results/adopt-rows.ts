@@ -2,7 +2,7 @@
  * The rows of the tables of adopted values: what stands in one, what the test gives beside it, and the cells that adopt
  * a value or take it back. This module does not use the workbook.
  */
-import { givenFor } from "../../../checks/questions/by-hand";
+import { cvWithin, givenFor } from "../../../checks/questions/by-hand";
 import type { NamedValues, TestRecord } from "../../../record/record";
 import { reduced } from "../../../record/reduced-test";
 import {
@@ -146,9 +146,11 @@ export function rangeGiven(
     const index = ADOPTABLE.find((one) => one.name === name)?.name;
     if (index) return givenFor(index, record, reduced(record));
     if (from === undefined || to === undefined) return [];
-    return (values.load_stress ?? []).flatMap(([stress], row) =>
-      typeof stress === "number" && stress > from && stress <= to ? (numberAt(values, "cv_chosen", row) ?? []) : [],
-    );
+    const loads = (values.load_stress ?? []).map((_, row) => ({
+      stress: numberAt(values, "load_stress", row),
+      cv: numberAt(values, "cv_chosen", row),
+    }));
+    return cvWithin(loads, from, to);
   };
   const found = given();
   if (found.length > 0) return [Math.min(...found), Math.max(...found)];
