@@ -8,6 +8,7 @@ import { FIELDS, type NamedField } from "../../src/specification/fields";
 import { isDate } from "../../src/specification/measures";
 import { cellAddress } from "../../src/workbook/address";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
+import { runBatch } from "../../src/workbook/embedded/engine";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
 
 jest.setTimeout(600_000);
@@ -74,6 +75,12 @@ const TOGETHER: readonly Case[] = [
   ["times_03", 4, "-1"],
 ];
 
+interface Typed {
+  readonly row: number;
+  readonly col: number;
+  readonly content: string;
+}
+
 async function workbook() {
   await registerRealFunctions({ blankAs: null });
   const port = new EmbeddedPort(newWorkbook());
@@ -93,14 +100,12 @@ async function workbook() {
     remark: (load: number): string =>
       String(value(plan.names.load_remark.row + load - 1, plan.names.load_remark.col).value),
     head: (): string => String(value(plan.names.missing_inputs.row, plan.names.missing_inputs.col).value),
-    /** Types into a cell; returns what it held. */
-    type(row: number, col: number, content: string): string {
-      const before = String(value(row, col).value ?? "");
-      // Cast: the engine lists its own commands only.
-      (model.dispatch as unknown as (type: string, payload: object) => unknown)("UPDATE_CELL", {
-        ...{ sheetId, row, col, content },
-      });
-      return before;
+    /** What a cell holds. */
+    content: (row: number, col: number): string => String(value(row, col).value ?? ""),
+    /** Types into cells as one step. */
+    type(typed: readonly Typed[]): void {
+      const commands = typed.map((one) => ({ type: "UPDATE_CELL", sheetId, ...one }));
+      expect(runBatch(model, commands)).toEqual([]);
     },
   };
 }
@@ -109,12 +114,18 @@ test("no error anywhere, and the head of the sheet names the cell", async () => 
   const sheet = await workbook();
   expect([sheet.errors(), sheet.head()]).toEqual([[], ""]);
   const faults: string[] = [];
+  // The cell of one case gets its content back in the step that tries the next.
+  let back: Typed[] = [];
   for (const one of [...tried.flatMap(casesOf), ...TOGETHER]) {
     const [name, index, content] = one;
     const field = tried.find((found) => found.name === name)!;
-    const { row, col } = plan.names[name];
-    const address = cellAddress(row + index, col);
-    const before = sheet.type(row + index, col, content);
+    const col = plan.names[name].col;
+    const row = plan.names[name].row + index;
+    const address = cellAddress(row, col);
+    const held =
+      back.find((restored) => restored.row === row && restored.col === col)?.content ?? sheet.content(row, col);
+    sheet.type([...back, { row, col, content }]);
+    back = [{ row, col, content: held }];
     const [first] = sheet.errors();
     if (first) faults.push(`${name} in ${address} is ${content}: ${first}`);
     const isFree = (isText(field) && !field.choices) || isDay(field) || /_mark$|test_method/.test(name);
@@ -123,8 +134,8 @@ test("no error anywhere, and the head of the sheet names the cell", async () => 
       ? /load 3\b/i.test(head) || /the time curve is refused: row \d+/.test(sheet.remark(3))
       : head.includes(address);
     if (!isFree && !canBe(one) && !isNamed) faults.push(`${name} in ${address} is ${content}: the head says "${head}"`);
-    sheet.type(row + index, col, before);
   }
+  sheet.type(back);
   expect(faults).toEqual([]);
   expect([sheet.errors(), sheet.head()]).toEqual([[], ""]);
 });
