@@ -171,437 +171,385 @@ const LIQUID_LIMIT: readonly Argument[] = [ratio("w_L", "the liquid limit"), rat
 
 const SHARE_AT_T90 = 0.9;
 
+/** A formula from its line as a book prints it: "e = (H - H_s) / H_s". */
+function formula(
+  id: string,
+  line: string,
+  args: readonly Argument[],
+  compute: Formula["compute"],
+  more: Pick<Formula, "result" | "decimals" | "constants"> = {},
+): Formula {
+  const [symbol = "", expression = ""] = line.split(" = ");
+  return { id, symbol, expression, arguments: args, compute, ...more };
+}
+
 export const FORMULAS: readonly Formula[] = [
-  {
-    id: "water_content",
-    symbol: "w",
-    arguments: [
+  formula(
+    "water_content",
+    "w = (M_wet - M_dry) / (M_dry - M_tare)",
+    [
       mass("M_wet", "the wet mass"),
       mass("M_dry", "the dry mass"),
       mass("M_tare", "the tare", { fallback: 0, signed: true }),
     ],
-    expression: "(M_wet - M_dry) / (M_dry - M_tare)",
-    decimals: 4,
-    compute: waterContent,
-  },
-  {
-    id: "solids_height",
-    symbol: "H_s",
-    arguments: [
+    waterContent,
+    { decimals: 4 },
+  ),
+  formula(
+    "solids_height",
+    "H_s = M_d / (G_s * rho_w * pi * D^2 / 4)",
+    [
       mass("M_d", "the dry mass"),
       ratio("G_s", "the specific gravity"),
       length("D", "the diameter"),
       { symbol: "rho_w", name: "the water density", measures: "mass density", fallback: WATER_DENSITY },
     ],
-    expression: "M_d / (G_s * rho_w * pi * D^2 / 4)",
-    result: "length",
-    compute: solidsHeight,
-  },
-  {
-    id: "void_ratio",
-    symbol: "e",
-    arguments: [length("H", "the height"), length("H_s", "the height of solids")],
-    expression: "(H - H_s) / H_s",
-    compute: voidRatio,
-  },
-  {
-    id: "void_ratio_at_strain",
-    symbol: "e",
-    arguments: [ratio("eps", "the strain", { signed: true }), ratio("e_0", "the initial void ratio")],
-    expression: "e_0 - eps * (1 + e_0)",
-    compute: voidRatioAtStrain,
-  },
-  {
-    id: "saturation",
-    symbol: "S",
-    arguments: [ratio("w", "the water content"), ratio("G_s", "the specific gravity"), ratio("e", "the void ratio")],
-    expression: "w * G_s / e",
-    compute: saturation,
-  },
-  {
-    id: "density",
-    symbol: "rho",
-    arguments: [mass("M", "the mass"), length("D", "the diameter"), length("H", "the height")],
-    expression: "M / (pi * D^2 / 4 * H)",
-    result: "mass density",
-    compute: density,
-  },
-  {
-    id: "unit_weight",
-    symbol: "gamma",
-    arguments: [mass("M", "the mass"), length("D", "the diameter"), length("H", "the height")],
-    constants: [{ symbol: "g", value: 9.80665, unit: "m/s^2" }],
-    expression: "M * g / (pi * D^2 / 4 * H)",
-    result: "unit weight",
-    compute: (M, D, H) => then(density(M, D, H), (rho) => given(convert(rho, "density", "Mg/m3", "kN/m3"))),
-  },
-  {
-    id: "stress",
-    symbol: "sigma",
-    arguments: [
+    solidsHeight,
+    { result: "length" },
+  ),
+  formula(
+    "void_ratio",
+    "e = (H - H_s) / H_s",
+    [length("H", "the height"), length("H_s", "the height of solids")],
+    voidRatio,
+  ),
+  formula(
+    "void_ratio_at_strain",
+    "e = e_0 - eps * (1 + e_0)",
+    [ratio("eps", "the strain", { signed: true }), ratio("e_0", "the initial void ratio")],
+    voidRatioAtStrain,
+  ),
+  formula(
+    "saturation",
+    "S = w * G_s / e",
+    [ratio("w", "the water content"), ratio("G_s", "the specific gravity"), ratio("e", "the void ratio")],
+    saturation,
+  ),
+  formula(
+    "density",
+    "rho = M / (pi * D^2 / 4 * H)",
+    [mass("M", "the mass"), length("D", "the diameter"), length("H", "the height")],
+    density,
+    { result: "mass density" },
+  ),
+  formula(
+    "unit_weight",
+    "gamma = M * g / (pi * D^2 / 4 * H)",
+    [mass("M", "the mass"), length("D", "the diameter"), length("H", "the height")],
+    (M, D, H) => then(density(M, D, H), (rho) => given(convert(rho, "density", "Mg/m3", "kN/m3"))),
+    { result: "unit weight", constants: [{ symbol: "g", value: 9.80665, unit: "m/s^2" }] },
+  ),
+  // The first unit of force is the newton, as axialStress takes it.
+  formula(
+    "stress",
+    "sigma = L * F / (pi * D^2 / 4)",
+    [
       { symbol: "F", name: "the force", measures: "force" },
       length("D", "the diameter"),
       ratio("L", "the lever ratio", { fallback: 1, whole: true }),
     ],
-    expression: "L * F / (pi * D^2 / 4)",
-    result: "stress",
-    // The first unit of force is the newton, as axialStress takes it.
-    compute: axialStress,
-  },
-  {
-    id: "strain",
-    symbol: "eps",
-    arguments: [
+    axialStress,
+    { result: "stress" },
+  ),
+  formula(
+    "strain",
+    "eps = (d - d_a) / H_0",
+    [
       length("d", "the deformation", { signed: true }),
       length("H_0", "the initial height"),
       length("d_a", "the apparatus deflection", { fallback: 0, signed: true }),
     ],
-    expression: "(d - d_a) / H_0",
-    decimals: 4,
-    compute: strain,
-  },
-  {
-    id: "deformation",
-    symbol: "d",
-    arguments: [
+    strain,
+    { decimals: 4 },
+  ),
+  formula(
+    "deformation",
+    "d = (R - R_0) * f",
+    [
       ratio("R", "the reading", { signed: true, whole: true }),
       ratio("R_0", "the zero reading", { signed: true, whole: true }),
       length("f", "the dial factor", { signed: true }),
     ],
-    expression: "(R - R_0) * f",
-    result: "length",
-    compute: (R, R_0, f) =>
+    (R, R_0, f) =>
       then(deformations([R], R_0, f), (found) => {
         const d = firstOf(found);
         return d === null
           ? badInput(say`the reading is zero, which counts as blank in a column of readings`)
           : given(d);
       }),
-  },
-  {
-    id: "cv_from_t50",
-    symbol: "c_v",
-    arguments: [time("t_50", "t50"), ...DRAINED],
+    { result: "length" },
+  ),
+  formula("cv_from_t50", "c_v = T_50 * (H / n)^2 / t_50", [time("t_50", "t50"), ...DRAINED], cvBy(T50), {
+    result: "cv",
     constants: [{ symbol: "T_50", value: T50 }],
-    expression: "T_50 * (H / n)^2 / t_50",
+  }),
+  formula("cv_from_t90", "c_v = T_90 * (H / n)^2 / t_90", [time("t_90", "t90"), ...DRAINED], cvBy(T90), {
     result: "cv",
-    compute: cvBy(T50),
-  },
-  {
-    id: "cv_from_t90",
-    symbol: "c_v",
-    arguments: [time("t_90", "t90"), ...DRAINED],
     constants: [{ symbol: "T_90", value: T90 }],
-    expression: "T_90 * (H / n)^2 / t_90",
-    result: "cv",
-    compute: cvBy(T90),
-  },
-  {
-    id: "av",
-    symbol: "a_v",
-    arguments: LOAD,
-    expression: "(e_1 - e_2) / (sigma_2 - sigma_1)",
-    result: "mv",
-    compute: (s_1, s_2, e_1, e_2) => perKpaToMv(coefficientOfCompressibility(load(s_1, s_2, e_1, e_2))),
-  },
-  {
-    id: "mv",
-    symbol: "m_v",
-    arguments: LOAD,
-    expression: "(e_1 - e_2) / (1 + e_1) / (sigma_2 - sigma_1)",
-    result: "mv",
-    compute: (s_1, s_2, e_1, e_2) => perKpaToMv(volumeCompressibility(load(s_1, s_2, e_1, e_2), "start")),
-  },
-  {
-    id: "mv_on_initial_height",
-    symbol: "m_v",
-    arguments: [...LOAD, ratio("e_0", "the initial void ratio")],
-    expression: "(e_1 - e_2) / (1 + e_0) / (sigma_2 - sigma_1)",
-    result: "mv",
-    compute: (s_1, s_2, e_1, e_2, e_0) => perKpaToMv(volumeCompressibility(load(s_1, s_2, e_1, e_2, e_0), "initial")),
-  },
-  {
-    id: "constrained_modulus",
-    symbol: "M",
-    arguments: LOAD,
-    expression: "(sigma_2 - sigma_1) * (1 + e_1) / (e_1 - e_2)",
-    result: "stress",
-    compute: (s_1, s_2, e_1, e_2) => constrainedModulus(load(s_1, s_2, e_1, e_2), "start"),
-  },
-  {
-    id: "conductivity",
-    symbol: "k",
-    arguments: [
+  }),
+  formula(
+    "av",
+    "a_v = (e_1 - e_2) / (sigma_2 - sigma_1)",
+    LOAD,
+    (s_1, s_2, e_1, e_2) => perKpaToMv(coefficientOfCompressibility(load(s_1, s_2, e_1, e_2))),
+    { result: "mv" },
+  ),
+  formula(
+    "mv",
+    "m_v = (e_1 - e_2) / (1 + e_1) / (sigma_2 - sigma_1)",
+    LOAD,
+    (s_1, s_2, e_1, e_2) => perKpaToMv(volumeCompressibility(load(s_1, s_2, e_1, e_2), "start")),
+    { result: "mv" },
+  ),
+  formula(
+    "mv_on_initial_height",
+    "m_v = (e_1 - e_2) / (1 + e_0) / (sigma_2 - sigma_1)",
+    [...LOAD, ratio("e_0", "the initial void ratio")],
+    (s_1, s_2, e_1, e_2, e_0) => perKpaToMv(volumeCompressibility(load(s_1, s_2, e_1, e_2, e_0), "initial")),
+    { result: "mv" },
+  ),
+  formula(
+    "constrained_modulus",
+    "M = (sigma_2 - sigma_1) * (1 + e_1) / (e_1 - e_2)",
+    LOAD,
+    (s_1, s_2, e_1, e_2) => constrainedModulus(load(s_1, s_2, e_1, e_2), "start"),
+    { result: "stress" },
+  ),
+  formula(
+    "conductivity",
+    "k = c_v * m_v * gamma_w",
+    [
       { symbol: "c_v", name: "cv", measures: "cv" },
       { symbol: "m_v", name: "mv", measures: "mv" },
     ],
-    constants: [{ symbol: "gamma_w", value: WATER_UNIT_WEIGHT, unit: "kN/m3" }],
-    expression: "c_v * m_v * gamma_w",
-    result: "conductivity",
-    compute: (cv, mv) =>
+    (cv, mv) =>
       given(conductivity(convert(cv, "cv", ownUnit("cv"), "m2/s"), convert(mv, "mv", ownUnit("mv"), "m2/kN"))),
-  },
+    { result: "conductivity", constants: [{ symbol: "gamma_w", value: WATER_UNIT_WEIGHT, unit: "kN/m3" }] },
+  ),
   ...(
     [
       ["compression_index", "C_c"],
       ["recompression_index", "C_r"],
       ["swelling_index", "C_s"],
     ] as const
-  ).map(([id, symbol]): Formula => ({
-    id,
-    symbol,
-    arguments: LOAD,
-    expression: "(e_1 - e_2) / log10(sigma_2 / sigma_1)",
-    compute: slope,
-  })),
-  {
-    id: "ocr",
-    symbol: "OCR",
-    arguments: [stressOf("sigma_p", "the preconsolidation stress"), stressOf("sigma_v0", "the in-situ stress")],
-    expression: "sigma_p / sigma_v0",
-    decimals: 2,
-    compute: overconsolidationRatio,
-  },
-  {
-    id: "c_alpha",
-    symbol: "C_alpha",
-    arguments: [
+  ).map(([id, symbol]) => formula(id, `${symbol} = (e_1 - e_2) / log10(sigma_2 / sigma_1)`, LOAD, slope)),
+  formula(
+    "ocr",
+    "OCR = sigma_p / sigma_v0",
+    [stressOf("sigma_p", "the preconsolidation stress"), stressOf("sigma_v0", "the in-situ stress")],
+    overconsolidationRatio,
+    { decimals: 2 },
+  ),
+  formula(
+    "c_alpha",
+    "C_alpha = (d_2 - d_1) / H_0 / log10(t_2 / t_1)",
+    [
       length("d_1", "the deformation at t1", { signed: true }),
       length("d_2", "the deformation at t2", { signed: true }),
       time("t_1", "t1"),
       time("t_2", "t2"),
       length("H_0", "the initial height"),
     ],
-    expression: "(d_2 - d_1) / H_0 / log10(t_2 / t_1)",
-    decimals: 5,
-    compute: (d_1, d_2, t_1, t_2, H_0) =>
+    (d_1, d_2, t_1, t_2, H_0) =>
       t_1 === t_2
         ? badInput(say`the two times are the same: give two different ones`)
         : strain(straightLine([Math.log10(t_1), Math.log10(t_2)], [d_1, d_2], [1, 1]).slope, H_0),
-  },
-  {
-    id: "dry_mass",
-    symbol: "M_d",
-    arguments: [mass("M_all", "the mass with the ring"), mass("M_ring", "the mass of the ring")],
-    expression: "M_all - M_ring",
-    result: "mass",
-    compute: (M_all, M_ring) => given(M_all - M_ring),
-  },
-  {
-    id: "dry_mass_by_trimmings",
-    symbol: "M_d",
-    arguments: [mass("M_wet", "the wet mass"), ratio("w", "the water content of the trimmings")],
-    expression: "M_wet / (1 + w)",
-    result: "mass",
-    compute: (M_wet, w) => given(M_wet / (1 + w)),
-  },
-  {
-    id: "height_at_end",
-    symbol: "H",
-    arguments: [length("H_0", "the initial height"), length("d", "the corrected deformation", { signed: true })],
-    expression: "H_0 - d",
-    result: "length",
-    compute: (H_0, d) => given(H_0 - d),
-  },
-  {
-    id: "corrected_deformation",
-    symbol: "d_c",
-    arguments: [
-      length("d", "the deformation", { signed: true }),
-      length("d_a", "the apparatus deflection", { signed: true }),
-    ],
-    expression: "d - d_a",
-    result: "length",
-    compute: (d, d_a) => given(d - d_a),
-  },
-  {
-    id: "height_middle",
-    symbol: "H",
-    arguments: [length("H_1", "the height before the load"), length("H_2", "the height at its end")],
-    expression: "(H_1 + H_2) / 2",
-    result: "length",
-    compute: (H_1, H_2) => given((H_1 + H_2) / 2),
-  },
-  {
-    id: "height_at_reading",
-    symbol: "H",
-    arguments: [
+    { decimals: 5 },
+  ),
+  formula(
+    "dry_mass",
+    "M_d = M_all - M_ring",
+    [mass("M_all", "the mass with the ring"), mass("M_ring", "the mass of the ring")],
+    (M_all, M_ring) => given(M_all - M_ring),
+    { result: "mass" },
+  ),
+  formula(
+    "dry_mass_by_trimmings",
+    "M_d = M_wet / (1 + w)",
+    [mass("M_wet", "the wet mass"), ratio("w", "the water content of the trimmings")],
+    (M_wet, w) => given(M_wet / (1 + w)),
+    { result: "mass" },
+  ),
+  formula(
+    "height_at_end",
+    "H = H_0 - d",
+    [length("H_0", "the initial height"), length("d", "the corrected deformation", { signed: true })],
+    (H_0, d) => given(H_0 - d),
+    { result: "length" },
+  ),
+  formula(
+    "corrected_deformation",
+    "d_c = d - d_a",
+    [length("d", "the deformation", { signed: true }), length("d_a", "the apparatus deflection", { signed: true })],
+    (d, d_a) => given(d - d_a),
+    { result: "length" },
+  ),
+  formula(
+    "height_middle",
+    "H = (H_1 + H_2) / 2",
+    [length("H_1", "the height before the load"), length("H_2", "the height at its end")],
+    (H_1, H_2) => given((H_1 + H_2) / 2),
+    { result: "length" },
+  ),
+  formula(
+    "height_at_reading",
+    "H = H_0 - ((R - R_0) * f - d_a)",
+    [
       length("H_0", "the initial height"),
       ratio("R", "the reading", { signed: true, whole: true }),
       ratio("R_0", "the zero reading", { signed: true, whole: true }),
       length("f", "the dial factor", { signed: true }),
       length("d_a", "the apparatus deflection", { signed: true }),
     ],
-    expression: "H_0 - ((R - R_0) * f - d_a)",
-    result: "length",
-    compute: (H_0, R, R_0, f, d_a) => given(H_0 - ((R - R_0) * f - d_a)),
-  },
-  {
-    id: "deflection_since_seating",
-    symbol: "d_a",
-    arguments: [
+    (H_0, R, R_0, f, d_a) => given(H_0 - ((R - R_0) * f - d_a)),
+    { result: "length" },
+  ),
+  formula(
+    "deflection_since_seating",
+    "d_a = y - y_s",
+    [
       length("y", "the deflection at the load", { signed: true }),
       length("y_s", "the deflection at the seating stress", { signed: true }),
     ],
-    expression: "y - y_s",
-    result: "length",
-    compute: (y, y_s) => given(y - y_s),
-  },
-  {
-    id: "apparatus_deflection",
-    symbol: "d_a",
-    arguments: onLogStress("length"),
-    expression: "y_1 + (y_2 - y_1) * log10(sigma / sigma_1) / log10(sigma_2 / sigma_1)",
-    result: "length",
-    compute: (sigma, sigma_1, sigma_2, y_1, y_2) => apparatusDeflection(sigma, [sigma_1, sigma_2], [y_1, y_2]),
-  },
-  {
-    id: "void_ratio_at_stress",
-    symbol: "e",
-    arguments: onLogStress("ratio"),
-    expression: "y_1 + (y_2 - y_1) * log10(sigma / sigma_1) / log10(sigma_2 / sigma_1)",
-    compute: (sigma, sigma_1, sigma_2, y_1, y_2) => apparatusDeflection(sigma, [sigma_1, sigma_2], [y_1, y_2]),
-  },
-  {
-    id: "void_ratio_by_water",
-    symbol: "e",
-    arguments: [ratio("w", "the water content"), ratio("G_s", "the specific gravity")],
-    expression: "w * G_s",
-    compute: (w, G_s) => given(w * G_s),
-  },
-  {
-    id: "difference",
-    symbol: "Delta",
-    arguments: [ratio("a", "the first", { signed: true }), ratio("b", "the second", { signed: true })],
-    expression: "a - b",
-    decimals: 4,
-    compute: (a, b) => given(a - b),
-  },
-  {
-    id: "difference_of_heights",
-    symbol: "Delta",
-    arguments: [length("H_1", "the first height"), length("H_2", "the second height")],
-    expression: "H_1 - H_2",
-    result: "length",
-    compute: (H_1, H_2) => given(H_1 - H_2),
-  },
-  {
-    id: "difference_of_masses",
-    symbol: "Delta",
-    arguments: [mass("M_1", "the first mass"), mass("M_2", "the second mass")],
-    expression: "M_1 / M_2 - 1",
-    decimals: 4,
-    compute: (M_1, M_2) => given(M_1 / M_2 - 1),
-  },
-  {
-    id: "mean_of_two",
-    symbol: "w",
-    arguments: [ratio("w_1", "the first"), ratio("w_2", "the second")],
-    expression: "(w_1 + w_2) / 2",
-    decimals: 4,
-    compute: (a, b) => given((a + b) / 2),
-  },
-  {
-    id: "mean_of_three",
-    symbol: "w",
-    arguments: [ratio("w_1", "the first"), ratio("w_2", "the second"), ratio("w_3", "the third")],
-    expression: "(w_1 + w_2 + w_3) / 3",
-    decimals: 4,
-    compute: (a, b, c) => given((a + b + c) / 3),
-  },
-  {
-    id: "d50",
-    symbol: "d_50",
-    arguments: [ratio("d_0", "d0", { signed: true }), ratio("d_100", "d100", { signed: true })],
-    expression: "(d_0 + d_100) / 2",
-    compute: (d_0, d_100) => given((d_0 + d_100) / 2),
-  },
-  {
-    id: "d100_from_d90",
-    symbol: "d_100",
-    arguments: [ratio("d_0", "d0", { signed: true }), ratio("d_90", "d90", { signed: true })],
-    constants: [{ symbol: "U", value: SHARE_AT_T90 }],
-    expression: "d_0 + (d_90 - d_0) / U",
-    compute: (d_0, d_90) => given(d_0 + (d_90 - d_0) / SHARE_AT_T90),
-  },
-  {
-    id: "cv_at_20",
-    symbol: "c_v20",
-    arguments: [{ symbol: "c_v", name: "cv", measures: "cv" }, ratio("f_T", "the temperature factor")],
-    expression: "c_v * f_T",
-    result: "cv",
-    compute: (cv, f) => given(cv * f),
-  },
-  {
-    id: "c_alpha_from_tail",
-    symbol: "C_alpha",
-    arguments: [
+    (y, y_s) => given(y - y_s),
+    { result: "length" },
+  ),
+  formula(
+    "apparatus_deflection",
+    "d_a = y_1 + (y_2 - y_1) * log10(sigma / sigma_1) / log10(sigma_2 / sigma_1)",
+    onLogStress("length"),
+    (sigma, sigma_1, sigma_2, y_1, y_2) => apparatusDeflection(sigma, [sigma_1, sigma_2], [y_1, y_2]),
+    { result: "length" },
+  ),
+  formula(
+    "void_ratio_at_stress",
+    "e = y_1 + (y_2 - y_1) * log10(sigma / sigma_1) / log10(sigma_2 / sigma_1)",
+    onLogStress("ratio"),
+    (sigma, sigma_1, sigma_2, y_1, y_2) => apparatusDeflection(sigma, [sigma_1, sigma_2], [y_1, y_2]),
+  ),
+  formula(
+    "void_ratio_by_water",
+    "e = w * G_s",
+    [ratio("w", "the water content"), ratio("G_s", "the specific gravity")],
+    (w, G_s) => given(w * G_s),
+  ),
+  formula(
+    "difference",
+    "Delta = a - b",
+    [ratio("a", "the first", { signed: true }), ratio("b", "the second", { signed: true })],
+    (a, b) => given(a - b),
+    { decimals: 4 },
+  ),
+  formula(
+    "difference_of_heights",
+    "Delta = H_1 - H_2",
+    [length("H_1", "the first height"), length("H_2", "the second height")],
+    (H_1, H_2) => given(H_1 - H_2),
+    { result: "length" },
+  ),
+  formula(
+    "difference_of_masses",
+    "Delta = M_1 / M_2 - 1",
+    [mass("M_1", "the first mass"), mass("M_2", "the second mass")],
+    (M_1, M_2) => given(M_1 / M_2 - 1),
+    { decimals: 4 },
+  ),
+  formula(
+    "mean_of_two",
+    "w = (w_1 + w_2) / 2",
+    [ratio("w_1", "the first"), ratio("w_2", "the second")],
+    (a, b) => given((a + b) / 2),
+    { decimals: 4 },
+  ),
+  formula(
+    "mean_of_three",
+    "w = (w_1 + w_2 + w_3) / 3",
+    [ratio("w_1", "the first"), ratio("w_2", "the second"), ratio("w_3", "the third")],
+    (a, b, c) => given((a + b + c) / 3),
+    { decimals: 4 },
+  ),
+  formula(
+    "d50",
+    "d_50 = (d_0 + d_100) / 2",
+    [ratio("d_0", "d0", { signed: true }), ratio("d_100", "d100", { signed: true })],
+    (d_0, d_100) => given((d_0 + d_100) / 2),
+  ),
+  formula(
+    "d100_from_d90",
+    "d_100 = d_0 + (d_90 - d_0) / U",
+    [ratio("d_0", "d0", { signed: true }), ratio("d_90", "d90", { signed: true })],
+    (d_0, d_90) => given(d_0 + (d_90 - d_0) / SHARE_AT_T90),
+    { constants: [{ symbol: "U", value: SHARE_AT_T90 }] },
+  ),
+  formula(
+    "cv_at_20",
+    "c_v20 = c_v * f_T",
+    [{ symbol: "c_v", name: "cv", measures: "cv" }, ratio("f_T", "the temperature factor")],
+    (cv, f) => given(cv * f),
+    { result: "cv" },
+  ),
+  formula(
+    "c_alpha_from_tail",
+    "C_alpha = m * f / H_0",
+    [
       ratio("m", "the readings per log cycle of the tail", { signed: true }),
       length("f", "the dial factor"),
       length("H_0", "the initial height"),
     ],
-    expression: "m * f / H_0",
-    decimals: 5,
-    compute: (m, f, H_0) => strain(m * f, H_0),
-  },
-  {
-    id: "c_alpha_ratio",
-    symbol: "r",
-    arguments: [
+    (m, f, H_0) => strain(m * f, H_0),
+    { decimals: 5 },
+  ),
+  formula(
+    "c_alpha_ratio",
+    "r = C_alpha * (1 + e_0) / C_c",
+    [
       ratio("C_alpha", "C alpha by strain"),
       ratio("e_0", "the initial void ratio"),
       ratio("C_c", "the compression index"),
     ],
-    expression: "C_alpha * (1 + e_0) / C_c",
-    compute: (C_alpha, e_0, C_c) => then(creepRatio(C_alpha * (1 + e_0), C_c), ({ ratio: value }) => given(value)),
-  },
-  {
-    id: "change_of_void_ratio",
-    symbol: "q",
-    arguments: [ratio("e_0", "the initial void ratio"), ratio("e", "the void ratio at the in-situ stress")],
-    expression: "(e_0 - e) / e_0",
-    compute: (e_0, e) => given((e_0 - e) / e_0),
-  },
-  {
-    id: "strain_by_void_ratio",
-    symbol: "eps",
-    arguments: [ratio("e_0", "the initial void ratio"), ratio("e", "the void ratio at the in-situ stress")],
-    expression: "(e_0 - e) / (1 + e_0)",
-    decimals: 4,
-    compute: (e_0, e) => given((e_0 - e) / (1 + e_0)),
-  },
-  {
-    id: "share_of_void_ratio",
-    symbol: "e",
-    arguments: [ratio("F", "the share"), ratio("e_0", "the initial void ratio")],
-    expression: "F * e_0",
-    compute: (F, e_0) => given(F * e_0),
-  },
-  {
-    id: "stress_on_line",
-    symbol: "sigma",
-    arguments: [
+    (C_alpha, e_0, C_c) => then(creepRatio(C_alpha * (1 + e_0), C_c), ({ ratio: value }) => given(value)),
+  ),
+  formula(
+    "change_of_void_ratio",
+    "q = (e_0 - e) / e_0",
+    [ratio("e_0", "the initial void ratio"), ratio("e", "the void ratio at the in-situ stress")],
+    (e_0, e) => given((e_0 - e) / e_0),
+  ),
+  formula(
+    "strain_by_void_ratio",
+    "eps = (e_0 - e) / (1 + e_0)",
+    [ratio("e_0", "the initial void ratio"), ratio("e", "the void ratio at the in-situ stress")],
+    (e_0, e) => given((e_0 - e) / (1 + e_0)),
+    { decimals: 4 },
+  ),
+  formula(
+    "share_of_void_ratio",
+    "e = F * e_0",
+    [ratio("F", "the share"), ratio("e_0", "the initial void ratio")],
+    (F, e_0) => given(F * e_0),
+  ),
+  formula(
+    "stress_on_line",
+    "sigma = sigma_1 * 10^((e_1 - e) / C_c)",
+    [
       stressOf("sigma_1", "the stress of a point of the line"),
       ratio("e_1", "its void ratio"),
       ratio("e", "the void ratio"),
       ratio("C_c", "the slope of the line"),
     ],
-    expression: "sigma_1 * 10^((e_1 - e) / C_c)",
-    result: "stress",
-    compute: (sigma_1, e_1, e, C_c) => given(sigma_1 * 10 ** ((e_1 - e) / C_c)),
-  },
-  {
-    id: "settlement",
-    symbol: "S",
-    arguments: [
+    (sigma_1, e_1, e, C_c) => given(sigma_1 * 10 ** ((e_1 - e) / C_c)),
+    { result: "stress" },
+  ),
+  formula(
+    "settlement",
+    "S = H * (RR * log10(sigma_p / sigma_v0) + CR * log10((sigma_v0 + dsigma) / sigma_p))",
+    [
       ...LAYER,
       stressOf("sigma_p", "the preconsolidation stress"),
       ratio("CR", "the compression ratio"),
       ratio("RR", "the recompression ratio"),
     ],
-    expression: "H * (RR * log10(sigma_p / sigma_v0) + CR * log10((sigma_v0 + dsigma) / sigma_p))",
-    result: "length",
-    compute: (H, sigma_v0, dsigma, sigma_p, CR, RR) =>
+    (H, sigma_v0, dsigma, sigma_p, CR, RR) =>
       sigma_p < sigma_v0 || sigma_p > sigma_v0 + dsigma
         ? notApplicable(
             say`the increase does not pass the preconsolidation stress: use settlement_recompression below it, settlement_virgin above`,
@@ -617,66 +565,57 @@ export const FORMULAS: readonly Formula[] = [
             }),
             (found) => given(found.settlement),
           ),
-  },
-  {
-    id: "settlement_recompression",
-    symbol: "S",
-    arguments: [...LAYER, ratio("RR", "the recompression ratio")],
-    expression: "H * RR * log10((sigma_v0 + dsigma) / sigma_v0)",
-    result: "length",
-    compute: onOneSide("recompression"),
-  },
-  {
-    id: "settlement_virgin",
-    symbol: "S",
-    arguments: [...LAYER, ratio("CR", "the compression ratio")],
-    expression: "H * CR * log10((sigma_v0 + dsigma) / sigma_v0)",
-    result: "length",
-    compute: onOneSide("virgin"),
-  },
-  {
-    id: "wetting_strain",
-    symbol: "eps_w",
-    arguments: [length("H_1", "the height before wetting"), length("H_2", "the height after wetting")],
-    expression: "(H_1 - H_2) / H_1",
-    decimals: 4,
-    compute: (H_1, H_2) => wettingStrain(H_1, H_2),
-  },
-  {
-    id: "collapse",
-    symbol: "I_c",
-    arguments: [
+    { result: "length" },
+  ),
+  formula(
+    "settlement_recompression",
+    "S = H * RR * log10((sigma_v0 + dsigma) / sigma_v0)",
+    [...LAYER, ratio("RR", "the recompression ratio")],
+    onOneSide("recompression"),
+    { result: "length" },
+  ),
+  formula(
+    "settlement_virgin",
+    "S = H * CR * log10((sigma_v0 + dsigma) / sigma_v0)",
+    [...LAYER, ratio("CR", "the compression ratio")],
+    onOneSide("virgin"),
+    { result: "length" },
+  ),
+  formula(
+    "wetting_strain",
+    "eps_w = (H_1 - H_2) / H_1",
+    [length("H_1", "the height before wetting"), length("H_2", "the height after wetting")],
+    (H_1, H_2) => wettingStrain(H_1, H_2),
+    { decimals: 4 },
+  ),
+  formula(
+    "collapse",
+    "I_c = (H_1 - H_2) / H_0",
+    [
       length("H_1", "the height before wetting"),
       length("H_2", "the height after wetting"),
       length("H_0", "the initial height"),
     ],
-    expression: "(H_1 - H_2) / H_0",
-    decimals: 4,
-    compute: (H_1, H_2, H_0) => then(collapse(H_1, H_2, H_0), ({ potential }) => given(potential)),
-  },
-  {
-    id: "void_index",
-    symbol: "I_v",
-    arguments: [
+    (H_1, H_2, H_0) => then(collapse(H_1, H_2, H_0), ({ potential }) => given(potential)),
+    { decimals: 4 },
+  ),
+  formula(
+    "void_index",
+    "I_v = (e - e_100) / C_c",
+    [
       ratio("e", "the void ratio"),
       ratio("e_100", "the intrinsic void ratio at 100 kPa"),
       ratio("C_c", "the intrinsic compression index"),
     ],
-    expression: "(e - e_100) / C_c",
-    compute: (e, e_100, C_c) => given((e - e_100) / C_c),
-  },
-  {
-    id: "intrinsic_void_ratio",
-    symbol: "e_100",
-    arguments: LIQUID_LIMIT,
-    expression: "0.109 + 0.679 * (w_L * G_s) - 0.089 * (w_L * G_s)^2 + 0.016 * (w_L * G_s)^3",
-    compute: (w_L, G_s) => then(intrinsic(w_L, G_s), ({ e100 }) => given(e100)),
-  },
-  {
-    id: "intrinsic_compression_index",
-    symbol: "C_c",
-    arguments: LIQUID_LIMIT,
-    expression: "0.256 * w_L * G_s - 0.04",
-    compute: (w_L, G_s) => then(intrinsic(w_L, G_s), ({ Cc }) => given(Cc)),
-  },
+    (e, e_100, C_c) => given((e - e_100) / C_c),
+  ),
+  formula(
+    "intrinsic_void_ratio",
+    "e_100 = 0.109 + 0.679 * (w_L * G_s) - 0.089 * (w_L * G_s)^2 + 0.016 * (w_L * G_s)^3",
+    LIQUID_LIMIT,
+    (w_L, G_s) => then(intrinsic(w_L, G_s), ({ e100 }) => given(e100)),
+  ),
+  formula("intrinsic_compression_index", "C_c = 0.256 * w_L * G_s - 0.04", LIQUID_LIMIT, (w_L, G_s) =>
+    then(intrinsic(w_L, G_s), ({ Cc }) => given(Cc)),
+  ),
 ];

@@ -12,7 +12,7 @@ export interface SizeLimit {
 
 /** The goals are 230 and 75 kB. All texts of the file together take 22 kB by gzip, and none of them may change. */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 241_000, gzip: 82_500 },
+  "functions.js": { bytes: 240_500, gzip: 82_500 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
