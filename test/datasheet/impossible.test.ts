@@ -105,7 +105,8 @@ async function workbook() {
     /** Types into cells as one step. */
     type(typed: readonly Typed[]): void {
       const commands = typed.map((one) => ({ type: "UPDATE_CELL", sheetId, ...one }));
-      expect(runBatch(model, commands)).toEqual([]);
+      // The engine refuses what a cell holds already.
+      expect(runBatch(model, commands).filter((refusal) => !refusal.includes("NoChanges"))).toEqual([]);
     },
   };
 }
