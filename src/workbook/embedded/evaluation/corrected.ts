@@ -4,7 +4,7 @@
  */
 import { bareValue, TEXT_FORMAT } from "../typing/text";
 import type { Zone } from "../zones";
-import type { Evaluator, HeldCell, Place } from "./engine-parts";
+import type { Evaluated, Evaluator, HeldCell, Place } from "./engine-parts";
 
 /** Runs of at most this many blank rows are evaluated with the cells around them. */
 const GAP = 100;
@@ -65,11 +65,17 @@ export function correct(evaluator: Evaluator): void {
     return { ...found, link: undefined, value: text, formattedValue: text, type: "text" };
   };
 
-  // The engine would keep an object for each blank cell that a formula reads, 8 MB for a data sheet.
+  // The engine would keep an object for each blank cell that a formula reads, 8 MB for a data sheet. A formula that was deleted may
+  // have left values in other cells, which the engine takes away.
   const save = evaluator.computeAndSave.bind(evaluator);
+  let blank: Evaluated | undefined;
   evaluator.computeAndSave = (place) => {
-    const found = getters.getCell(place) === undefined ? evaluator.computeCell(place) : undefined;
-    return found?.value === null ? found : save(place);
+    if (getters.getCell(place) !== undefined) return save(place);
+    const spilled = evaluator.evaluatedCells.get(place);
+    if (spilled) return spilled;
+    if (evaluator.spreadingRelations.isArrayFormula(place)) return save(place);
+    blank ??= evaluator.computeCell(place);
+    return { ...blank, position: place };
   };
   // The parameters of an evaluation hold the cells of every range that it has read.
   const evaluate = evaluator.evaluate.bind(evaluator);

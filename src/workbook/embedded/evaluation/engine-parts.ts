@@ -10,6 +10,7 @@ export interface Evaluated {
   readonly formattedValue?: string;
   readonly type?: string;
   readonly format?: string;
+  readonly position?: Place;
 }
 
 export interface Place {
@@ -37,6 +38,7 @@ export interface RangeSet extends Iterable<SheetRange> {
 
 /** Values by position. */
 interface PositionMap {
+  get(place: Place): Evaluated | undefined;
   clearSheet(sheetId: string): void;
   /** By column, then by row. */
   getSheet(sheetId: string): Record<number, Record<number, Evaluated> | undefined> | undefined;
@@ -61,6 +63,7 @@ export interface Evaluator {
   readonly spreadingRelations: {
     readonly resultsToArrayFormulas: { readonly rTrees: Record<string, unknown> };
     readonly arrayFormulasToResults: PositionMap;
+    isArrayFormula(place: Place): boolean;
     searchFormulaPositionsSpreadingOn(sheetId: string, zone: Zone): Iterable<Place>;
   };
   readonly compilationParams: { readonly evalContext: { readonly __originCellPosition?: Place } };
