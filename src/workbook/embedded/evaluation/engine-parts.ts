@@ -71,6 +71,7 @@ export interface Evaluator {
   getEvaluatedPositions(): Iterable<Place>;
   getCellsDependingOn(ranges: Iterable<SheetRange>): RangeSet;
   evaluate(ranges: readonly SheetRange[]): void;
+  clearEvaluatedRanges(ranges: readonly SheetRange[]): void;
   evaluateAllCells(): void;
   computeCell(place: Place): Evaluated & { readonly link?: unknown };
   computeAndSave(place: Place): Evaluated;
@@ -91,6 +92,7 @@ export const Evaluation = registries.coreViewsPluginRegistry.get("evaluation") a
     shouldRebuildDependenciesGraph: boolean;
     /** The cells that were written in this step. */
     positionsToUpdate: Place[];
+    allowDispatch(command: EngineCommand): string | readonly string[];
     beforeHandle(command: EngineCommand): void;
     handle(command: EngineCommand): void;
     finalize(): void;

@@ -4,6 +4,7 @@
  */
 import { filledBands } from "./corrected";
 import type { Evaluator, Place, SheetRange } from "./engine-parts";
+import { know } from "./fresh";
 import type { Step } from "./step";
 
 /** The names that formulas asked for and that the workbook did not have. References in a text (INDIRECT) are among them. */
@@ -58,20 +59,6 @@ function forget(evaluator: Evaluator, sheetId: string): SheetRange[] {
   return readers.filter((range) => range.sheetId !== sheetId);
 }
 
-/** Tells the evaluator of a sheet that is now in the workbook. Returns its cells. */
-function know(evaluator: Evaluator, sheetId: string): SheetRange[] {
-  const { getters } = evaluator;
-  const Positions = evaluator.blockedArrayFormulas.constructor as new (sizes: object) => {
-    readonly sheets: Record<string, unknown>;
-  };
-  const size = { rows: getters.getNumberRows(sheetId), cols: getters.getNumberCols(sheetId) };
-  evaluator.blockedArrayFormulas.sheets[sheetId] = new Positions({ [sheetId]: size }).sheets[sheetId];
-  const graph = evaluator.formulaDependencies();
-  for (const cell of getters.getCells(sheetId))
-    if (cell.isFormula) graph.addDependencies(getters.getCellPosition(cell.id), cell.compiledFormula.rangeDependencies);
-  return filledBands(getters, sheetId).map((zone) => ({ sheetId, zone }));
-}
-
 /** The formulas of other sheets that read one of these sheets. */
 function readersOf(evaluator: Evaluator, sheets: ReadonlySet<string>): Place[] {
   const { getters } = evaluator;
@@ -112,14 +99,24 @@ function changedNames(evaluator: Evaluator, { changesNames, namesBefore: before 
   return [...evaluator.getCellsDependingOn(former), ...added];
 }
 
-/** Evaluates what the step has changed. */
-export function evaluateStep(evaluator: Evaluator, step: Step, missed: Missed): void {
+/** Evaluates what the step has changed, but for the cells of the sheets that are evaluated already. */
+export function evaluateStep(
+  evaluator: Evaluator,
+  step: Step,
+  missed: Missed,
+  evaluated: ReadonlySet<string> = new Set(),
+): void {
   const { getters } = evaluator;
   const isThere = ({ sheetId }: { readonly sheetId: string }): boolean => getters.tryGetSheet(sheetId) !== undefined;
   const ranges = changedNames(evaluator, step, missed);
-  for (const sheetId of step.sheets) ranges.push(...forget(evaluator, sheetId));
-  const sheets = [...step.sheets].filter((sheetId) => isThere({ sheetId }));
-  const cells = sheets.flatMap((sheetId) => know(evaluator, sheetId));
+  const sheets = [...step.sheets].filter((sheetId) => !evaluated.has(sheetId));
+  for (const sheetId of sheets) ranges.push(...forget(evaluator, sheetId));
+  const cells = sheets
+    .filter((sheetId) => isThere({ sheetId }))
+    .flatMap((sheetId) => {
+      know(evaluator, sheetId);
+      return filledBands(getters, sheetId).map((zone) => ({ sheetId, zone }));
+    });
   for (const range of step.cells.filter(isThere)) ranges.push(range, ...changedCells(evaluator, range));
   if (step.returned.size > 0) ranges.push(...readersOf(evaluator, step.returned).map(rangeOf));
   if (step.sheets.size > 0) ranges.push(...missed.of((name) => name.includes("!")).map(rangeOf));

@@ -9,6 +9,8 @@ import { correct } from "./corrected";
 import { Evaluation, type EngineCommand, type Evaluated } from "./engine-parts";
 import { betweenSheets, formulaPlaces, isBeginningFile } from "./export";
 import { evaluateStep, Missed } from "./evaluate-step";
+import { evaluatingSheets } from "./fresh";
+import { leftForLater, type Later } from "./making";
 import { Step } from "./step";
 
 /** Settings of a workbook whose cells are copied and never shown: no formula of it is calculated. */
@@ -19,8 +21,8 @@ class BySizeEvaluation extends Evaluation {
   static override getters = [...Evaluation.getters, "getValuesIn"];
   readonly #missed: Missed;
   readonly #step = new Step();
-
   readonly #isOnlyCopied: boolean;
+  readonly #later: Later | undefined = leftForLater();
 
   constructor(...config: never[]) {
     super(...config);
@@ -28,6 +30,22 @@ class BySizeEvaluation extends Evaluation {
     this.#isOnlyCopied = custom.isOnlyCopied === true;
     correct(this.evaluator);
     this.#missed = new Missed(this.evaluator);
+    if (this.#later) this.#later.evaluation = () => this.#evaluatingAll();
+  }
+
+  override allowDispatch(command: EngineCommand): string | readonly string[] {
+    // A model that is made in steps starts when its cells are read and evaluated.
+    return command.type === "START" && this.#later?.isStarted === false
+      ? "CancelledForUnknownReason"
+      : super.allowDispatch(command);
+  }
+
+  /** Evaluates every cell for the first time, in steps that give the share that is done. */
+  *#evaluatingAll(): Generator<number> {
+    if (this.#isOnlyCopied) return;
+    yield* evaluatingSheets(this.evaluator, this.evaluator.getters.getSheetIds());
+    this.shouldRebuildDependenciesGraph = false;
+    this.#step.keepNames(this.evaluator.getters.getNamedRanges());
   }
 
   override beforeHandle(command: EngineCommand): void {

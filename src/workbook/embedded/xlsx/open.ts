@@ -8,6 +8,7 @@ import { atOnce } from "../../in-slices";
 import { WorkbookError } from "../../port";
 import { openArchive, type Archive } from "../../file/zip";
 import { Model } from "../engine";
+import { making } from "../evaluation/making";
 import { settingsFor, type DecimalMark } from "../typing/locale";
 import type { OpenWorkbook } from "../workbook";
 import { renameApostrophes } from "./apostrophes";
@@ -120,7 +121,11 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
     const { data, cut } = dataOf(rest, pictures, kept, names);
     if (mark) data.settings = settingsFor(mark);
     yield CELLS_SHARE;
-    return { model: new Model(data, settings), cut };
+    const model = yield* asShares(
+      making(() => new Model(data, settings)),
+      (share) => CELLS_SHARE + (1 - CELLS_SHARE) * share,
+    );
+    return { model, cut };
   });
   const { model, cut } = made;
   remarks.push(...cut);

@@ -3,65 +3,10 @@
  * formulas that do not read what changed are not calculated again.
  */
 import "../engine-in-node";
-import { addFunction } from "@odoo/o-spreadsheet";
 import fc from "../../../properties";
 import { EmbeddedPort, newWorkbook, saveXlsx } from "../../../../src/workbook/embedded";
-import { Model, plainData, runBatch, type Command } from "../../../../src/workbook/embedded/engine";
-import { addNames } from "../../../../src/workbook/embedded/named-ranges";
-
-let calls = 0;
-addFunction("COUNTED", {
-  description: "Gives its argument, and counts its calls.",
-  args: [{ name: "value", description: "", type: ["ANY"] }],
-  compute: ((cell: { value: unknown }) => {
-    calls++;
-    return { value: cell.value };
-  }) as never,
-});
-
-const zone = (row: number, col = 0, rows = 1) => ({ left: col, right: col, top: row, bottom: row + rows - 1 });
-
-/** The commands that add a sheet with names of its own, numbered, and formulas that read them and other sheets. */
-function sheetCommands(number: number): Command[] {
-  const sheetId = `s${number}`;
-  const put = (row: number, col: number, content: string): Command => ({
-    type: "UPDATE_CELL",
-    sheetId,
-    row,
-    col,
-    content,
-  });
-  const other = number === 1 ? 2 : 1;
-  return [
-    { type: "CREATE_SHEET", sheetId, name: `Sheet ${number}`, position: 1, cols: 8, rows: 20 },
-    addNames(sheetId, [
-      { name: `mass_${number}`, zone: zone(0) },
-      { name: `list_${number}`, zone: zone(0, 0, 3) },
-    ]),
-    put(0, 0, String(10 * number)),
-    put(1, 0, "2"),
-    put(2, 0, `=COUNTED(mass_${number})+1`),
-    put(0, 1, `=SUM(list_${number})`),
-    put(1, 1, `=IFERROR(mass_${other}*2,"none")`),
-    put(2, 1, `=IFERROR(INDIRECT("'Sheet ${other}'!A1"),"gone")`),
-    put(3, 1, `='Sheet ${number}'!A1+1`),
-    put(5, 1, `=SEQUENCE(A2)`),
-    put(6, 3, "=SUM(B6:B9)"),
-  ];
-}
-
-/** Every value that the workbook shows, by sheet and cell. */
-function shown(model: Model): Record<string, unknown> {
-  const { getters } = model;
-  return Object.fromEntries(
-    getters.getSheetIds().flatMap((sheetId) =>
-      Array.from({ length: 12 * 6 }, (_, i) => ({ sheetId, row: Math.floor(i / 6), col: i % 6 })).flatMap((place) => {
-        const { value } = getters.getEvaluatedCell(place);
-        return value === null || value === "" ? [] : [[`${sheetId} ${place.row} ${place.col}`, value]];
-      }),
-    ),
-  );
-}
+import { Model, plainData, runBatch } from "../../../../src/workbook/embedded/engine";
+import { counted, counter, sheetCommands, shown, zone } from "./sheets";
 
 const CELLS = ["5", "", "=mass_1+mass_2", "=COUNTED(A1)", "=SUM(list_2)", "='Sheet 2'!B1", "=SEQUENCE(4)", "text"];
 
@@ -132,11 +77,6 @@ describe("formulas that do not read what changed are not calculated again", () =
     runBatch(model, sheetCommands(1));
     return model;
   };
-  const counted = (work: () => unknown): number => {
-    calls = 0;
-    work();
-    return calls;
-  };
 
   test("when a sheet is inserted, and when it is undone and done again", () => {
     const model = bench();
@@ -158,9 +98,9 @@ describe("formulas that do not read what changed are not calculated again", () =
     const port = new EmbeddedPort(newWorkbook());
     await port.insertSheet({ ...sheet, cells: [{ row: 0, col: 0, kind: "result", formula: "=COUNTED(7)" }] });
     const file = await saveXlsx(port.workbook);
-    calls = 0;
+    counter.calls = 0;
     const { sheets } = await port.insertFile(file);
-    expect(calls).toBe(1);
+    expect(counter.calls).toBe(1);
     expect(await port.values(sheets.at(-1)!, "A1")).toEqual([[7]]);
   });
 

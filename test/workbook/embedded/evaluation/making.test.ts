@@ -1,0 +1,71 @@
+/** A model that is made in steps equals one that the engine makes at once, and every formula is calculated as often. */
+import "../engine-in-node";
+import fc from "../../../properties";
+import { newWorkbook } from "../../../../src/workbook/embedded";
+import { Model, plainData, runBatch, type Command } from "../../../../src/workbook/embedded/engine";
+import { making } from "../../../../src/workbook/embedded/evaluation/making";
+import { atOnce } from "../../../../src/workbook/in-slices";
+import { counted, sheetCommands, shown, zone } from "./sheets";
+
+const CELLS = [
+  "5",
+  "=mass_1+mass_2",
+  "=COUNTED(D4)",
+  "=SUM(list_2)",
+  "='Sheet 2'!B1",
+  "=SEQUENCE(4)",
+  "=F1",
+  "=SUM(A1:F9)",
+];
+
+const cell = fc.record({
+  sheetId: fc.constantFrom("s1", "s2", "s3"),
+  row: fc.nat(8),
+  col: fc.nat(5),
+  content: fc.constantFrom(...CELLS),
+});
+
+const LOOKS: readonly Command[] = [
+  { type: "ADD_MERGE", sheetId: "s2", target: [zone(10, 0, 2)], force: true },
+  { type: "SET_FORMATTING", sheetId: "s1", target: [zone(0, 0, 4)], style: { bold: true }, format: "0.00" },
+  { type: "SET_ZONE_BORDERS", sheetId: "s3", target: [zone(3, 1, 2)], border: { position: "all", style: "thin", color: "#000" } }, // prettier-ignore
+];
+
+function dataWith(cells: readonly object[]): object {
+  const { model } = newWorkbook();
+  runBatch(model, [1, 2, 3].flatMap(sheetCommands));
+  runBatch(model, [...LOOKS, ...cells.map((one) => ({ type: "UPDATE_CELL", ...one }))]);
+  return plainData(model);
+}
+
+/** The engine changes the data that it is given, and takes only objects of its own realm. */
+const copyOf = (data: object): object => JSON.parse(JSON.stringify(data));
+
+const inSteps = (data: object): Model => atOnce(making(() => new Model(copyOf(data))));
+
+test("values, contents and looks are the same, whatever the sheets read of one another", () => {
+  fc.assert(
+    fc.property(fc.array(cell, { maxLength: 12 }), (cells) => {
+      const data = dataWith(cells);
+      const model = inSteps(data);
+      expect(shown(model)).toEqual(shown(new Model(copyOf(data))));
+      expect(plainData(model)).toEqual({ ...data, revisionId: expect.anything() });
+    }),
+    { numRuns: 60 },
+  );
+});
+
+test("a formula is calculated once, and again when a cell that it reads is changed", () => {
+  const data = dataWith([]);
+  let model!: Model;
+  expect(counted(() => (model = inSteps(data)))).toBe(counted(() => new Model(copyOf(data))));
+  const type = (content: string) => model.dispatch("UPDATE_CELL", { sheetId: "s1", row: 0, col: 0, content });
+  expect(counted(() => type("70"))).toBe(1);
+  expect(shown(model)).toEqual(shown(new Model(copyOf(plainData(model)))));
+  model.dispatch("REQUEST_UNDO");
+  expect(shown(model)).toEqual(shown(new Model(copyOf(data))));
+});
+
+test("the sheet that comes first is in front, as if the engine had made the model", () => {
+  expect(inSteps(dataWith([])).getters.getActiveSheetId()).toBe("sheet1");
+});
