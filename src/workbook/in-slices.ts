@@ -18,6 +18,15 @@ export interface Course {
   readonly signal: AbortSignal;
 }
 
+/** A course that nobody watches or stops. */
+export const unwatched = (): Course => ({ tell: () => undefined, signal: new AbortController().signal });
+
+/** The course of a part of the work, from one share of the whole to another. */
+export const partOf = ({ tell, signal }: Course, from: number, to: number): Course => ({
+  tell: (share) => tell(from + (to - from) * share),
+  signal,
+});
+
 /** Lets the page handle waiting events. */
 export const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 

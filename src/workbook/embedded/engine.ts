@@ -32,7 +32,7 @@ export interface Dispatching {
   dispatch(type: string, payload?: object): { readonly isSuccessful: boolean; readonly reasons: readonly string[] };
 }
 
-const BATCH = "CLAYLEDGER_BATCH";
+export const BATCH = "CLAYLEDGER_BATCH";
 
 /**
  * The commands and the refusals of the batch being carried out. The engine copies the payload of a command and keeps it with the step: the
@@ -41,19 +41,26 @@ const BATCH = "CLAYLEDGER_BATCH";
 let batch: readonly Command[] = [];
 let refusals: string[] = [];
 
+/** Dispatches a command and adds its refusal to the list. */
+export function dispatchOne(to: Dispatching, { type, ...payload }: Command, refused: string[]): void {
+  // An exception that is not caught would leave the engine in the middle of a command for ever.
+  try {
+    const { isSuccessful, reasons } = to.dispatch(type, payload);
+    if (!isSuccessful) refused.push(`${type} (${reasons.join(", ")})`);
+  } catch (error) {
+    refused.push(`${type} (${String(error)})`);
+  }
+}
+
+/** A cell that already holds its content is no refusal. */
+export const withoutUseless = (refused: readonly string[]): string[] =>
+  refused.filter((reason) => !reason.endsWith("(NoChanges)"));
+
 /** Carries out a list of commands as one step of undo and one recalculation. */
 class BatchPlugin extends UIPlugin {
   override handle(command: any): void {
     if (command.type !== BATCH) return;
-    for (const { type, ...payload } of batch) {
-      // An exception that is not caught would leave the engine in the middle of a command for ever.
-      try {
-        const { isSuccessful, reasons } = (this as unknown as Dispatching).dispatch(type, payload);
-        if (!isSuccessful) refusals.push(`${type} (${reasons.join(", ")})`);
-      } catch (error) {
-        refusals.push(`${type} (${String(error)})`);
-      }
-    }
+    for (const one of batch) dispatchOne(this as unknown as Dispatching, one, refusals);
   }
 }
 
@@ -76,7 +83,7 @@ export const plainData = (model: Model): object => ({
 export function runBatch(model: Model, commands: readonly Command[]): string[] {
   refusals = [];
   batch = commands;
-  whileLifted(() => (model as unknown as Dispatching).dispatch(BATCH));
+  const { isSuccessful, reasons } = whileLifted(() => (model as unknown as Dispatching).dispatch(BATCH));
   batch = [];
-  return refusals;
+  return isSuccessful ? refusals : [`${BATCH} (${reasons.join(", ")})`];
 }

@@ -6,7 +6,8 @@ import { say, verbatim } from "../../reduction/message";
 import { registries } from "@odoo/o-spreadsheet";
 import { pause } from "../in-slices";
 import { WorkbookError } from "../port";
-import { runBatch, type Command, type Dispatching, type Model } from "./engine";
+import { runBatch, withoutUseless, type Command, type Dispatching, type Model } from "./engine";
+import { isBusy, stepEnd } from "./long-step";
 import { whileLifted } from "./protection";
 
 const FORGET = "CLAYLEDGER_FORGET";
@@ -123,7 +124,7 @@ const IN_THE_MIDDLE = say`The sheet on this page failed in the middle of the wor
 
 function run(model: Model, commands: readonly Command[]): string[] {
   try {
-    return runBatch(model, commands).filter((reason) => !reason.endsWith("(NoChanges)"));
+    return withoutUseless(runBatch(model, commands));
   } catch (error) {
     throw new WorkbookError(say`${IN_THE_MIDDLE} (${verbatim(String(error))})`);
   }
@@ -170,7 +171,10 @@ export async function carryOutInBatches(
   let last = start;
   let isAlone = true;
   for (let from = 0; from < commands.length; from += AT_ONCE) {
-    if (from > 0) await pause();
+    if (from > 0) {
+      await pause();
+      while (isBusy(model)) await stepEnd(model);
+    }
     if (!isOpen() || (last !== start && !hasStep(model, last))) throw stoppedBatches(isOpen(), from, commands.length);
     const before = lastStep(model);
     isAlone &&= before === last;

@@ -58,13 +58,20 @@ function ownNames(source: Model, sheet: Sheet, local: LocalNames, taken: readonl
   return { names, called, ranges };
 }
 
-/** Reads a sheet from the engine's export, and returns the commands in an order in which they can be carried out. */
-export function insertCommands(
-  target: Model,
-  source: OpenWorkbook,
-): { commands: Command[]; sheets: InsertedSheet[]; remarks: Message[] } {
+/** What inserts the sheets of a workbook into another. */
+export interface Insertion {
+  readonly commands: readonly Command[];
+  readonly sheets: readonly InsertedSheet[];
+  readonly remarks: readonly Message[];
+}
+
+/**
+ * Reads the sheets from the engine's export in steps that give the share that is done. Returns the commands in an order in which
+ * they can be carried out.
+ */
+export function* insertCommands(target: Model, source: OpenWorkbook): Generator<number, Insertion> {
   const data = plainData(source.model) as any;
-  for (const sheet of data.sheets) sheet.cells = cellsOf(source.model, sheet.id);
+  yield 0;
   const commands: Command[] = [];
   const inserted: InsertedSheet[] = [];
   const remarks: Message[] = [];
@@ -86,7 +93,9 @@ export function insertCommands(
       rows: sheet.rowNumber,
     });
   }
-  for (const sheet of data.sheets as Sheet[]) {
+  for (const [at, sheet] of (data.sheets as Sheet[]).entries()) {
+    yield at / data.sheets.length;
+    sheet.cells = cellsOf(source.model, sheet.id);
     const sheetId = idOf.get(sheet.id)!;
     const { names, called, ranges } = ownNames(
       source.model,

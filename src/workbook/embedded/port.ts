@@ -28,7 +28,7 @@ import { ONLY_COPIED } from "./evaluation/plugin";
 import { cellOfList, lengthOf } from "../lists";
 import { firstOf } from "../../reduction/numeric/lists";
 import { checkFill } from "../rules/fill";
-import { inSlices, type Course } from "../in-slices";
+import { inSlices, isStopped, partOf, unwatched, type Course } from "../in-slices";
 import { withReferences } from "../references";
 import { checkWrite } from "../rules/write-check";
 import { blockAddresses, joined, sideBySide } from "../picked";
@@ -47,13 +47,17 @@ import { formulaAt } from "./typing/locale";
 import { TEXT_FORMAT, typed } from "./typing/text";
 import { toEngineFormat } from "./look/formats";
 import { carryOut, carryOutInBatches } from "./history";
-import { insertCommands } from "./insert";
+import { insertCommands, type Insertion } from "./insert";
+import { carryOutInSlices, isBusy, isUnfinished, stepEnd, type StepPlan } from "./long-step";
 import { mayWrite, protectionOf, setProtection } from "./protection";
 import { nameCommand, namesOf, roomCommands, unboundFormulas } from "./upkeep";
 import { timeStamp } from "../time-stamp";
 import type { OpenWorkbook } from "./workbook";
 import { opening } from "./xlsx/open";
 import { addressOf, toBox, toZone, type Zone } from "./zones";
+
+/** The share of the insertion of a file that is done when the file is read. */
+const FILE_SHARE = 0.4;
 
 /** The first refusals of the engine, in the engine's own words. */
 const theRefused = (refused: readonly string[]): Value => listed(refused.slice(0, 3).map(verbatim), "; ");
@@ -151,32 +155,35 @@ export class EmbeddedPort implements WorkbookPort {
     return Promise.resolve();
   }
 
-  async insertSheet(given: SheetPlan): Promise<string> {
+  async insertSheet(given: SheetPlan, _?: (sentence: Message) => void, course = unwatched()): Promise<string> {
     // The engine refuses an object from another frame as "unsupported": a plan made in the pane's frame is copied
     // first.
     const plan = structuredClone(given);
     checkPlan(plan);
     const model = this.#model;
-    const sheets = this.#sheets();
-    const name = freeSheetName(
-      withoutApostrophes(plan.name),
-      sheets.map((sheet) => sheet.name),
-    );
-    const sheetId = model.uuidGenerator.smallUuid();
-    const names = freeNames(
-      Object.keys(plan.names),
-      model.getters.getNamedRanges().map((range) => range.name),
-    );
-    let refused: string[];
-    try {
-      const commands = [
-        ...sheetCommands(plan, sheetId, name, sheets.length, names),
-        ...chartCommands(plan.charts ?? [], sheetId, (sheet) => model.getters.getSheetIdByName(sheet)),
-      ];
-      refused = carryOut(model, commands);
-    } catch (error) {
-      refused = [(error as Error).message];
-    }
+    let [name, sheetId, names] = ["", "", new Map() as LocalNames];
+    const commands = function* (): Generator<number, StepPlan> {
+      const { getters } = model;
+      const sheets = getters.getSheetIds().map((id) => getters.getSheetName(id));
+      name = freeSheetName(withoutApostrophes(plan.name), sheets);
+      sheetId = model.uuidGenerator.smallUuid();
+      names = freeNames(
+        Object.keys(plan.names),
+        getters.getNamedRanges().map((range) => range.name),
+      );
+      yield 0;
+      return {
+        sheetIds: [sheetId],
+        commands: [
+          ...sheetCommands(plan, sheetId, name, sheets.length, names),
+          ...chartCommands(plan.charts ?? [], sheetId, (sheet) => getters.getSheetIdByName(sheet)),
+        ],
+      };
+    };
+    const refused = await this.#inSlices(commands, course).catch((error: unknown) => {
+      if (error instanceof WorkbookError || isStopped(error)) throw error;
+      return [error instanceof Error ? error.message : String(error)];
+    });
     if (refused.length > 0)
       throw new WorkbookError(
         say`The sheet "${verbatim(name)}" could not be made and nothing was changed: ${theRefused(refused)}.`,
@@ -263,6 +270,7 @@ export class EmbeddedPort implements WorkbookPort {
     free: readonly string[] = [],
   ): Promise<void> {
     const values = structuredClone(given);
+    while (isBusy(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#openSheetId(sheet);
     const { getters } = this.#model;
     const contents = (name: string): string[] | undefined => {
@@ -299,6 +307,7 @@ export class EmbeddedPort implements WorkbookPort {
   async writeCells(sheet: string, given: readonly CellContent[], replace = false): Promise<void> {
     // The list comes from the frame of the pane, whose Array is another class; the engine refuses it as "unsupported".
     const cells = [...given];
+    while (isBusy(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#openSheetId(sheet);
     const { getters } = this.#model;
     const idOf = (other: string | undefined) => (other === undefined ? sheetId : getters.getSheetIdByName(other));
@@ -344,6 +353,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async nameCells(sheet: string, name: string, address: string, replace = false): Promise<void> {
+    while (isBusy(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#openSheetId(sheet);
     checkNaming(name, address);
     const zone = firstOf(this.#zonesAt(sheetId, address));
@@ -359,6 +369,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async nameAll(sheet: string, names: readonly NamedAddress[]): Promise<void> {
+    while (isBusy(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#openSheetId(sheet);
     const local = new Map(this.#localNames.get(sheetId));
     const taken = this.#model.getters.getNamedRanges().map((range) => range.name);
@@ -380,6 +391,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async reenterFormulas(sheet: string): Promise<{ found: number; left: number }> {
+    while (isBusy(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#openSheetId(sheet);
     const unbound = unboundFormulas(this.#model, sheetId);
     // The engine refuses to type the content that a cell already holds: it is asked to calculate the cell again.
@@ -389,17 +401,22 @@ export class EmbeddedPort implements WorkbookPort {
     return { found: unbound.length, left: unboundFormulas(this.#model, sheetId).length };
   }
 
-  async insertFile(file: Uint8Array, course?: Course): Promise<Inserted> {
+  async insertFile(file: Uint8Array, course = unwatched()): Promise<Inserted> {
     const model = this.#model;
-    const steps = opening(Uint8Array.from(file), undefined, ONLY_COPIED);
-    const { tell, signal } = course ?? { tell: () => undefined, signal: new AbortController().signal };
-    const opened = await inSlices(steps, tell, signal);
+    const { tell, signal } = partOf(course, 0, FILE_SHARE);
+    const opened = await inSlices(opening(Uint8Array.from(file), undefined, ONLY_COPIED), tell, signal);
     if (model !== this.#model)
       throw new WorkbookError(
         say`Another workbook was opened while the file was read. Nothing was inserted: insert the file again.`,
       );
-    const { commands, sheets, remarks } = insertCommands(model, opened.workbook);
-    this.#carryOut(commands, say`The sheets of the file could not be inserted`);
+    let inserted: Insertion | undefined;
+    const commands = function* (): Generator<number, StepPlan> {
+      inserted = yield* insertCommands(model, opened.workbook);
+      return { commands: inserted.commands, sheetIds: inserted.sheets.map(({ sheetId }) => sheetId) };
+    };
+    const refused = await this.#inSlices(commands, partOf(course, FILE_SHARE, 1));
+    refuse(refused, say`The sheets of the file could not be inserted`);
+    const { sheets, remarks } = inserted!;
     for (const { sheetId, names, lost } of sheets) {
       this.#localNames.set(sheetId, names);
       this.#lost.set(sheetId, lost);
@@ -408,11 +425,18 @@ export class EmbeddedPort implements WorkbookPort {
     return { sheets: sheets.map(({ name }) => name), remarks: [...opened.remarks, ...remarks] };
   }
 
+  /** Makes sheets in slices. Returns the refusals. */
+  #inSlices(plan: () => Generator<number, StepPlan>, course: Course): Promise<string[]> {
+    const model = this.#model;
+    return carryOutInSlices(model, plan, () => model === this.#model, course);
+  }
+
   async isProtected(sheet: string): Promise<boolean> {
     return protectionOf(this.#model, this.#sheetId(sheet)).on;
   }
 
   async protect(sheet: string, on: boolean): Promise<void> {
+    while (isBusy(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#openSheetId(sheet);
     const { open } = protectionOf(this.#model, sheetId);
     this.#carryOut([setProtection(sheetId, { on, open })], say`The protection could not be changed`);
@@ -461,6 +485,8 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   #tell(): void {
+    // Sheets that are made in slices are told of when they are whole.
+    if (isBusy(this.#model)) return;
     const front = this.#model.getters.getActiveSheetId();
     const isOther = front !== this.#front;
     this.#front = front;
@@ -481,7 +507,8 @@ export class EmbeddedPort implements WorkbookPort {
 
   #sheets() {
     const { getters } = this.#model;
-    return getters.getSheetIds().map((id) => ({ id, name: getters.getSheetName(id) }));
+    const ids = getters.getSheetIds().filter((id) => !isUnfinished(this.#model, id));
+    return ids.map((id) => ({ id, name: getters.getSheetName(id) }));
   }
 
   /** The id of the sheet; refuses a sheet that a person has locked. */

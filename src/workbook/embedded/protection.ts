@@ -51,6 +51,9 @@ export const isLifted = (): boolean => lifted > 0;
 
 export const tellRefusals = (tell: (sentence: Message) => void): void => void (onRefused = tell);
 
+/** Tells a person why something was refused. */
+export const tellRefusal = (sentence: Message): void => onRefused(sentence);
+
 const refusal = (cell: string): Message =>
   say`${verbatim(cell)} is protected, as results and labels are: fill in the framed cells. To change it, lift the protection in the pane: Data sheet, “Lift protection”.`;
 

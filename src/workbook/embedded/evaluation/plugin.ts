@@ -16,6 +16,16 @@ import { Step } from "./step";
 /** Settings of a workbook whose cells are copied and never shown: no formula of it is calculated. */
 export const ONLY_COPIED = { custom: { isOnlyCopied: true } };
 
+/** By the getters of a model: its evaluation. */
+const evaluations = new WeakMap<object, BySizeEvaluation>();
+
+/** The evaluation of a workbook. */
+export function evaluationOf({ getters }: { readonly getters: object }): BySizeEvaluation {
+  const found = evaluations.get(getters);
+  if (!found) throw new Error("the workbook has no evaluation");
+  return found;
+}
+
 /** Shows numbers with a format that follows their size; calculated and stored values do not change. */
 class BySizeEvaluation extends Evaluation {
   static override getters = [...Evaluation.getters, "getValuesIn"];
@@ -23,10 +33,16 @@ class BySizeEvaluation extends Evaluation {
   readonly #step = new Step();
   readonly #isOnlyCopied: boolean;
   readonly #later: Later | undefined = leftForLater();
+  #isHeld = false;
+  /** The sheets of the step that are evaluated already. */
+  #evaluated: ReadonlySet<string> = new Set();
 
   constructor(...config: never[]) {
     super(...config);
-    const [{ custom }] = config as unknown as [{ readonly custom: { readonly isOnlyCopied?: boolean } }];
+    const [{ custom, getters }] = config as unknown as [
+      { readonly custom: { readonly isOnlyCopied?: boolean }; readonly getters: object },
+    ];
+    evaluations.set(getters, this);
     this.#isOnlyCopied = custom.isOnlyCopied === true;
     correct(this.evaluator);
     this.#missed = new Missed(this.evaluator);
@@ -48,24 +64,45 @@ class BySizeEvaluation extends Evaluation {
     this.#step.keepNames(this.evaluator.getters.getNamedRanges());
   }
 
+  /** From now on nothing is evaluated, until `release`: a step is made in slices. */
+  hold(): void {
+    this.#isHeld = true;
+  }
+
+  /** Evaluates the sheets that were made since `hold`, in steps that give the share that is done. */
+  *evaluatingHeld(): Generator<number> {
+    const { evaluator, shouldRebuildDependenciesGraph: isWhole } = this;
+    if (this.#isOnlyCopied || isWhole) return;
+    const sheetIds = [...this.#step.sheets].filter((id) => evaluator.getters.tryGetSheet(id) !== undefined);
+    yield* evaluatingSheets(evaluator, sheetIds);
+    this.#evaluated = new Set(sheetIds);
+  }
+
+  /** Lets the end of the step evaluate what it changed besides; all of it, if the step is taken back. */
+  release(isTakenBack: boolean): void {
+    this.#isHeld = false;
+    if (isTakenBack) this.#evaluated = new Set();
+  }
+
   override beforeHandle(command: EngineCommand): void {
     if (this.shouldRebuildDependenciesGraph || !this.#step.adds(command)) super.beforeHandle(command);
   }
 
   override handle(command: EngineCommand): void {
-    if (isBeginningFile() && command.type === "EVALUATE_CELLS") return;
+    if ((isBeginningFile() || this.#isHeld) && command.type === "EVALUATE_CELLS") return;
     // The cells of a new sheet are evaluated together at the end.
     if (command.type === "UPDATE_CELL" && this.#step.sheets.has(command.sheetId)) return;
     super.handle(command);
   }
 
   override finalize(): void {
-    if (this.#isOnlyCopied) return;
+    if (this.#isOnlyCopied || this.#isHeld) return;
     const isWhole = this.shouldRebuildDependenciesGraph;
     if (isWhole) this.#missed.clear();
-    else if (!this.#step.isEmpty) evaluateStep(this.evaluator, this.#step, this.#missed);
+    else if (!this.#step.isEmpty) evaluateStep(this.evaluator, this.#step, this.#missed, this.#evaluated);
     if (isWhole || this.#step.changesNames) this.#step.keepNames(this.evaluator.getters.getNamedRanges());
     this.#step.clear();
+    this.#evaluated = new Set();
     super.finalize();
   }
 

@@ -8,6 +8,7 @@ import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../look/formats";
 import { exportFiles } from "../evaluation/export";
 import { lastStep } from "../history";
+import { isBusy, stepEnd, stepsBegun } from "../long-step";
 import { chosenMarkOf, type DecimalMark } from "../typing/locale";
 import { noteGetters } from "../notes";
 import type { OpenWorkbook } from "../workbook";
@@ -222,17 +223,19 @@ export async function saveXlsx(
   valuesOnly?: readonly string[],
 ): Promise<Uint8Array<ArrayBuffer>> {
   const { model } = workbook;
+  const moment = (): string => `${lastStep(model)} ${stepsBegun(model)}`;
   for (let round = 0; ; round++) {
-    const step = lastStep(model);
+    while (isBusy(model)) await stepEnd(model);
+    const step = moment();
     const isPaused = round <= MOST_CHANGED;
     try {
       const parts = await exported(workbook, isPaused);
-      if (lastStep(model) !== step) continue;
+      if (moment() !== step) continue;
       const file = await (isPaused ? run : atOnce)(making(workbook, parts, valuesOnly));
-      if (lastStep(model) === step) return file;
+      if (moment() === step) return file;
     } catch (error) {
       // Parts of two moments may not go together.
-      if (error instanceof Stopped || lastStep(model) === step) throw error;
+      if (error instanceof Stopped || moment() === step) throw error;
     }
   }
 }
