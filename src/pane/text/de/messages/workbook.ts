@@ -24,6 +24,10 @@ export const workbook: Readonly<Record<string, string>> = {
   "The sheets of the file could not be inserted": "Die Blätter der Datei konnten nicht eingefügt werden",
   "Another workbook was opened while the file was read. Nothing was inserted: insert the file again.":
     "Während die Datei gelesen wurde, wurde eine andere Arbeitsmappe geöffnet. Nichts wurde eingefügt: Fügen Sie die Datei noch einmal ein.",
+  "Another workbook was opened while sheets were inserted. Nothing was inserted: insert them again.":
+    "Während Blätter eingefügt wurden, wurde eine andere Arbeitsmappe geöffnet. Nichts wurde eingefügt: Fügen Sie die Blätter noch einmal ein.",
+  "Not done: sheets are being inserted. Wait until they are there, or stop it in the pane; then try again.":
+    "Nicht ausgeführt: Es werden gerade Blätter eingefügt. Warten, bis sie da sind, oder das Einfügen im Aufgabenbereich anhalten; dann noch einmal versuchen.",
   "The protection could not be changed": "Der Schutz konnte nicht geändert werden",
   'The sheet "{0}" is locked: unlock it (right click on its tab, Unlock the whole sheet), and try again. Nothing was changed.':
     "Das Blatt „{0}“ ist gesperrt: entsperren (rechts auf den Reiter klicken, Ganzes Blatt entsperren) und noch einmal versuchen. Nichts wurde geändert.",
