@@ -15,6 +15,7 @@ import { noteGetters, setNotes } from "./notes";
 import { printOf, setPrint } from "./look/print";
 import { protectionOf, setProtection } from "./protection";
 import type { OpenWorkbook } from "./workbook";
+import type { Zone } from "./zones";
 
 export interface InsertedSheet {
   readonly sheetId: string;
@@ -106,8 +107,8 @@ export function* insertCommands(target: Model, source: OpenWorkbook): Generator<
     takenNames.push(...names.values());
     inserted.push({ sheetId, name: nameOf.get(sheet.name)!, names, lost: source.lost?.get(sheet.id) ?? [] });
     if (ranges.length > 0) commands.push(addNames(sheetId, ranges));
-    for (const command of [...looks(data, sheet, sheetId), ...contents(sheet, sheetId, called, nameOf)])
-      commands.push(command);
+    const looks = cellLooks(data, sheet);
+    for (const made of [sheetLooks(data, sheet, sheetId), contents(sheet, sheetId, called, nameOf, looks), blankLooks(sheetId, looks)]) for (const command of made) commands.push(command); // prettier-ignore
     commands.push(setNotes(sheetId, noteGetters(source.model).getNotes(sheet.id)));
     for (const { id, tag, col, row, offset, width, height, data: chart } of sheet.figures as Sheet[])
       if (tag === CHART_TAG)
@@ -147,7 +148,50 @@ function cellsOf({ getters }: Model, sheetId: string): Record<string, string> {
 
 const zone = (address: string) => helpers.toZone(address);
 
-function looks(data: any, sheet: Sheet, sheetId: string): Command[] {
+/** The style and the format of a cell. */
+interface CellLook {
+  readonly style?: object;
+  readonly format?: string;
+}
+
+/** The looks of the cells of a sheet, by address. */
+function cellLooks(data: any, sheet: Sheet): Map<string, CellLook> {
+  const found = new Map<string, CellLook>();
+  for (const [kind, zones, of] of [
+    ["style", sheet.styles, data.styles],
+    ["format", sheet.formats, data.formats],
+  ])
+    for (const [address, id] of Object.entries(zones)) {
+      const { left, right, top, bottom } = zone(address);
+      for (let row = top; row <= bottom; row++)
+        for (let col = left; col <= right; col++) {
+          const at = helpers.toXC(col, row);
+          found.set(at, { ...found.get(at), [kind]: of[id as string] });
+        }
+    }
+  return found;
+}
+
+/** Gives blank cells their looks: those that are left when every cell with a content has taken its own. */
+function blankLooks(sheetId: string, looks: ReadonlyMap<string, CellLook>): Command[] {
+  const groups = new Map<string, { readonly look: CellLook; readonly target: Zone[] }>();
+  const places = [...looks].map(([address, look]) => ({ ...helpers.toCartesian(address), look }));
+  for (const { col, row, look } of places.sort((a, b) => a.col - b.col || a.row - b.row)) {
+    const key = JSON.stringify(look);
+    const { target } = groups.get(key) ?? groups.set(key, { look, target: [] }).get(key)!;
+    const above = target.at(-1);
+    const isBelow = above?.left === col && above.bottom === row - 1;
+    target.splice(isBelow ? -1 : target.length, 1, {
+      left: col,
+      right: col,
+      top: isBelow ? above.top : row,
+      bottom: row,
+    });
+  }
+  return [...groups.values()].map(({ look, target }) => ({ type: "SET_FORMATTING", sheetId, target, ...look }));
+}
+
+function sheetLooks(data: any, sheet: Sheet, sheetId: string): Command[] {
   const commands: Command[] = [];
   const add = (type: string, payload: object) => commands.push({ type, sheetId, ...payload });
   for (const address of sheet.merges) add("ADD_MERGE", { target: [zone(address)], force: true });
@@ -159,10 +203,6 @@ function looks(data: any, sheet: Sheet, sheetId: string): Command[] {
     const hidden = Object.keys(headers ?? {}).filter((index) => headers[index].isHidden);
     if (hidden.length > 0) add("HIDE_COLUMNS_ROWS", { dimension, elements: hidden.map(Number) });
   }
-  for (const [address, id] of Object.entries(sheet.styles))
-    add("SET_FORMATTING", { target: [zone(address)], style: data.styles[id as string] });
-  for (const [address, id] of Object.entries(sheet.formats))
-    add("SET_FORMATTING", { target: [zone(address)], format: data.formats[id as string] });
   for (const [address, id] of Object.entries(sheet.borders))
     add("SET_BORDERS_ON_TARGET", { target: [zone(address)], border: data.borders[id as string] });
   const { xSplit, ySplit } = sheet.panes ?? {};
@@ -195,13 +235,21 @@ function contents(
   sheetId: string,
   called: (name: string) => string,
   sheetNames: Map<string, string>,
+  looks: Map<string, CellLook>,
 ): Command[] {
+  /** A cell with its look is made once, and not again for its style and its format. */
+  const lookOf = (address: string): CellLook | undefined => {
+    const look = looks.get(address);
+    looks.delete(address);
+    return look;
+  };
   const renamed = (formula: string): string => `=${renameIn(withSheets(formula.slice(1), sheetNames), called)}`;
   const commands: Command[] = Object.entries(sheet.cells as Record<string, string>).map(([xc, content]) => ({
     type: "UPDATE_CELL",
     sheetId,
     ...helpers.toCartesian(xc),
     content: content.startsWith("=") ? renamed(content) : content,
+    ...lookOf(xc),
   }));
   // Rules may cover whole columns; the size of the sheet follows from its content and its names.
   const rangesOf = (addresses: string[]) =>

@@ -1,4 +1,7 @@
-/** Evaluates sheets that are new to the evaluator, in steps. */
+/**
+ * Evaluates sheets that are new to the evaluator, in steps.
+ * Casts: the engine's types do not include the inner parts of its evaluator.
+ */
 import { filledBands } from "./corrected";
 import type { Evaluator, SheetRange } from "./engine-parts";
 

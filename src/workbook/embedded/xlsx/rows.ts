@@ -163,7 +163,7 @@ function formula(place: number, { model, sheetId, taken, answered, rename }: Row
   const { getters } = model;
   const position = { sheetId, row: rowOf(place), col: colOf(place) };
   const content = formulaAt(getters, position).slice(1);
-  const exported = answered.formula.get(taken.formulaAt.get(place) ?? "");
+  const exported = answered.formula.get(taken.formulas.get(place) ?? "");
   const text = textInXml(heldText(toFileFormula(content, exported, rename)));
   const value = shown(getters.getEvaluatedCell(position).value);
   if (exported === undefined || getters.isInMerge(position))

@@ -25,7 +25,8 @@ import { Parts } from "./parts";
 import { addPrint, PRINT_AREA } from "./print";
 import { addProtection, openedStyles } from "./protection";
 import { heightsOf, SharedStrings, writtenRows } from "./rows";
-import { answersOf, takenNow, type TakenSheet } from "./taken";
+import { spellings } from "./spelling";
+import { stylesOf, takenNow, type TakenSheet } from "./taken";
 import { addValuesSheet } from "./values-sheet";
 import { addWords } from "./words";
 import { all, append, first, parseXml } from "../../file/xml";
@@ -133,23 +134,27 @@ interface Exported {
   readonly parts: Parts;
   readonly pictures: Readonly<Record<string, Uint8Array>>;
   readonly taken: readonly TakenSheet[];
+  /** The spelling of each formula for Excel. */
+  readonly formula: ReadonlyMap<string, string>;
 }
 
 async function exported({ model }: OpenWorkbook, withPauses: boolean): Promise<Exported> {
   const files = await exportFiles(model, withPauses);
   const taken = takenNow();
+  const formulas = taken.flatMap((sheet) => [...sheet.formulas.values()]);
+  const formula = await spellings(formulas, withPauses);
   const texts: [string, string][] = [];
   const pictures: Record<string, Uint8Array> = {};
   for (const file of files)
     if ("imageSrc" in file) pictures[file.path] = await imageBytes(file.imageSrc);
     else texts.push([file.path, file.content]);
-  return { parts: new Parts(texts), pictures, taken };
+  return { parts: new Parts(texts), pictures, taken, formula };
 }
 
 /** Makes the file in steps; each step gives the share of the work that is done. */
 function* making(
   workbook: OpenWorkbook,
-  { parts, pictures, taken }: Exported,
+  { parts, pictures, taken, formula }: Exported,
   valuesOnly: readonly string[] | undefined,
 ): Generator<number, Uint8Array<ArrayBuffer>> {
   const { model } = workbook;
@@ -162,7 +167,7 @@ function* making(
   const [opened, strings, zip] = [openedStyles(styles), new SharedStrings(), new Packing()];
   parts.delete(STRINGS);
   for (const [index, sheetId] of sheetIds.entries()) {
-    const answered = answersOf(parts.document(sheetPath(index)));
+    const answered = { style: stylesOf(parts.document(sheetPath(index))), formula };
     patchSheet(parts, index, sheetId, workbook, taken[index]!);
     const part = zip.part(sheetPath(index));
     const [head = "", tail = ""] = parts.take(sheetPath(index)).split(/<sheetData\s*\/>|<sheetData><\/sheetData>/);

@@ -1,13 +1,14 @@
 /**
  * Removes the cells of each sheet from the engine's export before the engine writes them: the engine builds and parses the
  * text of every cell several times. Only the engine knows the number of each style in the file and the
- * spelling of each formula for Excel. Therefore extra cells beside the sheet are exported, one for each style and one for each
- * formula, and read back from the file. `rows.ts` then writes the rows.
+ * spelling of each formula for Excel. Therefore extra cells beside the sheet are exported, one for each style, and read back from
+ * the file; `spelling.ts` asks for the formulas. `rows.ts` then writes the rows.
  * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
 import { helpers, registries, UIPlugin } from "@odoo/o-spreadsheet";
 // This plugin comes last: after all others that add to the export.
 import "../engine";
+import { betweenSheets } from "../evaluation/export";
 import type { Zone } from "../zones";
 import { LAST_COLUMN } from "../../rules/names";
 import { heldText } from "../../file/escapes";
@@ -32,8 +33,8 @@ export interface TakenSheet {
   readonly looks: ReadonlyMap<number, number>;
   /** The address of the extra cell for each look. */
   readonly styleAt: readonly string[];
-  /** The address of the extra cell for the formula at a place. */
-  readonly formulaAt: ReadonlyMap<number, string>;
+  /** The formula at a place, if Excel knows its functions. */
+  readonly formulas: ReadonlyMap<number, string>;
   /** Zones whose cells are texts even if they look like numbers: headings and totals of tables. */
   readonly texts: readonly Zone[];
 }
@@ -136,21 +137,18 @@ function take(sheet: ExportedSheet): TakenSheet {
     }
     lookOf.set(place, number);
   }
-  const formulaAt = new Map<number, string>();
+  const formulas = new Map<number, string>();
   for (const [address, content] of Object.entries(cells)) {
     if (!content?.startsWith("=") || cellValues[address] === undefined) continue;
     const { row, col } = helpers.toCartesian(address);
-    const at = next();
-    formulaAt.set(placeOf(row, col), at);
-    asked.cells[at] = content;
-    asked.cellValues[at] = 0;
+    formulas.set(placeOf(row, col), content);
   }
   asked.rowNumber = Math.ceil(count / ACROSS);
   // To place a picture or a chart of its own, the engine needs the rows above it.
   if (sheet.images.length + sheet.charts.length > 0) asked.rowNumber = Math.max(asked.rowNumber, rowNumber);
   else asked.rows = {};
   asked.colNumber = colNumber + ACROSS;
-  return { rows, looks: lookOf, styleAt, formulaAt, texts };
+  return { rows, looks: lookOf, styleAt, formulas, texts };
 }
 
 /** The sheets of the present export, in their order. */
@@ -165,9 +163,15 @@ function holdTexts(within: any): void {
 }
 
 class TakingPlugin extends UIPlugin {
-  override exportForExcel(data: any): void {
-    taken = data.sheets.map(take);
-    holdTexts(data);
+  override async exportForExcel(data: any): Promise<void> {
+    const sheets: TakenSheet[] = [];
+    for (const sheet of data.sheets) {
+      sheets.push(take(sheet));
+      holdTexts(sheet);
+      await betweenSheets();
+    }
+    holdTexts({ ...data, sheets: [] });
+    taken = sheets;
   }
 }
 
@@ -180,23 +184,16 @@ export function takenNow(): readonly TakenSheet[] {
   return now;
 }
 
-/** The engine's answers for a sheet, by the addresses of the extra cells. */
+/** The engine's answers: the number of each style by the address of its extra cell, and the spelling of each formula. */
 export interface Answered {
   readonly style: ReadonlyMap<string, number>;
   readonly formula: ReadonlyMap<string, string>;
 }
 
-/** Reads the answers from the part of a sheet, and removes its rows. */
-export function answersOf(document: Document): Answered {
-  const style = new Map<string, number>();
-  const formula = new Map<string, string>();
+/** Reads the numbers of the styles from the part of a sheet, and removes its rows. */
+export function stylesOf(document: Document): Answered["style"] {
   const data = first(document, "sheetData")!;
-  for (const cell of all(data, "c")) {
-    const at = cell.getAttribute("r")!;
-    style.set(at, Number(cell.getAttribute("s") ?? 0));
-    const text = first(cell, "f")?.textContent;
-    if (text != null) formula.set(at, text);
-  }
+  const style = all(data, "c").map((cell) => [cell.getAttribute("r")!, Number(cell.getAttribute("s") ?? 0)] as const);
   data.replaceChildren();
-  return { style, formula };
+  return new Map(style);
 }
