@@ -64,7 +64,8 @@ async function start(): Promise<void> {
 
   drawChartsWith(drawChart);
   const usual = decimalMarkIn(navigator.language);
-  const port = new EmbeddedPort(newWorkbook(usual === "," ? usual : undefined));
+  // The demonstration is calculated once: in the copy without undo steps, and not where it is inserted.
+  const port = new EmbeddedPort(newWorkbook(usual === "," ? usual : undefined, { isOnlyCopied: true }));
   await port.insertSheet(demoSheet("SI"));
   port.attach(freshHistory(port.workbook));
   const view = sheetView(element("sheet"), templates, voice);
