@@ -79,6 +79,7 @@ export default {
       displayName: "browser",
       testMatch: ["<rootDir>/test/browser/**/*.test.ts"],
       globalSetup: "<rootDir>/test/browser/setup.ts",
+      globalTeardown: "<rootDir>/test/browser/teardown.ts",
     },
   ],
 };

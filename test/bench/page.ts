@@ -2,13 +2,13 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
 import { chromium, type Page } from "playwright-core";
-import setup from "../browser/setup";
+import { provideChromium } from "../browser/setup";
 
 const PATIENCE = 300_000;
 
 /** Opens the page and does the work on it; does nothing where there is no dist, or no Chromium. */
 export async function onPage(work: (page: Page) => Promise<void>): Promise<void> {
-  if (existsSync(path.join(__dirname, "../../dist/index.html"))) await setup();
+  if (existsSync(path.join(__dirname, "../../dist/index.html"))) await provideChromium();
   const { CLAYLEDGER_CHROMIUM: executablePath, CLAYLEDGER_PAGE: address } = process.env;
   if (!executablePath || !address) return;
   const browser = await chromium.launch({ executablePath, args: ["--no-sandbox", "--disable-gpu"] });

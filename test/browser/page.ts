@@ -18,17 +18,6 @@ export const ARTIFACTS = path.join(__dirname, "../../artifacts");
 const PATIENCE = 120_000;
 const START_PATIENCE = 60_000;
 
-/** Chromium that sends requests to the page only. */
-const ARGUMENTS = [
-  "--no-sandbox",
-  "--disable-gpu",
-  "--disable-quic",
-  "--no-first-run",
-  "--disable-background-networking",
-  "--disable-component-update",
-  "--disable-sync",
-];
-
 interface HostWindow {
   readonly clayledger: {
     readonly port: EmbeddedPort;
@@ -54,6 +43,15 @@ export type Preferences = Pick<BrowserContextOptions, "colorScheme" | "forcedCol
 
 type OpenPage = (query?: string, preferences?: Preferences) => Promise<HostPage>;
 
+/** The browser of the run, which test/browser/setup.ts started; each file has contexts of its own in it. */
+export const sharedBrowser = (endpoint = process.env.CLAYLEDGER_BROWSER!): Promise<Browser> =>
+  chromium.connect(endpoint, { timeout: START_PATIENCE }).catch((error: unknown) => {
+    throw new Error(
+      `The browser that all files of this run share has ended, by a crash or by a signal: run the tests again. The first ` +
+        `file that failed was open when it ended. ${String(error)}`,
+    );
+  });
+
 /** Tests with a browser. If there is none they fail with the reason, or are skipped if that was asked for. */
 export function withBrowser(
   title: string,
@@ -70,14 +68,15 @@ export function withBrowser(
     let browser: Browser | undefined;
     beforeAll(async () => {
       if (missing) throw new Error(missing);
-      browser = await chromium.launch({ executablePath: process.env.CLAYLEDGER_CHROMIUM, args: ARGUMENTS });
+      browser = await sharedBrowser();
       mkdirSync(ARTIFACTS, { recursive: true });
     }, PATIENCE);
+    // Closes the contexts of this file; the browser itself goes on.
     afterAll(() => browser?.close());
+    const noBrowser = () => Promise.reject(new Error(missing ?? "there is no browser: the first failure says why"));
     body(
-      (query = "", preferences = {}) =>
-        browser ? openPage(browser, query, preferences) : Promise.reject(new Error(missing)),
-      () => (browser ? browser.newContext() : Promise.reject(new Error(missing))),
+      (query = "", preferences = {}) => (browser ? openPage(browser, query, preferences) : noBrowser()),
+      () => (browser ? browser.newContext() : noBrowser()),
     );
   });
 }
@@ -274,19 +273,18 @@ interface AxeNode {
  * is ignored: axe then reads colours of the style sheet that are not painted.
  */
 export async function violations(frame: Frame, { forcedColors }: Preferences = {}): Promise<string[]> {
-  await frame.evaluate(AXE);
+  if (!(await frame.evaluate(() => "axe" in globalThis))) await frame.evaluate(AXE);
   const options = {
     rules: { "color-contrast": { enabled: forcedColors !== "active" } },
     // What axe finds right is not described, which takes half of its time.
     resultTypes: ["violations"],
   };
-  const found: { violations: { id: string; nodes: AxeNode[] }[] } = await frame.evaluate(
-    (options) => (globalThis as any).axe.run((globalThis as any).document, options),
-    options,
-  );
-  return found.violations.flatMap(({ id, nodes }) =>
-    nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary}`),
-  );
+  // Only the violations come out of the page: the whole answer has a line for each rule.
+  const found: { id: string; nodes: AxeNode[] }[] = await frame.evaluate(async (options) => {
+    const { axe, document } = globalThis as any;
+    return (await axe.run(document, options)).violations;
+  }, options);
+  return found.flatMap(({ id, nodes }) => nodes.map(({ html, failureSummary }) => `${id}: ${html} ${failureSummary}`));
 }
 
 /** Waits until nothing fades: a colour between two colours has the contrast of neither. */

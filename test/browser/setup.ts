@@ -1,10 +1,12 @@
 /**
- * Runs before the real-browser tests: finds Chromium (installs Debian's if possible), and serves dist on a free port.
- * The results are in the environment: CLAYLEDGER_CHROMIUM and CLAYLEDGER_PAGE, or CLAYLEDGER_BROWSER_MISSING with the
- * reason.
+ * Runs before the real-browser tests: finds Chromium (installs Debian's if possible), starts it once for all files, and
+ * serves dist on a free port. The results are in the environment: CLAYLEDGER_BROWSER (where a file connects to the
+ * browser), CLAYLEDGER_CHROMIUM and CLAYLEDGER_PAGE, or CLAYLEDGER_BROWSER_MISSING with the reason.
  */
 import { spawn } from "node:child_process";
 import path from "node:path";
+import { chromium } from "playwright-core";
+import { endBrowserWith } from "./teardown";
 import { provide, type Program } from "../programs";
 
 const CHROMIUM: Program = {
@@ -15,6 +17,19 @@ const CHROMIUM: Program = {
   without: "CLAYLEDGER_NO_BROWSER",
   tests: "real-browser tests",
 };
+
+/** Chromium that sends requests to the page only. */
+const ARGUMENTS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+  // A page lives for seconds: code that is optimised to the last costs more than it saves, a tenth of the whole run.
+  "--js-flags=--no-turbofan",
+];
 
 /**
  * Starts src/host/serve.mjs on any free port, for dist or the folder of CLAYLEDGER_DIST; returns its address once it is
@@ -44,12 +59,21 @@ function serve(): Promise<string> {
   });
 }
 
-export default async function setup(): Promise<void> {
-  const chromium = provide(CHROMIUM);
-  if ("missing" in chromium) {
-    process.env.CLAYLEDGER_BROWSER_MISSING = chromium.missing;
-    return;
+/** Finds Chromium and serves the page; returns false if there is no Chromium. */
+export async function provideChromium(): Promise<boolean> {
+  const program = provide(CHROMIUM);
+  if ("missing" in program) {
+    process.env.CLAYLEDGER_BROWSER_MISSING = program.missing;
+    return false;
   }
-  process.env.CLAYLEDGER_CHROMIUM = chromium.file;
+  process.env.CLAYLEDGER_CHROMIUM = program.file;
   process.env.CLAYLEDGER_PAGE = await serve();
+  return true;
+}
+
+export default async function setup(): Promise<void> {
+  if (!(await provideChromium())) return;
+  const browser = await chromium.launchServer({ executablePath: process.env.CLAYLEDGER_CHROMIUM, args: ARGUMENTS });
+  endBrowserWith(browser);
+  process.env.CLAYLEDGER_BROWSER = browser.wsEndpoint();
 }
