@@ -254,6 +254,31 @@ export const settled = (frame: Frame): Promise<void> =>
     observer.disconnect();
   });
 
+/** The look that the system asks for. */
+export type Look = Pick<Preferences, "colorScheme" | "forcedColors">;
+
+export const LOOKS: Readonly<Record<"light" | "dark" | "high contrast", Look>> = {
+  light: { colorScheme: "light" },
+  dark: { colorScheme: "dark" },
+  "high contrast": { forcedColors: "active" },
+};
+
+/** Changes the look of the system while the page is open. */
+export const setLook = (page: Page, { colorScheme = "light", forcedColors = "none" }: Look): Promise<void> =>
+  page.emulateMedia({ colorScheme, forcedColors });
+
+/** Chooses the language on the last screen, as a person does, and waits until the pane has come again in it. */
+export async function chooseLanguage(page: Page, language: "en" | "de"): Promise<void> {
+  const pane = page.frameLocator("#pane");
+  await pane.locator("#tab-about").click();
+  // Screens that were left stay in the page, hidden.
+  const inFront = (what: string) => pane.locator(`[role=tabpanel] ${what}`).filter({ visible: true });
+  await inFront("select").selectOption(language);
+  await inFront("button").first().click();
+  await pane.locator(`html[lang=${language}] [role=tab]`).first().waitFor();
+  await page.locator(`html[lang=${language}]`).waitFor();
+}
+
 /** The width of the pane, and of its content, px. */
 export const paneWidths = (page: Page): Promise<{ shown: number; content: number }> =>
   paneFrame(page).evaluate(() => ({

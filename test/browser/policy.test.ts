@@ -5,7 +5,7 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
 import type { Frame } from "playwright-core";
-import { paneFrame, showSheet, typeInCell, watchPolicy, withBrowser } from "./page";
+import { paneFrame, showSheet, typeInCell, watchPolicy, withBrowser, type HostPage } from "./page";
 
 /** Files that `npm start` loads, whatever a person does on it; the help pages when they are opened. */
 const LOADED = [
@@ -72,8 +72,13 @@ const attacked = (frame: Frame): Promise<string[]> =>
   });
 
 withBrowser("the policy of each page", (openPage, newContext) => {
+  let host: HostPage;
+  beforeAll(async () => {
+    host = await openPage("", { locale: "en-GB", reducedMotion: "reduce" });
+  });
+
   test("using everything loads only known files of our own, and no policy refuses anything", async () => {
-    const { page, complaints, requests } = await openPage("", { locale: "en-GB", reducedMotion: "reduce" });
+    const { page, complaints, requests } = host;
     const pane = page.frameLocator("#pane");
     const tab = async (name: string) => {
       await pane.getByRole("tab", { name }).click();
@@ -128,26 +133,22 @@ withBrowser("the policy of each page", (openPage, newContext) => {
       .map((address) => (address.startsWith(own) ? address.slice(own.length).split(/[?#]/, 1)[0] : address));
     expect([...new Set(loaded)].sort()).toEqual(LOADED);
     expect(complaints).toEqual([]);
-    await page.context().close();
   });
 
   test("the pane makes no code and no style from text, and sends no request elsewhere", async () => {
-    const { page, complaints } = await openPage();
+    const { page, complaints } = host;
     expect(await attacked(paneFrame(page))).toEqual([]);
     for (const directive of ["script-src", "script-src-elem", "script-src-attr", "style-src-elem", "connect-src"])
       expect(complaints.join("\n")).toContain(`policy of /pane.html: ${directive} refused`);
-    await page.context().close();
   });
 
   test("the page of the sheet makes functions from text, which the sheet needs, and nothing more", async () => {
-    const { page } = await openPage();
-    expect((await attacked(page.mainFrame())).sort()).toEqual([
+    expect((await attacked(host.page.mainFrame())).sort()).toEqual([
       "a function from text",
       "a style sheet with text",
       "a timer from text",
       "eval",
     ]);
-    await page.context().close();
   });
 
   /** Microsoft's library from npm, at the address from which Excel's pane loads it. */

@@ -1,8 +1,20 @@
-import { paneFrame, paneViolations, paneWidths, setPaneWidth, settled, takePicture, withBrowser } from "../page";
+/** Every screen of a workbook without a data sheet. */
+import {
+  chooseLanguage,
+  paneFrame,
+  paneViolations,
+  paneWidths,
+  setPaneWidth,
+  settled,
+  takePicture,
+  type HostPage,
+} from "../page";
 
-withBrowser("a walk over every screen, without a data sheet", (openPage) => {
+/** A test on a page with the demonstration, which it deletes. */
+export const withoutSheet = (host: () => HostPage): void =>
   test("without a data sheet every screen that needs one says so, and what to do", async () => {
-    const { page, complaints } = await openPage("", { locale: "en-GB", reducedMotion: "reduce" });
+    const { page, complaints } = host();
+    await chooseLanguage(page, "en");
     await page.evaluate(() => {
       const { model } = (globalThis as any).clayledger.port.workbook;
       const sheet = model.getters
@@ -26,4 +38,3 @@ withBrowser("a walk over every screen, without a data sheet", (openPage) => {
     expect(wrong).toEqual([]);
     expect(complaints).toEqual([]);
   });
-});

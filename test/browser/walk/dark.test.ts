@@ -1,3 +1,0 @@
-import { walk } from "./walk";
-
-walk("dark", { colorScheme: "dark", locale: "de-DE" });

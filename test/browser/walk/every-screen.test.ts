@@ -1,0 +1,18 @@
+/** Every screen of the pane: by keyboard, in every look, in both languages, and without a data sheet. One page for all. */
+import { withBrowser, type HostPage } from "../page";
+import { byKeyboard } from "./keyboard";
+import { everyLook } from "./looks";
+import { withoutSheet } from "./without-sheet";
+
+withBrowser("a walk over every screen", (openPage) => {
+  let page: HostPage;
+  beforeAll(async () => {
+    // Without transitions of colours: the look of an element is read once.
+    page = await openPage("", { locale: "en-GB", reducedMotion: "reduce" });
+  });
+  const host = (): HostPage => page;
+
+  byKeyboard(host);
+  everyLook(host);
+  withoutSheet(host);
+});

@@ -1,3 +1,0 @@
-import { walk } from "./walk";
-
-walk("high contrast", { forcedColors: "active", locale: "en-GB" });

@@ -1,3 +1,0 @@
-import { walk } from "./walk";
-
-walk("light", { colorScheme: "light", locale: "en-GB" });
