@@ -3,6 +3,7 @@ import { CHECKS } from "../../src/checks";
 import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
 import {
+  fileOf,
   paneViolations,
   paneWidths,
   readNames,
@@ -118,7 +119,7 @@ withBrowser("the reviewer", (openPage) => {
       pane.getByRole("button", { name: "Download the file" }).click(),
     ]);
     expect(file.suggestedFilename()).toMatch(/\.ags$/);
-    const written = readFileSync((await file.path())!, "latin1");
+    const written = readFileSync(await fileOf(file), "latin1");
     expect(written).toMatch(/^"GROUP","PROJ"\r\n/);
     expect(written).toContain('"GROUP","CONS"');
     await pane.getByText("the 240 readings of deformation against time").waitFor();

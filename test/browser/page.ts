@@ -1,11 +1,13 @@
 /** The page of `npm start` in a real browser, and the actions of a person on it. */
-import { mkdirSync, readFileSync } from "node:fs";
+import { mkdirSync, mkdtempSync, readFileSync } from "node:fs";
+import { tmpdir } from "node:os";
 import path from "node:path";
 import {
   chromium,
   type Browser,
   type BrowserContext,
   type BrowserContextOptions,
+  type Download,
   type Frame,
   type Page,
 } from "playwright-core";
@@ -206,6 +208,13 @@ export async function typeInCell(page: Page, cell: string, text: string, lastKey
 /** Saves a picture of the page beside the test's other results. */
 export const takePicture = (page: Page, name: string): Promise<Buffer> =>
   page.screenshot({ path: path.join(ARTIFACTS, `${name}.png`) });
+
+/** The file of a download, in a folder of its own. (The browser of the run belongs to another process.) */
+export async function fileOf(download: Download): Promise<string> {
+  const file = path.join(mkdtempSync(path.join(tmpdir(), "download-")), download.suggestedFilename());
+  await download.saveAs(file);
+  return file;
+}
 
 /** The document of the pane. */
 export const paneFrame = (page: Page): Frame => page.frame({ url: /pane\.html/ })!;

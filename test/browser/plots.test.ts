@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import type { Download, Frame, FrameLocator, Page } from "playwright-core";
 import { cellAddress } from "../../src/workbook/address";
 import {
+  fileOf,
   paneFrame,
   paneViolations,
   paneWidths,
@@ -93,7 +94,7 @@ withBrowser("plots of a data sheet", (openPage) => {
       page.waitForEvent("download"),
       pane.getByRole("button", { name: button }).click(),
     ]);
-    return { name: download.suggestedFilename(), bytes: readFileSync(await download.path()) };
+    return { name: download.suggestedFilename(), bytes: readFileSync(await fileOf(download)) };
   };
 
   test("SVG is saved under the name of the sheet, black on white, without variables of the page", async () => {

@@ -5,7 +5,7 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
 import type { Frame } from "playwright-core";
-import { paneFrame, showSheet, typeInCell, watchPolicy, withBrowser, type HostPage } from "./page";
+import { fileOf, paneFrame, showSheet, typeInCell, watchPolicy, withBrowser, type HostPage } from "./page";
 
 /** Files that `npm start` loads, whatever a person does on it; the help pages when they are opened. */
 const LOADED = [
@@ -124,7 +124,7 @@ withBrowser("the policy of each page", (openPage, newContext) => {
       page.waitForEvent("download"),
       page.getByRole("button", { name: "Save .xlsx" }).click(),
     ]);
-    await page.locator("#file").setInputFiles(await file.path());
+    await page.locator("#file").setInputFiles(await fileOf(file));
     await page.locator("#message", { hasText: "is open" }).waitFor();
 
     const own = process.env.CLAYLEDGER_PAGE!;

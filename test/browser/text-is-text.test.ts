@@ -1,7 +1,7 @@
 /** Texts that look like markup, formulas or another direction of writing, typed into a test: shown, saved and printed as texts. */
 import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
-import { readNames, sheetNames, withBrowser } from "./page";
+import { fileOf, readNames, sheetNames, withBrowser } from "./page";
 
 const SHEET = "Demonstration";
 const RENAMED = "<b>BH 1 & “Ring”!";
@@ -80,7 +80,7 @@ withBrowser("texts that look like something else", (openPage) => {
     await pane.getByRole("img", { name: /Drawn:/ }).waitFor();
     const coming = page.waitForEvent("download");
     await pane.getByRole("button", { name: "Save SVG" }).click();
-    const svg = readFileSync(await (await coming).path(), "utf8");
+    const svg = readFileSync(await fileOf(await coming), "utf8");
     const found = await page.evaluate((text) => {
       const drawing = new DOMParser().parseFromString(text, "image/svg+xml");
       const all = [...drawing.querySelectorAll("*")];

@@ -10,7 +10,7 @@ import type { Page } from "playwright-core";
 import { de } from "../../src/pane/text/de";
 import { en } from "../../src/pane/text/en";
 import { keyboard } from "./keyboard";
-import { readNames, sheetNames, takePicture, withBrowser } from "./page";
+import { fileOf, readNames, sheetNames, takePicture, withBrowser } from "./page";
 
 /** A way to work: language, units and decimal mark. Lengths are in `length`, stresses in `stress`. */
 interface Way {
@@ -217,7 +217,7 @@ withBrowser("a whole job with the keys alone", (openPage) => {
       await page.keyboard.type("U:", { delay: 20 });
       const saved = page.waitForEvent("download");
       await hands.push(words.checks.ags.make);
-      const text = readFileSync((await (await saved).path())!, "latin1");
+      const text = readFileSync(await fileOf(await saved), "latin1");
       expect(text).toContain('"GROUP","CONS"');
       expect(text).toContain("BH-1");
     });

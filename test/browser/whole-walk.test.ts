@@ -6,6 +6,7 @@ import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
 import {
   clickCell,
+  fileOf,
   paneFrame,
   settled,
   sheetNames,
@@ -117,7 +118,7 @@ withBrowser("a whole walk", (openPage) => {
       page.waitForEvent("download"),
       page.getByRole("button", { name: "Save .xlsx" }).click(),
     ]);
-    const file = readFileSync(await download.path());
+    const file = readFileSync(await fileOf(download));
     const [copy] = await Promise.all([
       page.waitForEvent("download"),
       page.getByRole("button", { name: "Save values only" }).click(),
