@@ -35,11 +35,7 @@ const WORKED: readonly Worked[] = ALL_PARTS.flatMap((part) =>
   isTable(part) ? columns(part.columns) : [{ ...part, needs: needsOf(part) }],
 );
 
-/**
- * The labels of all results that the sheet calculates from a name, directly or through other results, in the order of
- * the sheet.
- */
-export function usesOf(name: string): string[] {
+function findUses(name: string): readonly string[] {
   const reached = new Set([name]);
   for (let before = 0; before < reached.size;) {
     before = reached.size;
@@ -47,4 +43,16 @@ export function usesOf(name: string): string[] {
   }
   reached.delete(name);
   return WORKED.filter((one) => reached.has(one.name)).map(({ label }) => label.trim());
+}
+
+const found = new Map<string, readonly string[]>();
+
+/**
+ * The labels of all results that the sheet calculates from a name, directly or through other results, in the order of
+ * the sheet. They are found once: a check of the sheet asks for every name that it lacks.
+ */
+export function usesOf(name: string): readonly string[] {
+  const uses = found.get(name) ?? findUses(name);
+  found.set(name, uses);
+  return uses;
 }
