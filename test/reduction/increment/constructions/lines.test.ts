@@ -117,3 +117,66 @@ describe("root time", () => {
   });
   test("d90 is nine tenths of the way from d0 to d100", () => expect(d0 + 0.9 * (d100 - d0)).toBeCloseTo(d90, 12));
 });
+
+describe("where the lines begin and end", () => {
+  const first = curve.times[0];
+  const last = curve.times[curve.times.length - 1];
+  const ends = (lines: ReturnType<typeof logTimeLines>, label: string) =>
+    lines.find((line) => line.label === label)!.points as (readonly [number, number])[];
+
+  test("log time: levels run from the first reading to their time, times from their level to that of d0", () => {
+    const lines = logTimeLines(cleaned.value, logTime.value);
+    const { d0, d50, d100, t50, t100, tangent, tail, parabola } = logTime.value;
+    const of = (label: string) => ends(lines, label);
+    expect(of("d0")).toEqual([[first, d0], [t50, d0]]); // prettier-ignore
+    expect(of("d50")).toEqual([[first, d50], [t50, d50]]); // prettier-ignore
+    expect(of("d100")).toEqual([[first, d100], [t100, d100]]); // prettier-ignore
+    expect(of("t50")).toEqual([[t50, d50], [t50, d0]]); // prettier-ignore
+    expect(of("t100")).toEqual([[t100, d100], [t100, d0]]); // prettier-ignore
+    expect(of("half distance").map(([x]) => x)).toEqual([first, first, first]);
+    // Tangent and tail pass their crossing by a ratio of times of 1.6, so that the eye sees it.
+    expect(of("steepest tangent")[1][0]).toBeCloseTo(1.6 * t100, 9);
+    expect(of("secondary tail").map(([x]) => x)).toEqual([expect.closeTo(t100 / 1.6, 9), last]);
+    // The tangent begins at the level of d0, or at the first reading.
+    const [from, level] = of("steepest tangent")[0];
+    const reaches = tangent.time * 10 ** ((d0 - tangent.reading) / tangent.slope);
+    expect(from).toBeCloseTo(Math.max(reaches, first), 9);
+    if (reaches > first) expect(level).toBeCloseTo(d0, 9);
+    expect(of("secondary tail")[1][1]).toBeCloseTo(tail.atOneMinute + tail.slope * Math.log10(last), 9);
+    // Thirteen points of the parabola, evenly on log time over its span.
+    const early = of("early parabola");
+    expect(early).toHaveLength(13);
+    expect([early[0][0], early[12][0]]).toEqual([parabola.from, expect.closeTo(parabola.to, 9)]);
+    expect(early[6][0]).toBeCloseTo(Math.sqrt(parabola.from * parabola.to), 9);
+  });
+
+  test("root time: both lines run from d0 almost to d100, the levels from the axis to root t90", () => {
+    const lines = rootTimeLines(cleaned.value, rootTime.value);
+    const { d0, d90, d100, t90, straight } = rootTime.value;
+    const of = (label: string) => ends(lines, label);
+    const x90 = Math.sqrt(t90);
+    expect(of("readings")).toEqual(curve.times.map((t, i) => [Math.sqrt(t), curve.readings[i]]));
+    expect(of("straight part")[0]).toEqual([0, d0]);
+    expect(of("straight part")[1][1]).toBeCloseTo(d0 + 0.98 * (d100 - d0), 9);
+    expect(of("1.15 line")[1][1]).toBe(of("straight part")[1][1]);
+    expect(of("1.15 abscissae")[1][0]).toBeCloseTo(Math.sqrt(straight.to), 12);
+    expect(of("d0")).toEqual([[0, d0], [x90, d0]]); // prettier-ignore
+    expect(of("d90")).toEqual([[0, d90], [x90, d90]]); // prettier-ignore
+    expect(of("d100")).toEqual([[0, d100], [x90, d100]]); // prettier-ignore
+    expect(of("root t90")).toEqual([[x90, d90], [x90, d0]]); // prettier-ignore
+  });
+
+  test("readings and pair are points, levels and times guides, marks and the parabola curves, the rest ruled lines", () => {
+    const styles = (lines: ReturnType<typeof logTimeLines>, style: string) =>
+      lines.filter((line) => line.style === style).map(({ label }) => label);
+    const log = logTimeLines(cleaned.value, logTime.value);
+    expect(styles(log, "points")).toEqual(["readings", "4:1 pair"]);
+    expect(styles(log, "curve")).toEqual(["early parabola", "offset", "same offset", "half distance"]);
+    expect(styles(log, "construction")).toEqual(["steepest tangent", "secondary tail"]);
+    expect(styles(log, "guide")).toEqual(["d0", "d50", "d100", "t50", "t100"]);
+    const root = rootTimeLines(cleaned.value, rootTime.value);
+    expect(styles(root, "construction")).toEqual(["straight part", "1.15 line"]);
+    expect(styles(root, "guide")).toEqual(["d0", "d90", "d100", "root t90"]);
+    expect(styles(root, "curve")).toEqual(["1.15 abscissae"]);
+  });
+});
