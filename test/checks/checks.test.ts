@@ -1309,6 +1309,23 @@ const OTHERS: readonly {
       /^cv, \S+: 0.1 m2\/yr is adopted; the loads that end within the range give .*: give the reason in/,
     ],
   },
+  {
+    ...{ id: "Q19", when: "no load has a mass on the hanger", changes: { lever_ratio: 10 }, without: ["load_mass"] },
+    answer: ["cannot be asked", /^it needs the masses on the hanger \(load_mass\)$/],
+  },
+  {
+    ...{ id: "Q42", when: "the end of the test is not known", without: ["date_ended", "date_started"] },
+    answer: ["cannot be asked", /^it needs .*\(date_ended\)$/],
+  },
+  {
+    ...{ id: "Q42", when: "only the start of the test is known", without: ["date_ended"] },
+    changes: { deflection_set_due: day("2000-01-01") },
+    answer: ["stop", /due on 2000-01-01, before the test ended on 2031-/],
+  },
+  {
+    ...{ id: "Q65", when: "nothing was replaced by hand" },
+    answer: ["pass", /^(nothing was replaced by hand|every one has a reason and a name)$/],
+  },
   ...(
     [
       ["Q44", "pass", /^virgin line: points on the virgin line is \d, not below 3$/],

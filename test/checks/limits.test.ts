@@ -88,6 +88,63 @@ test("a limit that is not a number, or belongs to no question, is not used; the 
   ]);
 });
 
+describe("what is read of a changed limit", () => {
+  const cells = (row: Record<string, CellValue>) => ({
+    limit_name: [["Q08, explain beyond"]],
+    ...Object.fromEntries(Object.entries(row).map(([name, value]) => [`limit_${name}`, [[value]]])),
+  });
+
+  test("who, why and since when, without the blanks about them; what is blank is left out", () => {
+    expect(read(cells({ value: 0.2, by: " AB ", why: " dial ", since: 48_000 })).changed).toEqual([
+      {
+        ...{ name: "Q08.explain", question: expect.stringMatching(/^Is the measured final height/), unit: "mm" },
+        ...{ value: 0.2, default: 0.1, by: "AB", why: "dial", since: 48_000 },
+      },
+    ]);
+    const bare = read(cells({ value: 0.2, by: "", why: " ", since: "" })).changed[0];
+    expect(Object.keys(bare)).toEqual(["name", "question", "value", "unit", "default"]);
+    expect(read(cells({ value: 0.2, since: "spring" })).changed[0].since).toBe("spring");
+    expect(read(cells({ value: 0.2, since: true })).changed[0].since).toBeUndefined();
+  });
+
+  test("what is lacking, who or why", () => {
+    const lacking = (row: Record<string, CellValue>) => read(cells({ value: 0.2, ...row })).remarks;
+    const changes = "row 1 of limit_value changes “Q08, explain beyond” from 0.1 to 0.2: enter";
+    expect(lacking({})).toEqual([`${changes} who and why`]);
+    expect(lacking({ by: "AB" })).toEqual([`${changes} why`]);
+    expect(lacking({ why: "dial" })).toEqual([`${changes} who`]);
+    expect(lacking({ by: "AB", why: "dial" })).toEqual([]);
+  });
+
+  test("the default typed again is in force, and is no change", () => {
+    expect(read(cells({ value: 0.1 }))).toEqual({ thresholds: { "Q08.explain": 0.1 }, changed: [], remarks: [] });
+  });
+
+  test("a workbook without the sheet of limits changes nothing", () => {
+    expect(read({})).toEqual({ thresholds: {}, changed: [], remarks: [] });
+  });
+
+  test("a cell is named by its row where the place of its name is lost, or another name has it", () => {
+    const named = (place: SheetName["place"], name = "limit_value") =>
+      read(cells({ value: "x" }), [{ name, scope: "sheet", place }]).remarks[0];
+    const at = { row: 4, col: 2, rows: 3, cols: 1 };
+    expect(named(at)).toMatch(
+      /^C5 holds “x” where the limit Q08, explain beyond is a number: the default 0.1 is in force; enter a number$/,
+    );
+    expect(named(at, "LIMIT_VALUE")).toMatch(/^C5 holds/);
+    expect(named("lost")).toMatch(/^row 1 of limit_value holds/);
+    expect(named(at, "limit_why")).toMatch(/^row 1 of limit_value holds/);
+  });
+
+  test("a name that is no limit's stays as it is, in words and back", () => {
+    expect(limitCalled("Q08.most")).toBe("Q08.most");
+    expect(limitCalled("Q08")).toBe("Q08");
+    expect(limitNamed(" Q08 , explain beyond ")).toBe("Q08.explain");
+    expect(limitNamed("Q08, most beyond")).toBe("Q08, most beyond");
+    expect(limitNamed(" stop beyond ")).toBe("stop beyond");
+  });
+});
+
 test.each([null, 0] as const)("CLAY.CHECKS takes the sheet as its limits when a blank cell is %p", async (blankAs) => {
   const cells = plan.cells.map((cell) =>
     cell.row === top + rowOf("Q08.explain") && cell.col === plan.names.limit_value.col ? { ...cell, value: 0.2 } : cell,
