@@ -1,4 +1,12 @@
-import { recompressionIndex, swellingIndex, type Between } from "../../../src/reduction/curve/indices";
+import {
+  compressionIndex,
+  initialVoidRatio,
+  recompressionIndex,
+  swellingIndex,
+  valueOn,
+  type Between,
+} from "../../../src/reduction/curve/indices";
+import type { CurvePicks } from "../../../src/reduction/curve/picks";
 import { testCurve } from "../../../src/reduction/curve/shape/points";
 import { then } from "../../../src/reduction/outcome";
 import { english } from "../../../src/reduction/message";
@@ -72,4 +80,137 @@ test("between two stresses that no branch reaches there is no index, and the ref
   expect(found.ok ? found.value : english(found.reason)).toMatch(
     /branch reaches both 1 and 5000: choose stresses within/,
   );
+});
+
+describe("what the indices say and refuse", () => {
+  const LOADING = { stresses: [25, 50, 100, 200, 400, 800, 1600], voids: [1.0, 0.99, 0.97, 0.9, 0.8, 0.69, 0.59] };
+  type Index = typeof recompressionIndex;
+  const said = (index: Index, { stresses, voids }: typeof LOADING, between?: Between, picks?: CurvePicks) => {
+    const outcome = then(testCurve(stresses, voids, "e"), (test) => index(test, between, picks));
+    return outcome.ok
+      ? [english(outcome.value.basis), ...outcome.remarks.map(english)].join("; ")
+      : `${outcome.fault}: ${english(outcome.reason)}`;
+  };
+  const twoLoops = { stresses: [...LOOP.stresses, 200, 1600, 3200], voids: [...LOOP.voids, 0.63, 0.585, 0.49] };
+
+  test("Cc between two stresses is the slope on first loading, in either order", () => {
+    for (const between of [
+      { from: 100, to: 400 },
+      { from: 400, to: 100 },
+    ]) {
+      const { value } = read(compressionIndex, LOADING.stresses, LOADING.voids, between);
+      expect(value).toBeCloseTo(0.17 / Math.log10(4), 12);
+    }
+    expect(said(compressionIndex, LOADING, { from: 100, to: 400 })).toBe("first loading from 100 to 400");
+    expect(said(compressionIndex, LOADING, { from: 100, to: 100 })).toBe(
+      "input: the two stresses are the same: give two different ones",
+    );
+    expect(said(compressionIndex, LOADING, { from: 100, to: 1700 })).toBe(
+      "method: no first loading branch reaches both 100 and 1700: choose stresses within the loads",
+    );
+    expect(said(compressionIndex, LOADING, { from: 24, to: 100 })).toMatch(/^method: no first loading branch reaches/);
+  });
+
+  test("Cs between two stresses is taken on the final unloading or, where that does not reach, on that of a loop", () => {
+    const both = { stresses: [...LOOP.stresses, 400, 200], voids: [...LOOP.voids, 0.62, 0.65] };
+    expect(said(swellingIndex, both, { from: 1600, to: 200 })).toBe("unloading from 1600 to 200");
+    expect(read(swellingIndex, both.stresses, both.voids, { from: 1600, to: 200 }).value).toBeCloseTo(
+      0.06 / Math.log10(8),
+      12,
+    );
+    expect(read(swellingIndex, both.stresses, both.voids, { from: 50, to: 100 }).value).toBeCloseTo(
+      0.01 / Math.log10(2),
+      12,
+    );
+    expect(said(swellingIndex, both, { from: 25, to: 100 })).toMatch(/^method: no unloading branch reaches both/);
+  });
+
+  test("Cs without a final unloading is the mean of the unloadings of the loops; without an unloading it is refused", () => {
+    const { value, basis } = read(swellingIndex, twoLoops.stresses, twoLoops.voids);
+    // Through 400, 200, 100 and 50: 0.80, 0.81, 0.82, 0.83; through 1600 and 200: 0.59, 0.63.
+    expect(value).toBeCloseTo((0.01 / Math.log10(2) + 0.04 / Math.log10(8)) / 2, 12);
+    expect(basis).toBe("unloading of the loop 50 to 400 and 200 to 1600");
+    expect(said(swellingIndex, LOADING)).toBe("method: the test has no unloading: there is no swelling index");
+    expect(said(swellingIndex, LOOP, undefined, { unloading_from: 100 })).toBe(
+      "input: an unloading line is picked, and the test has no final unloading: set the pick back to automatic",
+    );
+    expect(said(swellingIndex, LOOP, undefined, { unloading_to: 100 })).toMatch(/^input: an unloading line is picked/);
+  });
+
+  test("Cr without loop and unloading is that of first loading before yield, with a remark", () => {
+    expect(said(recompressionIndex, LOADING)).toMatch(
+      /^initial loading 25 to \d+; Cr from initial loading, which disturbance steepens: a reload loop is better$/,
+    );
+    expect(said(recompressionIndex, { stresses: [25, 50], voids: [1, 0.9] })).toMatch(/^method: only 2 first-loading/);
+  });
+
+  test("a loop that was never reloaded has no Cr, and one reload is enough", () => {
+    const open = { stresses: [...LOADING.stresses, 400, 200], voids: [...LOADING.voids, 0.61, 0.63] };
+    expect(said(recompressionIndex, open)).toMatch(/^final unloading 200 to 1600; Cr from the final unloading/);
+    const closed = { stresses: [...open.stresses, 400], voids: [...open.voids, 0.62] };
+    expect(said(recompressionIndex, closed)).toBe("reload loop 200 to 1600");
+  });
+
+  test("a pick on a loop: its own end within a thousandth, or a place on the reload; the first loop that reaches both", () => {
+    const picked = (picks: CurvePicks) => said(recompressionIndex, twoLoops, undefined, picks);
+    expect(picked({ loop_to: 400.3 })).toBe("reload loop 50 to 400; picked by hand: loop to = 400.3");
+    expect(picked({ loop_from: 100 })).toBe("reload loop 100 to 400; picked by hand: loop from = 100");
+    expect(picked({ loop_from: 210, loop_to: 1600 })).toMatch(/^reload loop 210 to 1600/);
+    expect(picked({ loop_from: 60, loop_to: 1600 })).toBe(
+      "input: no loop reaches the picked ends of its line: pick stresses within 50 to 400, 200 to 1600",
+    );
+    expect(picked({ loop_from: 100, loop_to: 60 })).toMatch(/^input: the pick|^input: .*must lie below/);
+    expect(said(recompressionIndex, LOADING, undefined, { loop_to: 100 })).toBe(
+      "input: a line through a loop is picked, and the test has no unload-reload loop: set the pick back to automatic",
+    );
+  });
+
+  test("the points that a slope was taken through are given, branch by branch; between two stresses none", () => {
+    const rows = (index: Index, curve: typeof LOADING, between?: Between) =>
+      read(index, curve.stresses, curve.voids, between).readings.map((points) => points.map(({ row }) => row));
+    expect(rows(recompressionIndex, twoLoops)).toEqual([
+      [5, 8],
+      [13, 14],
+    ]);
+    expect(rows(swellingIndex, twoLoops)).toEqual([
+      [5, 6, 7, 8],
+      [13, 14],
+    ]);
+    expect(rows(compressionIndex, LOADING, { from: 100, to: 400 })).toEqual([]);
+  });
+});
+
+describe("a value on a branch", () => {
+  const branch = [
+    { row: 1, stress: 100, value: 1 },
+    { row: 2, stress: 10, value: 2 },
+    { row: 3, stress: 1, value: 4 },
+  ];
+  test("is interpolated on log of stress, on loading and on unloading, its ends included", () => {
+    for (const points of [branch, [...branch].reverse()]) {
+      expect(valueOn(points, 10 ** 1.5)).toBeCloseTo(1.5, 12);
+      expect(valueOn(points, 10 ** 0.25)).toBeCloseTo(3.5, 12);
+      for (const { stress, value } of points) expect(valueOn(points, stress)).toBeCloseTo(value, 12);
+      expect(valueOn(points, 100 * (1 + 1e-12))).toBeCloseTo(1, 9);
+      expect(valueOn(points, 1 - 1e-12)).toBeCloseTo(4, 9);
+    }
+  });
+  test("outside the branch there is none", () => {
+    expect([valueOn(branch, 101), valueOn(branch, 0.99), valueOn([], 5), valueOn(branch.slice(0, 1), 100)]).toEqual(
+      Array(4).fill(undefined),
+    );
+  });
+});
+
+test("e0 is the value given, else that before the first load, else that at the first load; strain has none", () => {
+  const test = (kind: "e" | "strain", initial?: number) => {
+    const curve = testCurve([25, 50], kind === "e" ? [1, 0.9] : [0.1, 0.2], kind, initial);
+    if (!curve.ok) throw new Error(english(curve.reason));
+    return curve.value;
+  };
+  expect(initialVoidRatio(test("e", 1.2), 1.3)).toBe(1.3);
+  expect(initialVoidRatio(test("e", 1.2))).toBe(1.2);
+  expect(initialVoidRatio(test("e"))).toBe(1);
+  expect(initialVoidRatio(test("strain"))).toBeUndefined();
+  expect(initialVoidRatio(test("strain"), 0.9)).toBe(0.9);
 });
