@@ -1,0 +1,171 @@
+/** The reading of a compression curve: each limit on both sides, on curves of straight steps (strain per doubled stress). */
+import { readCurve, virginLineOf } from "../../../../src/reduction/curve/methods/reading";
+import type { CurvePicks } from "../../../../src/reduction/curve/picks";
+import { testCurve } from "../../../../src/reduction/curve/shape/points";
+import { then } from "../../../../src/reduction/outcome";
+import { english } from "../../../../src/reduction/message";
+
+type More = readonly (readonly [stress: number, strain: number])[];
+/** Strains that grow by these steps, at 10, 20, 40 and so on, and points after them. */
+function curve(steps: readonly number[], more: More = []) {
+  const strains = [0];
+  for (const step of steps) strains.push(Number((strains[strains.length - 1] + step).toFixed(9)));
+  const stresses = strains.map((_, i) => 10 * 2 ** i);
+  return testCurve([...stresses, ...more.map(([stress]) => stress)], [...strains, ...more.map(([, u]) => u)], "strain");
+}
+const times = (count: number, step: number): number[] => Array.from({ length: count }, () => step);
+const read = (steps: readonly number[], more?: More, picks?: CurvePicks) =>
+  then(curve(steps, more), (test) => readCurve(test, picks));
+const said = (steps: readonly number[], more?: More, picks?: CurvePicks): string[] => {
+  const found = read(steps, more, picks);
+  return found.ok ? found.remarks.map(english) : [`${found.fault}: ${english(found.reason)}`];
+};
+const virgin = (steps: readonly number[], more?: More, picks?: CurvePicks) => {
+  const found = then(curve(steps, more), (test) => virginLineOf(test, picks));
+  return found.ok ? found.value.virgin : english(found.reason);
+};
+const value = (steps: readonly number[]) => {
+  const found = read(steps);
+  if (!found.ok) throw new Error(english(found.reason));
+  return found.value;
+};
+
+const STEEP = "steep from the first load: yield may lie among the first loads, or the specimen be disturbed";
+const FROM_FIRST =
+  "method: no bend in the curve: it is steep from the first loads on, so yield lies below them; begin at lower loads";
+const NONE =
+  "method: no bend in the curve to read: yield was not reached, lies below the first loads, or the specimen is disturbed";
+const TURNS = "the curve turns down only in the last load step: there is no virgin line yet; load further";
+const OR_GIVE = "; or give the two stresses between which the slope is wanted";
+
+test("a curve of two straight lines is read without a remark, its corner in both lines", () => {
+  const { parts, knee, law, flattens, wide, scatter } = value([...times(3, 0.01), ...times(4, 0.05)]);
+  expect([parts.recompression, parts.virgin]).toEqual([{ from: 0, to: 3 }, { from: 3, to: 7 }]); // prettier-ignore
+  expect(10 ** knee.corner).toBeCloseTo(80, 0);
+  expect({ form: law.form, flattens, wide, scatter }).toEqual({ form: "free", flattens: false, wide: false, scatter: 0.002 }); // prettier-ignore
+  expect(said([...times(3, 0.01), ...times(4, 0.05)])).toEqual([]);
+});
+
+test("five points of first loading are needed, and fewer than seven remarked", () => {
+  expect(said([0.01, 0.01, 0.05])).toEqual([
+    "method: only 4 first-loading points: a preconsolidation stress needs 5 at the least",
+  ]);
+  expect(said([...times(2, 0.01), ...times(2, 0.05)])).toEqual(["only 5 first-loading points"]);
+  expect(said([...times(2, 0.01), ...times(3, 0.05)])).toEqual(["only 6 first-loading points"]);
+  expect(said([...times(3, 0.01), ...times(3, 0.05)])).toEqual([]);
+});
+
+test("the virgin line must be twice as steep as the start; below 2.5 times the bend is weak", () => {
+  const rises = (ratio: number) => said([...times(3, 0.02), ...times(4, 0.02 * ratio)]);
+  expect(rises(1.99)).toEqual([FROM_FIRST]);
+  expect(rises(2.01)).toEqual(["a weak bend: the virgin line is only 2.0 times as steep as the start", STEEP]);
+  expect(rises(2.49)).toEqual(["a weak bend: the virgin line is only 2.5 times as steep as the start"]);
+  expect(rises(2.51)).toEqual([]);
+});
+
+test("a first step steeper than 0.45 of the virgin line is remarked, and beyond 0.6 and its doubt refused", () => {
+  const early = (share: number) => said([0.1 * share, 0.01, 0.01, ...times(5, 0.1)]);
+  expect(early(0.44)).toEqual([]);
+  expect(early(0.46)).toEqual([STEEP]);
+  expect(early(0.6)).toEqual([STEEP]);
+  expect(early(0.7)).toEqual([FROM_FIRST]);
+});
+
+test("a virgin part that turns flatter at its end is said to flatten; with few points yield may read low", () => {
+  const flatter = "the virgin part flattens beyond stress";
+  expect(said([...times(3, 0.01), ...times(4, 0.1), 0.079])).toEqual([`${flatter} 1280: its steepest stretch is used`]);
+  expect(value([...times(3, 0.01), ...times(4, 0.1), 0.079]).law.form).toBe("bent");
+  expect(said([...times(2, 0.01), ...times(3, 0.1), 0.079])).toEqual([
+    `${flatter} 320: its steepest stretch is used, and yield may read low`,
+  ]);
+  expect(value([...times(2, 0.01), ...times(3, 0.1), 0.079]).law.form).toBe("held");
+});
+
+test("a last step more than 1.2 times as steep as the step before says that the virgin line may not be reached", () => {
+  const grows = (ratio: number) => said([...times(4, 0.01), 0.05, 0.1, 0.1 * ratio]);
+  const two = "the virgin line rests on 2 points only";
+  expect(grows(1.15)).toEqual([two]);
+  expect(grows(1.21)).toEqual([
+    two,
+    "the slope still grows at the last load (1.2 times that of the step before): the virgin line may not be reached, and yield and Cc may read low",
+    "the bend is widely rounded: the specimen may be disturbed, and yield may read high",
+  ]);
+});
+
+test("a curve that turns down only in its last step has no virgin line; two steps are enough", () => {
+  expect(said([...times(6, 0.01), 0.1])).toEqual([`method: ${TURNS}`]);
+  expect(virgin([...times(6, 0.01), 0.1])).toBe(TURNS + OR_GIVE);
+  expect(said([...times(5, 0.01), 0.1, 0.1])).toEqual([]);
+  expect(virgin([...times(5, 0.01), 0.1, 0.1])).toEqual({ from: 5, to: 7 });
+});
+
+test("one step before yield gives an uncertain line of recompression", () => {
+  expect(said([0.01, ...times(6, 0.1)])).toEqual([
+    "only one load step before yield: the line of recompression is uncertain",
+  ]);
+  expect(said([0.01, 0.01, ...times(6, 0.1)])).toEqual([]);
+});
+
+describe("beside an unloading", () => {
+  const loading = [...times(4, 0.02), ...times(3, 0.1)];
+  /** Unloading from 1280 by two steps of a factor of four, each by a share of two virgin steps. */
+  const rebound = (share: number): More => [[320, 0.38 - 0.2 * share], [80, 0.38 - 0.4 * share]]; // prettier-ignore
+
+  test("loading must be twice as steep: otherwise yield was not reached, and there is no virgin line", () => {
+    expect(said(loading, rebound(0.49))).toEqual([]);
+    expect(said(loading, rebound(0.51))).toEqual([
+      "method: no bend in the curve: loading is no steeper than unloading, so yield was not reached; load further",
+    ]);
+    expect(virgin(loading, rebound(0.49))).toEqual({ from: 4, to: 7 });
+    expect(virgin(loading, rebound(0.51))).toBe(
+      "no bend in the curve: loading is no steeper than unloading, so yield was not reached; load further" + OR_GIVE,
+    );
+  });
+
+  test("the unloading of a loop tells the same", () => {
+    const loop = (share: number): More => [...rebound(share), [320, 0.38 - 0.2 * share], [1280, 0.38], [2560, 0.48]]; // prettier-ignore
+    expect(said(loading, loop(0.49))).toEqual([]);
+    expect(said(loading, loop(0.51))[0]).toMatch(/loading is no steeper than unloading/);
+  });
+
+  test("a straight curve is virgin throughout if it is twice as steep as the unloading, or steeper than recompression is", () => {
+    const unloading = (slope: number): More => [[320, 0.35 - 2 * slope], [80, 0.35 - 4 * slope]]; // prettier-ignore
+    expect(said(times(7, 0.05), unloading(0.024))).toEqual([FROM_FIRST]);
+    expect(virgin(times(7, 0.05), unloading(0.024))).toEqual({ from: 0, to: 7 });
+    // Without an unloading: strain of 0.1 per log cycle and more, 0.0301 per doubled stress.
+    expect(said(times(7, 0.031))).toEqual([FROM_FIRST]);
+    expect(virgin(times(7, 0.031))).toEqual({ from: 0, to: 7 });
+    expect(said(times(7, 0.029))).toEqual([NONE]);
+    expect(virgin(times(7, 0.029))).toBe(NONE.replace("method: ", "") + OR_GIVE);
+  });
+});
+
+describe("picked ends of the lines", () => {
+  const steps = [...times(3, 0.01), ...times(4, 0.05)];
+  const parts = (picks: CurvePicks) => {
+    const found = read(steps, [], picks);
+    if (!found.ok) return english(found.reason);
+    return [found.value.parts.recompression, found.value.parts.virgin];
+  };
+  test("replace the automatic ones, one by one; a stress within a thousandth of a load is that load", () => {
+    expect(parts({ recompression_from: 20 })).toEqual([{ from: 1, to: 3 }, { from: 3, to: 7 }]); // prettier-ignore
+    expect(parts({ recompression_to: 40 })).toEqual([{ from: 0, to: 2 }, { from: 3, to: 7 }]); // prettier-ignore
+    expect(parts({ virgin_from: 160.1, virgin_to: 639.5 })).toEqual([{ from: 0, to: 3 }, { from: 4, to: 6 }]); // prettier-ignore
+    expect(parts({ virgin_from: 161 })).toEqual([{ from: 0, to: 3 }, { from: 5, to: 7 }]); // prettier-ignore
+    expect(parts({ virgin_to: 638 })).toEqual([{ from: 0, to: 3 }, { from: 3, to: 5 }]); // prettier-ignore
+  });
+  test("are named in a remark, and refused with fewer than two points", () => {
+    expect(said(steps, [], { recompression_from: 20, virgin_to: 640 })).toEqual([
+      "picked by hand: recompression from = 20, virgin to = 640",
+      "the virgin part flattens beyond stress 640: its steepest stretch is used",
+    ]);
+    expect(parts({ virgin_from: 1000 })).toBe(
+      "the virgin line picked from 1000 to 1280 has fewer than two points of first loading: move an end",
+    );
+    expect(parts({ recompression_to: 15 })).toBe(
+      "the recompression line picked from 10 to 15 has fewer than two points of first loading: move an end",
+    );
+    expect(virgin(steps, [], { virgin_from: 1000 })).toMatch(/^the virgin line picked from 1000 to 1280/);
+    expect(virgin(steps, [], { virgin_from: 160 })).toEqual({ from: 4, to: 7 });
+  });
+});
