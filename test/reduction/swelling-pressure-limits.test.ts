@@ -1,9 +1,10 @@
 /** Swelling pressure: the edges of each method, by hand arithmetic on log of stress. */
-import { swellingPressure, type SwellingMethod } from "../../src/reduction/swelling-pressure";
+import { swellingPressure, type SwellingMethod, type SwellingPressure } from "../../src/reduction/swelling-pressure";
 import { english } from "../../src/reduction/message";
 
 type Rows = readonly (readonly [stress: number | null, strain: number | null])[];
-const of = (method: SwellingMethod, rows: Rows) => {
+type Found = Partial<SwellingPressure & { readonly said: string[]; readonly refused: string }>;
+const of = (method: SwellingMethod, rows: Rows): Found => {
   const found = swellingPressure(rows.map(([stress]) => stress), rows.map(([, strain]) => strain), method); // prettier-ignore
   return found.ok
     ? { ...found.value, said: found.remarks.map(english) }
