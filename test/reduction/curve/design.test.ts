@@ -120,3 +120,70 @@ test("rows that make no curve are refused", () => {
   const one = must(testCurve([100], [1], "e"));
   expect(read({ test: one })).toMatchObject({ ok: false, fault: "method" });
 });
+
+describe("at the edges", () => {
+  const exact = (more: Partial<DesignInput>) => {
+    const found = read(more);
+    return found.ok ? found.remarks.map(english) : [english(found.reason)];
+  };
+  const BELOW =
+    "the increase stays below the preconsolidation stress (160): RR applies, CR and the modulus number do not";
+  const PASSES =
+    "the increase passes the preconsolidation stress (160): mv and M mix recompression and virgin compression";
+
+  test("an increase that ends at the preconsolidation stress stays below it, and one that begins there is virgin", () => {
+    expect(exact({ inSituStress: 60, increase: 100 })).toEqual([BELOW]);
+    expect(exact({ inSituStress: 60, increase: 101 })).toEqual([PASSES]);
+    expect(exact({ inSituStress: 160, increase: 101 })).toEqual([]);
+    expect(exact({ inSituStress: 159, increase: 101 })).toEqual([PASSES]);
+  });
+
+  test("what is not known is said: the in-situ stress, the preconsolidation stress, e0", () => {
+    expect(exact({ inSituStress: undefined })).toEqual([
+      "no in-situ stress: e_in_situ, e_final, mv and M are not given",
+    ]);
+    expect(exact({ preconsolidationStress: badInput(say`none`) })).toEqual([
+      "the preconsolidation stress is not known, nor which part of 50 to 150 is virgin: give it",
+    ]);
+    const without = inEnglish(must(read({ test: byStrain, initialVoidRatio: undefined })));
+    expect(without.eFinal).toEqual({
+      ok: false,
+      fault: "input",
+      reason: "this needs the initial void ratio too: give it",
+    });
+    expect(inEnglish(must(read({ inSituStress: undefined })).eFinal)).toEqual({
+      ...{ ok: false, fault: "input" },
+      reason: "the in-situ stress is blank or zero: enter a number greater than zero",
+    });
+    // Void ratios without e0 are divided by 1 + e of the first load.
+    expect(must(must(read({ initialVoidRatio: undefined })).CR).value).toBeCloseTo(0.5 / (1 + e(10)), 9);
+  });
+
+  test("nothing lies beyond the curve unless a stress does", () => {
+    expect(must(read()).beyond).toBeUndefined();
+    expect(must(read({ inSituStress: undefined })).beyond).toBeUndefined();
+  });
+
+  test("by the field curve: CR is that of its virgin line, and nothing is said of a reload", () => {
+    const { CR, eInSitu } = must(read({ field: {} }));
+    expect(english(must(CR).basis)).toBe("the field curve");
+    expect(must(CR).readings).toEqual([]);
+    // The field curve begins at the in-situ stress with e0.
+    expect(must(eInSitu)).toBeCloseTo(E0, 9);
+    expect(exact({ field: {} })).toContain(BELOW);
+    const refused = must(read({ field: {}, inSituStress: undefined }));
+    expect(inEnglish(refused.CR)).toMatchObject({
+      fault: "input",
+      reason: expect.stringMatching(/^the in-situ stress is blank/),
+    });
+    const noYield = must(read({ field: {}, preconsolidationStress: badInput(say`none`) }));
+    expect(inEnglish(noYield.CR)).toMatchObject({ reason: "none" });
+  });
+
+  test("remarks of the slopes are said once each", () => {
+    const short = must(testCurve(S.slice(0, 7), E.slice(0, 7), "e"));
+    const said = exact({ test: short });
+    expect(said.filter((one) => /Cr from initial loading/.test(one))).toHaveLength(1);
+    expect(new Set(said).size).toBe(said.length);
+  });
+});
