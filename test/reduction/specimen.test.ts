@@ -252,3 +252,108 @@ describe("refusals name the two entries and the remedy", () => {
     expect(reason(density(-5, 63.5, 20))).toMatch(/the mass is -5/);
   });
 });
+
+describe("a specimen by its measurements", () => {
+  // A solid volume of 40 cm3 under 31.67 cm2 (63.5 mm): dry mass 108 g, e0 1, all voids full at 40 g of water.
+  const good: SpecimenMeasurements = {
+    ...{ diameter: 63.5, height: (2 * 40_000) / ((Math.PI / 4) * 63.5 ** 2), ring: 70, Gs: 2.7 },
+    ...{ ringAndWetBefore: 70 + 108 + 39.5, ringAndWetAfter: 70 + 108 + 32, ringAndDry: 70 + 108 },
+    finalHeight: (1.8 * 40_000) / ((Math.PI / 4) * 63.5 ** 2),
+  };
+  const said = (more: Partial<SpecimenMeasurements>, unit?: string) => {
+    const found = reduceSpecimen({ ...good, ...more }, unit);
+    return found.ok ? found.remarks.map(english) : [`${found.fault}: ${english(found.reason)}`];
+  };
+
+  test("a good one has no remark", () => {
+    expect(said({})).toEqual([]);
+    expect(value(reduceSpecimen(good))).toMatchObject({
+      e0: expect.closeTo(1, 9),
+      ef: expect.closeTo(0.8, 9),
+      salt: undefined,
+    });
+  });
+
+  test.each([
+    ["diameter", "the diameter"],
+    ["height", "the height"],
+    ["ring", "the ring mass"],
+    ["ringAndWetBefore", "the ring and wet soil before"],
+    ["ringAndWetAfter", "the ring and wet soil after"],
+    ["ringAndDry", "the ring and dry soil"],
+    ["Gs", "the specific gravity"],
+    ["finalHeight", "the final height"],
+  ] as const)("a blank %s is named", (name, called) => {
+    expect(said({ [name]: 0 })).toEqual([`input: ${called} is blank or zero: enter a number greater than zero`]);
+  });
+
+  test("two masses that are equal or swapped are named with their values", () => {
+    const swapped = "check the two weighings, they may be swapped";
+    expect(said({ ringAndDry: 60 })).toEqual([
+      `input: the ring and dry soil (60) is less than the ring (70): ${swapped}`,
+    ]);
+    expect(said({ ringAndDry: 70 })[0]).toMatch(/^input: the ring and dry soil \(70\) is the same as the ring \(70\)/);
+    expect(said({ ringAndWetBefore: 178 })[0]).toMatch(
+      /^input: the ring and wet soil before \(178\) is the same as the ring and dry soil/,
+    );
+    expect(said({ ringAndWetAfter: 170 })[0]).toMatch(
+      /^input: the ring and wet soil after \(170\) is less than the ring and dry soil \(178\)/,
+    );
+  });
+
+  test("a height that the solids fill is refused, in the unit of the sheet", () => {
+    const Hs = 40_000 / ((Math.PI / 4) * 63.5 ** 2);
+    expect(said({ height: Hs * 0.999 })[0]).toMatch(
+      /^input: the height \(12.6179 mm\) is not above the height of solids \(12.6306 mm\)/,
+    );
+    expect(said({ finalHeight: 10 })[0]).toMatch(
+      /^input: the final height \(10 mm\) is not above .*: check the final height, the diameter/,
+    );
+    expect(said({ finalHeight: 10 }, "in")[0]).toMatch(/^input: the final height \(0.393701 in\) is not above/);
+  });
+
+  test("without a final height there is no final void ratio, saturation or remark on them", () => {
+    const found = value(reduceSpecimen({ ...good, finalHeight: undefined }));
+    expect([found.ef, found.Sf]).toEqual([undefined, undefined]);
+    expect(said({ finalHeight: undefined, ringAndWetAfter: 70 + 108 + 100 })).toEqual([]);
+  });
+
+  test("a final height above the initial one is remarked", () => {
+    expect(said({ finalHeight: good.height * 1.1, ringAndWetAfter: 70 + 108 + 48 })).toEqual([
+      "the final height (27.7872 mm) is above the initial height (25.2611 mm): correct only if the specimen swelled",
+    ]);
+  });
+
+  test("the final void ratio by water may differ from that by height by 0.02 and a fiftieth of it", () => {
+    // e by height 0.8: 0.036 either way, 1.333 g of water for each tenth of the solid volume.
+    const withWater = (byWater: number) => said({ ringAndWetAfter: 70 + 108 + 40 * byWater });
+    expect(withWater(0.835)).toEqual([]);
+    expect(withWater(0.837)).toEqual([
+      expect.stringMatching(
+        /^Sf is 104.6.*: the final void ratio is 0.800 from the final height but 0.837 from the final water content/,
+      ),
+    ]);
+    expect(withWater(0.765)).toEqual([]);
+    expect(withWater(0.763)).toHaveLength(1);
+  });
+
+  test("water has the density of its temperature; a temperature that water does not have is refused", () => {
+    const warm = value(reduceSpecimen({ ...good, temperature: 20 }));
+    // 0.99821 Mg/m3 at 20 C (CRC Handbook, from memory).
+    expect(warm.Hs / value(reduceSpecimen(good)).Hs).toBeCloseTo(1 / 0.99821, 4);
+    expect(said({ temperature: 200 })[0]).toMatch(/^input: /);
+  });
+
+  test("salt in the pore water is taken out of the dry mass; the results without the correction stand beside it", () => {
+    const { dryMass, w0, wf, salt } = value(reduceSpecimen({ ...good, saltContent: 0.035 }));
+    // 140 g wet after; pore water p = 140 - solids, salt 0.035 p, and 108 = solids + salt.
+    const solids = (108 - 0.035 * 140) / (1 - 0.035);
+    expect(dryMass).toBeCloseTo(solids, 9);
+    expect(salt).toMatchObject({ mass: expect.closeTo(108 - solids, 9), dryMass: 108, w0: 39.5 / 108, wf: 32 / 108 });
+    expect([w0, wf]).toEqual([
+      expect.closeTo((147.5 - solids) / solids, 9),
+      expect.closeTo((140 - solids) / solids, 9),
+    ]);
+    expect(said({ saltContent: 2 })[0]).toMatch(/^input: /);
+  });
+});
