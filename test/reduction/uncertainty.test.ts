@@ -193,3 +193,49 @@ test("an interval of the fit without two ends above zero gives no uncertainty of
     expect(found.ok ? found.value : english(found.reason)).toMatch(wanted);
   }
 });
+
+describe("at the edges", () => {
+  const reason = (found: { ok: boolean; reason?: unknown }) =>
+    found.ok ? "answered" : english((found as { reason: Parameters<typeof english>[0] }).reason);
+
+  test("an interval of the fit needs two ends above zero", () => {
+    const words = (low: number, high: number) =>
+      `the interval of the fit is ${low} to ${high}: it must have two ends above zero`;
+    expect(reason(timeUncertainty("log time", 0, 1))).toBe(words(0, 1));
+    expect(reason(timeUncertainty("log time", 1, 1))).toBe(words(1, 1));
+    expect(reason(timeUncertainty("root time", 0.5, Infinity))).toBe(words(0.5, Infinity));
+    expect(reason(timeUncertainty("root time", 1, 1.0001))).toBe("answered");
+  });
+
+  test("two constructions are a spread, and one is not", () => {
+    expect(interpretationSpread([120, 100])).toMatchObject({
+      ok: true,
+      value: { least: 100, greatest: 120, median: 110, count: 2 },
+    });
+    expect(reason(interpretationSpread([100]))).toBe("a spread needs the results of two constructions at least");
+  });
+
+  const inputs = { height: { value: 25.4, u: 0 }, diameter: { value: 63.5 }, ring: { value: 70 }, ringAndDry: { value: 168 }, specificGravity: { value: 2.7 } }; // prettier-ignore
+  test("an uncertainty of 0 is stated: nothing is added, and its share is 0", () => {
+    const found = voidRatioUncertainty(inputs);
+    if (!found.ok) throw new Error(reason(found));
+    expect([found.value.u, found.value.low - found.value.value]).toEqual([0, 0]);
+    expect(found.value.contributions.map(({ share }) => share)).toEqual([0]);
+    expect(found.remarks).toHaveLength(1);
+    expect(reason(voidRatioUncertainty({ ...inputs, height: { value: 25.4, u: -0.1 } }))).toMatch(
+      /^the uncertainty of .* is -0.1: enter a standard deviation, 0 or more$/,
+    );
+  });
+
+  test("where every input states one, no remark says that one is silent", () => {
+    const all = voidRatioUncertainty({ height: { value: 25.4, u: 0.02 }, diameter: { value: 63.5, u: 0.02 }, ring: { value: 70, u: 0.01 }, ringAndDry: { value: 168, u: 0.01 }, specificGravity: { value: 2.7, u: 0.01 } }); // prettier-ignore
+    expect(all.ok && all.remarks).toEqual([]);
+  });
+
+  test("warm water is lighter: the void ratio is smaller by its density", () => {
+    const [cold, warm] = [voidRatioUncertainty(inputs), voidRatioUncertainty({ ...inputs, temperature: 30 })];
+    if (!cold.ok || !warm.ok) throw new Error("no void ratio");
+    // 0.99565 Mg/m3 at 30 C (CRC Handbook, from memory).
+    expect((1 + warm.value.value) / (1 + cold.value.value)).toBeCloseTo(0.99565, 4);
+  });
+});

@@ -118,3 +118,63 @@ describe("cv over a range", () => {
     );
   });
 });
+
+describe("what is refused of a range of stress, and its ends", () => {
+  const said = (found: ReturnType<typeof cvAt> | ReturnType<typeof cvInUse> | ReturnType<typeof cvOfRange>): string =>
+    found.ok ? "answered" : `${found.fault}: ${english(found.reason)}`;
+
+  test("its lower stress must be below its upper one", () => {
+    expect(said(cvOfRange(S, CV, 100, 100))).toBe(
+      "input: the range is 100 to 100: the lower stress comes first, correct it",
+    );
+    expect(said(cvOfRange(S, CV, 200, 100))).toMatch(/^input: the range is 200 to 100/);
+    expect(said(cvInUse(S, CV, 150, [{ from: 100, to: 100, cv: 5 }]))).toBe(
+      "input: the cv 5 is adopted from 100 to 100: the lower stress comes first, correct it",
+    );
+    expect(said(cvOfRange(S, CV, 99.9, 100))).toBe("answered");
+  });
+
+  test("an adopted cv holds at both ends of its range, and of two ranges the last", () => {
+    const ranges = [
+      { from: 100, to: 200, cv: 5 },
+      { from: 200, to: 300, cv: 6 },
+    ];
+    const at = (stress: number) => {
+      const found = cvInUse(S, CV, stress, ranges);
+      return found.ok ? [found.value.cv, english(found.value.basis)] : [];
+    };
+    expect(at(100)).toEqual([5, "adopted for 100 to 200"]);
+    expect(at(200)).toEqual([6, "adopted for 200 to 300"]);
+    expect(at(300)[0]).toBe(6);
+    expect(at(300 * (1 + 1e-12))[0]).toBe(6);
+    expect(at(100 * (1 - 1e-12))[0]).toBe(5);
+    expect(at(301)).toEqual([expect.closeTo(value(S, CV, 301), 12), "between the loads, on log stress"]);
+  });
+
+  test("a load belongs to the range in which it ends, the upper end included and the lower not", () => {
+    const loads = (from: number, to: number) => {
+      const found = cvOfRange(S, CV, from, to);
+      return found.ok
+        ? [found.value.loads, found.value.least, found.value.greatest, found.remarks.length]
+        : said(found);
+    };
+    expect(loads(50, 200)).toEqual([2, 2, 4, 0]);
+    expect(loads(50 * (1 + 1e-12), 200 * (1 - 1e-12))).toEqual([2, 2, 4, 0]);
+    // The load that ends at 100 begins below 60, so that only the one from 100 to 200 lies within.
+    expect(loads(60, 200)).toEqual([1, 2, 2, 0]);
+    expect(loads(60, 150)).toEqual([1, 4, 4, 1]);
+    expect(loads(400, 800)).toBe(
+      "method: no load that has a cv ends above 400 and not above 800: give stresses around a load, in the unit of the loads",
+    );
+  });
+
+  test("a stress beyond the loads is named with theirs", () => {
+    expect(said(cvAt(S, CV, 401))).toMatch(
+      /^method: the stress \(401\) lies beyond the loads that have a cv, from 50 to 400/,
+    );
+    expect(said(cvAt([100], [4], 100))).toBe("answered");
+    expect(said(cvAt([100], [null], 100))).toBe(
+      "method: no load of first loading has a cv: choose the columns of stress and of cv, or type the cv adopted",
+    );
+  });
+});
