@@ -12,9 +12,20 @@ export const DECLARED: Readonly<Record<string, string>> = Object.fromEntries(
   ]),
 );
 
+const parts = new Map<string, readonly [number, number]>();
+
+/** "1.10" as [1, 10]; a property of Excel asks for a version at every use. */
+function partsOf(version: string): readonly [number, number] {
+  const known = parts.get(version);
+  if (known) return known;
+  const [major = 0, minor = 0] = version.split(".").map(Number);
+  parts.set(version, [major, minor]);
+  return [major, minor];
+}
+
 /** Whether version `a` is at least version `b`: "1.10" is later than "1.9". */
 export function isAtLeast(a: string, b: string): boolean {
-  const [a1 = 0, a2 = 0] = a.split(".").map(Number);
-  const [b1 = 0, b2 = 0] = b.split(".").map(Number);
+  const [a1, a2] = partsOf(a);
+  const [b1, b2] = partsOf(b);
   return a1 > b1 || (a1 === b1 && a2 >= b2);
 }

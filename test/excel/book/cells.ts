@@ -63,10 +63,16 @@ export function writeEntries(sheet: Sheet, box: Box, array: unknown, what: strin
 
 export const cellAt = (sheet: Sheet, row: number, col: number): Cell | undefined => sheet.cells.get(keyOf(row, col));
 
-const grid = <T>(box: Box, one: (row: number, col: number) => T): T[][] =>
-  Array.from({ length: box.rows }, (_, r) =>
-    Array.from({ length: box.cols }, (__, c) => one(box.row + r, box.col + c)),
-  );
+/** In loops: of a large box, most of the time went to Array.from. */
+function grid<T>(box: Box, one: (row: number, col: number) => T): T[][] {
+  const rows: T[][] = [];
+  for (let row = box.row; row < box.row + box.rows; row++) {
+    const line: T[] = [];
+    for (let col = box.col; col < box.col + box.cols; col++) line.push(one(row, col));
+    rows.push(line);
+  }
+  return rows;
+}
 
 /** Excel returns no array of more than five million cells. */
 const MOST_CELLS = 5_000_000;

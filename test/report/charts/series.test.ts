@@ -34,7 +34,8 @@ async function demo(): Promise<void> {
   data = { sheet, names, values };
 }
 
-beforeEach(demo);
+// The tests add sheets to one workbook; one that changes the data sheet opens its own.
+beforeAll(demo);
 
 const numbers = (name: string): (number | null)[] =>
   data.values[name].map(([cell]) => (typeof cell === "number" ? cell : null));
@@ -179,6 +180,7 @@ describe("a chart of the demonstration shows the plot of the pane", () => {
 });
 
 test("a changed reading moves the series, and a load that no method can reduce shows only its readings", async () => {
+  await demo();
   const [block] = [must(seriesOf(data, { plot: "log time", load: 5 }))];
   const plan = chartsSheet("Charts", [block]);
   const name = await port.insertSheet(plan);
@@ -201,6 +203,7 @@ test("a changed reading moves the series, and a load that no method can reduce s
   expect(few.readings).toHaveLength(3);
   expect(few.d100).toEqual([]);
   expect(few["early parabola"]).toEqual([]);
+  await demo();
 });
 
 test("all loads as small charts, on one sheet, in rows of three", async () => {
