@@ -127,18 +127,9 @@ export function cleanReadings(
     const time = times[i] || 0;
     const reading = readings[i] || 0;
     const isBlank = reading === 0 && !(zerosCount && readings[i] === 0);
-    if (time < 0)
-      return badInput(
-        say`row ${i + 1} of the times is ${time}: a time before the load cannot be used; correct or clear that row`,
-      );
-    if (time === 0 && isBlank) continue;
-    if (time === 0) {
-      if (seen) blankTimes.push(i + 1);
-      else zeroReading = reading;
-    } else if (isBlank) blankReadings.push(i + 1);
-    else {
-      if (time < last && backRow === 0) backRow = i + 1;
+    if (time > 0 && !isBlank) {
       if (time <= last) increasing = false;
+      if (time < last && backRow === 0) backRow = i + 1;
       last = time;
       if (reading < least) least = reading;
       if (reading > most) most = reading;
@@ -146,7 +137,14 @@ export function cleanReadings(
       keptReadings[count] = reading;
       keptRows[count] = i + 1;
       count++;
-    }
+    } else if (time < 0)
+      return badInput(
+        say`row ${i + 1} of the times is ${time}: a time before the load cannot be used; correct or clear that row`,
+      );
+    else if (time > 0) blankReadings.push(i + 1);
+    else if (isBlank) continue;
+    else if (seen) blankTimes.push(i + 1);
+    else zeroReading = reading;
     seen = true;
   }
 
