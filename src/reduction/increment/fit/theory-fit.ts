@@ -168,11 +168,13 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   const { rate, d0, primary, tail, sharpness } = best;
   return given(
     {
-      ...{ rate, d0, primary, tail, sharpness, rateLow, rateHigh, timeZero },
+      ...{ rate, d0, primary, tail, sharpness },
       d100: d0 + primary,
+      ...{ rateLow, rateHigh },
       misfit: Math.sqrt(squares(residuals) / sumOf(used)),
       noise: Math.sqrt(variance),
       scatter: Math.sqrt(Math.max(roughness(residuals), rounding)),
+      timeZero,
       ...(other ? { otherRate: other.rate } : {}),
       leftOut: wrong.map(({ index }) => index),
     },
