@@ -64,7 +64,7 @@ export function PRECONSOLIDATION(
   drawing_slope?: any,
   initial_value?: any,
 ): any[][] {
-  const outcome = reduceTest(stresses, values, toMethod(method), kind, picks, drawing_slope, initial_value);
+  const outcome = reduceTest([stresses, values, kind], toMethod(method), picks, drawing_slope, initial_value);
   const { stress, low, high } = valueOf(outcome);
   const items: Item[] = [
     { label: "stress", value: stress, unit: "" },
@@ -139,7 +139,7 @@ export function CASAGRANDE_LINES(
   picks?: any[][],
   drawing_slope?: any,
 ): any[][] {
-  return rowsOfLines(valueOf(reduceTest(stresses, values, "casagrande", kind, picks, drawing_slope)).lines);
+  return rowsOfLines(valueOf(reduceTest([stresses, values, kind], "casagrande", picks, drawing_slope)).lines);
 }
 
 /**
@@ -156,7 +156,7 @@ export function CASAGRANDE_LINES(
  * @picture work
  */
 export function WORK_LINES(stresses: any[][], values: any[][], kind?: any, picks?: any[][]): any[][] {
-  return rowsOfLines(valueOf(reduceTest(stresses, values, "work", kind, picks)).lines);
+  return rowsOfLines(valueOf(reduceTest([stresses, values, kind], "work", picks)).lines);
 }
 
 /**
@@ -185,7 +185,7 @@ export function PRECONSOLIDATION_LINES(
   initial_value?: any,
 ): any[][] {
   return rowsOfLines(
-    valueOf(reduceTest(stresses, values, toMethod(method), kind, picks, undefined, initial_value)).lines,
+    valueOf(reduceTest([stresses, values, kind], toMethod(method), picks, undefined, initial_value)).lines,
   );
 }
 
@@ -560,7 +560,7 @@ export function SAMPLE_QUALITY(
     const inSitu = toPositive(in_situ_stress, "the in-situ stress");
     const test = valueOf(toTest(stresses, values, kind));
     const typed = toOptionalPositive(preconsolidation_stress, "the preconsolidation stress");
-    const read = typed === undefined ? reduceTest(stresses, values, "casagrande", kind) : undefined;
+    const read = typed === undefined ? reduceTest([stresses, values, kind], "casagrande") : undefined;
     const yieldStress = typed ?? (read?.ok ? read.value.stress : undefined);
     const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, "the initial void ratio"));
     const ocr = yieldStress && yieldStress / inSitu;

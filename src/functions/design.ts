@@ -178,7 +178,7 @@ export function DESIGN_PARAMETERS(
         initialVoidRatio,
         preconsolidationStress:
           typed === undefined
-            ? then(reduceTest(stresses, values, "casagrande", kind), ({ stress }) => given(stress))
+            ? then(reduceTest([stresses, values, kind], "casagrande"), ({ stress }) => given(stress))
             : given(typed),
         ...(isField && {
           field: {

@@ -56,12 +56,13 @@ const reduced = memoize((stresses, values, options, picked): Outcome<Preconsolid
   return then(curve, (test) => preconsolidation(test, { method, picks, drawingSlope: drawingSlope || undefined }));
 });
 
+/** The cells of a test: its stresses, its values, and what the values are. */
+export type TestCells = readonly [stresses: unknown, values: unknown, kind: unknown];
+
 /** The preconsolidation stress of a test by a method; equal cells are reduced once. */
 export function reduceTest(
-  stresses: unknown,
-  values: unknown,
+  [stresses, values, kind]: TestCells,
   method: MethodName,
-  kind: unknown,
   picks?: unknown,
   drawingSlope?: unknown,
   initial?: unknown,

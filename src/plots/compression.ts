@@ -111,15 +111,20 @@ export const stressLabel = (unit: string, logarithmic: boolean): Message =>
     ? say`Effective vertical stress (${verbatim(unit)}), log scale`
     : say`Effective vertical stress (${verbatim(unit)})`;
 
+interface OwnPlane {
+  /** What the plane has against stress. */
+  readonly quantity: Message;
+  readonly unit: string;
+  readonly remarks: readonly Message[];
+  readonly marks: readonly StressMark[];
+  readonly behind: readonly PlotSeries[];
+}
+
 /** The plot of a method in its own plane, not on the compression curve: first loading and the lines of the method. */
 function ownPlane(
   { method, lines, points }: Preconsolidation,
-  quantity: Message,
-  unit: string,
-  remarks: readonly Message[],
-  marks: readonly StressMark[],
+  { quantity, unit, remarks, marks, behind }: OwnPlane,
   words: InWords,
-  behind: readonly PlotSeries[],
 ): PlotSpec {
   const { logarithmic, source } = METHOD_PLOTS[method];
   const of = words(quantity);
@@ -193,7 +198,9 @@ export function plotOfTest(test: TestCurve, options: CompressionPlotOptions): Ou
   const reading = yieldReading ?? preconsolidation(test, { method, picks });
   const { quantity } = METHOD_PLOTS[method];
   if (reading.ok && quantity)
-    return given(ownPlane(reading.value, quantity, stressUnit, reading.remarks, marks, inWords, behind));
+    return given(
+      ownPlane(reading.value, { quantity, unit: stressUnit, remarks: reading.remarks, marks, behind }, inWords),
+    );
   const lines = reading.ok ? reading.value.lines.filter(({ label }) => label !== "first loading") : [];
   const x: PlotAxis = {
     label: inWords(stressLabel(stressUnit, true)),

@@ -18,8 +18,10 @@ const result = (
   measure: Measure,
   formula: string,
   note: string,
-  start?: string,
-): Column => ({ name, label, heading, measure, kind: "result", formula, note, start });
+): Column => ({ name, label, heading, measure, kind: "result", formula, note });
+
+/** A column with the value that stands above its first load. */
+const startingAt = (start: string, column: Column): Column => ({ ...column, start });
 
 const spilled = (name: string, label: string, heading: Heading, measure: Measure, note: string): Column => ({
   name,
@@ -85,79 +87,93 @@ const COMPRESSION: readonly Column[] = [
     ),
     `Unloading where the stress is less than that of the load before; wetting where it is the same within ${100 * SAME_LOAD} %: water was added, or the load was left standing.`,
   ),
-  result(
-    "end_reading",
-    "Reading at the end of the load",
-    ["End", "reading"],
-    "reading",
-    '=IF(OR(COUNT([load_stress])=0,COUNT({readings_#})=0),"",IF([load_stress]>0,INDEX({readings_#},MATCH(MAX(IF(ISNUMBER({readings_#}),{times_#})),{times_#},0)),""))',
-    "The reading at the latest time that has one.",
+  startingAt(
     '=IF({zero_reading}="","",{zero_reading})',
-  ),
-  result(
-    "deformation",
-    "Cumulative deformation, measured",
-    ["Deform.", "measured"],
-    "length",
-    when(["[end_reading]", "{zero_reading}", "{dial_factor}"], deformation("[end_reading]"), "{dial_factor}>0"),
-    "(end reading - zero reading) x dial factor, compression positive.",
-    "0",
-  ),
-  result(
-    "apparatus_deflection",
-    "Apparatus deflection",
-    ["Frame", "deflect."],
-    "length",
-    when(
-      ["[deformation]"],
-      `IF(COUNT({apparatus_stress})=0,0,IF(COUNT({apparatus_deflection_seating})=0,"",IF(AND([load_branch]="wetting",[^apparatus_deflection]<>""),[^apparatus_deflection],IFERROR(IF(AND([load_branch]="unloading",COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")})-{apparatus_deflection_seating},""))))`,
+    result(
+      "end_reading",
+      "Reading at the end of the load",
+      ["End", "reading"],
+      "reading",
+      '=IF(OR(COUNT([load_stress])=0,COUNT({readings_#})=0),"",IF([load_stress]>0,INDEX({readings_#},MATCH(MAX(IF(ISNUMBER({readings_#}),{times_#})),{times_#},0)),""))',
+      "The reading at the latest time that has one.",
     ),
-    "Deflection since the seating stress: interpolated on log stress in the apparatus deflection table, on the branch of the load, less the deflection at the seating stress; on wetting that of the load before; 0 where the table is empty, blank where it does not reach the stress.",
-    "0",
   ),
-  result(
-    "corrected_deformation",
-    "Cumulative deformation of the specimen",
-    ["Deform.", "corrected"],
-    "length",
-    when(["[deformation]", "[apparatus_deflection]"], "[deformation]-[apparatus_deflection]"),
-    "Measured deformation less apparatus deflection, since the zero reading.",
+  startingAt(
     "0",
-  ),
-  result(
-    "strain_end",
-    "Strain at the end of the load",
-    ["Strain", "at end"],
-    "strain",
-    when(
-      ["[corrected_deformation]", "{initial_height}"],
-      "CLAY.STRAIN([deformation],{initial_height},[apparatus_deflection])",
-      "{initial_height}>ABS([corrected_deformation])",
+    result(
+      "deformation",
+      "Cumulative deformation, measured",
+      ["Deform.", "measured"],
+      "length",
+      when(["[end_reading]", "{zero_reading}", "{dial_factor}"], deformation("[end_reading]"), "{dial_factor}>0"),
+      "(end reading - zero reading) x dial factor, compression positive.",
     ),
-    "Corrected deformation / initial height.",
-    "0",
   ),
-  result(
-    "height_end",
-    "Height at the end of the load",
-    ["Height", "at end"],
-    "length",
-    when(["[corrected_deformation]", "{initial_height}"], "{initial_height}-[corrected_deformation]"),
-    "Initial height less corrected deformation.",
+  startingAt(
+    "0",
+    result(
+      "apparatus_deflection",
+      "Apparatus deflection",
+      ["Frame", "deflect."],
+      "length",
+      when(
+        ["[deformation]"],
+        `IF(COUNT({apparatus_stress})=0,0,IF(COUNT({apparatus_deflection_seating})=0,"",IF(AND([load_branch]="wetting",[^apparatus_deflection]<>""),[^apparatus_deflection],IFERROR(IF(AND([load_branch]="unloading",COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")})-{apparatus_deflection_seating},""))))`,
+      ),
+      "Deflection since the seating stress: interpolated on log stress in the apparatus deflection table, on the branch of the load, less the deflection at the seating stress; on wetting that of the load before; 0 where the table is empty, blank where it does not reach the stress.",
+    ),
+  ),
+  startingAt(
+    "0",
+    result(
+      "corrected_deformation",
+      "Cumulative deformation of the specimen",
+      ["Deform.", "corrected"],
+      "length",
+      when(["[deformation]", "[apparatus_deflection]"], "[deformation]-[apparatus_deflection]"),
+      "Measured deformation less apparatus deflection, since the zero reading.",
+    ),
+  ),
+  startingAt(
+    "0",
+    result(
+      "strain_end",
+      "Strain at the end of the load",
+      ["Strain", "at end"],
+      "strain",
+      when(
+        ["[corrected_deformation]", "{initial_height}"],
+        "CLAY.STRAIN([deformation],{initial_height},[apparatus_deflection])",
+        "{initial_height}>ABS([corrected_deformation])",
+      ),
+      "Corrected deformation / initial height.",
+    ),
+  ),
+  startingAt(
     '=IF({initial_height}="","",{initial_height})',
-  ),
-  result(
-    "void_ratio_end",
-    "Void ratio at the end of the load",
-    ["Void ratio", "at end"],
-    "ratio",
-    when(
-      ["[height_end]", "{solids_height}"],
-      "CLAY.VOID_RATIO([height_end],{solids_height})",
-      "[height_end]>{solids_height}",
+    result(
+      "height_end",
+      "Height at the end of the load",
+      ["Height", "at end"],
+      "length",
+      when(["[corrected_deformation]", "{initial_height}"], "{initial_height}-[corrected_deformation]"),
+      "Initial height less corrected deformation.",
     ),
-    "e = (H - Hs) / Hs.",
+  ),
+  startingAt(
     "={void_ratio_initial}",
+    result(
+      "void_ratio_end",
+      "Void ratio at the end of the load",
+      ["Void ratio", "at end"],
+      "ratio",
+      when(
+        ["[height_end]", "{solids_height}"],
+        "CLAY.VOID_RATIO([height_end],{solids_height})",
+        "[height_end]>{solids_height}",
+      ),
+      "e = (H - Hs) / Hs.",
+    ),
   ),
   result(
     "deformation_d100",
@@ -193,14 +209,16 @@ const COMPRESSION: readonly Column[] = [
     ),
     "Void ratio at the end of primary consolidation.",
   ),
-  result(
-    "void_ratio_curve",
-    "Void ratio of the curve",
-    ["Void ratio", "of curve"],
-    "ratio",
-    '=IF(AND({curve_from}="d100",[void_ratio_d100]<>""),[void_ratio_d100],[void_ratio_end])',
-    "The values that the compression curve is drawn through, as chosen among the choices. Where d100 was chosen and a load has none, the end of that load is used, and the next part says so.",
+  startingAt(
     "={void_ratio_initial}",
+    result(
+      "void_ratio_curve",
+      "Void ratio of the curve",
+      ["Void ratio", "of curve"],
+      "ratio",
+      '=IF(AND({curve_from}="d100",[void_ratio_d100]<>""),[void_ratio_d100],[void_ratio_end])',
+      "The values that the compression curve is drawn through, as chosen among the choices. Where d100 was chosen and a load has none, the end of that load is used, and the next part says so.",
+    ),
   ),
 ];
 

@@ -159,7 +159,9 @@ export function expectedEnd(increment: Increment, rule: EndRule): Outcome<Expect
       say`the end of primary cannot be foretold before half of it is over, and the readings show about ${Math.round(100 * U)} %: ${GO_ON}`,
     );
 
-  const limits = limitsOf(used, fit, rule, foretold, t100, signals.misfit, drawn !== undefined);
+  const departed = signals.misfit > MISFIT;
+  // Readings that depart from theory predict nothing; then only the construction, if it can be drawn, gives a range.
+  const limits = departed && !drawn ? {} : limitsOf(used, fit, rule, foretold, t100, departed ? DEPARTED : 0);
   const end: ExpectedEnd = { d0, d100, t50, t90, t100, ...limits, U };
   return given(end, [
     ...(limits.low === undefined ? [departs(signals.misfit)] : []),
@@ -200,23 +202,16 @@ function drawnEnd(increment: Increment, rule: EndRule, used: Series, fit: Theory
 /** How much wider the range of a drawn end is, in ln t, where the readings depart from theory. */
 const DEPARTED = 0.4;
 
-/**
- * The range of t100, around the predicted end and the drawn end. Readings that depart from theory predict nothing; then
- * only the construction, if it can be drawn, gives a range.
- */
+/** The range of t100, around the predicted end and the drawn end; wider by `more` in ln t. */
 function limitsOf(
   used: Series,
   fit: TheoryFit,
   rule: EndRule,
   foretold: EndOfPrimary,
   t100: number,
-  misfit: number,
-  isDrawn: boolean,
+  more: number,
 ): { low?: number; high?: number } {
-  const departed = misfit > MISFIT;
-  if (departed && !isDrawn) return {};
   const { earlier, later } = endRange(used, fit, rule, foretold);
-  const more = departed ? DEPARTED : 0;
   const times = [t100, foretold.t100 - fit.timeZero];
   const low = Math.min(...times) * Math.exp(-Math.hypot(earlier, more));
   const high = Math.max(...times) * Math.exp(Math.hypot(later, more));

@@ -22,8 +22,8 @@ export function solveQr(
     const diagonal = head > 0 ? -norm : norm;
     A[from + j] = head - diagonal;
     const vv = A[from + j]! ** 2 + below;
-    for (let k = j + 1; k < cols; k++) reflect(A, from, vv, A, k * rows, j, rows);
-    reflect(A, from, vv, b, 0, j, rows);
+    for (let k = j + 1; k < cols; k++) reflect(A, vv, A, k * rows, j, rows);
+    reflect(A, vv, b, 0, j, rows);
     A[from + j] = diagonal;
   }
   for (let j = cols - 1; j >= 0; j--) {
@@ -35,16 +35,12 @@ export function solveQr(
   return x;
 }
 
-/** Reflects the column of `target` at `offset`, from row `top` down, by the vector v that stands in A at `from`; `vv` is v times v. */
-function reflect(
-  A: Float64Array,
-  from: number,
-  vv: number,
-  target: Float64Array,
-  offset: number,
-  top: number,
-  rows: number,
-): void {
+/**
+ * Reflects the column of `target` at `offset`, from row `top` down, by the vector v that stands in the column of A with
+ * the number `top`; `vv` is v times v.
+ */
+function reflect(A: Float64Array, vv: number, target: Float64Array, offset: number, top: number, rows: number): void {
+  const from = top * rows;
   let dot = 0;
   for (let i = top; i < rows; i++) dot += A[from + i]! * target[offset + i]!;
   const factor = (2 * dot) / vv;
