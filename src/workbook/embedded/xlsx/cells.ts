@@ -236,112 +236,135 @@ interface Shared {
   readonly formula: string;
 }
 
-/** The number of rows read in a step. */
-const IN_A_STEP = 500;
+type Looks = Pick<Cells, "styles" | "formats" | "borders">;
 
-/** Reads the cells of a sheet in steps; each step gives the number of rows read. All rows and cells have addresses by now. */
-export function* readCells(document: Document, about: Surroundings): Generator<number, Cells> {
-  const { sheet, styles: known } = about;
-  const cells: Record<string, string> = {};
-  const looks: Record<"styles" | "formats" | "borders", Record<string, number>> = {
-    styles: {},
-    formats: {},
-    borders: {},
-  };
-  const rows: Cells["rows"] = {};
-  const left = new Set<string>();
-  const remarks: Message[] = [];
-  const shared = new Map<string, Shared>();
+/** What was read of a sheet so far. */
+class Sheet {
+  readonly cells: Record<string, string> = {};
+  readonly looks: Looks = { styles: {}, formats: {}, borders: {} };
+  readonly rows: Cells["rows"] = {};
+  readonly left = new Set<string>();
+  /** The first formula of each shared one. */
+  readonly shared = new Map<string, Shared>();
   /** Zones covered by the array of their first cell: their content is its answer. */
-  const answers: Zone[] = [];
-  const seen = new Set<string>();
-  let [lastRow, lastCol, unknownLooks, orphans] = [0, 0, 0, 0];
-  let heavy = 0;
-  let count = 0;
+  readonly answers: Zone[] = [];
+  /** How many rows and columns have cells. */
+  lastRow = 0;
+  lastCol = 0;
+  /** How many things of each kind were not read. */
+  readonly lost = { looks: 0, formulas: 0, heavy: 0, links: 0 };
 
-  const look = (at: string, index: number): void => {
-    const style = known[index];
+  constructor(readonly about: Surroundings) {}
+
+  /** Gives a cell the look with a number in the file, unless it has one. */
+  look(at: string, index: number): void {
+    const style = this.about.styles[index];
     if (style === undefined) {
-      unknownLooks++;
+      this.lost.looks++;
       return;
     }
     if (index === 0) return;
-    looks.styles[at] ??= index + 1;
-    looks.formats[at] ??= style.format + 1;
-    looks.borders[at] ??= style.border + 1;
-  };
+    this.looks.styles[at] ??= index + 1;
+    this.looks.formats[at] ??= style.format + 1;
+    this.looks.borders[at] ??= style.border + 1;
+  }
 
-  const hyperlinks = new Map(all(document, "hyperlink").map((link) => [link.getAttribute("ref") ?? "", link]));
-  let lostLinks = 0;
+  /** The number of rows and columns that the engine gets. It visits every position: a tall sheet is not made wider than it is. */
+  get size(): Pick<Cells, "rowNumber" | "colNumber"> {
+    const { lastRow, lastCol } = this;
+    return {
+      colNumber: Math.min(LAST_COLUMN, lastRow > TALL ? Math.max(lastCol + 1, 8) : Math.max(lastCol + 5, 30)),
+      rowNumber: Math.min(LAST_ROW, Math.max(lastRow + 5, 100)),
+    };
+  }
+}
 
-  const formulaOf = (cell: Element, row: number, col: number): string | undefined => {
-    const element = child(cell, "f");
-    if (!element) return undefined;
-    const text = plainText(element.textContent).trim();
-    const index = element.getAttribute("t") === "shared" ? element.getAttribute("si") : null;
-    const ref = element.getAttribute("ref");
-    // LibreOffice writes a constant that is TRUE, FALSE or an error as a formula.
-    if (CONSTANT.test(text) && ref === null) return undefined;
-    if (text !== "") {
-      if (!about.isLight(text)) {
-        heavy++;
-        return undefined;
-      }
-      const formula = about.formula(text);
-      if (index !== null) shared.set(index, { row, col, formula });
-      else if (ref !== null && boxOf(ref)) answers.push(toZone(boxOf(ref)!));
-      return formula;
+/** The formula of a cell, without "="; undefined if the cell keeps its value. */
+function formulaOf(sheet: Sheet, cell: Element, row: number, col: number): string | undefined {
+  const element = child(cell, "f");
+  if (!element) return undefined;
+  const { about, shared, answers, lost } = sheet;
+  const text = plainText(element.textContent).trim();
+  const index = element.getAttribute("t") === "shared" ? element.getAttribute("si") : null;
+  const ref = element.getAttribute("ref");
+  // LibreOffice writes a constant that is TRUE, FALSE or an error as a formula.
+  if (CONSTANT.test(text) && ref === null) return undefined;
+  if (text !== "") {
+    if (!about.isLight(text)) {
+      lost.heavy++;
+      return undefined;
     }
-    if (index === null) return undefined;
-    const first = shared.get(index);
-    if (first) return shifted(first.formula, row - first.row, col - first.col);
-    orphans++;
-    return undefined;
-  };
+    const formula = about.formula(text);
+    if (index !== null) shared.set(index, { row, col, formula });
+    else if (ref !== null && boxOf(ref)) answers.push(toZone(boxOf(ref)!));
+    return formula;
+  }
+  if (index === null) return undefined;
+  const first = shared.get(index);
+  if (first) return shifted(first.formula, row - first.row, col - first.col);
+  lost.formulas++;
+  return undefined;
+}
 
+/** Reads the content of a cell; `link` is the element of its hyperlink. */
+function readContent(sheet: Sheet, cell: Element, row: number, col: number, link: Element | undefined): void {
+  const at = cell.getAttribute("r")!;
+  const formula = formulaOf(sheet, cell, row, col);
+  if (formula !== undefined) {
+    if (formula.includes("[")) sheet.left.add(at);
+    sheet.cells[at] = `=${formula}`;
+    return;
+  }
+  const content = constant(cell, sheet.about);
+  if (content === "") return;
+  const target = link && linkTarget(link, sheet.about);
+  const isWords = /^(?:s|str|inlineStr)$/.test(cell.getAttribute("t") ?? "");
+  if (link && (target === undefined || !isWords)) sheet.lost.links++;
+  sheet.cells[at] = target !== undefined && isWords ? links.markdownLink(content.replace(/^'/, ""), target) : content;
+}
+
+/** Every row of the sheet's data. */
+function* linesOf(document: Document): Generator<Element> {
   for (const data of all(document, "sheetData"))
-    for (const line of childrenOf(data)) {
-      if (line.localName !== "row") continue;
-      const row = Number(line.getAttribute("r")) - 1;
-      const height = line.getAttribute("ht");
-      const isHidden = /^(?:1|true)$/.test(line.getAttribute("hidden") ?? "");
-      if (height !== null || isHidden)
-        rows[row] = { ...(height !== null && { size: toPixels(Number(height)) }), ...(isHidden && { isHidden }) };
-      let isFilled = false;
-      for (const cell of childrenOf(line)) {
-        if (cell.localName !== "c") continue;
-        isFilled = true;
-        const at = cell.getAttribute("r")!;
-        if (seen.has(at)) throw damaged(say`the sheet "${verbatim(sheet)}" has two cells ${verbatim(at)}`);
-        seen.add(at);
-        const col = helpers.lettersToNumber(at.replace(/\d+$/, ""));
-        const style = cell.getAttribute("s");
-        if (style !== null) look(at, Number(style));
-        lastRow = Math.max(lastRow, row + 1);
-        lastCol = Math.max(lastCol, col + 1);
-        const formula = formulaOf(cell, row, col);
-        if (formula !== undefined) {
-          if (formula.includes("[")) left.add(at);
-          cells[at] = `=${formula}`;
-          continue;
-        }
-        const content = constant(cell, about);
-        if (content === "") continue;
-        const link = hyperlinks.get(at);
-        const target = link && linkTarget(link, about);
-        const isWords = /^(?:s|str|inlineStr)$/.test(cell.getAttribute("t") ?? "");
-        if (link && (target === undefined || !isWords)) lostLinks++;
-        cells[at] = target !== undefined && isWords ? links.markdownLink(content.replace(/^'/, ""), target) : content;
-      }
-      if (isFilled) lastRow = Math.max(lastRow, row + 1);
-      if (++count % IN_A_STEP === 0) yield count;
-    }
+    for (const line of childrenOf(data)) if (line.localName === "row") yield line;
+}
 
-  // The engine visits every position of a sheet: a tall sheet is not made wider than it is.
-  const colNumber = Math.min(LAST_COLUMN, lastRow > TALL ? Math.max(lastCol + 1, 8) : Math.max(lastCol + 5, 30));
-  const rowNumber = Math.min(LAST_ROW, Math.max(lastRow + 5, 100));
+/** The number of rows read in a step. */
+const IN_A_STEP = 500;
+
+/** Reads the rows with their cells in steps; each gives the number of rows read. */
+function* readRows(document: Document, sheet: Sheet): Generator<number, void> {
+  const hyperlinks = new Map(all(document, "hyperlink").map((link) => [link.getAttribute("ref") ?? "", link]));
+  const seen = new Set<string>();
+  let count = 0;
+  for (const line of linesOf(document)) {
+    const row = Number(line.getAttribute("r")) - 1;
+    const height = line.getAttribute("ht");
+    const isHidden = /^(?:1|true)$/.test(line.getAttribute("hidden") ?? "");
+    if (height !== null || isHidden)
+      sheet.rows[row] = { ...(height !== null && { size: toPixels(Number(height)) }), ...(isHidden && { isHidden }) };
+    for (const cell of childrenOf(line)) {
+      if (cell.localName !== "c") continue;
+      const at = cell.getAttribute("r")!;
+      if (seen.has(at)) throw damaged(say`the sheet "${verbatim(sheet.about.sheet)}" has two cells ${verbatim(at)}`);
+      seen.add(at);
+      const col = helpers.lettersToNumber(at.replace(/\d+$/, ""));
+      const style = cell.getAttribute("s");
+      if (style !== null) sheet.look(at, Number(style));
+      sheet.lastRow = Math.max(sheet.lastRow, row + 1);
+      sheet.lastCol = Math.max(sheet.lastCol, col + 1);
+      readContent(sheet, cell, row, col, hyperlinks.get(at));
+    }
+    if (++count % IN_A_STEP === 0) yield count;
+  }
+}
+
+type Cover = (zone: Zone, each: (at: string) => void) => boolean;
+
+/** Visits the cells of zones within the size; false once they are more than MOST_COVERED in all. */
+function coverWithin({ rowNumber, colNumber }: Sheet["size"]): Cover {
   let covered = 0;
-  const cover = ({ left, right, top, bottom }: Zone, each: (at: string) => void): boolean => {
+  return ({ left, right, top, bottom }, each) => {
     const zone = { left, top, right: Math.min(right, colNumber - 1), bottom: Math.min(bottom, rowNumber - 1) };
     covered += Math.max(0, zone.right - zone.left + 1) * Math.max(0, zone.bottom - zone.top + 1);
     if (covered > MOST_COVERED) return false;
@@ -349,7 +372,10 @@ export function* readCells(document: Document, about: Surroundings): Generator<n
       for (let col = zone.left; col <= zone.right; col++) each(cellAddress(row, col));
     return true;
   };
+}
 
+/** Empties the cells that the answer of a formula covers. */
+function emptyAnswers({ about, cells, answers }: Sheet, cover: Cover): void {
   for (const zone of answers) {
     const first = cellAddress(zone.top, zone.left);
     const isDone = cover(zone, (at) => {
@@ -357,52 +383,78 @@ export function* readCells(document: Document, about: Surroundings): Generator<n
     });
     if (!isDone)
       throw new WorkbookError(
-        say`The formulas of the sheet "${verbatim(sheet)}" are said to fill more than ${MOST_COVERED} cells, which is too many to open here: choose smaller ranges for them in Excel.`,
+        say`The formulas of the sheet "${verbatim(about.sheet)}" are said to fill more than ${MOST_COVERED} cells, which is too many to open here: choose smaller ranges for them in Excel.`,
       );
   }
+}
 
-  let isWholeLookKept = true;
-  const wholeLook = (element: Element, name: string, zone: Zone): void => {
+/** Gives the looks of whole rows and columns to their cells; false if they are too many, so that the others were left out. */
+function spreadLooks(document: Document, sheet: Sheet, cover: Cover): boolean {
+  const { rowNumber, colNumber } = sheet.size;
+  let isKept = true;
+  const spread = (element: Element, name: string, zone: Zone): void => {
     const style = Number(element.getAttribute(name) ?? 0);
-    if (style > 0 && isWholeLookKept) isWholeLookKept = cover(zone, (at) => look(at, style));
+    if (style > 0 && isKept) isKept = cover(zone, (at) => sheet.look(at, style));
   };
-  for (const data of all(document, "sheetData"))
-    for (const line of childrenOf(data)) {
-      // The look of a row without cells, such as a row for readings, is not stored for each of its cells.
-      if (line.localName !== "row" || !line.firstElementChild) continue;
-      const row = Number(line.getAttribute("r")) - 1;
-      wholeLook(line, "s", { top: row, bottom: row, left: 0, right: colNumber - 1 });
-    }
+  for (const line of linesOf(document)) {
+    // The look of a row without cells, such as a row for readings, is not stored for each of its cells.
+    if (!line.firstElementChild) continue;
+    const row = Number(line.getAttribute("r")) - 1;
+    spread(line, "s", { top: row, bottom: row, left: 0, right: colNumber - 1 });
+  }
   for (const column of all(document, "col"))
-    wholeLook(column, "style", {
+    spread(column, "style", {
       ...{ left: Number(column.getAttribute("min")) - 1, right: Number(column.getAttribute("max")) - 1 },
       ...{ top: 0, bottom: rowNumber - 1 },
     });
+  return isKept;
+}
 
+/** Gives the rows without a height the usual one of the sheet, unless it is that of our own files. */
+function giveHeights(document: Document, { rows, lastRow }: Sheet): void {
   const given = child(document.documentElement, "sheetFormatPr")?.getAttribute("defaultRowHeight");
   const usual = given == null ? USUAL_HEIGHT : Number(given);
   if (!OWN_HEIGHTS.includes(usual) && usual > 0)
     for (let row = 0; row < Math.max(100, lastRow); row++) rows[row] = { size: toPixels(usual), ...rows[row] };
+}
 
-  if (unknownLooks > 0)
-    remarks.push(
-      say`The look of ${unknownLooks} cells of "${verbatim(sheet)}" is not in the file: they look plain here.`,
-    );
-  if (!isWholeLookKept)
-    remarks.push(
-      say`The look of blank cells in whole rows and columns of "${verbatim(sheet)}" was left out: they are too many.`,
-    );
-  if (orphans > 0)
-    remarks.push(
-      say`${orphans} formulas of "${verbatim(sheet)}" are not in the file, only their values: the cells hold these as constants.`,
-    );
-  if (heavy > 0)
-    remarks.push(
-      say`${heavy} formulas of "${verbatim(sheet)}" have too many operators for the sheet on this page: their cells hold the values as constants. Split them in Excel.`,
-    );
-  if (lostLinks > 0)
-    remarks.push(
-      say`${lostLinks} links of "${verbatim(sheet)}" were left out: only texts can have one here, to a web page, a mail address or a sheet.`,
-    );
-  return { cells, ...looks, rows, rowNumber, colNumber, left, remarks };
+/** What is said of the things that were not read. */
+function remarksOn({ about, lost }: Sheet, areLooksKept: boolean): Message[] {
+  const sheet = verbatim(about.sheet);
+  return [
+    ...(lost.looks > 0
+      ? [say`The look of ${lost.looks} cells of "${sheet}" is not in the file: they look plain here.`]
+      : []),
+    ...(areLooksKept
+      ? []
+      : [say`The look of blank cells in whole rows and columns of "${sheet}" was left out: they are too many.`]),
+    ...(lost.formulas > 0
+      ? [
+          say`${lost.formulas} formulas of "${sheet}" are not in the file, only their values: the cells hold these as constants.`,
+        ]
+      : []),
+    ...(lost.heavy > 0
+      ? [
+          say`${lost.heavy} formulas of "${sheet}" have too many operators for the sheet on this page: their cells hold the values as constants. Split them in Excel.`,
+        ]
+      : []),
+    ...(lost.links > 0
+      ? [
+          say`${lost.links} links of "${sheet}" were left out: only texts can have one here, to a web page, a mail address or a sheet.`,
+        ]
+      : []),
+  ];
+}
+
+/** Reads the cells of a sheet in steps; each step gives the number of rows read. All rows and cells have addresses by now. */
+export function* readCells(document: Document, about: Surroundings): Generator<number, Cells> {
+  const sheet = new Sheet(about);
+  yield* readRows(document, sheet);
+  const { size } = sheet;
+  const cover = coverWithin(size);
+  emptyAnswers(sheet, cover);
+  const areLooksKept = spreadLooks(document, sheet, cover);
+  giveHeights(document, sheet);
+  const { cells, looks, rows, left } = sheet;
+  return { cells, ...looks, rows, ...size, left, remarks: remarksOn(sheet, areLooksKept) };
 }
