@@ -13,6 +13,7 @@ import {
   setDecimalMark,
   sheetView,
   speakWith,
+  type DecimalMark,
   type FunctionSettings,
   type Opened,
 } from "../workbook/embedded";
@@ -57,41 +58,60 @@ function download(bytes: Uint8Array<ArrayBuffer>, name: string): void {
   setTimeout(() => URL.revokeObjectURL(address), 1000);
 }
 
-async function start(): Promise<void> {
-  const voice = makeVoice(element("message"), element<HTMLDialogElement>("question"));
-  const settings = settingsOf(new URLSearchParams(location.search));
-  const [templates] = await Promise.all([fetchText("vendor/o-spreadsheet/o_spreadsheet.xml"), loadFunctions(settings)]);
+type Voice = ReturnType<typeof makeVoice>;
+type View = ReturnType<typeof sheetView>;
 
-  drawChartsWith(drawChart);
-  const usual = decimalMarkIn(navigator.language);
-  // The demonstration is calculated once: in the copy without undo steps, and not where it is inserted.
-  const port = new EmbeddedPort(newWorkbook(usual === "," ? usual : undefined, { isOnlyCopied: true }));
-  await port.insertSheet(demoSheet("SI"));
-  port.attach(freshHistory(port.workbook));
-  const view = sheetView(element("sheet"), templates, voice);
-  await view.show(port.workbook.model);
-
-  let fileName = "demonstration.xlsx";
-  const nameFile = (name: string) => {
-    fileName = name;
-    element("file-name").textContent = name;
-  };
-  nameFile(fileName);
-
+/** What the page has in hand: the workbook by its port, its view, the name of its file, and whether it is saved. */
+class Desk {
+  #fileName = "";
   /** The last step when the workbook was last saved. */
-  let saved = lastStep(port.workbook.model);
-  const isSaved = () => lastStep(port.workbook.model) === saved;
-  window.addEventListener("beforeunload", (event) => {
-    if (!isSaved()) event.preventDefault();
-  });
+  #saved: ReturnType<typeof lastStep>;
 
-  const show = async ({ workbook, remarks }: Opened, name: string) => {
-    await view.show(workbook.model);
-    port.attach(workbook);
-    saved = lastStep(workbook.model);
-    nameFile(name);
-    voice.tell([hostWords().isOpen(name), ...remarks.map(inWords)].join(" "));
-  };
+  constructor(
+    readonly port: EmbeddedPort,
+    readonly view: View,
+    readonly voice: Voice,
+  ) {
+    this.#saved = lastStep(port.workbook.model);
+  }
+
+  get fileName(): string {
+    return this.#fileName;
+  }
+
+  set fileName(name: string) {
+    this.#fileName = name;
+    element("file-name").textContent = name;
+  }
+
+  get isSaved(): boolean {
+    return lastStep(this.port.workbook.model) === this.#saved;
+  }
+
+  markSaved(): void {
+    this.#saved = lastStep(this.port.workbook.model);
+  }
+
+  /** Shows an opened workbook in place of the present one. */
+  async show({ workbook, remarks }: Opened, name: string): Promise<void> {
+    await this.view.show(workbook.model);
+    this.port.attach(workbook);
+    this.markSaved();
+    this.fileName = name;
+    this.voice.tell([hostWords().isOpen(name), ...remarks.map(inWords)].join(" "));
+  }
+
+  /** Makes a handler that tells what `action` throws. */
+  attempt(action: () => Promise<void>): () => void {
+    return () =>
+      void action().catch((error) =>
+        error instanceof Stopped ? this.voice.tell(hostWords().stopped) : this.voice.fail(sentenceOf(error)),
+      );
+  }
+}
+
+/** The long works on files, with the box that shows their progress. */
+function fileWorks(desk: Desk, usual: DecimalMark | undefined) {
   const work = makeLongWork({
     box: element("work"),
     words: element("work-words"),
@@ -99,51 +119,58 @@ async function start(): Promise<void> {
     stop: element<HTMLButtonElement>("work-stop"),
     beginners: ["open", "save", "save-values"].map((id) => element<HTMLButtonElement>(id)),
   });
-  const read = (bytes: Uint8Array, name: string) =>
-    work.run(hostWords().opening(name), opening(bytes, usual === "," ? usual : undefined));
-  const open = async (bytes: Uint8Array, name: string) => show(await read(bytes, name), name);
-  const save = () => work.around(hostWords().saving(fileName), (run) => saveXlsx(port.workbook, run));
-  const saveValues = (name: string) =>
-    work.around(hostWords().saving(name), (run) =>
-      saveXlsx(port.workbook, run, valuesNotice(fileName, timeStamp(new Date()))),
-    );
+  const { port } = desk;
+  return {
+    read: (bytes: Uint8Array, name: string) => work.run(hostWords().opening(name), opening(bytes, usual)),
+    save: () => work.around(hostWords().saving(desk.fileName), (run) => saveXlsx(port.workbook, run)),
+    saveValues: (name: string) =>
+      work.around(hostWords().saving(name), (run) =>
+        saveXlsx(port.workbook, run, valuesNotice(desk.fileName, timeStamp(new Date()))),
+      ),
+  };
+}
 
-  const attempt = (action: () => Promise<void>) => () =>
-    void action().catch((error) =>
-      error instanceof Stopped ? voice.tell(hostWords().stopped) : voice.fail(sentenceOf(error)),
-    );
+/** The buttons that open and save files. */
+function followFileButtons(desk: Desk, { read, save, saveValues }: ReturnType<typeof fileWorks>): void {
+  const { voice } = desk;
   const chooser = element<HTMLInputElement>("file");
   element("open").addEventListener("click", () => chooser.click());
   chooser.addEventListener(
     "change",
-    attempt(async () => {
+    desk.attempt(async () => {
       const file = chooser.files?.[0];
       if (!file) return;
       chooser.value = "";
       const opened = await read(new Uint8Array(await file.arrayBuffer()), file.name);
-      const showIt = attempt(() => show(opened, file.name));
-      if (isSaved()) showIt();
+      const showIt = desk.attempt(() => desk.show(opened, file.name));
+      if (desk.isSaved) showIt();
       else
-        voice.ask(hostWords().unsaved(fileName, file.name), showIt, () => voice.tell(hostWords().notOpened(file.name)));
+        voice.ask(hostWords().unsaved(desk.fileName, file.name), showIt, () =>
+          voice.tell(hostWords().notOpened(file.name)),
+        );
     }),
   );
   element("save").addEventListener(
     "click",
-    attempt(async () => {
+    desk.attempt(async () => {
       const bytes = await save();
-      saved = lastStep(port.workbook.model);
-      download(bytes, fileName);
-      voice.tell(hostWords().saved(fileName));
+      desk.markSaved();
+      download(bytes, desk.fileName);
+      voice.tell(hostWords().saved(desk.fileName));
     }),
   );
   element("save-values").addEventListener(
     "click",
-    attempt(async () => {
-      const name = fileName.replace(/(\.xlsx)?$/i, " values.xlsx");
+    desk.attempt(async () => {
+      const name = desk.fileName.replace(/(\.xlsx)?$/i, " values.xlsx");
       download(await saveValues(name), name);
       voice.tell(hostWords().savedValues(name));
     }),
   );
+}
+
+/** The choice of the decimal mark: it shows the mark of the workbook, and changes it. */
+async function followDecimalMark({ port, voice }: Desk): Promise<void> {
   const mark = element<HTMLSelectElement>("decimal-mark");
   const showMark = (): void => void (mark.value = decimalMarkOf(port.workbook.model));
   showMark();
@@ -157,11 +184,10 @@ async function start(): Promise<void> {
     // The keyboard focus returns to the cell where the person was.
     mark.blur();
   });
-  element("licences-open").addEventListener("click", () => element<HTMLDialogElement>("licences").showModal());
-  makeDivider(element("divider"), document.querySelector<HTMLElement>(".desk")!);
+}
 
-  // The pane in the frame reads the port from this window.
-  Object.assign(window, { clayledger: { port, open, save, settings } });
+/** Opens the pane in its frame; it reads the port from this window. */
+function openPane({ port, view }: Desk): void {
   const frame = element<HTMLIFrameElement>("pane");
   followLanguage(frame, () => {
     showWords();
@@ -173,6 +199,37 @@ async function start(): Promise<void> {
     document.querySelector<HTMLElement>(".o-grid-composer .o-composer")?.focus();
   });
   frame.src = "pane.html";
+}
+
+async function start(): Promise<void> {
+  const voice = makeVoice(element("message"), element<HTMLDialogElement>("question"));
+  const settings = settingsOf(new URLSearchParams(location.search));
+  const [templates] = await Promise.all([fetchText("vendor/o-spreadsheet/o_spreadsheet.xml"), loadFunctions(settings)]);
+
+  drawChartsWith(drawChart);
+  // Undefined for the point, which is the mark of the engine itself.
+  const usual = decimalMarkIn(navigator.language) === "," ? "," : undefined;
+  // The demonstration is calculated once: in the copy without undo steps, and not where it is inserted.
+  const port = new EmbeddedPort(newWorkbook(usual, { isOnlyCopied: true }));
+  await port.insertSheet(demoSheet("SI"));
+  port.attach(freshHistory(port.workbook));
+  const view = sheetView(element("sheet"), templates, voice);
+  await view.show(port.workbook.model);
+
+  const desk = new Desk(port, view, voice);
+  desk.fileName = "demonstration.xlsx";
+  window.addEventListener("beforeunload", (event) => {
+    if (!desk.isSaved) event.preventDefault();
+  });
+  const works = fileWorks(desk, usual);
+  followFileButtons(desk, works);
+  await followDecimalMark(desk);
+  element("licences-open").addEventListener("click", () => element<HTMLDialogElement>("licences").showModal());
+  makeDivider(element("divider"), document.querySelector<HTMLElement>(".desk")!);
+
+  const open = async (bytes: Uint8Array, name: string) => desk.show(await works.read(bytes, name), name);
+  Object.assign(window, { clayledger: { port, open, save: works.save, settings } });
+  openPane(desk);
 }
 
 takeLanguage("");
