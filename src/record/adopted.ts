@@ -6,6 +6,7 @@ import {
   type AdoptableName,
   type CvRangeName,
 } from "../specification/results/adoptable";
+import { holdsStress } from "../reduction/curve/cv-at";
 import type { Index } from "../reduction/curve/indices";
 import type { Preconsolidation } from "../reduction/curve/preconsolidation";
 import type { MethodName } from "../reduction/curve/method-words";
@@ -44,6 +45,13 @@ const byName = (names: readonly { readonly name: string }[], rows: Rows): [strin
 /** The rows of both tables by their quantity; rows without a value are left out. */
 export const adoptedOf = (rows: Rows, ofCv: Rows): Adopted =>
   Object.fromEntries([...byName(ADOPTABLE, rows), ...byName(CV_RANGES, ofCv)]);
+
+/** Whether a cv is adopted at a stress in kPa. A row without both stresses has no range. */
+export const isCvAdoptedAt = (adopted: Adopted, stress: number): boolean =>
+  CV_RANGES.some(({ name }) => {
+    const { from, to } = adopted[name] ?? {};
+    return from !== undefined && to !== undefined && holdsStress({ from, to }, stress);
+  });
 
 /** An adopted value in the list of values replaced by hand, such as "Compression index Cc, adopted". */
 export const adoptedCalled = (name: AdoptableName | CvRangeName): string =>

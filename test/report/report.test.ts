@@ -409,10 +409,17 @@ test("the design values are live, and the report says which curve they come from
     expect([label, plain.labelled(label)?.formula]).toEqual([label, expect.stringMatching(/^=IF.*\$[A-Z]+\$\d+/)]);
   expect(plain.texts).toContain("e, mv and M are read from the laboratory loading curve over 100 kPa.");
   expect(plain.texts).toContain("cv is interpolated between the loads on log stress.");
-  const field = cellsOf({ design_curve: [["field"]], design_cv_from: [["adopted for 62 to 125"]] });
+  /** A cv adopted for another range of stress. */
+  const adopted = (low: number, high: number): NamedValues => ({
+    adopted_cv: [[""], [""], [0.9]],
+    adopted_cv_low: [[""], [""], [low]],
+    adopted_cv_high: [[""], [""], [high]],
+  });
+  const field = cellsOf({ design_curve: [["field"]], ...adopted(1, 2000) });
   expect(field.texts.some((text) => text.startsWith("e, mv, M and CR are read from Schmertmann's field curve"))).toBe(
     true,
   );
   expect(field.texts).toContain("cv is the one adopted for the range of stress.");
+  expect(cellsOf(adopted(1, 2)).texts).toContain("cv is interpolated between the loads on log stress.");
   expect(cellsOf({ in_situ_stress: [[""]] }).texts).toContain("No in-situ stress is given: only the ratios are shown.");
 });

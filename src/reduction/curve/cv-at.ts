@@ -69,6 +69,13 @@ export interface CvInUse {
 const ROUNDING = 1e-9;
 
 /**
+ * Whether a stress lies in the range of an adopted cv.
+ * @example holdsStress({ from: 120, to: 800 }, 800) // true
+ */
+export const holdsStress = ({ from, to }: Pick<AdoptedCv, "from" | "to">, stress: number): boolean =>
+  stress >= from * (1 - ROUNDING) && stress <= to * (1 + ROUNDING);
+
+/**
  * The cv in use at a stress: the adopted cv of the range that holds the stress, otherwise `cvAt`. Of several ranges that
  * hold the stress the last one counts. Refuses (input) a range whose lower stress is not below its upper stress.
  * @example cvInUse([50, 100, 200], [4, 2, 1], 150, [{ from: 120, to: 800, cv: 0.9 }]).value.cv // 0.9
@@ -85,9 +92,7 @@ export function cvInUse(
     return badInput(
       say`the cv ${figure(wrong.cv)} is adopted from ${figure(wrong.from)} to ${figure(wrong.to)}: the lower stress comes first, correct it`,
     );
-  const range = adopted
-    .filter(({ from, to }) => stress >= from * (1 - ROUNDING) && stress <= to * (1 + ROUNDING))
-    .at(-1);
+  const range = adopted.filter((one) => holdsStress(one, stress)).at(-1);
   if (range) return given({ cv: range.cv, basis: say`adopted for ${figure(range.from)} to ${figure(range.to)}` });
   return then(cvAt(stresses, cvs, stress), (cv) => given({ cv, basis: say`between the loads, on log stress` }));
 }

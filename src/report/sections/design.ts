@@ -1,5 +1,5 @@
 /** The design values: over the increase from the in-situ stress, the ratios, and cv in use, each live. */
-import { CV_SAID } from "../../record/adopted";
+import { CV_SAID, isCvAdoptedAt } from "../../record/adopted";
 import { inSheetStress } from "../../record/reduced-test";
 import { DESIGN_INCREASE } from "../../reduction/curve/design";
 import { digits, say, verbatim } from "../../reduction/message";
@@ -15,13 +15,14 @@ function from(cells: DataCells): Block[] {
   const { record } = cells.source;
   const inSitu = record.numbers.in_situ_stress;
   const isField = record.words.design_curve === "field";
-  const increase = inSheetStress(record, record.numbers.design_increase ?? DESIGN_INCREASE);
-  const over = say`${digits(increase, 4)} ${verbatim(cells.text("stress_unit"))}`;
+  const increase = record.numbers.design_increase ?? DESIGN_INCREASE;
+  const over = say`${digits(inSheetStress(record, increase), 4)} ${verbatim(cells.text("stress_unit"))}`;
   const isBeyond = ["design_e_in_situ", "design_e_final"].some((name) => cells.isBlank(name));
   const ofCurve = isField
     ? say`e, mv, M and CR are read from Schmertmann's field curve over ${over}, CR from Cc if that is adopted; RR and SR are those of the test.`
     : say`e, mv and M are read from the laboratory loading curve over ${over}.`;
-  const ofCv = record.remarks.design_cv_from?.startsWith("adopted")
+  const isAdopted = inSitu !== undefined && isCvAdoptedAt(record.adopted ?? {}, inSitu + increase / 2);
+  const ofCv = isAdopted
     ? say`cv is the one adopted for the range of stress.`
     : say`cv is interpolated between the loads on log stress.`;
   const missing =
