@@ -164,6 +164,23 @@ export default tseslint.config(
       "import-x/no-restricted-paths": ["error", { zones: ZONES }],
       "own/no-cycle": "error",
       "own/cast-says-why": "error",
+      "max-lines-per-function": ["error", { max: 80, skipBlankLines: true, skipComments: true, IIFEs: true }],
+      "max-params": ["error", 6],
+    },
+  },
+  {
+    // The parameters of a worksheet function are the arguments that a person writes in a cell, each in its place.
+    files: ["src/functions/**"],
+    rules: {
+      "max-params": "off",
+      "no-restricted-syntax": [
+        "error",
+        {
+          selector:
+            ":not(ExportNamedDeclaration) > FunctionDeclaration[params.length>6], ExportNamedDeclaration > FunctionDeclaration[id.name=/[a-z]/][params.length>6], ArrowFunctionExpression[params.length>6]",
+          message: "more than 6 parameters: take one object",
+        },
+      ],
     },
   },
   {
