@@ -181,7 +181,7 @@ export function formulaFindings(state: Formulas): CellFinding[] {
   });
 }
 
-/** Constants in cells that a formula wants to fill: the formula then shows an error, and its row has no values. */
+/** Constants in the cells into which a formula spills: Excel then shows an error in the formula's cell, and no values. */
 function wayFindings(boxes: ReadonlyMap<string, Box>, { contents, values }: SheetState): CellFinding[] {
   const findings: CellFinding[] = [];
   for (const [name, anchor] of SPILLED) {

@@ -49,7 +49,7 @@ export const LIMIT_WORDS = {
 
 const words: Readonly<Record<string, string>> = LIMIT_WORDS;
 
-/** "Q05, explain beyond" of "Q05.explain". A name that is no limit's stays as it is. */
+/** "Q05, explain beyond" of "Q05.explain". A name that belongs to no limit is returned unchanged. */
 export function limitCalled(name: string): string {
   const [id = "", key = ""] = name.split(".");
   return words[key] === undefined ? name : `${id}, ${words[key]}`;

@@ -1,7 +1,7 @@
 /** An index of the curve as an index of the void ratio. */
 import type { Reduced } from "../../record/reduced-test";
 
-/** A strain ratio or void-ratio index as a void-ratio index: times (1 + e0) if the curve is in strain. */
+/** An index in void ratio: the index of a curve in strain is multiplied by (1 + e0), another is returned unchanged. */
 export const asVoidRatio = (reduced: Reduced, index: number): number | undefined => {
   if (!reduced.curve.ok) return undefined;
   if (reduced.curve.value.kind === "e") return index;

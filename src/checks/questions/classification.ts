@@ -7,7 +7,7 @@ import type { NumberName } from "../../record/names";
 import { ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer, type Question } from "../check";
 import { asVoidRatio } from "./as-void-ratio";
 
-/** A share or a limit that cannot be greater than another one; nothing if one of them is blank. */
+/** Compares a share or a limit with a greater one that it cannot exceed; gives no answer if one of them is blank. */
 function ordered(record: TestRecord, greater: NumberName, less: NumberName): { load: Message; answer: Answer }[] {
   const [a, b] = [record.numbers[greater], record.numbers[less]];
   if (a === undefined || b === undefined) return [];

@@ -35,7 +35,7 @@ function leverStresses(record: TestRecord, { loads }: Reduced): Outcome<{ load: 
   return found.length ? given(found) : badInput(say`it needs the masses on the hanger (${nameOf("load_mass")})`);
 }
 
-/** Share of the loads that equal one of the other stresses, times a factor, within a tolerance. */
+/** The share of the loads that, times a factor, equal one of the other stresses within a tolerance. */
 const meeting = (loads: readonly number[], others: readonly number[], factor: number, tolerance: number): number =>
   loads.filter((load) => others.some((other) => Math.abs((load * factor) / other - 1) <= tolerance)).length /
   loads.length;

@@ -9,7 +9,7 @@ export interface Following<T> {
   readonly to: readonly Heard[];
   /** The time in milliseconds without a further change before the next read. */
   readonly pause: number;
-  /** Reads. It gets everything that was heard since the last answer; in the first call, all kinds of `to`. */
+  /** Reads the workbook. `heard` has every kind of event since the last answer; in the first call, all kinds of `to`. */
   readonly read: (heard: ReadonlySet<Heard>) => Promise<T>;
   /** Called with the latest answer only. */
   readonly found: (value: T) => void;

@@ -4,7 +4,7 @@
  */
 import type { KindOfWork, WorkbookPort, WorkNote } from "../../workbook/port";
 
-/** Carries work on a sheet out, with a note in the workbook as long as it goes on. A failure is told where it happens. */
+/** Carries out work on a sheet; a note stands in the workbook until the work has ended. Throws what the work throws. */
 export async function noted<T>(
   port: WorkbookPort,
   kind: KindOfWork,
@@ -15,7 +15,7 @@ export async function noted<T>(
   try {
     return await work();
   } finally {
-    // If the note stays, the next pane asks about work that is whole, and a person takes it out.
+    // If the note cannot be removed, the next pane shows it although the work is whole, and a person removes it.
     await port.strikeWork(id).catch(() => undefined);
   }
 }

@@ -3,10 +3,10 @@ import { useMemo, useRef, useState } from "react";
 import type { Course } from "../../workbook/in-slices";
 
 export interface LongWork {
-  /** The share that is done; undefined if nothing goes on, or if the work has not told yet. */
+  /** The share of the work that is done; undefined if no work goes on, or if the work has not reported a share yet. */
   readonly share: number | undefined;
   readonly stop: () => void;
-  /** Begins: the course is given to the work. */
+  /** Begins a work. Returns the course, by which the work reports its share and learns that it shall stop. */
   readonly begin: () => Course;
   readonly end: () => void;
 }

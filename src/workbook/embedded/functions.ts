@@ -101,7 +101,7 @@ function errorOut(error: unknown, name: string): EvaluationError {
 }
 
 /**
- * Registers every described function in the engine as CLAY.NAME. To be called once, before the first workbook is made.
+ * Registers every described function in the engine as CLAY.NAME. Call it once, before the first workbook is made.
  */
 export function registerFunctions(
   metadata: readonly FunctionMetadata[],

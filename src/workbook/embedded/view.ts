@@ -18,7 +18,7 @@ import { plainRefusal } from "./typing/rules";
 /** The functions by which the sheet speaks to the user. */
 export interface Voice {
   tell(sentence: Message): void;
-  /** Says why an entry was refused. The sentence goes with the next change, or when the user has moved on. */
+  /** Says why an entry was refused. The sentence disappears with the next change, or when the user selects another cell. */
   refuse(sentence: Message): void;
   ask(question: Message, yes: () => void, no?: () => void): void;
 }

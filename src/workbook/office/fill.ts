@@ -93,7 +93,7 @@ export async function writeColumns(
     );
   } catch (error) {
     for (const { column, list } of lists) {
-      // No formula was overwritten, and a cell that was left alone may be one that an answer spills into.
+      // Only cells that were written are restored: they held constants. Into another cell an answer may spill.
       const before = list.map((value, i) => (value === null ? null : (column.before[i] ?? null)));
       await send(context, stepsOf(column, before)).catch(() => undefined);
     }

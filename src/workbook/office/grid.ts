@@ -12,7 +12,7 @@ export interface Block {
   readonly looks: Excel.SettableCellProperties[][];
 }
 
-/** About 200 bytes per cell with its look: together a third of a request. */
+/** A cell with its look takes about 200 bytes, so that a block takes a third of a request. */
 const CELLS_PER_BLOCK = 1500;
 
 const MONTH = /^(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)/i;

@@ -18,7 +18,7 @@ const Validation = registries.coreViewsPluginRegistry.get("data_validation_ui") 
   readonly getters: readonly string[];
 };
 
-/** For what is shown on hover. */
+/** Gives the words of the rule for the message that is shown on hover. */
 class WordedValidation extends Validation {
   static override getters = Validation.getters;
 

@@ -32,7 +32,7 @@ export interface Surroundings {
   readonly sheet: string;
   readonly strings: readonly string[];
   readonly styles: readonly FileStyle[];
-  /** Whether the engine may take a formula of the file, after the formulas before it. */
+  /** Whether the engine takes one more formula without too much work, after the formulas that it has taken before. */
   readonly isLight: (text: string) => boolean;
   /** Converts the text of a formula in the file to the text that the engine has after "=". */
   readonly formula: (text: string) => string;
@@ -41,7 +41,7 @@ export interface Surroundings {
   readonly links: ReadonlyMap<string, string>;
 }
 
-/** In the form of the engine's data: cells by address, rows by number. */
+/** The cells of a sheet in the form of the engine's data: by address, rows by number. */
 export interface Cells {
   readonly cells: Record<string, string>;
   readonly styles: Record<string, number>;

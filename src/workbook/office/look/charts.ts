@@ -50,7 +50,7 @@ function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: Cha
     axis.minorUnit = step / 5;
   }
   axis.reversePlotOrder = reversed;
-  // Keeps the other axis at the left, or at the bottom, on a reversed axis too.
+  // The other axis stays at the left, or at the bottom, even if this axis is reversed.
   axis.position = reversed ? "Maximum" : "Minimum";
   axis.tickLabelPosition = "NextToAxis";
   axis.majorTickMark = "Outside";
