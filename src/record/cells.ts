@@ -24,14 +24,15 @@ export interface Cell<N extends string = string> {
 const cellsOf = <N extends string>(lines: string): readonly Cell<N>[] =>
   lines.split("\n").map((line) => {
     const [name = "", label, measure, choices] = line.split("|");
+    const isPick = name === PICK_OF;
     return {
       // The names of a group are in its lines.
       name: name as N,
       label: label || labelByName(name),
       // The specification has only measures.
       measure: (measure || "text") as Measure,
-      ...(choices ? { choices: choices.split("/") } : {}),
-      ...(name === PICK_OF ? { choices: PICK_CHOICES, alsoReads: OLD_PICK_CHOICES } : {}),
+      choices: isPick ? PICK_CHOICES : choices?.split("/"),
+      alsoReads: isPick ? OLD_PICK_CHOICES : undefined,
     };
   });
 
@@ -49,8 +50,11 @@ export const CELL_GROUPS = {
 /** All these cells. */
 export const CELLS: readonly Cell[] = Object.values<readonly Cell[]>(CELL_GROUPS).flat();
 
+/** These cells and the readings of as many loads as a sheet can have. */
+export const CELLS_AND_READINGS: readonly Cell[] = [...CELLS, ...readingsOfLoads(1, MOST_LOADS)];
+
 const LABELS: ReadonlyMap<string, string> = new Map([
-  ...[...CELLS, ...readingsOfLoads(1, MOST_LOADS)].map(({ name, label }) => [name, label] as const),
+  ...CELLS_AND_READINGS.map(({ name, label }) => [name, label] as const),
   ...OLD_WORDS.map((name) => [name, labelByName(name)] as const),
 ]);
 

@@ -14,10 +14,10 @@ import { pickNamed, standingRows, type PickedThing } from "../reduction/incremen
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
 import { asColumn } from "../workbook/lists";
 import type { CellValue } from "../workbook/port";
-import { LOADS, loadSuffix, MOST_LOADS, readingsOfLoads } from "../specification/readings";
+import { LOADS, loadSuffix, readingsOfLoads } from "../specification/readings";
 import { isDate, unitCellOf, type Measure } from "../specification/measures";
 import { ADOPTABLE, ALL_ADOPTABLE } from "../specification/results/adoptable";
-import { CELL_GROUPS, CELLS, labelOf, type Cell } from "./cells";
+import { CELL_GROUPS, CELLS, CELLS_AND_READINGS, labelOf, type Cell } from "./cells";
 import { adoptedCalled, adoptedOf, type Adopted } from "./adopted";
 import { PICK_COLUMNS, type RecordedPick } from "./picks";
 import { LANGUAGE_CELL } from "../specification/text/language";
@@ -172,11 +172,10 @@ const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
 ];
 
 const DESCRIBED: ReadonlyMap<string, Cell> = new Map(
-  [
-    ...EXTRA.map((extra) => ({ ...extra, label: labelOf(extra.name) })),
-    ...CELLS,
-    ...readingsOfLoads(1, MOST_LOADS),
-  ].map((cell) => [cell.name, cell]),
+  [...EXTRA.map((extra) => ({ ...extra, label: labelOf(extra.name) })), ...CELLS_AND_READINGS].map((cell) => [
+    cell.name,
+    cell,
+  ]),
 );
 
 /** Every name that a record is read from, for `readNames`. */
