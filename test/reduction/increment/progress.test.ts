@@ -344,6 +344,23 @@ describe("what is said of the end", () => {
     // On exact theory it gives a rate 2.3 % low (test/reduction/increment/hyperbola.test.ts): t100 of 44.05 becomes 45.1.
     expect(opinion()).toEqual([expect.stringMatching(/^the rectangular hyperbola puts t100 at 45(\.\d)? min$/)]);
     expect(opinion({ timeZero: 2 })).toEqual([expect.stringMatching(/puts t100 at 43(\.\d)? min$/)]);
+    // A d0 that lies off turns the hyperbola, which begins there, and puts its t100 outside the range.
+    const withD0 = (d0: number) => {
+      const readings = dense.map((t) => curveAt({ ...FIT, tail: 0 }, t));
+      const off = standing(dense, { tail: 0, d0 }, { cleaned: cleanReadings(dense, readings) });
+      return said(off).filter((one) => /hyperbola/.test(one));
+    };
+    expect(withD0(940)).toEqual([
+      expect.stringMatching(
+        /^the rectangular hyperbola puts t100 at 34(\.\d)? min, outside that range: look at the plot$/,
+      ),
+    ]);
+    expect(withD0(1040)).toEqual([
+      expect.stringMatching(
+        /^the rectangular hyperbola puts t100 at 58(\.\d)? min, outside that range: look at the plot$/,
+      ),
+    ]);
+    expect(withD0(1020)).toEqual([expect.stringMatching(/^the rectangular hyperbola puts t100 at 51(\.\d)? min$/)]);
     // Two readings in that stretch give none.
     expect(said(standing([0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30])).filter((one) => /hyperbola/.test(one))).toEqual([]);
     // A d0 far off bends the hyperbola, and no other number.
