@@ -1326,6 +1326,34 @@ const OTHERS: readonly {
     ...{ id: "Q65", when: "nothing was replaced by hand" },
     answer: ["pass", /^(nothing was replaced by hand|every one has a reason and a name)$/],
   },
+  {
+    ...{ id: "Q68", when: "no correlation gives a value above zero", without: ["ring_and_dry", "plastic_limit"] },
+    changes: { ...typedCurve(bent(0.45)), liquid_limit: 0.08 },
+    answer: ["cannot be asked", /^no correlation gives a value above zero for this soil$/],
+  },
+  {
+    ...{ id: "Q37", when: "the readings come in steps of five divisions" },
+    changes: series(5, (reading) => 5 * Math.round(reading / 5)),
+    answer: ["pass", /^load \d+ .*: primary compression in steps of the dial is \d+(\.\d+)?, not below 20$/],
+  },
+  {
+    ...{ id: "Q41", when: "the table of unloading is filled in part" },
+    changes: { apparatus_unloading: column("apparatus_unloading").map((one, i) => (i < 6 ? one : "")) },
+    answer: ["explain", /^load 14 .*: the stress 800 is above the calibrated range \(5 to 200\)/],
+  },
+  {
+    ...{ id: "Q66", when: "the adopted stress lies below what the methods read", changes: { adopted_value: [100] } },
+    answer: ["explain", /^100 kPa is adopted; the methods read 11\d\S* to 1\d\d\S* kPa: give the reason in/],
+  },
+  {
+    ...{ id: "Q73", when: "a load ends at the lower stress of the range, and belongs to the range before" },
+    changes: { adopted_cv_low: [100, ""], adopted_cv_high: [200, ""], adopted_cv: [0.1, ""] },
+    // The range holds the load of 200 kPa alone: one cv is the least and the greatest.
+    answer: [
+      "explain",
+      /^cv, \S+: 0.1 m2\/yr is adopted; the loads that end within the range give (\S+) m2\/yr to \1 m2\/yr/,
+    ],
+  },
   ...(
     [
       ["Q44", "pass", /^virgin line: points on the virgin line is \d, not below 3$/],
