@@ -23,6 +23,18 @@ test("the demonstration has no fault, so it gets no advice of the gravest kind",
 test("the first advice is about a load that was changed after 30 min, before the end of primary", () =>
   expect(advised(until("readings_05", 10))[0]).toBe("Q30 stop"));
 
+test("the gravest advice comes first, whatever the number of its question", () => {
+  const faults = {
+    ...changed("readings_05", (r, row) => (row === 1 || row === 2 ? "" : r)),
+    ...until("readings_06", 10),
+  };
+  const said = advised(faults).map((one) => one.split(" ")[1]);
+  expect(advised(faults)).toEqual(expect.arrayContaining(["Q27 explain", "Q30 stop"]));
+  const order = ["stop", "explain", "note"];
+  expect(said).toEqual([...said].sort((a, b) => order.indexOf(a) - order.indexOf(b)));
+  expect(said[0]).toBe("stop");
+});
+
 test("a virgin line that ends soon after yield needs a further load", () =>
   expect(advised(until("load_stress", 6))).toContain("Q44 explain"));
 

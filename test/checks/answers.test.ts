@@ -48,6 +48,14 @@ test("the columns of the sheet are in the order of a row, and the sheet has each
     ...["sheet", "check", "status", "found", "reason", "by", "when"],
   ]);
   expect(Object.keys(answersSheet().names)).toEqual(expect.arrayContaining([...ANSWER_NAMES]));
+  // The sheet says how it is read, and only its inputs are open.
+  expect(answersSheet().cells.map(({ value }) => value)).toEqual(
+    expect.arrayContaining([
+      "Answers to the reviewer's questions",
+      "Each row answers one question of one data sheet. Of two for the same question, the lower counts.",
+    ]),
+  );
+  expect(answersSheet().isProtected).toBe(true);
 });
 
 test("new rows are added after the last row with anything in it; the rows above stay as they are", () => {

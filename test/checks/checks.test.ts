@@ -1029,6 +1029,11 @@ describe("results that were overwritten", () => {
     for (const { name, load } of found) expect([name, load]).toEqual([name, OF_LOADS.includes(name) ? 5 : undefined]);
     expect(differing(readRecord(withValues(base, changed(0.9e-6))))).toEqual([]);
   });
+
+  test("each is shown with both numbers in its own unit", () => {
+    const found = differing(readRecord(withValues(base, changed(0.01))));
+    expect(found.map(({ sentence }) => english(sentence))).toMatchSnapshot();
+  });
 });
 
 describe("rows of the sheet", () => {
@@ -1352,6 +1357,30 @@ const OTHERS: readonly {
     answer: [
       "explain",
       /^cv, \S+: 0.1 m2\/yr is adopted; the loads that end within the range give (\S+) m2\/yr to \1 m2\/yr/,
+    ],
+  },
+  {
+    ...{ id: "Q37", when: "the fit to theory is refused", without: allBut(5) },
+    changes: series(5, (_, i) => (i === 0 ? 800 : 800 + 10 * i)),
+    answer: [
+      "explain",
+      /^load 5 .*: the whole movement in steps of the dial is 1\d, below 20: cv of this load is lost in/,
+    ],
+  },
+  {
+    ...{ id: "Q45", when: "no yield can be read and none stands on the sheet", without: ["preconsolidation_stress"] },
+    changes: typedCurve(STIFF.slice(0, 4)),
+    answer: ["cannot be asked", /^only 4 first-loading points: a preconsolidation stress needs 5 at the least$/],
+  },
+  {
+    ...{
+      id: "Q73",
+      when: "no load ends within the range",
+      changes: { adopted_cv_low: [101, ""], adopted_cv_high: [102, ""], adopted_cv: [0.1, ""] },
+    },
+    answer: [
+      "explain",
+      /^cv, \S+: 0.1 m2\/yr is adopted, and no load that ends within the range has a cv: give the reason in/,
     ],
   },
   ...(

@@ -236,3 +236,34 @@ test("the row of a load goes by its number, or by its place where no row has the
   expect(rowOfLoad({ load_number: [[3], [1], [2]] }, 5)).toBe(4);
   expect(rowOfLoad({}, 2)).toBe(1);
 });
+
+test("a column that mostly holds constants has no usual constant: its formulas are not unlike them", () => {
+  const rows = contents.strain_end;
+  const most = { strain_end: rows.map(([own], row) => [row < 0.7 * rows.length ? 0.05 : own]) };
+  const found = look(most);
+  expect(new Set(found.map(({ kind }) => kind))).toEqual(new Set(["overwritten"]));
+});
+
+test("without the names that a formula needs no formula is offered", () => {
+  const rows = plan.names.strain_end.rows;
+  const empty = { strain_end: Array.from({ length: rows }, () => [""]) };
+  const alone = names.filter(({ name }) => name === "strain_end");
+  const [found] = look(empty, { names: alone });
+  expect(found.kind).toBe("lost formula");
+  expect(found).not.toHaveProperty("mend");
+});
+
+test("a sheet of which nothing is known gives no finding, whatever is hidden", () => {
+  expect(look({}, { contents: {}, record: readRecord({}), values: {} })).toEqual([]);
+  expect(look({}, { names: [], hidden: { rows: [1, 2], cols: [3] }, record: readRecord({}) })).toEqual([]);
+});
+
+test("a hidden column is named with the first of its cells in the order of the sheet", () => {
+  const { col } = plan.names.load_stress;
+  const [{ sentence }] = look({}, { hidden: { rows: [], cols: [col] } });
+  // Tins stand above the loads in that column.
+  expect(plan.names.tin_mass.col).toBe(col);
+  expect(sentence).toBe(
+    `column B is hidden and in use: ${at("tin_mass")} holds Tin (tin_mass); show it before the sheet is signed`,
+  );
+});
