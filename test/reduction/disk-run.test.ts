@@ -103,3 +103,19 @@ test("the zero of the dial does not matter, and a factor twice as large doubles 
       },
     ),
   ));
+
+test("rows come in order of stress also where the unloading has stresses of its own, and loading went by leaps", () => {
+  const found = run([
+    [100, 118],
+    [400, 140],
+    [200, 134],
+    [25, 112],
+  ]);
+  expect(rows(found)).toEqual([
+    { stress: 5, loading: 0 },
+    { stress: 25, unloading: expect.closeTo(0.024, 12) },
+    { stress: 100, loading: expect.closeTo(0.036, 12) },
+    { stress: 200, unloading: expect.closeTo(0.068, 12) },
+    { stress: 400, loading: expect.closeTo(0.08, 12), unloading: expect.closeTo(0.08, 12) },
+  ]);
+});

@@ -79,3 +79,13 @@ test("the stress of a load cell is its force over the area", () => {
   expect(cellStress(60, 50, -0.5, 63.5).ok).toBe(false);
   expect(cellStress(60, 50, 0.5, 0).ok).toBe(false);
 });
+
+test("a load cell without a calibration factor, or a specimen without a diameter, is named", () => {
+  const said = (factor: number, diameter: number) => {
+    const found = cellStress(1250, 50, factor, diameter);
+    return found.ok ? "answered" : english(found.reason);
+  };
+  expect(said(0, 63.5)).toBe("the calibration factor is blank or zero: enter a number greater than zero");
+  expect(said(0.5, 0)).toBe("the diameter is blank or zero: enter a number greater than zero");
+  expect(said(0.5, 63.5)).toBe("answered");
+});
