@@ -1,7 +1,6 @@
 /** The field compression curve beside the laboratory curve, void ratio against log stress. */
 import { curveAt } from "../reduction/curve/curve-at";
-import { FIELD_FACTOR, fieldCurve } from "../reduction/curve/field-curve";
-import type { CurvePicks } from "../reduction/curve/picks";
+import { FIELD_FACTOR, fieldCurve, type FieldCurveInput } from "../reduction/curve/field-curve";
 import { testCurve, type TestCurve } from "../reduction/curve/shape/points";
 import { english, fixed, say, type Message } from "../reduction/message";
 import { given, then, type Outcome } from "../reduction/outcome";
@@ -11,19 +10,9 @@ import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
 import type { Cells } from "./time";
 import { labelIn, type InWords } from "./words";
 
-export interface FieldPlotOptions {
+export interface FieldPlotOptions extends Omit<FieldCurveInput, "test"> {
   /** The unit, such as "kPa", for the label of the axis. */
   readonly stressUnit?: string;
-  readonly inSituStress: number;
-  readonly initialVoidRatio: number;
-  /** The preconsolidation stress; by Casagrande's construction if it is left out. */
-  readonly preconsolidationStress?: number;
-  /** The share of the initial void ratio at which the field curve meets the laboratory line. */
-  readonly factor?: number;
-  /** Picks by hand of the virgin line and the recompression. */
-  readonly picks?: CurvePicks;
-  /** Cr in the place of that of the test. */
-  readonly recompressionIndex?: number;
   /** The language of titles, axes, letters and notes; English if omitted. */
   readonly inWords?: InWords;
 }

@@ -4,6 +4,7 @@
 import { Button, Spinner, Text } from "@fluentui/react-components";
 import type { ReactNode } from "react";
 import { Notice } from "../ui/notice";
+import { ScreenTitle } from "../ui/parts";
 import { useStyles } from "../ui/styles";
 import type { useTest } from "../live/use-test";
 
@@ -28,9 +29,7 @@ export function RecordFrame({ words, followed, failure, children }: RecordFrameP
   const { tests, reading, error, again } = followed;
   return (
     <div className={styles.column}>
-      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
-        {words.heading}
-      </Text>
+      <ScreenTitle>{words.heading}</ScreenTitle>
       {words.purpose !== undefined && <Text block>{words.purpose}</Text>}
       {error !== undefined && (
         <>

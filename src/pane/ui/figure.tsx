@@ -11,8 +11,18 @@ const WIDEST = 680;
 
 const useStyles = makeStyles({
   figure: { margin: 0, display: "flex", flexDirection: "column", gap: "6px" },
-  notes: { color: tokens.colorNeutralForeground2 },
+  note: { color: tokens.colorNeutralForeground2 },
 });
+
+/** The notes below a plot. */
+export function PlotNotes({ notes }: Pick<PlotSpec, "notes">) {
+  const styles = useStyles();
+  return notes.map((note) => (
+    <Text key={note} size={200} block className={styles.note}>
+      {note}
+    </Text>
+  ));
+}
 
 export function Figure({ spec }: { spec: PlotSpec }) {
   const styles = useStyles();
@@ -25,11 +35,7 @@ export function Figure({ spec }: { spec: PlotSpec }) {
       <Text weight="semibold">{spec.title}</Text>
       <div ref={ref} />
       <figcaption>
-        {spec.notes.map((note) => (
-          <Text key={note} size={200} block className={styles.notes}>
-            {note}
-          </Text>
-        ))}
+        <PlotNotes notes={spec.notes} />
       </figcaption>
     </figure>
   );

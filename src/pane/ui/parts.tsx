@@ -7,6 +7,16 @@ import { text } from "../text";
 
 const words = text.readings;
 
+/** The heading of a screen. */
+export function ScreenTitle({ children }: { children: string }) {
+  const styles = useStyles();
+  return (
+    <Text as="h1" size={400} weight="semibold" block className={styles.title}>
+      {children}
+    </Text>
+  );
+}
+
 /** One step of the screen under its heading. */
 export function Step({ title, children }: { title: string; children: ReactNode }) {
   const styles = useStyles();

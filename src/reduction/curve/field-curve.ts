@@ -41,6 +41,7 @@ export interface FieldCurveInput {
   readonly initialVoidRatio: number;
   /** The preconsolidation stress; by Casagrande's construction if it is left out. */
   readonly preconsolidationStress?: number;
+  /** The share of the initial void ratio at which the field curve meets the laboratory line. */
   readonly factor?: number;
   /** Ends of the lines by hand, for the virgin line and the recompression. */
   readonly picks?: CurvePicks;

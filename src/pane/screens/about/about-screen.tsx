@@ -7,6 +7,7 @@ import { useState } from "react";
 import project from "../../../../package.json";
 import { CATALOGUES, text } from "../../text";
 import { choosing } from "../../ui/choosing";
+import { ScreenTitle } from "../../ui/parts";
 import { keepLanguage, keptLanguage, LANGUAGES, withLanguage, type Language } from "../../text/language";
 
 const useStyles = makeStyles({
@@ -52,9 +53,7 @@ export function AboutScreen() {
   );
   return (
     <div className={styles.column}>
-      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
-        {words.heading}
-      </Text>
+      <ScreenTitle>{words.heading}</ScreenTitle>
       <Text className={styles.quiet}>{words.version(project.version)}</Text>
       <Text>{words.purpose}</Text>
       <Heading>{words.helpHeading}</Heading>

@@ -5,6 +5,7 @@ import { LOADS, MOST_LOADS } from "../../../specification/readings";
 import type { SheetPlan, WorkbookPort } from "../../../workbook/port";
 import { newSheet, type NewSheet } from "../../live/new-sheet";
 import { choosing } from "../../ui/choosing";
+import { ScreenTitle } from "../../ui/parts";
 import { Going } from "../../ui/going";
 import { Notice } from "../../ui/notice";
 import { useCourse } from "../../live/use-course";
@@ -69,9 +70,7 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
 
   return (
     <div className={styles.column}>
-      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
-        {text.sheet.heading}
-      </Text>
+      <ScreenTitle>{text.sheet.heading}</ScreenTitle>
       <Text block>{text.sheet.promise}</Text>
       <Field label={text.sheet.units}>
         <RadioGroup value={system} onChange={choosing<System>(setSystem)}>

@@ -1,8 +1,9 @@
 /** Shows the plots of a data sheet, or of the selected range. */
-import { Button, mergeClasses, Radio, RadioGroup, Spinner, Text } from "@fluentui/react-components";
+import { Button, mergeClasses, Radio, RadioGroup, Spinner } from "@fluentui/react-components";
 import { useEffect, useState } from "react";
 import type { WorkbookPort } from "../../../workbook/port";
 import { choosing } from "../../ui/choosing";
+import { ScreenTitle } from "../../ui/parts";
 import { Notice } from "../../ui/notice";
 import { RangeSource } from "./range-plot";
 import { SheetPlots } from "./sheet-plot";
@@ -31,9 +32,7 @@ export function PlotScreen({ port }: { port: WorkbookPort }) {
   const [source, setSource] = useSource();
   return (
     <div className={styles.column}>
-      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
-        {words.heading}
-      </Text>
+      <ScreenTitle>{words.heading}</ScreenTitle>
       <RadioGroup
         aria-label={words.source}
         className={mergeClasses(styles.switches, styles.source)}

@@ -10,7 +10,7 @@ import { ReadingsColumns } from "./columns-step";
 import { Faults } from "./faults";
 import { ReadingsLoads } from "./loads-step";
 import { firstChoices, stretchesOf, type LoadChoices } from "./stretches";
-import { Progress, Step } from "../../ui/parts";
+import { Progress, Step, ScreenTitle } from "../../ui/parts";
 import { ReadingsSource, SourceSummary, type Source } from "./source-step";
 import { useStyles } from "../../ui/styles";
 import { ReadingsWrite, type Ended } from "./write-step";
@@ -43,9 +43,7 @@ export function ReadingsScreen({ port }: { port: WorkbookPort }) {
   useHold(writing);
   return (
     <div className={styles.column}>
-      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
-        {words.heading}
-      </Text>
+      <ScreenTitle>{words.heading}</ScreenTitle>
       <Text block>{words.promise}</Text>
       {source ? (
         <>

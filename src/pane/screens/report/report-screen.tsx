@@ -18,7 +18,7 @@ import {
 import { IssuePart } from "./issue-part";
 import { ReadingsChanged } from "./readings-changed";
 import { choosing } from "../../ui/choosing";
-import { Choice, FaultList, optionsOf, Step } from "../../ui/parts";
+import { Choice, FaultList, optionsOf, Step, ScreenTitle } from "../../ui/parts";
 import { Going } from "../../ui/going";
 import { useStyles } from "../../ui/styles";
 import { useCourse } from "../../live/use-course";
@@ -58,9 +58,7 @@ export function ReportScreen({ port }: { port: WorkbookPort }) {
   };
   return (
     <div className={styles.column}>
-      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
-        {words.heading}
-      </Text>
+      <ScreenTitle>{words.heading}</ScreenTitle>
       <Text block>{words.purpose}</Text>
       {body()}
     </div>

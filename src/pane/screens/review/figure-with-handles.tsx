@@ -12,6 +12,7 @@ import { neighbours, nth } from "../../../reduction/numeric/lists";
 import type { NumberPick } from "./pick-changes";
 import { onAxes, placeOf, valueAt, valueByKey, type Handle, type HandleSet } from "./handles";
 import { text } from "../../text";
+import { PlotNotes } from "../../ui/figure";
 import { useWidth } from "../../ui/use-width";
 
 const words = text.review;
@@ -64,7 +65,6 @@ const useStyles = makeStyles({
     borderTop: `1px dotted ${tokens.colorBrandStroke1}`,
     borderLeft: `1px dotted ${tokens.colorBrandStroke1}`,
   },
-  notes: { color: tokens.colorNeutralForeground2 },
 });
 
 /** Moves handles of one kind apart if they would overlap; their order stays. */
@@ -268,14 +268,10 @@ export function ReviewFigure({ title, spec, set, byHand, unitOf, keys, result, o
         })}
       </div>
       <figcaption>
-        <Text id="review-keys" size={200} block className={styles.notes}>
-          {keys}
-        </Text>
-        {spec.notes.map((note) => (
-          <Text key={note} size={200} block className={styles.notes}>
-            {note}
-          </Text>
-        ))}
+        <div id="review-keys">
+          <PlotNotes notes={[keys]} />
+        </div>
+        <PlotNotes notes={spec.notes} />
       </figcaption>
     </figure>
   );

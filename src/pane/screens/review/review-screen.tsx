@@ -11,6 +11,7 @@ import type { PickedThing } from "../../../reduction/increment/constructions/pic
 import { convert } from "../../../reduction/units";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
+import { ScreenTitle } from "../../ui/parts";
 import { HeadNotice } from "../head-notice";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { ReviewLoad } from "./load-review";
@@ -52,9 +53,7 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
   const isReading = error === undefined && (tests === undefined || (!record && tests.length > 0));
   return (
     <div className={mergeClasses(shared.column, styles.clear)}>
-      <Text as="h1" size={400} weight="semibold" block className={shared.title}>
-        {words.heading}
-      </Text>
+      <ScreenTitle>{words.heading}</ScreenTitle>
       {error !== undefined && <Notice intent="error">{error}</Notice>}
       {error !== undefined && !record && (
         <div>

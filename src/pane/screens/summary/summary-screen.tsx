@@ -8,7 +8,7 @@ import { text } from "../../text";
 import { sentenceOf } from "../../text/sentence";
 import { FileButton } from "../../ui/file-button";
 import { Notice } from "../../ui/notice";
-import { Progress, Step } from "../../ui/parts";
+import { Progress, Step, ScreenTitle } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { ManyPart } from "../many/many-part";
 import { addFiles, bringUpToDate, insertCharts, insertSummary, sheetsOf, type Course, type Done } from "./project";
@@ -59,9 +59,7 @@ export function SummaryScreen({ port }: { port: WorkbookPort }) {
   const { state, act, isBusy, carryOut, lookAgain, stop } = useSummary(port);
   return (
     <div className={styles.column}>
-      <Text as="h1" size={400} weight="semibold" block className={styles.title}>
-        {words.heading}
-      </Text>
+      <ScreenTitle>{words.heading}</ScreenTitle>
       <Text block>{words.purpose}</Text>
       <Field label={words.units}>
         <RadioGroup
