@@ -3,7 +3,8 @@ import { namedIn } from "../reduction/message";
 import { addressInList, lengthOf } from "../workbook/lists";
 import { loadSuffix } from "../specification/readings";
 import type { NamedValues } from "../record/record";
-import { labelOf } from "../record/cells";
+import { labelOn } from "../record/sheet-labels";
+import { languageOf } from "../specification/text/language";
 import type { SheetName } from "../workbook/port";
 import { boxesByName, rowOfLoad } from "./integrity";
 import type { Answered } from ".";
@@ -33,6 +34,8 @@ export function cellsOf({ check, answer }: Answered, names: readonly SheetName[]
       : lengthOf(box) > 1 && load !== undefined
         ? rowOfLoad(values, load)
         : 0;
-    return [{ called: labelOf(own), address: addressInList(box, Math.min(row, lengthOf(box) - 1)) }];
+    return [
+      { called: labelOn(languageOf(values), own), address: addressInList(box, Math.min(row, lengthOf(box) - 1)) },
+    ];
   });
 }

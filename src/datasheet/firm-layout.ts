@@ -5,8 +5,8 @@
  */
 import { say, type Message } from "../reduction/message";
 import { layoutOf } from "../record/places";
-import { labelOf as labelInRecord } from "../record/cells";
-import { cellCalled, type NamedValues } from "../record/record";
+import { labelOn } from "../record/sheet-labels";
+import type { NamedValues } from "../record/record";
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_PARTS } from "../specification/load-table";
 import { formatOf } from "../specification/measures";
@@ -23,6 +23,8 @@ import {
   type Layout,
   type PlacedFormula,
 } from "../specification/placed-formulas";
+import type { SheetLanguage } from "../specification/text/language";
+import { titleIn, wordsOf } from "../specification/text/words";
 import { cellAddress } from "../workbook/address";
 import { indexInList, liesAcross } from "../workbook/lists";
 import type { Box, CellValue, SheetName } from "../workbook/port";
@@ -102,7 +104,7 @@ const missingName = (name: string, layout: Layout): MissingName => {
   const isResult = field !== undefined && field.kind !== "input";
   return {
     name,
-    label: labelOf(name),
+    label: labelOf(name, layout.language),
     isResult,
     needs: isResult ? neededFirst(name, layout) : [],
   };
@@ -150,7 +152,7 @@ export function firmLayout(names: readonly SheetName[], values: NamedValues, con
     groups: GROUPS.map(({ title, fields }) => {
       const missing = fields.filter(({ name }) => !layout.places.has(name));
       return {
-        title,
+        title: titleIn(wordsOf(layout.language ?? "en"), title),
         present: fields.length - missing.length,
         missing: missing.map(({ name }) => missingName(name, layout)),
       };
@@ -261,8 +263,12 @@ export function workings(names: readonly SheetName[], values: NamedValues, at: B
     row = box.row + box.rows;
     return { name, box };
   });
-  const heading = ({ name, box }: Naming) => ({ row: box.row - 1, col: box.col, value: labelOf(name) });
-  const beside = ({ name, box }: Naming) => ({ row: box.row, col: box.col - 1, value: labelOf(name) });
+  const heading = ({ name, box }: Naming) => ({
+    row: box.row - 1,
+    col: box.col,
+    value: labelOf(name, layout.language),
+  });
+  const beside = ({ name, box }: Naming) => ({ row: box.row, col: box.col - 1, value: labelOf(name, layout.language) });
   return {
     namings: [...columns, ...singles].map((one) => ({ ...one, format: formatOfName(one.name, values) })),
     labels: [
@@ -282,12 +288,15 @@ function formatOfName(name: string, { length_unit: unit }: NamedValues): string 
   return measure && !spillOf(name) ? formatOf(measure, system) : undefined;
 }
 
-/** The label of a name in lists and sentences; for a name that a record does not read, the label on the sheet. */
-export const labelOf = (name: string): string =>
-  labelInRecord(name) === name.replaceAll("_", " ") ? (BY_NAME.get(name)?.label.trim() ?? name) : labelInRecord(name);
+/** The label of a name in lists and sentences, in the language of the sheet. */
+export const labelOf = (name: string, language: SheetLanguage = "en"): string => {
+  const label = labelOn(language, name);
+  return label === name.replaceAll("_", " ") ? (BY_NAME.get(name)?.label.trim() ?? name) : label;
+};
 
 /** The list of names in a sentence: "Ring (ring_mass), Diameter (diameter)". */
-export const calledAll = (names: readonly string[]): string => names.map(cellCalled).join(", ");
+export const calledAll = (names: readonly string[], language?: SheetLanguage): string =>
+  names.map((name) => `${labelOf(name, language)} (${name})`).join(", ");
 
 /** The address of a cell, such as "B12". */
 export const placeOfCell = ({ row, col }: PlacedFormula): string => cellAddress(row, col);

@@ -15,7 +15,7 @@ import { LOAD_TABLE } from "../specification/load-table";
 import { PICK_COLUMNS, type RecordedPick } from "../record/picks";
 import { cellCalled, readRecord, RECORD_NAMES, type NamedValues } from "../record/record";
 import { spillOf } from "../specification/placed-formulas";
-import { usesOf } from "../specification/uses";
+import { resultsFrom } from "../specification/uses";
 import { newsAsMessage, newsSince, TEMPLATE_VERSION } from "../specification/versions";
 
 /**
@@ -46,16 +46,16 @@ const INTERNAL = new Set(["load_number"]);
 
 const at = (box: Box): string => boxAddress(box).replaceAll("$", "");
 /** A cell with its name as well as its label: the name is what a person attaches, or deletes in the name manager. */
-const called = (name: string): Value => verbatim(cellCalled(name));
+const called = (name: string): Value => ({ verbatim: cellCalled(name), cell: name });
 const place = (box: Box): Value => verbatim(at(box));
 const list = (words: readonly Value[], most = 4): Value =>
   words.length <= most ? listed(words) : say`${listed(words.slice(0, most))} and ${words.length - most} more`;
 
 function consequence(name: string): Message {
-  const uses = usesOf(name);
+  const uses = resultsFrom(name);
   return uses.length === 0
     ? say`Without it this is not read for records, checks and export.`
-    : say`Without it there is no answer for: ${list(uses.map(verbatim))}.`;
+    : say`Without it there is no answer for: ${list(uses.map(({ name: cell, label }) => ({ verbatim: label, cell, label })))}.`;
 }
 
 /**

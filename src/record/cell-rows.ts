@@ -7,31 +7,10 @@ import { FIELDS_APART_FROM_READINGS } from "../specification/fields";
 import { unitCellOf } from "../specification/measures";
 import { PICK_OF } from "../specification/pick-choices";
 import { labelByName } from "./label-by-name";
+import { labelsAlone } from "./labels-alone";
 import { LOAD_RESULTS, LOAD_WORDS, NUMBERS, REMARKS, RESULTS, WORDS } from "./names";
 
-/** Labels that say too little away from their place on the sheet. */
-const ALONE: Readonly<Record<string, string>> = {
-  laboratory: "Laboratory",
-  sample_type: "Type of sample",
-  sample_top: "Top of the sample",
-  date_tested: "Date tested",
-  date_checked: "Date checked",
-  ring_mass: "Mass of the ring",
-  specific_gravity_basis: "Specific gravity, measured or assumed",
-  water_density: "Density of the water",
-};
-
-/** A label that begins with spaces continues the label above it: "Preconsolidation stress, not less than". */
-const LABELS: ReadonlyMap<string, string> = (() => {
-  const labels = new Map<string, string>();
-  let above = "";
-  for (const { name, label } of FIELDS_APART_FROM_READINGS) {
-    const own = label.trim();
-    if (!label.startsWith("  ")) above = own;
-    labels.set(name, ALONE[name] ?? (label.startsWith("  ") ? `${above}, ${own}` : own));
-  }
-  return labels;
-})();
+const LABELS = labelsAlone(FIELDS_APART_FROM_READINGS);
 
 const BETWEEN_CHOICES = "/";
 

@@ -1,8 +1,11 @@
 /**
  * What the head of a data sheet says of its inputs, sentence by sentence as messages: the screens repeat it in their own
- * language. The texts are those of the formulas in `specification/impossible` and `specification/missing`.
+ * language. The texts are those of the formulas in `specification/impossible` and `specification/missing`, in the language of
+ * the sheet.
  */
-import { listed, say, verbatim, type Message, type Value } from "../reduction/message";
+import { listed, say, templateOf, verbatim, type Message, type Value } from "../reduction/message";
+import type { SheetLanguage } from "../specification/text/language";
+import { wordsOf, type SheetWords } from "../specification/text/words";
 import type { TestRecord } from "./record";
 
 /** A sentence of the head, with the first cell that it names. */
@@ -65,58 +68,73 @@ const IMPOSSIBLE: readonly Shape[] = [
 
 const RUNNING: readonly Shape[] = [() => say`The loads so far give no virgin line yet: read further loads.`];
 
-const NUMBER = /^-?\d+(?:\.\d+)?$/;
+const NUMBER = /^-?\d+(?:[.,]\d+)?$/;
 const ADDRESS = /\b[A-Z]{1,3}[1-9]\d*\b/;
 
 const literally = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 
+/** The holes of a template, {0}, {1}, ... */
+const HOLE = /\{(\d)\}/;
+
 /** The message of the first shape that the text has; its parts may have a shape of their own. */
-function read(text: string, shapes: readonly Shape[]): Message | undefined {
+function read(text: string, shapes: readonly Shape[], words: SheetWords): Message | undefined {
   for (const shape of shapes) {
-    const { said } = shape(...Array.from({ length: shape.length }, () => verbatim("")));
-    const found = new RegExp(`^${said.map(literally).join("(.+)")}$`).exec(text);
-    if (found) return shape(...found.slice(1).map(valueOf));
+    const holes = Array.from({ length: shape.length }, () => verbatim(""));
+    const english = templateOf(shape(...holes));
+    // The texts between the holes, and the numbers of the holes, in turn.
+    const parts = (words.head[english] ?? english).split(HOLE);
+    const pattern = parts.map((part, index) => (index % 2 === 1 ? "(.+)" : literally(part))).join("");
+    const found = new RegExp(`^${pattern}$`).exec(text)?.slice(1);
+    if (!found) continue;
+    const order = parts.filter((_, index) => index % 2 === 1).map(Number);
+    return shape(...holes.map((_, hole) => valueOf(found[order.indexOf(hole)] ?? "", words)));
   }
   return undefined;
 }
 
-const valueOf = (text: string): Value =>
-  NUMBER.test(text) ? { digits: text } : (read(text, [...LIMITS, ...WORDS]) ?? verbatim(text));
+const valueOf = (text: string, words: SheetWords): Value =>
+  NUMBER.test(text) ? { digits: text.replace(",", ".") } : (read(text, [...LIMITS, ...WORDS], words) ?? verbatim(text));
 
 /** A sentence that no shape has, such as one of a later version of the sheet, stays as the sheet shows it. */
-const asMessage = (text: string, shapes: readonly Shape[]): Message => read(text, shapes) ?? say`${verbatim(text)}`;
+const asMessage = (text: string, shapes: readonly Shape[], words: SheetWords): Message =>
+  read(text, shapes, words) ?? say`${verbatim(text)}`;
 
 const MISSING = "Missing: ";
 
+/** Between two sentences, and before a sentence that follows on what is missing. */
+const BETWEEN = /(?<=\.) (?=\S|$)|(?<=; )(?=The |Die )/;
+
 /**
- * The sentences of a text as the head of the sheet shows it; none for a blank text.
+ * The sentences of a text as the head of the sheet shows it, in the language of the sheet; none for a blank text.
  */
-export function headSentences(text: string): HeadSentence[] {
-  const sentences = text.split(/(?<=\.) (?=\S|$)|(?<=; )(?=The )/).map((one) => one.trim());
+export function headSentences(text: string, language: SheetLanguage = "en"): HeadSentence[] {
+  const words = wordsOf(language);
+  const missing = words.head[MISSING] ?? MISSING;
+  const sentences = text.split(BETWEEN).map((one) => one.trim());
   return sentences.filter(Boolean).map((one): HeadSentence => {
     const address = ADDRESS.exec(one)?.[0];
-    if (one.startsWith(MISSING)) {
+    if (one.startsWith(missing)) {
       const items = one
-        .slice(MISSING.length)
+        .slice(missing.length)
         .split("; ")
         .map((item) => item.replace(/;$/, "").trim());
       const sentence = say`Missing: ${listed(
-        items.filter(Boolean).map((item) => asMessage(item, MISSING_ITEMS)),
+        items.filter(Boolean).map((item) => asMessage(item, MISSING_ITEMS, words)),
         "; ",
       )}.`;
       return { kind: "missing", sentence, address };
     }
-    const running = read(one, RUNNING);
+    const running = read(one, RUNNING, words);
     return running
       ? { kind: "running", sentence: running }
-      : { kind: "impossible", sentence: asMessage(one, IMPOSSIBLE), address };
+      : { kind: "impossible", sentence: asMessage(one, IMPOSSIBLE, words), address };
   });
 }
 
 /** What the head of a sheet says; nothing if the sheet is older than this line. */
-export const headOf = ({ remarks }: Pick<TestRecord, "remarks">): HeadSentence[] =>
-  headSentences(remarks.missing_in_full ?? "");
+export const headOf = ({ remarks, language }: Pick<TestRecord, "remarks" | "language">): HeadSentence[] =>
+  headSentences(remarks.missing_in_full ?? "", language);
 
 /** The impossible inputs, as the head of the sheet names them. */
-export const impossibleInputs = (record: Pick<TestRecord, "remarks">): HeadSentence[] =>
+export const impossibleInputs = (record: Pick<TestRecord, "remarks" | "language">): HeadSentence[] =>
   headOf(record).filter(({ kind }) => kind === "impossible");

@@ -35,24 +35,33 @@ const WORKED: readonly Worked[] = ALL_PARTS.flatMap((part) =>
   isTable(part) ? columns(part.columns) : [{ ...part, needs: needsOf(part) }],
 );
 
-function findUses(name: string): readonly string[] {
+/** A result that is calculated from a name. */
+export interface Use {
+  readonly name: string;
+  readonly label: string;
+}
+
+function findUses(name: string): readonly Use[] {
   const reached = new Set([name]);
   for (let before = 0; before < reached.size;) {
     before = reached.size;
     for (const { name: own, needs } of WORKED) if (needs.some((need) => reached.has(need))) reached.add(own);
   }
   reached.delete(name);
-  return WORKED.filter((one) => reached.has(one.name)).map(({ label }) => label.trim());
+  return WORKED.filter((one) => reached.has(one.name)).map((one) => ({ name: one.name, label: one.label.trim() }));
 }
 
-const found = new Map<string, readonly string[]>();
+const found = new Map<string, readonly Use[]>();
 
 /**
- * The labels of all results that the sheet calculates from a name, directly or through other results, in the order of
- * the sheet. They are found once: a check of the sheet asks for every name that it lacks.
+ * All results that the sheet calculates from a name, directly or through other results, in the order of the sheet. They
+ * are found once: a check of the sheet asks for every name that it lacks.
  */
-export function usesOf(name: string): readonly string[] {
+export function resultsFrom(name: string): readonly Use[] {
   const uses = found.get(name) ?? findUses(name);
   found.set(name, uses);
   return uses;
 }
+
+/** The labels of these results. */
+export const usesOf = (name: string): string[] => resultsFrom(name).map(({ label }) => label);

@@ -75,6 +75,48 @@ test("the longest texts fit into the row at the head", async () => {
   expect(linesOf("number and word; ".repeat(23).slice(0, 390))).toBeLessThanOrEqual(LINES);
 });
 
+describe("a German sheet", () => {
+  const said = async (values: SheetValues) => {
+    const record = readRecord(await namedValues(fillSheet(demoSheet("SI", "de"), values)));
+    return { sentences: headOf(record), text: (record.remarks.missing_in_full ?? "").trim() };
+  };
+
+  test("says what cannot be in German, and every sentence is read back, each with its cell", async () => {
+    const heavy = await said({ ring_and_dry: 300, drainage: "beidseitig", dial_factor: 0, in_situ_stress: "" });
+    expect(heavy.text).toMatch(/^Uhrfaktor, \w+: Zahl über 0 eingeben\. .*ein Wort der Liste wählen\. /);
+    expect(heavy.text).toMatch(/Es fehlt: In-situ-Spannung \(für OCR, Feldkurve und Güte\), \w+;$/);
+    expect(heavy.sentences.filter(({ sentence }) => templateOf(sentence) === "{0}")).toEqual([]);
+    expect(heavy.sentences.map(({ kind }) => kind)).toEqual([...Array(5).fill("impossible"), "missing"]);
+    expect(heavy.sentences.every(({ address }) => address !== undefined)).toBe(true);
+    const words = heavy.sentences.map(({ sentence }) => english(sentence));
+    expect(words[0]).toMatch(/^dial factor, \w+: enter a number greater than 0\.$/);
+    expect(words[2]).toMatch(/^Ring \+ wet soil before, \w+, must be heavier than ring \+ dry soil, \w+, or as heavy/);
+  });
+
+  test("says why a load gives no point", async () => {
+    const reach = await said({ apparatus_stress: [50, 100, 200, 400, 800, 1600, 3200, 6400, 9000, 9500, 9600] });
+    const height = await said({ readings_16: Array(15).fill(9000) });
+    for (const { sentences, text } of [reach, height]) {
+      expect(text).toMatch(/^Laststufe \d+ gibt keinen Punkt der Kurve: .*$/);
+      expect(sentences.map(({ sentence }) => templateOf(sentence).slice(0, 31))).toEqual(
+        ["Load {0} gives no point of the c"].map((one) => one.slice(0, 31)),
+      );
+      expect(sentences.map(({ sentence }) => translated(sentence, "de"))[0]).not.toContain("{");
+    }
+  });
+
+  test("blank, lists all that is missing in the three lines of its head", async () => {
+    const values = await namedValues(blankSheet("SI", { language: "de" }));
+    const head = String(values.missing_inputs[0][0]);
+    expect(head).toMatch(/^Es fehlt: Korndichte Gs, /);
+    expect(linesOf(head)).toBeLessThanOrEqual(LINES);
+    const [missing] = headOf(readRecord(values));
+    expect(english(missing.sentence)).toMatch(
+      /^Missing: specific gravity, \w+; diameter, .*stresses of the loads, from \w+\.$/,
+    );
+  });
+});
+
 test("every shape of a sentence is read back, and worded in German", () => {
   const sentences = [
     "Height, I19: enter a number greater than 0 and not more than 60.",

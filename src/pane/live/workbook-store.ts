@@ -5,6 +5,7 @@
  */
 import { readRecord, type NamedValues, type TestRecord } from "../../record/record";
 import { DATA_SHEET_NAME } from "../../specification/readings";
+import { languageOf } from "../../specification/text/language";
 import type {
   Change,
   FoundSheet,
@@ -17,6 +18,7 @@ import type {
 import { sentenceOf } from "../text/sentence";
 import { chosen, currentTest, followed, isTest, type Choice, type CurrentTest } from "./current-test";
 import { kept } from "./kept";
+import { speakOfSheet } from "./sheet-language";
 import { asksFor, covers, marksOf, together, type Want } from "./want";
 
 /** The time in milliseconds without a further change before the workbook is read again. */
@@ -282,6 +284,7 @@ export class WorkbookStore {
       const [looked, ...beside] = await lookAt(this.#port, sheet, want, this.#sheets ?? []);
       if (looked.values[DATA_SHEET_NAME] || isListed) {
         this.#reading = readingOf(id, looked, beside, want, this.#earlier.get(id));
+        speakOfSheet(languageOf(looked.values));
         this.#keep(id, this.#reading);
         return;
       }

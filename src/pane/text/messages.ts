@@ -10,10 +10,23 @@ export const MESSAGES: Readonly<Partial<Record<Language, Readonly<Record<string,
 /** The decimal sign of languages that do not use a point. */
 const DECIMAL_SIGN: Readonly<Partial<Record<Language, string>>> = { de: "," };
 
+/** The label of a cell as the sheet has it; undefined while the sheet is English, as the messages are. */
+let labelOnSheet: ((cell: string) => string) | undefined;
+
+/** From now on, messages call cells as a sheet in another language than English does. */
+export function callCells(labelled: ((cell: string) => string) | undefined): void {
+  labelOnSheet = labelled;
+}
+
 /** A message in a language, with the labels of cells instead of their names; a message without a translation stays English. */
 export function translated(value: Value, into: Language): string {
   if (typeof value === "number" || "digits" in value) return english(value).replace(".", DECIMAL_SIGN[into] ?? ".");
-  if ("verbatim" in value) return value.label ?? value.verbatim;
+  if ("verbatim" in value)
+    return value.cell === undefined || !labelOnSheet
+      ? (value.label ?? value.verbatim)
+      : value.label === undefined
+        ? `${labelOnSheet(value.cell)} (${value.cell})`
+        : labelOnSheet(value.cell);
   if ("listed" in value) return value.listed.map((one) => translated(one, into)).join(value.between);
   const template = templateOf(value);
   return (MESSAGES[into]?.[template] ?? template).replace(/\{(\d+)\}/g, (_, index) =>

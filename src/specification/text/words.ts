@@ -20,6 +20,8 @@ export interface SheetWords {
   readonly choices: Table;
   /** The texts that formulas show. */
   readonly formulas: Table;
+  /** The sentences at the head of the sheet, by the English templates that they are read back as. */
+  readonly head: Table;
   /** What stands in the note of a cell before the meanings of the words of its list. */
   readonly list: string;
   /** "a number greater than 0 and not more than 60" */

@@ -72,7 +72,10 @@ async function withFormula(port: WorkbookPort, sheet: string, name: string, atta
   if (placed.lacks.length > 0)
     return {
       sheet,
-      telling: { intent: "success", sentence: `${attached} ${words.formulaWaits(calledAll(placed.lacks))}` },
+      telling: {
+        intent: "success",
+        sentence: `${attached} ${words.formulaWaits(calledAll(placed.lacks, layout.language))}`,
+      },
     };
   const isBlank = (cell: PlacedFormula): boolean => (found?.contents[name]?.[indexInList(box, cell)]?.[0] ?? "") === "";
   const [blank, held] = [placed.cells.filter(isBlank), placed.cells.filter((cell) => !isBlank(cell))];
@@ -104,7 +107,9 @@ export async function writeMissing(port: WorkbookPort): Promise<Done> {
   const sentences = [
     words.written(layout.unwritten.length, sheet),
     ...(held.length > 0 ? [words.leftHeld(held.map(({ cell }) => placeOfCell(cell)).join(", "))] : []),
-    ...(waiting.length > 0 ? [words.leftWaiting(calledAll(waiting.map(({ name }) => name)))] : []),
+    ...(waiting.length > 0
+      ? [words.leftWaiting(waiting.map(({ name, label }) => `${label} (${name})`).join(", "))]
+      : []),
   ];
   return {
     sheet,

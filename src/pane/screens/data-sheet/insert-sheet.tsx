@@ -2,6 +2,7 @@
 import { Button, Field, Input, makeStyles, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import { LOADS, MOST_LOADS } from "../../../specification/readings";
+import { SHEET_LANGUAGES, type SheetLanguage } from "../../../specification/text/language";
 import type { SheetPlan, WorkbookPort } from "../../../workbook/port";
 import { newSheet, type NewSheet } from "../../live/new-sheet";
 import { choosing } from "../../ui/choosing";
@@ -16,10 +17,13 @@ export type System = "SI" | "US";
 
 /** The sheets that a person can insert. */
 export interface Sheets {
-  readonly blankSheet: (system: System, options: { readonly loads: number }) => SheetPlan;
-  readonly demoSheet: (system: System) => SheetPlan;
+  readonly blankSheet: (
+    system: System,
+    options: { readonly loads: number; readonly language: SheetLanguage },
+  ) => SheetPlan;
+  readonly demoSheet: (system: System, language: SheetLanguage) => SheetPlan;
   /** The sheet for a series of specimens wetted under different stresses. */
-  readonly wettingSeries: (system: System) => SheetPlan;
+  readonly wettingSeries: (system: System, language: SheetLanguage) => SheetPlan;
 }
 
 const useStyles = makeStyles({
@@ -34,6 +38,7 @@ type State = { at: "rest" } | { at: "busy" } | { at: "done"; made: NewSheet } | 
 export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Sheets }) {
   const styles = useStyles();
   const [system, setSystem] = useState<System>("SI");
+  const [language, setLanguage] = useState<SheetLanguage>("en");
   const [typedLoads, setTypedLoads] = useState(String(LOADS));
   const loads = Number(typedLoads);
   const loadsWrong = !Number.isInteger(loads) || loads < 1 || loads > MOST_LOADS;
@@ -78,6 +83,13 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
           <Radio value="US" label={text.sheet.US} />
         </RadioGroup>
       </Field>
+      <Field label={text.sheet.language} hint={text.sheet.languageHint}>
+        <RadioGroup value={language} onChange={choosing<SheetLanguage>(setLanguage)}>
+          {SHEET_LANGUAGES.map((one) => (
+            <Radio key={one} value={one} label={text.sheet.languages[one]} />
+          ))}
+        </RadioGroup>
+      </Field>
       <Field
         label={text.sheet.loads}
         hint={text.sheet.loadsHint(MOST_LOADS)}
@@ -92,10 +104,12 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
         />
       </Field>
       {action(text.sheet.blank, text.sheet.blankHint, "blank-hint", true, !loadsWrong, () =>
-        sheets.blankSheet(system, { loads }),
+        sheets.blankSheet(system, { loads, language }),
       )}
-      {action(text.sheet.demo, text.sheet.demoHint, "demo-hint", false, true, () => sheets.demoSheet(system))}
-      {action(text.sheet.series, text.sheet.seriesHint, "series-hint", false, true, () => sheets.wettingSeries(system))}
+      {action(text.sheet.demo, text.sheet.demoHint, "demo-hint", false, true, () => sheets.demoSheet(system, language))}
+      {action(text.sheet.series, text.sheet.seriesHint, "series-hint", false, true, () =>
+        sheets.wettingSeries(system, language),
+      )}
       {busy && <Going what={text.sheet.busy} {...work} />}
       {state.at === "done" && <Notice intent={state.made.intent}>{state.made.sentence}</Notice>}
       {state.at === "error" && <Notice intent="error">{state.sentence}</Notice>}

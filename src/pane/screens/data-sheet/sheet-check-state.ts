@@ -3,7 +3,8 @@
  * nor workbook.
  */
 import type { CellFinding } from "../../../checks/integrity";
-import { ATTACHABLE, type FirmLayout, type MissingName, type SheetCheck } from "../../../datasheet";
+import { ATTACHABLE, labelOf, type FirmLayout, type MissingName, type SheetCheck } from "../../../datasheet";
+import { SHEET_LANGUAGES } from "../../../specification/text/language";
 import type { PlacedFormula } from "../../../specification/placed-formulas";
 
 /** The findings about one sheet. */
@@ -90,9 +91,12 @@ export const missingNames = ({ looked }: CheckState): ReadonlySet<string> =>
     ...(looked?.layout.groups ?? []).flatMap(({ missing }) => missing.map(({ name }) => name)),
   ]);
 
-/** True if the label or the name itself contains the text that the person searches for. */
-const isFound = ({ name, label }: MissingName, find: string): boolean =>
-  `${label} ${name}`.toLowerCase().includes(find.trim().toLowerCase());
+/** True if the label in any language of sheets, or the name itself, contains the text that the person searches for. */
+const isFound = ({ name }: MissingName, find: string): boolean =>
+  [...SHEET_LANGUAGES.map((language) => labelOf(name, language)), name]
+    .join(" ")
+    .toLowerCase()
+    .includes(find.trim().toLowerCase());
 
 export interface ShownGroup {
   readonly title: string;

@@ -29,20 +29,20 @@ export function PartsList({ parts, placeOf, goTo }: PartsListProps) {
   const styles = useStyles();
   return (
     <ul className={styles.list}>
-      {parts.map(({ title, first, lacking }) => {
+      {parts.map(({ title, language, first, lacking }) => {
         const missing = lacking.map((one) => itemOfCells(one, placeOf).address).find((one) => one !== undefined);
         const address = missing ?? (first === undefined ? undefined : placeOf(first));
         return (
           <li key={title} className={styles.part}>
             {address === undefined ? (
-              <Text lang="en">{title}</Text>
+              <Text lang={language}>{title}</Text>
             ) : (
               <Link
                 as="button"
                 aria-label={words.toPart(title, missing === undefined ? 0 : lacking.length)}
                 onClick={() => goTo(address)}
               >
-                <span lang="en">{title}</span>
+                <span lang={language}>{title}</span>
               </Link>
             )}
             {lacking.length > 0 && (

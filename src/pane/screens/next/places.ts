@@ -1,7 +1,7 @@
 /** Finds the cells and the labels of the missing items on the sheet. */
 import { boxesByName, rowOfLoad } from "../../../checks/integrity";
 import type { Lacking } from "../../../checks/lacking";
-import { labelOf } from "../../../record/cells";
+import { labelOnSheet } from "../../live/sheet-language";
 import { readingsName } from "../../../specification/readings";
 import { addressInList, lengthOf } from "../../../workbook/lists";
 import type { NamedValues } from "../../../record/record";
@@ -35,7 +35,7 @@ export interface Item {
 export function itemOfCells({ names, loads = [] }: Lacking, placeOf: PlaceOf): Item {
   const [name] = names;
   const [load] = loads;
-  const label = words.oneOf(names.map(labelOf));
+  const label = words.oneOf(names.map(labelOnSheet));
   return {
     label: loads.length > 0 ? words.ofLoads(label, loads) : label,
     address: placeOf(name, load === undefined ? undefined : { load }),

@@ -14,7 +14,7 @@ import {
 } from "../../../report/issue";
 import { REPORT_OF } from "../../../report/report";
 import { asTyped } from "../../../reduction/message";
-import { labelOf } from "../../../record/cells";
+import { labelOnSheet } from "../../live/sheet-language";
 import { RECORD } from "../../live/want";
 import { readTest } from "../../live/workbook-store";
 import type { NamedValues } from "../../../record/record";
@@ -77,4 +77,4 @@ export async function comparedWith(port: WorkbookPort, sheet: string, issue: Iss
 
 /** "Readings of load 3 (readings_03), row 5": what changed, in the words of the sheet. */
 export const calledInIssue = ({ name, row }: Changed): string =>
-  /^(times|readings)_\d\d$/.test(name) || row > 1 ? text.report.rowOf(labelOf(name), row) : labelOf(name);
+  /^(times|readings)_\d\d$/.test(name) || row > 1 ? text.report.rowOf(labelOnSheet(name), row) : labelOnSheet(name);

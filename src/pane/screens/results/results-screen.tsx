@@ -5,7 +5,7 @@
 import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState, type ReactNode } from "react";
 import type { MethodName } from "../../../reduction/curve/method-words";
-import { labelOf } from "../../../record/cells";
+import { labelOnSheet } from "../../live/sheet-language";
 import type { TestRecord } from "../../../record/record";
 import { addressInList } from "../../../workbook/lists";
 import type { Box, SheetName, WorkbookPort } from "../../../workbook/port";
@@ -51,7 +51,7 @@ function Figure({ shown, what, goTo, className }: { shown: Shown; what: string; 
 function why(name: string, absence: Absence): string {
   switch (absence.why) {
     case "no cell":
-      return words.absent.noCell(labelOf(name));
+      return words.absent.noCell(labelOnSheet(name));
     case "error":
       return words.absent.error(absence.code);
     case "blank inputs":

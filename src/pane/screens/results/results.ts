@@ -5,7 +5,7 @@
  */
 import { asTyped, english, type Message } from "../../../reduction/message";
 import { FIELDS } from "../../../specification/fields";
-import { labelOf } from "../../../record/cells";
+import { labelOnSheet } from "../../live/sheet-language";
 import { impossibleInputs } from "../../../record/head-of-sheet";
 import { loadsRead } from "../../../record/load-curve";
 import { formatOf, unitCellOf, type Measure, type System } from "../../../specification/measures";
@@ -199,7 +199,7 @@ class Cells {
     const said = this.text(name);
     if (said.startsWith("#")) return { why: "error", code: said };
     const blank = [...new Set(needs)].filter((need) => this.text(need) === "");
-    if (blank.length > 0) return { why: "blank inputs", cells: blank.map(labelOf) };
+    if (blank.length > 0) return { why: "blank inputs", cells: blank.map(labelOnSheet) };
     return { why: this.hasImpossible ? "impossible inputs" : "no answer" };
   }
 }

@@ -5,6 +5,10 @@ export const sheet = {
   units: "Einheiten",
   SI: "SI: mm, g, kPa",
   US: "US-Einheiten: in, g, tsf",
+  language: "Sprache des Blatts",
+  languageHint:
+    "Überschriften, Beschriftungen und Notizen. Die Wörter der Listen und die Antworten der Tabellenfunktionen sind englisch.",
+  languages: { en: "Englisch", de: "Deutsch" },
   loads: "Laststufen des leeren Blatts",
   loadsHint: (most: number) => `Be-, Ent- und Wiederbelastung zusammen; höchstens ${most}`,
   loadsWrong: (most: number) => `Eine ganze Zahl von 1 bis ${most} eingeben`,

@@ -3,6 +3,7 @@ import type { Limits } from "../../measures";
 import type { SheetWords } from "../words";
 import { choices } from "./choices";
 import { formulas } from "./formulas";
+import { head } from "./head";
 import { labels } from "./labels";
 import { notes } from "./notes";
 import { titles } from "./titles";
@@ -24,6 +25,7 @@ export const de: SheetWords = {
   notes,
   choices,
   formulas,
+  head,
   list: "Die Wörter der Liste bleiben englisch:",
   within,
   enterNumber: (called, allowed) =>

@@ -9,6 +9,7 @@ export const en: SheetWords = {
   notes: {},
   choices: {},
   formulas: {},
+  head: {},
   list: "",
   within: numberWithin,
   enterNumber: (called, within) =>

@@ -1,0 +1,15 @@
+/** The language of the sheet that the pane speaks of: sentences quote its labels as it has them. */
+import { labelOn } from "../../record/sheet-labels";
+import type { SheetLanguage } from "../../specification/text/language";
+import { callCells } from "../text/messages";
+
+let current: SheetLanguage = "en";
+
+/** Call this when a sheet was read, before anything is said of it. */
+export function speakOfSheet(language: SheetLanguage): void {
+  current = language;
+  callCells(language === "en" ? undefined : (cell) => labelOn(language, cell));
+}
+
+/** The label of a cell as the sheet has it. */
+export const labelOnSheet = (name: string): string => labelOn(current, name);

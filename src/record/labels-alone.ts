@@ -1,0 +1,32 @@
+/** The labels of cells away from their place on the sheet, in the order of the sheet. */
+
+/** Labels that say too little away from their place on the sheet. */
+const ALONE: Readonly<Record<string, string>> = {
+  laboratory: "Laboratory",
+  sample_type: "Type of sample",
+  sample_top: "Top of the sample",
+  date_tested: "Date tested",
+  date_checked: "Date checked",
+  ring_mass: "Mass of the ring",
+  specific_gravity_basis: "Specific gravity, measured or assumed",
+  water_density: "Density of the water",
+};
+
+/**
+ * The label of each field by its name. A label that begins with spaces continues the label above it: "Preconsolidation
+ * stress, not less than". `inWords` puts a label into the language of the sheet.
+ */
+export function labelsAlone(
+  fields: readonly { readonly name: string; readonly label: string }[],
+  inWords: (label: string) => string = (label) => label,
+): ReadonlyMap<string, string> {
+  const labels = new Map<string, string>();
+  let above = "";
+  for (const { name, label } of fields) {
+    const own = inWords(label).trim();
+    const alone = ALONE[name];
+    if (!label.startsWith("  ")) above = own;
+    labels.set(name, alone !== undefined ? inWords(alone) : label.startsWith("  ") ? `${above}, ${own}` : own);
+  }
+  return labels;
+}
