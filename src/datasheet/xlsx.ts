@@ -7,6 +7,7 @@ import { dateOfDay } from "../workbook/day-number";
 import ExcelJS from "exceljs";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
 import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf } from "../workbook/rules/bounds";
+import { footerText } from "../workbook/look/footer";
 import { fromLooks, type Look } from "../workbook/look/look";
 import {
   breakAttributes,
@@ -240,8 +241,7 @@ function printSetUp(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
     scale: scaleOfPlan(plan),
     margins: MARGINS,
   };
-  const made = plan.footer === undefined ? "" : `${plan.footer}  |  `;
-  sheet.headerFooter = { oddFooter: `&L&8&F  |  &A&C&8Page &P of &N&R&8${made}Printed &D &T` };
+  sheet.headerFooter = { oddFooter: footerText(plan) };
   sheet.views = [{ state: "frozen", ySplit: plan.freezeRows, showGridLines: false }];
 }
 

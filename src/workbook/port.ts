@@ -114,6 +114,8 @@ export interface SheetPlan {
   readonly paper?: "A4" | "Letter";
   /** Text in the footer of each page, beside the file name and the page number. */
   readonly footer?: string;
+  /** The words of the footer, with Excel's codes for the page and the number of pages; English if they are left out. */
+  readonly footerWords?: { readonly page: string; readonly printed: string };
   readonly entries?: readonly EntryRule[];
   /** Protects everything except the inputs and `open`, without a password, if the host can. */
   readonly isProtected?: boolean;

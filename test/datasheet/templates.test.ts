@@ -4,13 +4,13 @@ import path from "node:path";
 import ExcelJS from "exceljs";
 import { strFromU8, unzipSync } from "fflate";
 import { boxAddress, boxOf, cellAddress } from "../../src/workbook/address";
-import { blankSheet, type System } from "../../src/datasheet";
+import { blankSheet } from "../../src/datasheet";
 import { templateBytes, TEMPLATES } from "../../src/datasheet/templates";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../../src/specification/versions";
 import { storedFormula } from "../../src/datasheet/xlsx";
 import { pagesOf } from "../../src/workbook/look/pages";
 
-const committed = (system: System) => readFileSync(path.join(__dirname, "../../templates", TEMPLATES[system]));
+const committed = (file: string) => readFileSync(path.join(__dirname, "../../templates", file));
 
 test("formulas have Excel's form for formulas of an add-in", () => {
   expect(storedFormula('=IF({a}="","",CLAY.SWELLING_INDEX({b},B4)*{c})')).toBe(
@@ -18,15 +18,16 @@ test("formulas have Excel's form for formulas of an add-in", () => {
   );
 });
 
-describe.each<System>(["SI", "US"])("the %s template", (system) => {
-  const plan = blankSheet(system);
+describe.each(TEMPLATES)("the template $file", ({ file, system, language }) => {
+  const plan = blankSheet(system, { language });
+  const isGerman = language === "de";
   let sheet: ExcelJS.Worksheet;
   let workbook: ExcelJS.Workbook;
   let parts: Record<string, Uint8Array>;
   const part = (name: string) => strFromU8(parts[name]);
 
   beforeAll(async () => {
-    const bytes = committed(system);
+    const bytes = committed(file);
     parts = unzipSync(new Uint8Array(bytes));
     workbook = new ExcelJS.Workbook();
     await workbook.xlsx.load(bytes.buffer.slice(bytes.byteOffset, bytes.byteOffset + bytes.byteLength) as ArrayBuffer);
@@ -34,9 +35,9 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
   });
 
   test("is what `npm run templates` writes now, byte for byte", async () => {
-    const [once, again] = [await templateBytes(system), await templateBytes(system)];
+    const [once, again] = [await templateBytes(system, language), await templateBytes(system, language)];
     expect(Buffer.from(once).equals(Buffer.from(again))).toBe(true);
-    expect(Buffer.from(once).equals(committed(system))).toBe(true);
+    expect(Buffer.from(once).equals(committed(file))).toBe(true);
   });
 
   test("has every value, formula, format, note, list and unlocked input of the plan", () => {
@@ -85,7 +86,7 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
       return sheet.getCell(cellAddress(row, col + right)).result;
     };
     expect(shown("diameter", 1)).toBe(system === "SI" ? "mm" : "in");
-    expect(shown("dial_factor", 1)).toBe(system === "SI" ? "mm/div" : "in/div");
+    expect(shown("dial_factor", 1)).toBe(`${system === "SI" ? "mm" : "in"}/${isGerman ? "Skt" : "div"}`);
     expect(shown("preconsolidation_stress") || "").toBe("");
   });
 
@@ -105,7 +106,8 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
     expect(part("xl/worksheets/sheet1.xml")).not.toContain("fitToPage");
     expect(sheet.pageSetup.scale).toBeGreaterThan(80);
     expect(sheet.pageSetup.scale).toBeLessThanOrEqual(100);
-    for (const part_ of ["&F", "Page &P of &N", `Data sheet ${TEMPLATE_VERSION}, Clayledger ${ADD_IN_VERSION}`])
+    const said = isGerman ? ["Seite &P von &N", "Gedruckt", "Datenblatt"] : ["Page &P of &N", "Printed", "Data sheet"];
+    for (const part_ of ["&F", ...said, ` ${TEMPLATE_VERSION}, Clayledger ${ADD_IN_VERSION}`])
       expect(sheet.headerFooter.oddFooter).toContain(part_);
   });
 
@@ -153,6 +155,8 @@ describe.each<System>(["SI", "US"])("the %s template", (system) => {
     }
     expect(
       sheet.getCell(cellAddress(plan.names.ring_mass.row, plan.names.ring_mass.col)).dataValidation.error,
-    ).toContain("Ring: enter a number greater than 0 and not more than 20000");
+    ).toContain(
+      isGerman ? "Ring: Zahl über 0 bis 20000 eingeben" : "Ring: enter a number greater than 0 and not more than 20000",
+    );
   });
 });

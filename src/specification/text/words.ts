@@ -39,6 +39,12 @@ export const wordsOf = (language: SheetLanguage): SheetWords => WORDS[language];
 export const titleIn = ({ titles }: SheetWords, text: string, ...values: readonly (string | number)[]): string =>
   (titles[text] ?? text).replace(/\{(\d)\}/g, (_, index) => String(values[Number(index)] ?? ""));
 
+/** The words of the footer of each printed page. */
+export const footerWordsIn = (words: SheetWords): { readonly page: string; readonly printed: string } => ({
+  page: titleIn(words, "Page {0} of {1}", "&P", "&N"),
+  printed: titleIn(words, "Printed"),
+});
+
 /** Spaces before a label set it off below the label above it. */
 const INDENT = /^ */;
 

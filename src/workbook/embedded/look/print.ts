@@ -4,6 +4,7 @@
  * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
 import { CorePlugin, coreTypes, registries } from "@odoo/o-spreadsheet";
+import { footerText } from "../../look/footer";
 import type { SheetPlan } from "../../port";
 import { isLandscape } from "../../look/paper";
 import { toZone, type Zone } from "../zones";
@@ -85,13 +86,13 @@ export const printOf = (model: { readonly getters: unknown }, sheetId: string): 
   (model.getters as { getPrintLayout(sheetId: string): PrintLayout | undefined }).getPrintLayout(sheetId);
 
 /** The print layout of a plan: wide pages in landscape; file, sheet, page number and versions in the footer. */
-export function layoutOf({ pages = [], paper = "A4", footer = "", columnWidths }: SheetPlan): PrintLayout | undefined {
+export function layoutOf(plan: SheetPlan): PrintLayout | undefined {
+  const { pages = [], paper = "A4", columnWidths } = plan;
   if (pages.length === 0) return undefined;
-  const made = footer && `${footer}  |  `;
   return {
     pages: Array.from(pages, toZone),
     paper,
     landscape: isLandscape(pages, columnWidths),
-    footer: `&L&8&F  |  &A&C&8Page &P of &N&R&8${made}Printed &D &T`,
+    footer: footerText(plan),
   };
 }

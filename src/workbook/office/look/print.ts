@@ -4,6 +4,7 @@
  */
 import { say, verbatim, listed, type Message } from "../../../reduction/message";
 import { boxAddress } from "../../address";
+import { footerOf } from "../../look/footer";
 import { charactersAcross, isLandscape } from "../../look/paper";
 import type { Box, SheetPlan } from "../../port";
 import { widthInPoints } from "../grid";
@@ -100,9 +101,10 @@ function settingsOf(plan: SheetPlan): Setting[] {
       what: say`the footer`,
       set: (_, layout) => {
         const footer = layout.headersFooters.defaultForAllPages;
-        footer.leftFooter = "&F  |  &A";
-        footer.centerFooter = "Page &P of &N";
-        footer.rightFooter = `${plan.footer ?? ""}  |  Printed &D &T`.replace(/^ {2}\| {2}/, "");
+        const { left, center, right } = footerOf(plan);
+        footer.leftFooter = left;
+        footer.centerFooter = center;
+        footer.rightFooter = right;
       },
     },
     ...(paper
