@@ -10,7 +10,7 @@ import type { Section } from "../specification/main-page";
 import { formatOf, isDate, unitOf, type Measure, type System } from "../specification/measures";
 import { partsIn, type PartsInLanguage } from "../specification/text/in-language";
 import { LANGUAGE_CELL, LANGUAGE_NAMES, type SheetLanguage } from "../specification/text/language";
-import { footerWordsIn, formulaIn, noteIn, titleIn, wordsOf, type SheetWords } from "../specification/text/words";
+import { formulaIn, noteIn, titleIn, wordsOf, type SheetWords } from "../specification/text/words";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../specification/versions";
 
 export interface SheetOptions {
@@ -535,7 +535,7 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
     ],
     paper: system === "US" ? "Letter" : "A4",
     footer: titleIn(words, "Data sheet {0}, Clayledger {1}", TEMPLATE_VERSION, ADD_IN_VERSION),
-    ...(language !== "en" && { footerWords: footerWordsIn(words) }),
+    ...(language !== "en" && { hostWords: words.host }),
     entries,
     isProtected: true,
     open: rows > framed ? [{ row: framed, col: 0, rows: rows - framed, cols: 2 * loads }] : [],

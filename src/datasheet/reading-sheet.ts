@@ -6,6 +6,7 @@
 import { hasTimeOfDay, loadsToRead, standingLoad, type StandingLoad } from "../record/standing-load";
 import { stressText } from "../record/reduced-test";
 import type { NamedValues, TestRecord } from "../record/record";
+import { wordsOf } from "../specification/text/words";
 import { hangerMass } from "../reduction/loading";
 import { clockOf, DAY_MINUTES, isoDay } from "../workbook/day-number";
 import type { Box, CellPlan, SheetPlan } from "../workbook/port";
@@ -32,6 +33,13 @@ const BOX_POINTS = 16;
 const PAGE_ROWS = { A4: 43, Letter: 40 } as const;
 const TITLE_ROWS = 3;
 
+/** Puts a text, with its values, into the language of the data sheet. */
+const saidIn = ({ language = "en" }: TestRecord) => {
+  const { beside, titles } = wordsOf(language);
+  return (text: string, ...values: readonly (string | number)[]): string =>
+    (beside[text] ?? titles[text] ?? text).replace(/\{(\d)\}/g, (_, index) => String(values[Number(index)] ?? ""));
+};
+
 /** The clock time, such as "14:05:30", with the number of days after loading if it is on a later day. */
 function clockText(started: number, minutes: number): string {
   const { day, clock } = clockOf(started + minutes / DAY_MINUTES);
@@ -43,26 +51,33 @@ function clockText(started: number, minutes: number): string {
  * The mass on the hanger, such as "32.3 kg on the hanger", or a blank to fill in if lever ratio or diameter is missing.
  */
 function massText(record: TestRecord, { stress }: StandingLoad): string {
+  const say = saidIn(record);
   const { diameter, lever_ratio: lever } = record.numbers;
   // A number that is missing is refused as a blank.
   const mass = hangerMass(stress ?? 0, diameter ?? 0, lever ?? 0);
-  return `On the hanger: ${mass.ok ? `${mass.value.toFixed(3)} kg, cap and ball not counted` : "______ kg"}`;
+  return mass.ok
+    ? say("On the hanger: {0} kg, cap and ball not counted", mass.value.toFixed(3))
+    : say("On the hanger: ______ kg");
 }
 
 /** The cells of the block of one load, with its upper left corner at this row and column. */
 function blockOf(record: TestRecord, load: StandingLoad, row: number, col: number): CellPlan[] {
+  const say = saidIn(record);
   const isClocked = hasTimeOfDay(load.started);
   const applied = load.started === undefined ? "____________" : isoDay(load.started);
   return [
-    { row, col, kind: "title", value: `Load ${load.number}: ${stressText(record, load)}` },
+    { row, col, kind: "title", value: say("Load {0}: {1}", load.number, stressText(record, load)) },
     { row: row + 1, col, kind: "label", value: massText(record, load) },
     {
       row: row + 2,
       col,
       kind: "label",
-      value: `Applied on ${applied} at ${isClocked ? clockText(load.started, 0) : "________"}`,
+      value: say("Applied on {0} at {1}", applied, isClocked ? clockText(load.started, 0) : "________"),
     },
-    ...HEADINGS.map((value, i): CellPlan => ({ row: row + HEAD - 1, col: col + i, kind: "heading", value })),
+    ...HEADINGS.map((heading, i): CellPlan => ({
+      ...{ row: row + HEAD - 1, col: col + i, kind: "heading" },
+      value: say(heading),
+    })),
     ...load.rows.flatMap(({ time, reading }, i): CellPlan[] => [
       { row: row + HEAD + i, col, kind: "label", value: time, align: "right" },
       { row: row + HEAD + i, col: col + 1, kind: "input", value: isClocked ? clockText(load.started, time) : "" },
@@ -98,18 +113,19 @@ function pagesOf(loads: readonly StandingLoad[], pageRows: number): Band[][] {
 
 /** The head of every page: the specimen, and the ring, frame and dial of the readings. */
 function headOf(record: TestRecord, { sheet }: ReadingSheetOptions, row: number): CellPlan[] {
+  const say = saidIn(record);
   const { project, boring, sample, specimen, ring_number, frame_number, dial_number } = record.words;
   const whose = [project, boring, sample, specimen].filter(Boolean).join("  |  ");
   const what = [
-    ring_number && `Ring ${ring_number}`,
-    frame_number && `Frame ${frame_number}`,
-    dial_number && `Dial ${dial_number}`,
-    `Data sheet ${sheet}`,
+    ring_number && say("Ring {0}", ring_number),
+    frame_number && say("Frame {0}", frame_number),
+    dial_number && say("Dial {0}", dial_number),
+    say("Data sheet {0}", sheet),
   ]
     .filter(Boolean)
     .join("  |  ");
   return [
-    { row, col: 0, kind: "title", value: "Readings of a consolidation test" },
+    { row, col: 0, kind: "title", value: say("Readings of a consolidation test") },
     { row: row + 1, col: 0, kind: "label", value: whose },
     { row: row + 2, col: 0, kind: "note", value: what },
   ];
@@ -126,6 +142,7 @@ export function readingSheet(
     .flatMap((number) => standingLoad(record, values, number) ?? [])
     .filter(({ rows }) => rows.length);
   if (loads.length === 0) return undefined;
+  const say = saidIn(record);
   const cols = PER_ROW * BLOCK_COLS - 1;
   const cells: CellPlan[] = [];
   const pages: Box[] = [];
@@ -146,7 +163,7 @@ export function readingSheet(
     Array.from({ length: cols }, (_, col) => [col, WIDTHS[col % BLOCK_COLS] ?? GAP]),
   );
   return {
-    name: `Readings ${options.sheet}`.slice(0, 31),
+    name: say("Readings {0}", options.sheet).slice(0, 31),
     rows: row,
     cols,
     cells,
@@ -157,6 +174,7 @@ export function readingSheet(
     freezeRows: 0,
     pages,
     paper: options.paper,
-    footer: "Filled in by hand at the frame, then entered into the data sheet",
+    footer: say("Filled in by hand at the frame, then entered into the data sheet"),
+    hostWords: wordsOf(record.language ?? "en").host,
   };
 }

@@ -5,6 +5,8 @@
 import { REGISTER_KINDS } from "../record/register";
 import { REGISTER_STRESS_UNIT, REGISTER_UNIT } from "../record/register-cells";
 import { SET_KEY, SET_NUMBER } from "../record/register-sets";
+import type { SheetLanguage } from "../specification/text/language";
+import { planIn } from "./in-language";
 import type { System } from "../specification/measures";
 import { LENGTH_UNITS, STRESS_UNITS } from "../specification/form/unit-choices";
 import { cellAddress } from "../workbook/address";
@@ -82,7 +84,10 @@ const toTheRight = (cell: CellPlan): CellPlan => ({ ...cell, col: cell.col + SET
 const boxToTheRight = (box: Box): Box => ({ ...box, col: box.col + SETS_FROM });
 
 /** The plan of a blank register. Lengths and dial factors have one unit, stresses another; the sheet names both. */
-export function registerSheet(system: System): SheetPlan {
+export const registerSheet = (system: System, language: SheetLanguage = "en"): SheetPlan =>
+  planIn(language, registerPlan(system));
+
+function registerPlan(system: System): SheetPlan {
   const title = "Register of rings, frames, dials, balances and deflection sets";
   const table: TableSheet = { name: "Register", title, notes: NOTES, columns: COLUMNS, rows: [], length: ROWS };
   const plan = tableSheet(table);

@@ -3,6 +3,8 @@
  * and the swelling pressure by zero strain among them (ASTM D4546, from memory).
  */
 import { LENGTH_UNITS, STRESS_UNITS } from "../specification/form/unit-choices";
+import type { SheetLanguage } from "../specification/text/language";
+import { planIn } from "./in-language";
 import type { System } from "../specification/measures";
 import { cellAddress } from "../workbook/address";
 import type { CellPlan, SheetPlan } from "../workbook/port";
@@ -51,7 +53,10 @@ const RESULTS = [
 const RESULTS_COLUMN = 9;
 
 /** The plan of a blank series. */
-export function wettingSeries(system: System): SheetPlan {
+export const wettingSeries = (system: System, language: SheetLanguage = "en"): SheetPlan =>
+  planIn(language, seriesPlan(system));
+
+function seriesPlan(system: System): SheetPlan {
   const table: TableSheet = {
     name: "Wetting series",
     title: "Specimens wetted under different stresses: swelling pressure by zero strain",

@@ -6,7 +6,7 @@
 import { dateOfDay } from "../workbook/day-number";
 import ExcelJS from "exceljs";
 import { strFromU8, strToU8, unzipSync, zipSync, type Zippable } from "fflate";
-import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf } from "../workbook/rules/bounds";
+import { boundsOf, refusalOf, refusalOfChoice } from "../workbook/rules/bounds";
 import { footerText } from "../workbook/look/footer";
 import { fromLooks, type Look } from "../workbook/look/look";
 import {
@@ -119,7 +119,8 @@ const A4 = 9;
 // The types of exceljs lack the number of Letter.
 const LETTER = 1 as ExcelJS.PaperSize;
 
-function validationOf(entry: EntryRule): object {
+function validationOf(entry: EntryRule, words: SheetPlan["hostWords"]): object {
+  const { title, message } = refusalOf(entry, words);
   const { operator, values } = boundsOf(entry);
   const isDate = entry.kind === "date";
   return {
@@ -129,19 +130,22 @@ function validationOf(entry: EntryRule): object {
     allowBlank: true,
     showErrorMessage: true,
     errorStyle: "stop",
-    errorTitle: titleOf(entry),
-    error: entry.message,
+    errorTitle: title,
+    error: message,
   };
 }
 
-const choiceOf = (choices: readonly string[]): object => ({
-  type: "list",
-  allowBlank: true,
-  formulae: [`"${choices.join(",")}"`],
-  showErrorMessage: true,
-  errorTitle: CHOICE_TITLE,
-  error: choiceMessage(choices),
-});
+const choiceOf = (choices: readonly string[], words: SheetPlan["hostWords"]): object => {
+  const { title, message } = refusalOfChoice(choices, words);
+  return {
+    type: "list",
+    allowBlank: true,
+    formulae: [`"${choices.join(",")}"`],
+    showErrorMessage: true,
+    errorTitle: title,
+    error: message,
+  };
+};
 
 /**
  * Finds runs of cells in a column that have the same choices. exceljs would join such cells itself, but it sorts C100
@@ -163,8 +167,8 @@ function limitEntries(sheet: ExcelJS.Worksheet, plan: SheetPlan): void {
   // The type definitions allow a validation for a single cell only.
   const { dataValidations } = sheet as unknown as { dataValidations: { add(address: string, rule: object): void } };
   const add = (box: Box, rule: object) => dataValidations.add(boxAddress(box).replaceAll("$", ""), rule);
-  for (const { box, choices } of choiceRuns(plan)) add(box, choiceOf(choices));
-  for (const entry of plan.entries ?? []) add(entry.box, validationOf(entry));
+  for (const { box, choices } of choiceRuns(plan)) add(box, choiceOf(choices, plan.hostWords));
+  for (const entry of plan.entries ?? []) add(entry.box, validationOf(entry, plan.hostWords));
 }
 
 async function protect(sheet: ExcelJS.Worksheet, { open = [], isProtected }: SheetPlan): Promise<void> {

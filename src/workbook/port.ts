@@ -35,6 +35,19 @@ export interface CellPlan {
   readonly wrap?: boolean;
 }
 
+/** What a host shows of a sheet: in the footer of a printed page, and above the message about an entry that it refuses. */
+export interface HostWords {
+  /** With Excel's codes for the page and the number of pages: "Page &P of &N" */
+  readonly page: string;
+  readonly printed: string;
+  /** Titles of messages, at most 32 characters. */
+  readonly notNumber: string;
+  readonly notDate: string;
+  readonly notListed: string;
+  /** Stands before the words of a list: "Choose one of:" */
+  readonly chooseOne: string;
+}
+
 /** The entries that the cells of a box accept; a blank is always accepted. Dates are day numbers. */
 export interface EntryRule {
   readonly box: Box;
@@ -114,8 +127,8 @@ export interface SheetPlan {
   readonly paper?: "A4" | "Letter";
   /** Text in the footer of each page, beside the file name and the page number. */
   readonly footer?: string;
-  /** The words of the footer, with Excel's codes for the page and the number of pages; English if they are left out. */
-  readonly footerWords?: { readonly page: string; readonly printed: string };
+  /** The words that the host shows of the sheet; English if they are left out. */
+  readonly hostWords?: HostWords;
   readonly entries?: readonly EntryRule[];
   /** Protects everything except the inputs and `open`, without a password, if the host can. */
   readonly isProtected?: boolean;

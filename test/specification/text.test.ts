@@ -1,5 +1,5 @@
 /** Every text of the data sheet stands in the tables of each language, and no table has a text that the sheet lacks. */
-import { blankSheet } from "../../src/datasheet";
+import { blankSheet, wettingSeries } from "../../src/datasheet";
 import { FIELDS } from "../../src/specification/fields";
 import { ALL_PARTS } from "../../src/specification/parts";
 import { isSpill, isTable } from "../../src/specification/field";
@@ -114,7 +114,10 @@ describe.each(OTHERS)("the sheet in %s", (language) => {
 
   test("has no text that the sheet lacks", () => {
     const texts = textsIn(english);
-    const unused = Object.keys(words.formulas).filter((text) => !text.includes("{0}") && !texts.includes(text));
+    const ofSeries = textsIn(wettingSeries("SI"));
+    const unused = Object.keys(words.formulas).filter(
+      (text) => !text.includes("{0}") && !texts.includes(text) && !ofSeries.includes(text),
+    );
     const notes = new Set(english.cells.flatMap(({ note }) => note ?? []));
     expect([...unused, ...Object.keys(words.notes).filter((note) => !notes.has(note))]).toEqual([]);
   });
@@ -135,6 +138,12 @@ describe.each(OTHERS)("the sheet in %s", (language) => {
     expect((plan.entries ?? []).map(({ message }) => message).filter(({ length }) => length > 225)).toEqual([]);
     expect(() => checkPlan(plan)).not.toThrow();
     expect(() => checkPlan(blankSheet("US", { language, loads: 2 * LOADS }))).not.toThrow();
+  });
+
+  test("titles the messages of the host in 32 characters at most", () => {
+    const { notNumber, notDate, notListed } = words.host;
+    expect([notNumber, notDate, notListed].filter(({ length }) => length > 32)).toEqual([]);
+    expect(plan.hostWords).toBe(words.host);
   });
 
   test("says every entry in its own language", () => {

@@ -3,6 +3,7 @@
  * shape in a folder of its own, whose keys are the English texts. `test/specification/text.test.ts` names every text
  * that a language lacks.
  */
+import type { HostWords } from "../../workbook/port";
 import type { Limits } from "../measures";
 import { de } from "./de";
 import { en } from "./en";
@@ -22,6 +23,10 @@ export interface SheetWords {
   readonly formulas: Table;
   /** The sentences at the head of the sheet, by the English templates that they are read back as. */
   readonly head: Table;
+  /** Texts of the sheets beside the data sheet. */
+  readonly beside: Table;
+  /** The words that the host shows of the sheet. */
+  readonly host: HostWords;
   /** What stands in the note of a cell before the meanings of the words of its list. */
   readonly list: string;
   /** "a number greater than 0 and not more than 60" */
@@ -38,12 +43,6 @@ export const wordsOf = (language: SheetLanguage): SheetWords => WORDS[language];
 /** A title, with values in the places {0}, {1}, ... */
 export const titleIn = ({ titles }: SheetWords, text: string, ...values: readonly (string | number)[]): string =>
   (titles[text] ?? text).replace(/\{(\d)\}/g, (_, index) => String(values[Number(index)] ?? ""));
-
-/** The words of the footer of each printed page. */
-export const footerWordsIn = (words: SheetWords): { readonly page: string; readonly printed: string } => ({
-  page: titleIn(words, "Page {0} of {1}", "&P", "&N"),
-  printed: titleIn(words, "Printed"),
-});
 
 /** Spaces before a label set it off below the label above it. */
 const INDENT = /^ */;

@@ -1,6 +1,6 @@
 /** A sheet plan as commands of the engine. */
 import { dateOfDay } from "../day-number";
-import type { CellPlan, EntryRule, SheetPlan } from "../port";
+import type { CellPlan, SheetPlan } from "../port";
 import { rowBands } from "../look/row-bands";
 import type { Command } from "./engine";
 import { toEngineFormat } from "./look/formats";
@@ -8,7 +8,7 @@ import { addNames } from "./named-ranges";
 import { resolveNames, type LocalNames } from "./names";
 import { setNotes, type Note } from "./notes";
 import { BORDERS, charactersToPixels, pointsToPixels, STYLES } from "./look/styles";
-import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf, type Bounds } from "../rules/bounds";
+import { boundsOf, refusalOf, refusalOfChoice, type Refusal, type Bounds } from "../rules/bounds";
 import { layoutOf, setPrint } from "./look/print";
 import { openZones, setProtection } from "./protection";
 import { typed } from "./typing/text";
@@ -53,11 +53,13 @@ const written = (day: number): string => {
   return `${date.getUTCMonth() + 1}/${date.getUTCDate()}/${date.getUTCFullYear()}`;
 };
 
+const wordsOf = ({ title, message }: Refusal) => ({ errorTitle: title, error: message });
+
 /**
  * The entry rules as rules of the engine; the engine has its own explanation of a refusal, other hosts show the
  * message.
  */
-function byRule(entries: readonly EntryRule[]): Map<string, Zone[]> {
+function byRule({ entries = [], hostWords }: SheetPlan): Map<string, Zone[]> {
   const zones = new Map<string, Zone[]>();
   for (const entry of entries) {
     const { operator, values } = boundsOf(entry);
@@ -65,7 +67,7 @@ function byRule(entries: readonly EntryRule[]): Map<string, Zone[]> {
       entry.kind === "date"
         ? { type: DATE_CRITERIA[operator], values: values.map(written), dateValue: "exactDate" }
         : { type: CRITERIA[operator], values: values.map(String) };
-    const words = { errorTitle: titleOf(entry), error: entry.message };
+    const words = wordsOf(refusalOf(entry, hostWords));
     const key = JSON.stringify({ criterion, words });
     zones.set(key, [...(zones.get(key) ?? []), toZone(entry.box)]);
   }
@@ -150,11 +152,11 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
         id: `${sheetId}-${commands.length}`,
         isBlocking: true,
         criterion: { type: "isValueInList", values: JSON.parse(choices), displayStyle: "arrow" },
-        words: { errorTitle: CHOICE_TITLE, error: choiceMessage(JSON.parse(choices)) },
+        words: wordsOf(refusalOfChoice(JSON.parse(choices), plan.hostWords)),
       },
     });
 
-  for (const [rule, ranges] of byRule(plan.entries ?? []))
+  for (const [rule, ranges] of byRule(plan))
     add("ADD_DATA_VALIDATION_RULE", {
       ranges: ranges.map((zone) => ({ _sheetId: sheetId, _zone: zone })),
       rule: { id: `${sheetId}-${commands.length}`, isBlocking: true, ...JSON.parse(rule) },

@@ -1,5 +1,6 @@
 /** An entry rule as a comparison that every host knows. */
-import type { EntryRule } from "../port";
+import { ENGLISH_HOST_WORDS } from "../look/host-words";
+import type { EntryRule, HostWords } from "../port";
 
 export interface Bounds {
   readonly operator: "between" | "greaterThan" | "greaterThanOrEqual";
@@ -20,10 +21,19 @@ export function boundsOf({ least, above, most }: EntryRule): Bounds {
   };
 }
 
-export const titleOf = ({ kind }: EntryRule): string => (kind === "date" ? "Not a date" : "Not a number that fits");
+/** What a host shows when it refuses an entry: at most 32 characters in the title, and 225 in the message. */
+export interface Refusal {
+  readonly title: string;
+  readonly message: string;
+}
 
-export const CHOICE_TITLE = "Not in the list";
+export const refusalOf = ({ kind, message }: EntryRule, words: HostWords = ENGLISH_HOST_WORDS): Refusal => ({
+  title: kind === "date" ? words.notDate : words.notNumber,
+  message,
+});
 
-/** The message of a list of choices, at most 225 characters, the most that Excel takes. */
-export const choiceMessage = (choices: readonly string[]): string =>
-  `Choose one of: ${choices.join(", ")}.`.slice(0, 225);
+/** The refusal of a word that is not among the choices; the list is cut to the most that Excel takes. */
+export const refusalOfChoice = (choices: readonly string[], words: HostWords = ENGLISH_HOST_WORDS): Refusal => ({
+  title: words.notListed,
+  message: `${words.chooseOne} ${choices.join(", ")}.`.slice(0, 225),
+});

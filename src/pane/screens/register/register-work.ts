@@ -11,10 +11,10 @@ import type { RegisterSource } from "./source";
 
 const words = text.register;
 
-/** Inserts a blank register in the units of the test. */
+/** Inserts a blank register in the units of the test and the language of its sheet. */
 export async function insertRegister(port: WorkbookPort, reading: Reading | undefined): Promise<string> {
   const system = reading?.record.words.length_unit === "in" ? "US" : "SI";
-  return words.inserted(await port.insertSheet(registerSheet(system)));
+  return words.inserted(await port.insertSheet(registerSheet(system, reading?.record.language)));
 }
 
 /** Writes the chosen lines of a register to the data sheet, as values or as formulas that follow the register. */

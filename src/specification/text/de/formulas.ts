@@ -116,6 +116,12 @@ export const formulas: Readonly<Record<string, string>> = {
   "no d100: the curve shows the end of the load; ": "kein d100: die Kurve zeigt das Ende der Laststufe; ",
   "the time curve is refused: its first cell says why": "die Zeitkurve wird abgelehnt: ihre erste Zelle sagt, warum",
 
+  // The series of wetted specimens.
+  "enter the stress": "Spannung eingeben",
+  swelled: "schwoll",
+  compressed: "setzte sich",
+  "did not move": "blieb gleich",
+
   // Picks by hand.
   "unfinished: not used": "unfertig: gilt nicht",
   "no such load: not used": "keine solche Laststufe: gilt nicht",

@@ -1,6 +1,7 @@
 /** German. */
 import type { Limits } from "../../measures";
 import type { SheetWords } from "../words";
+import { beside } from "./beside";
 import { choices } from "./choices";
 import { formulas } from "./formulas";
 import { head } from "./head";
@@ -26,6 +27,15 @@ export const de: SheetWords = {
   choices,
   formulas,
   head,
+  beside,
+  host: {
+    page: "Seite &P von &N",
+    printed: "Gedruckt",
+    notNumber: "Keine passende Zahl",
+    notDate: "Kein Datum",
+    notListed: "Nicht in der Liste",
+    chooseOne: "Eines von diesen wählen:",
+  },
   list: "Die Wörter der Liste bleiben englisch:",
   within,
   enterNumber: (called, allowed) =>

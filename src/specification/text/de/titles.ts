@@ -8,8 +8,6 @@ export const titles: Readonly<Record<string, string>> = {
   English: "Deutsch",
   Clayledger: "Clayledger",
   "Data sheet {0}, Clayledger {1}": "Datenblatt {0}, Clayledger {1}",
-  "Page {0} of {1}": "Seite {0} von {1}",
-  Printed: "Gedruckt",
   "Consolidation test": "Kompressionsversuch",
   Demonstration: "Beispiel",
 

@@ -1,4 +1,5 @@
 /** English: the specification has the words. */
+import { ENGLISH_HOST_WORDS } from "../../../workbook/look/host-words";
 import { numberWithin } from "../../measures";
 import type { SheetWords } from "../words";
 
@@ -10,6 +11,8 @@ export const en: SheetWords = {
   choices: {},
   formulas: {},
   head: {},
+  beside: {},
+  host: ENGLISH_HOST_WORDS,
   list: "",
   within: numberWithin,
   enterNumber: (called, within) =>

@@ -1,6 +1,6 @@
 /** The entry rules of a plan as Excel's rules of data validation (ExcelApi 1.8). */
 import { isoDay } from "../../day-number";
-import { boundsOf, CHOICE_TITLE, choiceMessage, titleOf, type Bounds } from "../../rules/bounds";
+import { boundsOf, refusalOf, refusalOfChoice, type Refusal, type Bounds } from "../../rules/bounds";
 import type { Box, EntryRule, SheetPlan } from "../../port";
 
 type Operator = Excel.BasicDataValidation["operator"];
@@ -41,7 +41,7 @@ export interface CellRule {
   readonly alert: Excel.DataValidationErrorAlert;
 }
 
-const alert = (title: string, message: string): Excel.DataValidationErrorAlert => ({
+const alert = ({ title, message }: Refusal): Excel.DataValidationErrorAlert => ({
   showAlert: true,
   style: "Stop",
   title,
@@ -49,7 +49,7 @@ const alert = (title: string, message: string): Excel.DataValidationErrorAlert =
 });
 
 /** Neighbouring cells of a column with the same choices share a rule. */
-function choiceRules({ cells }: SheetPlan): CellRule[] {
+function choiceRules({ cells, hostWords }: SheetPlan): CellRule[] {
   const rules: { box: Box; list: string; choices: readonly string[] }[] = [];
   const last = new Map<number, (typeof rules)[number]>();
   for (const { row, col, choices } of [...cells].sort((a, b) => a.row - b.row)) {
@@ -66,7 +66,7 @@ function choiceRules({ cells }: SheetPlan): CellRule[] {
   return rules.map(({ box, list, choices }) => ({
     box,
     rule: { list: { inCellDropDown: true, source: list } },
-    alert: alert(CHOICE_TITLE, choiceMessage(choices)),
+    alert: alert(refusalOfChoice(choices, hostWords)),
   }));
 }
 
@@ -75,6 +75,6 @@ export const rulesOf = (plan: SheetPlan): CellRule[] => [
   ...(plan.entries ?? []).map((entry) => ({
     box: entry.box,
     rule: ruleOf(entry),
-    alert: alert(titleOf(entry), entry.message),
+    alert: alert(refusalOf(entry, plan.hostWords)),
   })),
 ];

@@ -1,0 +1,25 @@
+/** The plan of a sheet beside the data sheet in a language: titles, headings, labels, notes and texts of its formulas. */
+import type { CellPlan, SheetPlan } from "../workbook/port";
+import type { SheetLanguage } from "../specification/text/language";
+import { formulaIn, labelIn, titleIn, wordsOf, type SheetWords } from "../specification/text/words";
+
+/** A text that no table has is a value, such as a unit, and stays. */
+const textIn = (words: SheetWords, text: string): string =>
+  words.beside[text] ?? words.titles[text] ?? labelIn(words, text);
+
+const cellIn = (words: SheetWords, cell: CellPlan): CellPlan => ({
+  ...cell,
+  ...(cell.kind !== "input" && typeof cell.value === "string" && { value: textIn(words, cell.value) }),
+  ...(cell.formula !== undefined && { formula: formulaIn(words, cell.formula) }),
+});
+
+export function planIn(language: SheetLanguage, plan: SheetPlan): SheetPlan {
+  if (language === "en") return plan;
+  const words = wordsOf(language);
+  return {
+    ...plan,
+    name: words.beside[plan.name] ?? titleIn(words, plan.name),
+    cells: plan.cells.map((cell) => cellIn(words, cell)),
+    hostWords: words.host,
+  };
+}

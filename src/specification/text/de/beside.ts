@@ -1,0 +1,68 @@
+/** Texts of the sheets beside a German data sheet: the register, the series of wetted specimens, the sheet to fill in by hand. */
+export const beside: Readonly<Record<string, string>> = {
+  // The register.
+  Register: "Geräteverzeichnis",
+  "Register of rings, frames, dials, balances and deflection sets":
+    "Verzeichnis der Ringe, Rahmen, Messuhren, Waagen und Verformungssätze",
+  "One row for each. A ring has diameter, height and mass; a frame its lever ratio; a dial the length of one division; a mass of a hanger its mass; a deflection set its frame, disks and paper.":
+    "Eine Zeile für jedes: ring (Ring) mit Durchmesser, Höhe, Masse; frame (Rahmen) mit Hebelverhältnis; dial (Messuhr) mit der Länge eines Skalenteils; balance (Waage); mass (Masse am Gehänge) mit ihrer Masse; deflection set (Verformungssatz) mit Rahmen, Filtersteinen, Papier.",
+  "A deflection set has its deflections in the table on the right: one row for each stress, cumulative since the seating stress.":
+    "Ein Verformungssatz hat seine Verformungen in der Tabelle rechts: eine Zeile je Spannung, gesamt seit der Anfangsspannung.",
+  "Unit of diameter, height, dial factor and deflections:":
+    "Einheit von Durchmesser, Höhe, Uhrfaktor und Verformungen:",
+  "Unit of the stresses of deflection sets:": "Einheit der Spannungen der Verformungssätze:",
+  Kind: "Art",
+  Number: "Nummer",
+  Diameter: "Durchm.",
+  Height: "Höhe",
+  "Mass, g": "Masse, g",
+  "Lever ratio": "Hebelverh.",
+  "Set: frame": "Satz: Rahmen",
+  "Set: disks": "Satz: Steine",
+  "Set: paper": "Satz: Papier",
+  "Calibrated on": "Kalibriert am",
+  Due: "Fällig",
+  By: "Von",
+  Remark: "Bemerkung",
+  "Deflection set": "Satz",
+  Stress: "Spannung",
+  "On loading": "Belastung",
+  "On unloading": "Entlastung",
+  "Row of the set": "Zeile im Satz",
+
+  // The series of wetted specimens.
+  "Wetting series": "Reihe des Wässerns",
+  "Specimens wetted under different stresses: swelling pressure by zero strain":
+    "Unter verschiedenen Spannungen gewässerte Probekörper: Schwelldruck bei Stauchung null",
+  "One row for each specimen. Heights are those just before wetting and at its end, under the same stress, less the deflection of the apparatus. Swell is negative.":
+    "Eine Zeile je Probekörper. Höhen unmittelbar vor dem Wässern und an seinem Ende, unter derselben Spannung, ohne die Eigenverformung des Geräts. Schwellen ist negativ.",
+  "A cell may refer to a data sheet of this workbook, as in ='Test 1'!wetting_stress, ='Test 1'!wetting_height_before, ='Test 1'!wetting_height_after.":
+    "Eine Zelle kann auf ein Datenblatt dieser Mappe verweisen, wie ='Test 1'!wetting_stress, ='Test 1'!wetting_height_before, ='Test 1'!wetting_height_after.",
+  "Unit of stress, and of height:": "Einheit der Spannung und der Höhe:",
+  "Initial w": "w Anfang",
+  "Dry density": "Trockend.",
+  "Stress kept": "Spannung",
+  "Height before": "Höhe davor",
+  "Height after": "Höhe danach",
+  "Strain on wetting": "Stauchung",
+  "The specimen": "Probekörper",
+  "Of the series": "Der Reihe",
+  "Swelling pressure, zero strain": "Schwelldruck, Stauchung null",
+
+  // The sheet to fill in by hand.
+  "Readings of a consolidation test": "Ablesungen eines Kompressionsversuchs",
+  "Time, min": "Zeit, min",
+  Clock: "Uhrzeit",
+  Reading: "Ablesung",
+  "Filled in by hand at the frame, then entered into the data sheet":
+    "Am Gerät von Hand ausgefüllt, dann in das Datenblatt eingetragen",
+  "Load {0}: {1}": "Laststufe {0}: {1}",
+  "On the hanger: {0} kg, cap and ball not counted": "Am Gehänge: {0} kg, ohne Kopfplatte und Kugel",
+  "On the hanger: ______ kg": "Am Gehänge: ______ kg",
+  "Applied on {0} at {1}": "Belastet am {0} um {1}",
+  "Ring {0}": "Ring {0}",
+  "Frame {0}": "Rahmen {0}",
+  "Dial {0}": "Messuhr {0}",
+  "Data sheet {0}": "Datenblatt {0}",
+  "Readings {0}": "Ablesungen {0}",
+};

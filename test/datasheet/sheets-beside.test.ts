@@ -1,0 +1,60 @@
+/** The sheets that the add-in writes beside a German data sheet are German, and nothing of them is cut off. */
+import { demoSheet } from "../../src/datasheet";
+import { readingSheet } from "../../src/datasheet/reading-sheet";
+import { registerSheet } from "../../src/datasheet/register-sheet";
+import { wettingSeries } from "../../src/datasheet/wetting-series";
+import { readRecord } from "../../src/record/record";
+import { charactersToPixels } from "../../src/workbook/embedded/look/styles";
+import { wordsOf } from "../../src/specification/text/words";
+import type { SheetPlan } from "../../src/workbook/port";
+import { namedValues } from "./read-sheet";
+import { textWidth } from "./text-width";
+
+jest.setTimeout(240_000);
+
+const textsOf = ({ cells }: SheetPlan): string[] =>
+  cells.flatMap(({ kind, value }) => (kind !== "input" && typeof value === "string" && value !== "" ? [value] : []));
+
+/** Headings that are wider than their column. */
+const cut = ({ cells, columnWidths }: SheetPlan): string[] =>
+  cells.flatMap(({ kind, col, value }) =>
+    kind === "heading" &&
+    typeof value === "string" &&
+    textWidth(value, "bold") > charactersToPixels(columnWidths[col]) - 8
+      ? [value]
+      : [],
+  );
+
+const SHEETS = { register: registerSheet, series: wettingSeries };
+
+describe.each(Object.entries(SHEETS))("the %s", (_, make) => {
+  const [english, german] = [make("SI"), make("SI", "de")];
+
+  test("has every text in German, and the same cells, lists and names", () => {
+    expect(textsOf(german).filter((text) => textsOf(english).includes(text))).toEqual([]);
+    expect(german.name).not.toBe(english.name);
+    expect(german.names).toEqual(english.names);
+    expect(german.cells.map(({ choices }) => choices)).toEqual(english.cells.map(({ choices }) => choices));
+    expect(cut(german)).toEqual([]);
+  });
+});
+
+test("the sheet to fill in by hand follows the language of the data sheet", async () => {
+  const values = await namedValues(demoSheet("SI", "de"));
+  const plan = readingSheet(readRecord(values), values, { paper: "A4", sheet: "Versuch 1" })!;
+  expect(plan.name).toBe("Ablesungen Versuch 1");
+  const texts = textsOf(plan).join("\n");
+  expect(texts).toContain("Ablesungen eines Kompressionsversuchs");
+  expect(texts).toMatch(/Laststufe 1: /);
+  expect(texts).toContain("Belastet am 2031-03-03");
+  expect(texts).not.toMatch(/\b(Load|Reading|Clock|Applied|hanger|Data sheet|Frame|Dial)\b/);
+  expect(plan.hostWords?.page).toBe("Seite &P von &N");
+  expect(cut(plan)).toEqual([]);
+});
+
+test("no text stands in the table that no sheet has", () => {
+  const all = [registerSheet("SI"), wettingSeries("SI")].flatMap((plan) => [plan.name, ...textsOf(plan)]);
+  const ofReadings = /\{0\}|hanger|Readings of a|Time, min|Clock|Reading|By|Filled/;
+  const { beside } = wordsOf("de");
+  expect(Object.keys(beside).filter((text) => !all.includes(text) && !ofReadings.test(text))).toEqual([]);
+});
