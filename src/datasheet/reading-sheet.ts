@@ -6,6 +6,7 @@
 import { hasTimeOfDay, loadsToRead, standingLoad, type StandingLoad } from "../record/standing-load";
 import { stressText } from "../record/reduced-test";
 import type { NamedValues, TestRecord } from "../record/record";
+import { languageNamed } from "../specification/text/language";
 import { wordsOf } from "../specification/text/words";
 import { hangerMass } from "../reduction/loading";
 import { clockOf, DAY_MINUTES, isoDay } from "../workbook/day-number";
@@ -34,8 +35,8 @@ const PAGE_ROWS = { A4: 43, Letter: 40 } as const;
 const TITLE_ROWS = 3;
 
 /** Puts a text, with its values, into the language of the data sheet. */
-const saidIn = ({ language = "en" }: TestRecord) => {
-  const { beside, titles } = wordsOf(language);
+const saidIn = ({ sheetLanguage }: TestRecord) => {
+  const { beside, titles } = wordsOf(languageNamed(sheetLanguage));
   return (text: string, ...values: readonly (string | number)[]): string =>
     (beside[text] ?? titles[text] ?? text).replace(/\{(\d)\}/g, (_, index) => String(values[Number(index)] ?? ""));
 };
@@ -175,6 +176,6 @@ export function readingSheet(
     pages,
     paper: options.paper,
     footer: say("Filled in by hand at the frame, then entered into the data sheet"),
-    hostWords: wordsOf(record.language ?? "en").host,
+    hostWords: wordsOf(languageNamed(record.sheetLanguage)).host,
   };
 }

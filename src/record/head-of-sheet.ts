@@ -4,7 +4,7 @@
  * the sheet.
  */
 import { listed, say, templateOf, verbatim, type Message, type Value } from "../reduction/message";
-import type { SheetLanguage } from "../specification/text/language";
+import { languageNamed, type SheetLanguage } from "../specification/text/language";
 import { wordsOf, type SheetWords } from "../specification/text/words";
 import type { TestRecord } from "./record";
 
@@ -132,9 +132,9 @@ export function headSentences(text: string, language: SheetLanguage = "en"): Hea
 }
 
 /** What the head of a sheet says; nothing if the sheet is older than this line. */
-export const headOf = ({ remarks, language }: Pick<TestRecord, "remarks" | "language">): HeadSentence[] =>
-  headSentences(remarks.missing_in_full ?? "", language);
+export const headOf = ({ remarks, sheetLanguage }: Pick<TestRecord, "remarks" | "sheetLanguage">): HeadSentence[] =>
+  headSentences(remarks.missing_in_full ?? "", languageNamed(sheetLanguage));
 
 /** The impossible inputs, as the head of the sheet names them. */
-export const impossibleInputs = (record: Pick<TestRecord, "remarks" | "language">): HeadSentence[] =>
+export const impossibleInputs = (record: Pick<TestRecord, "remarks" | "sheetLanguage">): HeadSentence[] =>
   headOf(record).filter(({ kind }) => kind === "impossible");

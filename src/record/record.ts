@@ -20,7 +20,7 @@ import { ADOPTABLE, ALL_ADOPTABLE } from "../specification/results/adoptable";
 import { CELL_GROUPS, CELLS, CELLS_AND_READINGS, labelOf, type Cell } from "./cells";
 import { adoptedCalled, adoptedOf, type Adopted } from "./adopted";
 import { PICK_COLUMNS, type RecordedPick } from "./picks";
-import { LANGUAGE_CELL, languageOf, type SheetLanguage } from "../specification/text/language";
+import { LANGUAGE_CELL } from "../specification/text/language";
 import { rulesOf } from "../specification/versions";
 import {
   OLD_WORDS,
@@ -96,8 +96,8 @@ export interface Override {
 }
 
 export interface TestRecord {
-  /** The language of the sheet's own words; left out for English. */
-  readonly language?: SheetLanguage;
+  /** The name of the language of the sheet's own words, as the sheet has it (`languageNamed`). */
+  readonly sheetLanguage?: string;
   /** Version of the data sheet; absent if the sheet does not say. */
   readonly version?: number;
   readonly numbers: Readonly<Partial<Record<NumberName, number>>>;
@@ -360,10 +360,9 @@ export function readRecord(values: NamedValues): TestRecord {
   const picks = readPicks(reader, version);
   const adopted = readAdopted(reader);
   const loads = readLoads(reader);
-  const language = languageOf(values);
   const record = {
     version,
-    ...(language !== "en" && { language }),
+    sheetLanguage: word(LANGUAGE_CELL),
     numbers: reader.pick(CELL_GROUPS.numbers, number),
     words: reader.pick([...CELL_GROUPS.words, ...OLD_WORDS.map((name) => ({ name }))], word),
     tins: rowsOf(reader, ["tin_number", "tin_mass", "tin_and_wet", "tin_and_dry"], (row): Tin => ({

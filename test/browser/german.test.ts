@@ -12,7 +12,10 @@ import { SAMPLE_TYPES } from "../../src/exchange/ags4/dictionary";
 import { cellCalled, RECORD_NAMES } from "../../src/record/record";
 import { FIELDS, MORE_FIELDS } from "../../src/specification/fields";
 import { labelOf } from "../../src/record/cells";
-import { paneFrame, settled, sheetNames, showSheet, takePicture, withBrowser, type HostPage } from "./page";
+import { demoSheet } from "../../src/datasheet";
+import { wordsOf as sheetWordsOf } from "../../src/specification/text/words";
+import { cellAddress } from "../../src/workbook/address";
+import { paneFrame, settled, sheetNames, showSheet, takePicture, valuesOf, withBrowser, type HostPage } from "./page";
 
 /** The texts of a table: its strings, and the strings in the code of its functions. */
 function textsOf(table: unknown): string[] {
@@ -57,6 +60,22 @@ const REPEATED = [
   "Final",
   ...Object.values(SAMPLE_TYPES),
 ];
+
+const SHEET_WORDS = sheetWordsOf("de");
+const SHEET_TABLES = [SHEET_WORDS.titles, SHEET_WORDS.labels, SHEET_WORDS.formulas];
+
+/** Words of the English sheet that the German one does not have. */
+const ENGLISH_ON_SHEET = new Set(SHEET_TABLES.flatMap((table) => Object.keys(table)).flatMap(wordsOf));
+for (const word of SHEET_TABLES.flatMap((table) => Object.values(table)).flatMap(wordsOf))
+  ENGLISH_ON_SHEET.delete(word);
+
+/** Words of lists, and states that formulas compare. */
+const LIST_WORDS = new Set([
+  ...["running", "over", "loading", "unloading", "wetting", "end"],
+  ...demoSheet("SI").cells.flatMap(({ choices = [] }) => choices),
+]);
+/** Formulas that repeat what a worksheet function or a person says. */
+const ANSWERED = /CLAY\.|preconsolidation_spread|\{project\}|REMARKS|time_method/;
 
 /** Every text that is seen in a document, and every name that a screen reader reads. */
 const seenIn = (frame: Frame | Page): Promise<string[]> =>
@@ -204,6 +223,35 @@ withBrowser("in German", (openPage) => {
     }
     none();
     expect((await sheetNames(page)).length).toBeGreaterThan(2);
+  });
+
+  test("a German sheet, chosen in the pane, shows no English word of its own, and the pane speaks of it in its words", async () => {
+    await page.setViewportSize({ width: 1440, height: 900 });
+    await frame.getByRole("tab", { name: "Datenblatt" }).click();
+    await frame.getByRole("radio", { name: de.sheet.languages.de }).check();
+    await frame.getByRole("button", { name: de.sheet.demo }).click();
+    await frame.getByText(de.sheet.done("Beispiel")).waitFor();
+    await showSheet(page, "Beispiel");
+    await settled(frame);
+    await takePicture(page, "german-sheet");
+    const plan = demoSheet("SI", "de");
+    const values = await valuesOf(page, "Beispiel", `A1:${cellAddress(plan.rows - 1, plan.cols - 1)}`);
+    const english = plan.cells.flatMap(({ row, col, kind, formula = "" }) => {
+      const shown = values[row]?.[col];
+      // What a function answers stays English, and so do the words of lists and the states that are worked out from them.
+      if (typeof shown !== "string" || kind === "input" || ANSWERED.test(formula) || LIST_WORDS.has(shown)) return [];
+      return wordsOf(shown).some((word) => ENGLISH_ON_SHEET.has(word)) ? [`${cellAddress(row, col)}: ${shown}`] : [];
+    });
+    expect(english).toEqual([]);
+    await frame.getByRole("tab", { name: "Wie weiter" }).click();
+    await settled(frame);
+    await frame.getByText("Ring, Maße und Massen", { exact: true }).waitFor();
+    await takePicture(page, "german-sheet-next");
+    await frame.getByRole("tab", { name: "Datenblatt" }).click();
+    await frame.getByRole("button", { name: de.check.look }).click();
+    await settled(frame);
+    await frame.getByText(de.check.whole).waitFor();
+    await frame.getByRole("radio", { name: de.sheet.languages.en }).check();
   });
 
   test("another language chosen in the pane goes over to the header and the menus", async () => {

@@ -152,7 +152,7 @@ withBrowser("the pane", (openPage) => {
     await page.keyboard.press("ArrowRight");
     await pane.getByRole("heading", { name: "Data sheet for one test" }).waitFor();
     await tabIntoScreen(page);
-    for (let stop = 0; stop < 2; stop++) await page.keyboard.press("Tab");
+    for (let stop = 0; stop < 3; stop++) await page.keyboard.press("Tab");
     expect(await frame.evaluate(() => (globalThis as any).document.activeElement.textContent)).toBe(
       "Insert blank sheet",
     );

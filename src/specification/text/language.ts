@@ -10,10 +10,14 @@ export const LANGUAGE_CELL = "sheet_language";
 /** The name of each language in the language itself, as the cell has it. */
 export const LANGUAGE_NAMES: Readonly<Record<SheetLanguage, string>> = { en: "English", de: "Deutsch" };
 
-/** The language of a sheet by the values of its names. */
-export function languageOf(values: Readonly<Record<string, readonly (readonly CellValue[])[]>>): SheetLanguage {
-  const said = String(values[LANGUAGE_CELL]?.[0]?.[0] ?? "")
+/** The language with this name; English for any other text. */
+export function languageNamed(name: CellValue | undefined): SheetLanguage {
+  const said = String(name ?? "")
     .trim()
     .toLowerCase();
   return SHEET_LANGUAGES.find((one) => LANGUAGE_NAMES[one].toLowerCase() === said) ?? "en";
 }
+
+/** The language of a sheet by the values of its names. */
+export const languageOf = (values: Readonly<Record<string, readonly (readonly CellValue[])[]>>): SheetLanguage =>
+  languageNamed(values[LANGUAGE_CELL]?.[0]?.[0]);

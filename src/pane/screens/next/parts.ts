@@ -3,7 +3,7 @@ import { boxesByName } from "../../../checks/integrity";
 import { asksForReport, requiredOf, type Lacking } from "../../../checks/lacking";
 import type { TestRecord } from "../../../record/record";
 import { SHEET_PARTS } from "../../../specification/parts";
-import type { SheetLanguage } from "../../../specification/text/language";
+import { languageNamed, type SheetLanguage } from "../../../specification/text/language";
 import { titleIn, wordsOf } from "../../../specification/text/words";
 import type { Box, SheetName } from "../../../workbook/port";
 
@@ -29,7 +29,7 @@ const inOrder = (a: Box, b: Box): number => a.row - b.row || a.col - b.col;
 export function partsOf(record: TestRecord, names: readonly SheetName[]): RequiredOfSheet {
   const boxes = boxesByName(names);
   const required = asksForReport(record) ? requiredOf(record) : undefined;
-  const { language = "en" } = record;
+  const language = languageNamed(record.sheetLanguage);
   const words = wordsOf(language);
   const parts = SHEET_PARTS.map(({ title, names: own }): PartOfSheet => {
     const placed = own.flatMap((name) => {

@@ -1,6 +1,7 @@
 /** What the screen of the register does to the workbook. Each returns the sentence that says what was done. */
 import { registerSheet } from "../../../datasheet/register-sheet";
 import { asTyped } from "../../../reduction/message";
+import { languageNamed } from "../../../specification/text/language";
 import type { Lookup } from "../../../record/register";
 import { WorkbookError, type Looked, type WorkbookPort } from "../../../workbook/port";
 import type { Reading } from "../../live/workbook-store";
@@ -14,7 +15,7 @@ const words = text.register;
 /** Inserts a blank register in the units of the test and the language of its sheet. */
 export async function insertRegister(port: WorkbookPort, reading: Reading | undefined): Promise<string> {
   const system = reading?.record.words.length_unit === "in" ? "US" : "SI";
-  return words.inserted(await port.insertSheet(registerSheet(system, reading?.record.language)));
+  return words.inserted(await port.insertSheet(registerSheet(system, languageNamed(reading?.record.sheetLanguage))));
 }
 
 /** Writes the chosen lines of a register to the data sheet, as values or as formulas that follow the register. */
