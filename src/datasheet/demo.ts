@@ -12,8 +12,10 @@ import { blankSheet, fillSheet } from "./layout";
 export function demoSheet(system: System, language: SheetLanguage = "en"): SheetPlan {
   const { readings, cells, columns } = demoTest(system);
   const series = Object.fromEntries(readings.map((values, index) => [readingsName(index + 1), values]));
-  return fillSheet(blankSheet(system, { name: titleIn(wordsOf(language), "Demonstration"), language }), {
+  const words = wordsOf(language);
+  return fillSheet(blankSheet(system, { name: titleIn(words, "Demonstration"), language }), {
     ...cells,
+    ...words.demo,
     ...columns,
     ...series,
   });

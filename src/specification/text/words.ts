@@ -23,6 +23,8 @@ export interface SheetWords {
   readonly formulas: Table;
   /** The sentences at the head of the sheet, by the English templates that they are read back as. */
   readonly head: Table;
+  /** What is typed into the demonstration, by the names of its cells. */
+  readonly demo: Table;
   /** Texts of the sheets beside the data sheet. */
   readonly beside: Table;
   /** The words that the host shows of the sheet. */

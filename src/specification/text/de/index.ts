@@ -3,6 +3,7 @@ import type { Limits } from "../../measures";
 import type { SheetWords } from "../words";
 import { beside } from "./beside";
 import { choices } from "./choices";
+import { demo } from "./demo";
 import { formulas } from "./formulas";
 import { head } from "./head";
 import { labels } from "./labels";
@@ -27,6 +28,7 @@ export const de: SheetWords = {
   choices,
   formulas,
   head,
+  demo,
   beside,
   host: {
     page: "Seite &P von &N",

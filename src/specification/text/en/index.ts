@@ -11,6 +11,7 @@ export const en: SheetWords = {
   choices: {},
   formulas: {},
   head: {},
+  demo: {},
   beside: {},
   host: ENGLISH_HOST_WORDS,
   list: "",
