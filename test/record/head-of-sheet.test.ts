@@ -90,7 +90,7 @@ describe("a German sheet", () => {
     expect(heavy.sentences.every(({ address }) => address !== undefined)).toBe(true);
     const words = heavy.sentences.map(({ sentence }) => english(sentence));
     expect(words[0]).toMatch(/^dial factor, \w+: enter a number greater than 0\.$/);
-    expect(words[2]).toMatch(/^Ring \+ wet soil before, \w+, must be heavier than ring \+ dry soil, \w+, or as heavy/);
+    expect(words[2]).toMatch(/^Ring \+ wet soil before, \w+, must be heavier than ring \+ dry soil, \w+, or as heavy/i);
   });
 
   test("says why a load gives no point", async () => {

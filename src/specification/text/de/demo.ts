@@ -5,7 +5,7 @@ export const demo: Readonly<Record<string, string>> = {
   project: "Beispieldamm (erfunden)",
   soil_description: "Weicher grauer schluffiger TON",
   group_symbol: "TA",
-  preparation: "In den Ring eingeschnitten, Achse lotrecht",
+  preparation: "Eingeschnitten, Achse lotrecht",
   standard: "Keine (Beispiel)",
   calibration_date: "erfunden",
   test_remarks: "Nach der sechsten Laststufe ent- und wiederbelastet; am Ende in drei Stufen entlastet.",
