@@ -169,7 +169,8 @@ const SHEET_STEPS: readonly Step[] = [
     title: "A blank data sheet",
     action: (
       <>
-        In the pane, tab {bold(pane.tabs.sheet)}, press “{sheet.blank}”.
+        In the pane, tab {bold(pane.tabs.sheet)}, press “{sheet.blank}” (“{sheet.language}” is English unless you choose
+        German).
       </>
     ),
     seen: (

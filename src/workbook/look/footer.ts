@@ -1,6 +1,6 @@
 /** The footer of each printed page in Excel's codes: file and sheet, page number, versions and the time of printing. */
 import type { SheetPlan } from "../port";
-import { ENGLISH_HOST_WORDS } from "./host-words";
+import { ENGLISH_HOST_WORDS } from "../host-words";
 
 export interface Footer {
   readonly left: string;

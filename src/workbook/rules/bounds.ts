@@ -1,5 +1,5 @@
 /** An entry rule as a comparison that every host knows. */
-import { ENGLISH_HOST_WORDS } from "../look/host-words";
+import { ENGLISH_HOST_WORDS } from "../host-words";
 import type { EntryRule, HostWords } from "../port";
 
 export interface Bounds {

@@ -1,5 +1,5 @@
 /** English: the specification has the words. */
-import { ENGLISH_HOST_WORDS } from "../../../workbook/look/host-words";
+import { ENGLISH_HOST_WORDS } from "../../../workbook/host-words";
 import { numberWithin } from "../../measures";
 import type { SheetWords } from "../words";
 

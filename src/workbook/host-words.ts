@@ -1,5 +1,5 @@
 /** The words that a host shows of a sheet whose plan has none of its own. */
-import type { HostWords } from "../port";
+import type { HostWords } from "./port";
 
 export const ENGLISH_HOST_WORDS: HostWords = {
   page: "Page &P of &N",
