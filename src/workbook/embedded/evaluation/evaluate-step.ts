@@ -35,6 +35,12 @@ export class Missed {
     this.#places.clear();
   }
 
+  /** Forgets the formulas of a sheet, which will ask again. */
+  forget(sheetId: string): void {
+    for (const places of this.#places.values())
+      for (const [key, place] of places) if (place.sheetId === sheetId) places.delete(key);
+  }
+
   of(isWanted: (name: string) => boolean): Place[] {
     return [...this.#places].flatMap(([name, places]) => (isWanted(name) ? [...places.values()] : []));
   }
@@ -77,6 +83,29 @@ function readersOf(evaluator: Evaluator, sheets: ReadonlySet<string>): Place[] {
   return places;
 }
 
+/** Functions that find a sheet, or show a reference, by a text. */
+const BY_TEXT = /^(?:INDIRECT|CELL|FORMULATEXT)$/i;
+
+/** The formulas that may show another value because a sheet is called otherwise. */
+function readersByName(evaluator: Evaluator, renamed: ReadonlySet<string>): Place[] {
+  const { getters } = evaluator;
+  const graph = evaluator.formulaDependencies();
+  const places: Place[] = [];
+  for (const sheetId of getters.getSheetIds())
+    for (const { id, isFormula, compiledFormula } of getters.getCells(sheetId)) {
+      if (!isFormula) continue;
+      const read: readonly (SheetRange & { readonly prefixSheet: boolean; readonly invalidSheetName?: string })[] =
+        compiledFormula.rangeDependencies;
+      const names = read.some((one) => one.invalidSheetName || (one.prefixSheet && renamed.has(one.sheetId)));
+      const tokens: readonly { readonly value: string }[] = compiledFormula.tokens;
+      if (!names && !tokens.some(({ value }) => BY_TEXT.test(value))) continue;
+      const place: Place = getters.getCellPosition(id);
+      graph.addDependencies(place, read);
+      places.push(place);
+    }
+  return places;
+}
+
 /** Tells the evaluator what the formulas in a range read now. Returns the formulas that spill, or would spill, into the range. */
 function changedCells(evaluator: Evaluator, { sheetId, zone }: SheetRange): SheetRange[] {
   const { getters } = evaluator;
@@ -110,16 +139,23 @@ export function evaluateStep(
   const isThere = ({ sheetId }: { readonly sheetId: string }): boolean => getters.tryGetSheet(sheetId) !== undefined;
   const ranges = changedNames(evaluator, step, missed);
   const sheets = [...step.sheets].filter((sheetId) => !evaluated.has(sheetId));
-  for (const sheetId of sheets) ranges.push(...forget(evaluator, sheetId));
+  for (const sheetId of sheets) {
+    ranges.push(...forget(evaluator, sheetId));
+    missed.forget(sheetId);
+  }
   const cells = sheets
     .filter((sheetId) => isThere({ sheetId }))
     .flatMap((sheetId) => {
       know(evaluator, sheetId);
       return filledBands(getters, sheetId).map((zone) => ({ sheetId, zone }));
     });
-  for (const range of step.cells.filter(isThere)) ranges.push(range, ...changedCells(evaluator, range));
+  // Former places of a sheet that is evaluated whole mean nothing.
+  const isOther = ({ sheetId }: SheetRange): boolean => evaluated.has(sheetId) || !step.sheets.has(sheetId);
+  for (const range of step.cells.filter((one) => isThere(one) && isOther(one)))
+    ranges.push(range, ...changedCells(evaluator, range));
   if (step.returned.size > 0) ranges.push(...readersOf(evaluator, step.returned).map(rangeOf));
+  if (step.renamed.size > 0) ranges.push(...readersByName(evaluator, step.renamed).map(rangeOf));
   if (step.sheets.size > 0) ranges.push(...missed.of((name) => name.includes("!")).map(rangeOf));
-  const changed = ranges.filter(isThere);
+  const changed = ranges.filter((range) => isThere(range) && isOther(range));
   evaluator.evaluate([...cells, ...changed, ...evaluator.getCellsDependingOn(changed)]);
 }

@@ -99,7 +99,10 @@ class BySizeEvaluation extends Evaluation {
     if (this.#isOnlyCopied || this.#isHeld) return;
     const isWhole = this.shouldRebuildDependenciesGraph;
     if (isWhole) this.#missed.clear();
-    else if (!this.#step.isEmpty) evaluateStep(this.evaluator, this.#step, this.#missed, this.#evaluated);
+    else if (!this.#step.isEmpty) {
+      this.positionsToUpdate = this.positionsToUpdate.filter(({ sheetId }) => !this.#step.sheets.has(sheetId));
+      evaluateStep(this.evaluator, this.#step, this.#missed, this.#evaluated);
+    }
     if (isWhole || this.#step.changesNames) this.#step.keepNames(this.evaluator.getters.getNamedRanges());
     this.#step.clear();
     this.#evaluated = new Set();

@@ -23,6 +23,9 @@ const isWithoutValues = (type: string): boolean =>
 
 const OF_NAMES = new Set(["CREATE_NAMED_RANGE", "DELETE_NAMED_RANGE", ADD_NAMES]);
 
+/** Commands that move rows or columns of a sheet. */
+const OF_LINES = new Set(["ADD_COLUMNS_ROWS", "REMOVE_COLUMNS_ROWS"]);
+
 /** Commands that change the cells of their `target`. */
 const OF_TARGETS = new Set(["CLEAR_CELLS", "DELETE_CONTENT", "SET_FORMATTING", "CLEAR_FORMATTING"]);
 
@@ -36,13 +39,17 @@ const isMoveOfName = ({ type, oldRangeName, newRangeName }: EngineCommand): bool
   type === "UPDATE_NAMED_RANGE" && oldRangeName === newRangeName;
 
 export class Step {
-  /** The sheets that were added, deleted, or brought back. */
+  /** The sheets that were added, deleted, or brought back, and those whose rows or columns moved. */
   readonly sheets = new Set<string>();
-  /** The sheets that came back by undo or redo: formulas of other sheets may read them. */
+  /**
+   * The sheets that came back by undo or redo, or whose rows or columns moved: formulas of other sheets may read them.
+   */
   readonly returned = new Set<string>();
   /** Cells that changed by undo or redo. */
   readonly cells: SheetRange[] = [];
   #count = 0;
+  /** The sheets that were renamed. */
+  readonly renamed = new Set<string>();
   /** True if names may be added, moved or deleted. */
   changesNames = false;
   #names: ReadonlyMap<string, NamedRange> = new Map();
@@ -53,12 +60,13 @@ export class Step {
   }
 
   get isEmpty(): boolean {
-    return this.sheets.size === 0 && this.cells.length === 0 && !this.changesNames;
+    return this.sheets.size === 0 && this.renamed.size === 0 && this.cells.length === 0 && !this.changesNames;
   }
 
   clear(): void {
     this.sheets.clear();
     this.returned.clear();
+    this.renamed.clear();
     this.cells.length = 0;
     this.#count = 0;
     this.changesNames = false;
@@ -75,7 +83,11 @@ export class Step {
     if (type === "CREATE_SHEET" || type === "DELETE_SHEET") this.sheets.add(sheetId);
     else if (type === "DUPLICATE_SHEET") this.sheets.add(sheetIdTo);
     else if (type === "ADD_MERGE") return this.sheets.has(sheetId);
-    else if (type === "UNDO" || type === "REDO") return this.#returns(command.commands);
+    else if (type === "RENAME_SHEET") this.renamed.add(sheetId);
+    else if (OF_LINES.has(type)) {
+      this.sheets.add(sheetId);
+      this.returned.add(sheetId);
+    } else if (type === "UNDO" || type === "REDO") return this.#returns(command.commands);
     else if (!OF_NAMES.has(type) && !isMoveOfName(command)) return false;
     // Names go with their sheet.
     this.changesNames = true;

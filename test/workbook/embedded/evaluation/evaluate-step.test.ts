@@ -5,7 +5,7 @@
 import "../engine-in-node";
 import fc from "../../../properties";
 import { EmbeddedPort, newWorkbook, saveXlsx } from "../../../../src/workbook/embedded";
-import { Model, plainData, runBatch } from "../../../../src/workbook/embedded/engine";
+import { Model, plainData, runBatch, type Command } from "../../../../src/workbook/embedded/engine";
 import { counted, counter, sheetCommands, shown, zone } from "./sheets";
 
 const CELLS = ["5", "", "=mass_1+mass_2", "=COUNTED(A1)", "=SUM(list_2)", "='Sheet 2'!B1", "=SEQUENCE(4)", "text"];
@@ -24,6 +24,17 @@ const action = fc.oneof(
   fc.record({ do: fc.constant("clear" as const), sheet: fc.constantFrom("sheet1", "s1", "s2"), row: fc.nat(6) }),
   fc.record({ do: fc.constant("name" as const), row: fc.nat(3), name: fc.constantFrom("mass_1", "mass_2", "free") }),
   fc.record({ do: fc.constant("unname" as const), name: fc.constantFrom("mass_1", "mass_2", "free") }),
+  fc.record({
+    do: fc.constant("rename" as const),
+    sheet: fc.constantFrom("sheet1", "s1", "s2"),
+    name: fc.constantFrom("Sheet 1", "Sheet 2", "Lab", "Field"),
+  }),
+  fc.record({
+    do: fc.constantFrom("add" as const, "remove" as const),
+    sheet: fc.constantFrom("sheet1", "s1", "s2"),
+    dimension: fc.constantFrom("ROW", "COL"),
+    at: fc.nat(5),
+  }),
   fc.record({ do: fc.constant("undo" as const) }),
   fc.record({ do: fc.constant("undo" as const) }),
   fc.record({ do: fc.constant("redo" as const) }),
@@ -36,7 +47,7 @@ test("after any steps, undone and done again, the values are those of a workbook
     const isThere = (id: string): boolean => model.getters.getSheetIds().includes(id);
     if (one.do === "insert" && !isThere(`s${one.number}`)) runBatch(model, sheetCommands(one.number));
     if (one.do === "delete" && isThere(`s${one.number}`))
-      dispatch("DELETE_SHEET", { sheetId: `s${one.number}`, sheetName: `Sheet ${one.number}` });
+      dispatch("DELETE_SHEET", { sheetId: `s${one.number}`, sheetName: model.getters.getSheetName(`s${one.number}`) });
     if (one.do === "copy" && isThere(`s${one.number}`))
       dispatch("DUPLICATE_SHEET", {
         sheetId: `s${one.number}`,
@@ -55,6 +66,18 @@ test("after any steps, undone and done again, the values are those of a workbook
       else dispatch("CREATE_NAMED_RANGE", { name: one.name, ranges });
     }
     if (one.do === "unname") dispatch("DELETE_NAMED_RANGE", { name: one.name });
+    if (one.do === "rename" && isThere(one.sheet))
+      dispatch("RENAME_SHEET", {
+        sheetId: one.sheet,
+        oldName: model.getters.getSheetName(one.sheet),
+        newName: one.name,
+      });
+    if ((one.do === "add" || one.do === "remove") && isThere(one.sheet)) {
+      const { sheet: sheetId, dimension, at } = one;
+      const about = { sheetId, sheetName: model.getters.getSheetName(sheetId), dimension };
+      if (one.do === "add") dispatch("ADD_COLUMNS_ROWS", { ...about, base: at, position: "after", quantity: 1 });
+      else dispatch("REMOVE_COLUMNS_ROWS", { ...about, elements: [at] });
+    }
     if (one.do === "undo") dispatch("REQUEST_UNDO");
     if (one.do === "redo" && model.getters.canRedo()) dispatch("REQUEST_REDO");
   };
@@ -71,6 +94,37 @@ test("after any steps, undone and done again, the values are those of a workbook
   );
 });
 
+test("formulas that find a sheet by its name follow its renaming, and the undo of it", () => {
+  const { model } = newWorkbook();
+  runBatch(model, sheetCommands(1));
+  const put = (row: number, content: string): Command => ({
+    type: "UPDATE_CELL",
+    sheetId: "sheet1",
+    row,
+    col: 0,
+    content,
+  });
+  runBatch(model, [
+    { type: "UPDATE_CELL", sheetId: "s1", row: 8, col: 3, content: "7" },
+    ...[`=INDIRECT("'Sheet 1'!D9")`, `=INDIRECT("Lab!D9")`, `='Sheet 1'!D9*2`, `=Lab!D9*3`].map((one, row) =>
+      put(row, one),
+    ),
+    put(4, `=FORMULATEXT(A3)`),
+  ]);
+  const values = (): unknown[] =>
+    [0, 1, 2, 3, 4].map((row) => model.getters.getEvaluatedCell({ sheetId: "sheet1", row, col: 0 }).value);
+  const before = values();
+  expect(before).toEqual([7, "#REF", 14, "#REF", "='Sheet 1'!D9*2"]);
+  const dispatch = model.dispatch as unknown as (type: string, payload?: object) => unknown;
+  dispatch("RENAME_SHEET", { sheetId: "s1", oldName: "Sheet 1", newName: "Lab" });
+  expect(values()).toEqual(["#REF", 7, 14, 21, "=Lab!D9*2"]);
+  dispatch("REQUEST_UNDO");
+  expect(values()).toEqual(before);
+  dispatch("REQUEST_REDO");
+  dispatch("UPDATE_CELL", { sheetId: "s1", row: 8, col: 3, content: "8" });
+  expect(values()).toEqual(["#REF", 8, 16, 24, "=Lab!D9*2"]);
+});
+
 describe("formulas that do not read what changed are not calculated again", () => {
   const bench = () => {
     const { model } = newWorkbook();
@@ -83,6 +137,18 @@ describe("formulas that do not read what changed are not calculated again", () =
     expect(counted(() => runBatch(model, sheetCommands(3)))).toBe(1);
     expect(counted(() => model.dispatch("REQUEST_UNDO"))).toBe(0);
     expect(counted(() => model.dispatch("REQUEST_REDO"))).toBe(1);
+  });
+
+  test("when another sheet is renamed or gets a row, and when that is undone", () => {
+    const model = bench();
+    runBatch(model, sheetCommands(3));
+    const dispatch = model.dispatch as unknown as (type: string, payload?: object) => unknown;
+    const about = { sheetId: "sheet1", sheetName: "Sheet1", dimension: "ROW", base: 2, position: "after", quantity: 1 };
+    expect(counted(() => dispatch("RENAME_SHEET", { sheetId: "sheet1", oldName: "Sheet1", newName: "Lab" }))).toBe(0);
+    expect(counted(() => dispatch("REQUEST_UNDO"))).toBe(0);
+    expect(counted(() => dispatch("ADD_COLUMNS_ROWS", about))).toBe(0);
+    expect(counted(() => dispatch("REQUEST_UNDO"))).toBe(0);
+    expect(counted(() => dispatch("ADD_COLUMNS_ROWS", { ...about, sheetId: "s3", sheetName: "Sheet 3" }))).toBe(1);
   });
 
   test("when a cell that they do not read is typed, undone and typed again", () => {
