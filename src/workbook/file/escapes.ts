@@ -2,7 +2,7 @@
  * Characters of texts that XML cannot hold (XML 1.0, 2.2), in the spelling of a file: "_x0007_" (ISO/IEC 29500-1,
  * 22.9.2.19). In a text that itself looks like such a spelling, the underscore is escaped.
  */
-import { child, childrenOf } from "./xml";
+import { child, childrenOf, type Linked } from "./xml";
 
 const FORBIDDEN = String.raw`[\0-\x08\x0b-\x1f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]`;
 const UNHELD = new RegExp(`_(?=x[0-9a-f]{4}_)|${FORBIDDEN}`, "gi");
@@ -17,7 +17,7 @@ export const plainText = (held: string): string =>
 export const readableText = (text: string): string => text.replace(new RegExp(FORBIDDEN, "g"), "\ufffd");
 
 /** The text of the runs of a string, without phonetic text. */
-export function runsText(string: Element): string {
+export function runsText<E extends Linked<E>>(string: Linked<E>): string {
   let text = "";
   for (const one of childrenOf(string))
     if (one.localName === "t") text += one.textContent;

@@ -8,13 +8,21 @@ export function parseXml(text: string): Document {
 
 export const writeXml = (document: Document): string => new XMLSerializer().serializeToString(document);
 
+/** An element of the browser's parser, or of `light-xml.ts`. */
+export interface Linked<E> {
+  readonly localName: string;
+  readonly textContent: string | null;
+  readonly firstElementChild: E | null;
+  readonly nextElementSibling: E | null;
+}
+
 /** The child elements one by one. Each access to `children` would take a time that grows with their number. */
-export function* childrenOf(parent: Element): Generator<Element> {
+export function* childrenOf<E extends Linked<E>>(parent: Linked<E>): Generator<E> {
   for (let child = parent.firstElementChild; child; child = child.nextElementSibling) yield child;
 }
 
 /** The first child element with a name, with any namespace prefix. */
-export function child(parent: Element, name: string): Element | undefined {
+export function child<E extends Linked<E>>(parent: Linked<E>, name: string): E | undefined {
   for (const one of childrenOf(parent)) if (one.localName === name) return one;
   return undefined;
 }

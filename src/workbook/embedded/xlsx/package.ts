@@ -10,7 +10,8 @@ import { checkStyleCount } from "./looks";
 import { MAIN, PACKAGE_RELATIONS, partText, RELATIONS } from "./namespaces";
 import { Parts, pathOf, relationsOf } from "./parts";
 import { plainText } from "../../file/escapes";
-import { all, attributeInXml } from "../../file/xml";
+import { lightElements, lightOf, type LightElement } from "../../file/light-xml";
+import { all, attributeInXml, childrenOf } from "../../file/xml";
 
 export const WORKBOOK = "xl/workbook.xml";
 export const STYLES = "xl/styles.xml";
@@ -160,16 +161,35 @@ function namedIds(sheet: Element): string[] {
     .flatMap((element) => element.getAttributeNS(RELATIONS, "id") ?? []);
 }
 
-/** The part of a sheet as XML, and a sentence if it names parts that the file does not lead to. */
-export function readSheetPart(parts: Parts, { name, path, called, ids }: SheetPart) {
+const ROWS = /<sheetData(?:\s[^>]*)?(?<!\/)>([^]*)<\/sheetData\s*>/;
+
+/** Takes the rows out of the part of a sheet. They are most of it, and are not parsed by the browser. */
+function takeRows(parts: Parts, { path }: SheetPart): LightElement[] | undefined {
+  const text = parts.get(path) ?? "";
+  const rows = ROWS.exec(text)?.[1];
+  if (rows === undefined) return undefined;
+  try {
+    const taken = [...lightElements(rows)];
+    parts.set(path, text.replace(ROWS, "<sheetData/>"));
+    return taken;
+  } catch {
+    return undefined;
+  }
+}
+
+/** The part of a sheet as XML without its rows, the rows, and a sentence if it names parts that the file does not lead to. */
+export function readSheetPart(parts: Parts, sheet: SheetPart) {
+  const { name, path, called, ids } = sheet;
+  const taken = takeRows(parts, sheet);
   const document = sheetPart(parts, path, "worksheet", called);
+  const rows = taken ?? all(document, "sheetData").flatMap((data) => [...childrenOf(data)].map(lightOf));
   const isLacking = namedIds(document.documentElement).some((one) => !ids.has(one));
   const remarks = isLacking
     ? [
         say`The sheet "${verbatim(name)}" names parts that the file does not lead to: pictures, notes, links or tables of it are missing here.`,
       ]
     : [];
-  return { document, remarks };
+  return { document, rows: rows.filter(({ localName }) => localName === "row"), remarks };
 }
 
 const SHEET_WORDS: Readonly<Record<string, Message>> = {

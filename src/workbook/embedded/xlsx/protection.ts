@@ -32,12 +32,12 @@ function joined(zones: readonly Zone[]): Zone[] {
 }
 
 /** The protection of a sheet; open rows without cells are as wide as a sheet can be. */
-export function readProtection(document: Document, open: OpenStyles): Protection {
+export function readProtection(document: Document, rows: readonly LightElement[], open: OpenStyles): Protection {
   const mark = first(document, "sheetProtection");
-  const isOpen = (element: Element): boolean => open.has(Number(element.getAttribute("s") ?? 0));
+  const isOpen = (element: LightElement): boolean => open.has(Number(element.getAttribute("s") ?? 0));
   const zones: Zone[] = [];
-  for (const row of all(document, "row")) {
-    const cells = all(row, "c");
+  for (const row of rows) {
+    const cells = row.children.filter(({ localName }) => localName === "c");
     const top = Number(row.getAttribute("r")) - 1;
     if (cells.length === 0 && isOpen(row)) zones.push({ left: 0, right: LAST_COLUMN - 1, top, bottom: top });
     for (const cell of cells) {

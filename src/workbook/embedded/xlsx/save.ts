@@ -18,7 +18,7 @@ import { protectionOf } from "../protection";
 import { addCharts } from "./charts";
 import { addComments } from "./comments";
 import { heldText } from "../../file/escapes";
-import { MAIN } from "./namespaces";
+import { lightElements } from "../../file/light-xml";
 import { DECIMAL_MARK } from "./package";
 import { Packing } from "./packing";
 import { Parts } from "./parts";
@@ -178,7 +178,7 @@ function* making(
       asValues: valuesOnly !== undefined,
     };
     for (const { text, done, of } of writtenRows({ ...source, open: protectionOf(model, sheetId).open })) {
-      checkAgain(sheetPath(index), `<sheetData xmlns="${MAIN}">${text}</sheetData>`);
+      checkRows(sheetPath(index), text);
       part.add(text);
       yield (ROWS_SHARE * (index + done / of)) / sheetIds.length;
     }
@@ -200,16 +200,19 @@ function* making(
   return zip.file();
 }
 
-/** Checks that the part can be opened again, before the file is offered. */
-function checkAgain(path: string, text: string): void {
+/** Throws unless the part can be read again, before the file is offered. */
+function readAgain(path: string, read: () => unknown): void {
   try {
-    parseXml(text);
+    read();
   } catch {
     throw new WorkbookError(
       say`The workbook was not saved: its part ${verbatim(path)} could not be read again, so the file could not be opened. The workbook is as it was. Please report this; a new workbook takes the sheets one by one meanwhile.`,
     );
   }
 }
+
+const checkAgain = (path: string, text: string): void => readAgain(path, () => parseXml(text));
+const checkRows = (path: string, text: string): void => readAgain(path, () => Array.from(lightElements(text)).length);
 
 /**
  * The number of times that the file is begun again because the workbook was changed. After that it is made without a

@@ -1,20 +1,23 @@
 /**
- * Asks the engine how it spells formulas for Excel, some thousands at a time: a whole workbook at once held the page for most of a
- * second.
+ * Asks the engine how it spells formulas for Excel: one of each form, since formulas that differ only in their references and names
+ * are spelled alike. All formulas of a workbook at once held the page for most of a second.
  * Casts: the engine's types do not include the inner parts of a model and of its plugins.
  */
-import { helpers, Model, UIPlugin } from "@odoo/o-spreadsheet";
+import { helpers, Model, tokenize, UIPlugin } from "@odoo/o-spreadsheet";
 import { pause } from "../../in-slices";
 import { heldText } from "../../file/escapes";
-import { all, first, parseXml } from "../../file/xml";
+import { lightElements, type LightElement } from "../../file/light-xml";
 
 /** The number of formulas that are asked at a time. */
 const AT_ONCE = 1500;
 /** The number of them in a row. */
 const ACROSS = 100;
 
-/** Some formulas as cells of a sheet, which the engine writes as a file. */
-async function written(formulas: readonly string[]): Promise<Document> {
+const named = (within: LightElement, name: string): LightElement[] =>
+  within.children.flatMap((child) => [...(child.localName === name ? [child] : []), ...named(child, name)]);
+
+/** Some formulas as cells of a sheet, which the engine writes as a file. Returns the cells. */
+async function written(formulas: readonly string[]): Promise<LightElement[]> {
   const cells = Object.fromEntries(
     formulas.map((formula, i) => [helpers.toXC(i % ACROSS, Math.floor(i / ACROSS)), heldText(formula)]),
   );
@@ -27,21 +30,79 @@ async function written(formulas: readonly string[]): Promise<Document> {
   const asked = { dispatch: () => undefined, handlers: [plugin] } as unknown as Model;
   const { files } = await Model.prototype.exportXLSX.call(asked);
   const sheet = files.find(({ path }) => path === "xl/worksheets/sheet0.xml");
-  return parseXml(sheet && "content" in sheet ? sheet.content : "");
+  const text = sheet && "content" in sheet ? sheet.content : "";
+  return [...lightElements(text.replace(/^<\?xml[^>]*\?>/, ""))].flatMap((part) => named(part, "c"));
 }
+
+/** The engine's spelling of each formula. */
+async function asked(formulas: readonly string[], withPauses: boolean): Promise<Map<string, string>> {
+  const found = new Map<string, string>();
+  for (let from = 0; from < formulas.length; from += AT_ONCE) {
+    if (withPauses) await pause();
+    const part = formulas.slice(from, from + AT_ONCE);
+    for (const cell of await written(part)) {
+      const { row, col } = helpers.toCartesian(cell.getAttribute("r")!);
+      const text = named(cell, "f")[0]?.textContent;
+      if (text !== undefined) found.set(part[row * ACROSS + col]!, text);
+    }
+  }
+  return found;
+}
+
+/** A formula in parts: what stands between its references and names, and these. */
+interface Form {
+  readonly between: readonly string[];
+  readonly names: readonly string[];
+}
+
+function formOf(formula: string): Form {
+  const between = [""];
+  const names: string[] = [];
+  const tokens = tokenize(formula);
+  for (const [i, { type, value }] of tokens.entries()) {
+    const isName = type === "SYMBOL" && tokens[i + 1]?.type !== "LEFT_PAREN" && !/^(?:true|false)$/i.test(value);
+    if (isName || (type === "REFERENCE" && tokens[i + 1]?.type !== "LEFT_PAREN")) {
+      names.push(value);
+      between.push("");
+    } else between.push(between.pop()! + value);
+  }
+  return { between, names };
+}
+
+const isSame = (a: readonly string[], b: readonly string[]): boolean =>
+  a.length === b.length && a.every((one, i) => one === b[i]);
+
+/** The number of formulas that are taken apart before a pause. */
+const IN_A_SLICE = 2000;
 
 /** The spelling for Excel of each formula ("=..."), by the formula; the spelling is without "=". */
 export async function spellings(formulas: Iterable<string>, withPauses: boolean): Promise<Map<string, string>> {
-  const wanted = [...new Set(formulas)];
-  const found = new Map<string, string>();
-  for (let from = 0; from < wanted.length; from += AT_ONCE) {
-    if (withPauses) await pause();
-    const part = wanted.slice(from, from + AT_ONCE);
-    for (const cell of all(await written(part), "c")) {
-      const { row, col } = helpers.toCartesian(cell.getAttribute("r")!);
-      const text = first(cell, "f")?.textContent;
-      if (text != null) found.set(part[row * ACROSS + col]!, text);
-    }
+  const byForm = new Map<string, { readonly formula: string; readonly names: readonly string[] }[]>();
+  let count = 0;
+  for (const formula of new Set(formulas)) {
+    if (withPauses && ++count % IN_A_SLICE === 0) await pause();
+    const { between, names } = formOf(formula);
+    const key = JSON.stringify(between);
+    const alike = byForm.get(key);
+    if (alike) alike.push({ formula, names });
+    else byForm.set(key, [{ formula, names }]);
   }
+  const firsts = await asked(
+    [...byForm.values()].flatMap(([one]) => one?.formula ?? []),
+    withPauses,
+  );
+  const found = new Map(firsts);
+  const unlike: string[] = [];
+  for (const [first, ...others] of byForm.values()) {
+    const answer = first && firsts.get(first.formula);
+    if (answer === undefined) continue;
+    const { between, names } = formOf(`=${answer}`);
+    // Where the engine adds or changes a name, each formula of the form is asked.
+    if (!isSame(names, first!.names)) unlike.push(...others.map(({ formula }) => formula));
+    else
+      for (const { formula, names: own } of others)
+        found.set(formula, between.map((part, i) => part + (own[i] ?? "")).join("").slice(1)); // prettier-ignore
+  }
+  for (const [formula, spelling] of await asked(unlike, withPauses)) found.set(formula, spelling);
   return found;
 }

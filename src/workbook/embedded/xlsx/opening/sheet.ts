@@ -5,7 +5,8 @@
 import { say, verbatim, type Message } from "../../../../reduction/message";
 import { cellAddress } from "../../../address";
 import { heldText } from "../../../file/escapes";
-import { all, append, childrenOf, first } from "../../../file/xml";
+import type { LightElement } from "../../../file/light-xml";
+import { all, append, first } from "../../../file/xml";
 import type { Note } from "../../notes";
 import type { Protection } from "../../protection";
 import { numberCells, readCells, type Cells, type Surroundings } from "../cells";
@@ -33,31 +34,31 @@ function patchRules(document: Document): void {
   }
 }
 
+/** The attributes of an element, but for some and for those of other namespaces. */
+const attributesOf = ({ attributes }: LightElement, without: readonly string[]): Record<string, string> =>
+  Object.fromEntries([...attributes].filter(([name]) => !name.includes(":") && !without.includes(name)));
+
 /**
  * Leaves in the rows only the parts that the engine's reader still reads: groups of rows, and formulas of tables and of
  * other files.
  */
-function emptySheet(document: Document, { cells, left, colNumber }: Cells): void {
+function emptySheet(document: Document, lines: readonly LightElement[], { cells, left, colNumber }: Cells): void {
   let groups = 0;
   const data = first(document, "sheetData") ?? append(document.documentElement, "sheetData");
-  const rows: Element[] = [];
-  for (const row of childrenOf(data)) {
-    const isGrouped = row.hasAttribute("outlineLevel") || row.hasAttribute("collapsed");
-    const wanted = left.size === 0 ? [] : [...row.children].filter((cell) => left.has(cell.getAttribute("r") ?? ""));
-    if (wanted.length === 0 && !(isGrouped && groups++ < MOST_GROUPED)) continue;
-    row.removeAttribute("s");
-    row.replaceChildren(...wanted);
-    for (const cell of wanted) {
-      ["s", "t"].forEach((name) => cell.removeAttribute(name));
-      cell.replaceChildren();
-      append(cell, "f", {}, heldText((cells[cell.getAttribute("r") ?? ""] ?? "").slice(1)));
-    }
-    rows.push(row);
-  }
   // Replaces all rows at once: the time to remove a single row grows with the number of rows left.
   const rest = document.createElementNS(data.namespaceURI, "sheetData");
   data.replaceWith(rest);
-  rest.append(...rows);
+  for (const line of lines) {
+    const isGrouped = line.hasAttribute("outlineLevel") || line.hasAttribute("collapsed");
+    const wanted = left.size === 0 ? [] : line.children.filter((cell) => left.has(cell.getAttribute("r") ?? ""));
+    if (wanted.length === 0 && !(isGrouped && groups++ < MOST_GROUPED)) continue;
+    const row = append(rest, "row", attributesOf(line, ["s"]));
+    for (const cell of wanted)
+      append(
+        append(row, "c", attributesOf(cell, ["s", "t"])),
+        ...(["f", {}, heldText((cells[cell.getAttribute("r") ?? ""] ?? "").slice(1))] as const),
+      );
+  }
   // The described columns reach as far as the last cell.
   append(append(rest, "row", { r: "1" }), "c", { r: cellAddress(0, colNumber - 1) });
   for (const column of all(document, "col")) column.removeAttribute("style");
@@ -111,7 +112,7 @@ export interface OfFile extends Pick<Surroundings, "strings" | "sheetNames" | "s
   readonly names: Names;
   /** By sheet name: the area that is printed. */
   readonly areas: ReadonlyMap<string | undefined, string>;
-  readonly isOpen: Parameters<typeof readProtection>[1];
+  readonly isOpen: Parameters<typeof readProtection>[2];
 }
 
 /** The sentence about rules that were left out. */
@@ -124,17 +125,14 @@ function droppedRules(document: Document, name: string): Message[] {
       ];
 }
 
-/**
- * Reads a sheet called `name` in steps. The XML of one sheet is held at a time: with those of 40 data sheets together the page took
- * 1.8 GB.
- */
+/** Reads a sheet called `name` in steps. The XML of one sheet is held at a time. */
 export function* readSheet(sheet: SheetPart, name: string, file: OfFile): Generator<number, Kept> {
   const { parts, names, areas, isOpen, strings, sheetNames, styles, isLight } = file;
-  const { document, remarks } = readSheetPart(parts, sheet);
-  numberCells(document, name);
+  const { document, rows, remarks } = readSheetPart(parts, sheet);
+  numberCells(rows, name);
   const dropped = droppedRules(document, name);
   const { rename, qualified } = renamer(names, name);
-  const read = yield* readCells(document, {
+  const read = yield* readCells(document, rows, {
     ...{ sheet: name, strings, sheetNames, styles, isLight },
     formula: (text) => fromFileFormula(qualified(text), rename),
     links: linksOf(parts, sheet.path),
@@ -143,12 +141,12 @@ export function* readSheet(sheet: SheetPart, name: string, file: OfFile): Genera
   const kept = {
     read,
     own: { printLayout: readPrint(document, areas.get(name)), notes: notesOf(parts, sheet.path) },
-    protection: readProtection(document, isOpen),
+    protection: readProtection(document, rows, isOpen),
     words: readWords(all(document, "dataValidation")),
     charts: takeCharts(parts, sheet.path),
     remarks: [...remarks, ...dropped, ...read.remarks],
   };
-  emptySheet(document, read);
+  emptySheet(document, rows, read);
   patchColours(document);
   parts.settle();
   return kept;
