@@ -53,7 +53,6 @@ const CLOSE = /\s*(\/?)>/y;
 const NAMED: Readonly<Record<string, string>> = { lt: "<", gt: ">", amp: "&", quot: '"', apos: "'" };
 
 /** Characters that XML 1.0 forbids (2.2): controls, halves of pairs, U+FFFE and U+FFFF. */
-// eslint-disable-next-line no-control-regex
 const FORBIDDEN =
   /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]|[\ud800-\udbff](?![\udc00-\udfff])|(?<![\ud800-\udbff])[\udc00-\udfff]/;
 

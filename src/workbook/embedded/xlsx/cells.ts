@@ -13,6 +13,7 @@ import { damaged } from "../../file/zip";
 import { typedText } from "../typing/text";
 import { toZone, type Zone } from "../zones";
 import { plainText, runsText } from "../../file/escapes";
+import type { LightElement } from "../../file/light-xml";
 import { all, child, childrenOf } from "../../file/xml";
 import { RELATIONS } from "./namespaces";
 
@@ -61,33 +62,29 @@ export interface Cells {
  * Gives each row and cell without an address the address that follows from its neighbours; refuses addresses that no
  * sheet has.
  */
-export function numberCells(document: Document, sheet: string): void {
+export function numberCells(rows: readonly LightElement[], sheet: string): void {
   let row = 0;
-  for (const data of all(document, "sheetData"))
-    for (const line of childrenOf(data)) {
-      if (line.localName !== "row") continue;
-      const given = line.getAttribute("r");
-      row = given === null ? row + 1 : Number(given);
-      if (!Number.isInteger(row) || row < 1 || row > LAST_ROW)
-        throw damaged(
-          say`the sheet "${verbatim(sheet)}" has a row ${verbatim(String(given ?? row))}, and no sheet has`,
-        );
-      if (given === null) line.setAttribute("r", String(row));
-      let col = -1;
-      for (const cell of childrenOf(line)) {
-        if (cell.localName !== "c") continue;
-        const address = cell.getAttribute("r");
-        if (address === null) {
-          cell.setAttribute("r", cellAddress(row - 1, ++col));
-          continue;
-        }
-        const box = boxOf(address);
-        if (!box || box.rows * box.cols !== 1 || box.row < 0 || box.row >= LAST_ROW || box.col >= LAST_COLUMN)
-          throw damaged(say`the sheet "${verbatim(sheet)}" has a cell ${verbatim(address)}, and no sheet has`);
-        col = box.col;
-        if (!/^[A-Z]+\d+$/.test(address)) cell.setAttribute("r", cellAddress(box.row, box.col));
+  for (const line of rows) {
+    const given = line.getAttribute("r");
+    row = given === null ? row + 1 : Number(given);
+    if (!Number.isInteger(row) || row < 1 || row > LAST_ROW)
+      throw damaged(say`the sheet "${verbatim(sheet)}" has a row ${verbatim(String(given ?? row))}, and no sheet has`);
+    if (given === null) line.setAttribute("r", String(row));
+    let col = -1;
+    for (const cell of childrenOf(line)) {
+      if (cell.localName !== "c") continue;
+      const address = cell.getAttribute("r");
+      if (address === null) {
+        cell.setAttribute("r", cellAddress(row - 1, ++col));
+        continue;
       }
+      const box = boxOf(address);
+      if (!box || box.rows * box.cols !== 1 || box.row < 0 || box.row >= LAST_ROW || box.col >= LAST_COLUMN)
+        throw damaged(say`the sheet "${verbatim(sheet)}" has a cell ${verbatim(address)}, and no sheet has`);
+      col = box.col;
+      if (!/^[A-Z]+\d+$/.test(address)) cell.setAttribute("r", cellAddress(box.row, box.col));
     }
+  }
 }
 
 const SHIFTED = /^((?:.*!)?)(\$?)([A-Za-z]{1,3})?(\$?)(\d+)?$/s;
@@ -139,7 +136,7 @@ function dayNumber(text: string): number {
 }
 
 /** The typed content of a cell without a formula. */
-function constant(cell: Element, { sheet, strings }: Surroundings): string {
+function constant(cell: LightElement, { sheet, strings }: Surroundings): string {
   const at = cell.getAttribute("r")!;
   const type = cell.getAttribute("t") ?? "n";
   if (type === "inlineStr") return typedText(runsText(child(cell, "is") ?? cell));
@@ -280,7 +277,7 @@ class Sheet {
 }
 
 /** The formula of a cell, without "="; undefined if the cell keeps its value. */
-function formulaOf(sheet: Sheet, cell: Element, row: number, col: number): string | undefined {
+function formulaOf(sheet: Sheet, cell: LightElement, row: number, col: number): string | undefined {
   const element = child(cell, "f");
   if (!element) return undefined;
   const { about, shared, answers, lost } = sheet;
@@ -307,7 +304,7 @@ function formulaOf(sheet: Sheet, cell: Element, row: number, col: number): strin
 }
 
 /** Reads the content of a cell; `link` is the element of its hyperlink. */
-function readContent(sheet: Sheet, cell: Element, row: number, col: number, link: Element | undefined): void {
+function readContent(sheet: Sheet, cell: LightElement, row: number, col: number, link: Element | undefined): void {
   const at = cell.getAttribute("r")!;
   const formula = formulaOf(sheet, cell, row, col);
   if (formula !== undefined) {
@@ -323,21 +320,15 @@ function readContent(sheet: Sheet, cell: Element, row: number, col: number, link
   sheet.cells[at] = target !== undefined && isWords ? links.markdownLink(content.replace(/^'/, ""), target) : content;
 }
 
-/** Every row of the sheet's data. */
-function* linesOf(document: Document): Generator<Element> {
-  for (const data of all(document, "sheetData"))
-    for (const line of childrenOf(data)) if (line.localName === "row") yield line;
-}
-
 /** The number of rows read in a step. */
 const IN_A_STEP = 500;
 
 /** Reads the rows with their cells in steps; each gives the number of rows read. */
-function* readRows(document: Document, sheet: Sheet): Generator<number, void> {
+function* readRows(document: Document, lines: readonly LightElement[], sheet: Sheet): Generator<number, void> {
   const hyperlinks = new Map(all(document, "hyperlink").map((link) => [link.getAttribute("ref") ?? "", link]));
   const seen = new Set<string>();
   let count = 0;
-  for (const line of linesOf(document)) {
+  for (const line of lines) {
     const row = Number(line.getAttribute("r")) - 1;
     const height = line.getAttribute("ht");
     const isHidden = /^(?:1|true)$/.test(line.getAttribute("hidden") ?? "");
@@ -389,14 +380,14 @@ function emptyAnswers({ about, cells, answers }: Sheet, cover: Cover): void {
 }
 
 /** Gives the looks of whole rows and columns to their cells; false if they are too many, so that the others were left out. */
-function spreadLooks(document: Document, sheet: Sheet, cover: Cover): boolean {
+function spreadLooks(document: Document, lines: readonly LightElement[], sheet: Sheet, cover: Cover): boolean {
   const { rowNumber, colNumber } = sheet.size;
   let isKept = true;
-  const spread = (element: Element, name: string, zone: Zone): void => {
+  const spread = (element: Pick<Element, "getAttribute">, name: string, zone: Zone): void => {
     const style = Number(element.getAttribute(name) ?? 0);
     if (style > 0 && isKept) isKept = cover(zone, (at) => sheet.look(at, style));
   };
-  for (const line of linesOf(document)) {
+  for (const line of lines) {
     // The look of a row without cells, such as a row for readings, is not stored for each of its cells.
     if (!line.firstElementChild) continue;
     const row = Number(line.getAttribute("r")) - 1;
@@ -447,13 +438,17 @@ function remarksOn({ about, lost }: Sheet, areLooksKept: boolean): Message[] {
 }
 
 /** Reads the cells of a sheet in steps; each step gives the number of rows read. All rows and cells have addresses by now. */
-export function* readCells(document: Document, about: Surroundings): Generator<number, Cells> {
+export function* readCells(
+  document: Document,
+  lines: readonly LightElement[],
+  about: Surroundings,
+): Generator<number, Cells> {
   const sheet = new Sheet(about);
-  yield* readRows(document, sheet);
+  yield* readRows(document, lines, sheet);
   const { size } = sheet;
   const cover = coverWithin(size);
   emptyAnswers(sheet, cover);
-  const areLooksKept = spreadLooks(document, sheet, cover);
+  const areLooksKept = spreadLooks(document, lines, sheet, cover);
   giveHeights(document, sheet);
   const { cells, looks, rows, left } = sheet;
   return { cells, ...looks, rows, ...size, left, remarks: remarksOn(sheet, areLooksKept) };

@@ -5,6 +5,7 @@ import { helpers } from "@odoo/o-spreadsheet";
 import type { Protection } from "../protection";
 import type { Zone } from "../zones";
 import { LAST_COLUMN } from "../../rules/names";
+import type { LightElement } from "../../file/light-xml";
 import { all, append, first } from "../../file/xml";
 
 /** Whether the cells of a style, by its number, are open. */

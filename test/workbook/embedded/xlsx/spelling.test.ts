@@ -1,0 +1,59 @@
+/** Formulas of one form are spelled for Excel as if the engine had been asked for each of them. */
+import "../engine-in-node";
+import { demoSheet } from "../../../../src/datasheet";
+import { Model } from "../../../../src/workbook/embedded/engine";
+import { spellings } from "../../../../src/workbook/embedded/xlsx/spelling";
+import { haveRealFunctions } from "../real-functions";
+
+beforeAll(haveRealFunctions);
+
+/** Each is asked alone. */
+const oneByOne = async (formulas: readonly string[]): Promise<Map<string, string>> => {
+  const found = new Map<string, string>();
+  for (const formula of formulas)
+    for (const [asked, spelling] of await spellings([formula], false)) found.set(asked, spelling);
+  return found;
+};
+
+const FORMULAS = [
+  ...["=A1+B2", "=$C$3+ring", "=ring_2+'Sheet 2'!A1", "=SUM(A1:B2)", "=SUM(B3:C9)", "=SUM(list)", "=SUM(list;A1)"],
+  ...["=CONCAT(A1,B1)", "=CONCAT(A2,ring)", '=IF(A1="1/2",B1,"a ""b""")', '=IF(A2="1/2",B2,"x")', '=IF(A1="x",B1,"x")'],
+  ...["=LOG10(A1)", "=LOG10(ring)", "=LOG10+1", "=TRUE", "=FALSE", "=IF(A1,TRUE,ring)", "=IF(A2,FALSE,ring)", "=NOW()"],
+  ...[
+    "=ROUND(A1)",
+    "=ROUND(B1)",
+    "=ROUND(ring)",
+    "=ROUND(A1,2)",
+    "=-A1%",
+    "=-ring%",
+    "=(A1)",
+    "=((B1))",
+    "=A1:A3",
+    "=#REF+A1",
+  ],
+  ...[
+    "=XLOOKUP(A1,B1:B9,C1:C9)",
+    "=XLOOKUP(ring,list,list_2)",
+    "=FILTER(A1:A9,B1:B9)",
+    "=CLAY.T50(A1:A9,list)",
+    "=A1 + B1",
+  ],
+];
+
+test("whatever the form: dates, missing arguments, newer functions, constants, texts", async () => {
+  const together = await spellings(FORMULAS, false);
+  const alone = await oneByOne(FORMULAS);
+  expect(Object.fromEntries(together)).toEqual(Object.fromEntries(alone));
+  expect(together.get("=CONCAT(A2,ring)")).toBe("_xlfn.CONCAT(A2,ring)");
+});
+
+test("every formula of the demonstration, and few are asked", async () => {
+  const formulas = demoSheet("SI").cells.flatMap(({ formula }) => formula?.replace(/[{}]/g, "") ?? []);
+  const exported = jest.spyOn(Model.prototype, "exportXLSX");
+  const together = await spellings(formulas, false);
+  expect(exported.mock.calls.length).toBeLessThan(3);
+  exported.mockRestore();
+  const some = [...new Set(formulas)].filter((_, i) => i % 7 === 0);
+  const alone = await oneByOne(some);
+  expect(some.map((formula) => together.get(formula))).toEqual(some.map((formula) => alone.get(formula)));
+});
