@@ -167,5 +167,9 @@ describe("picked ends of the lines", () => {
     );
     expect(virgin(steps, [], { virgin_from: 1000 })).toMatch(/^the virgin line picked from 1000 to 1280/);
     expect(virgin(steps, [], { virgin_from: 160 })).toEqual({ from: 4, to: 7 });
+    const line = then(curve(steps), (test) => virginLineOf(test, { recompression_from: 20, virgin_from: 160, virgin_to: 640 })); // prettier-ignore
+    expect(line.ok && line.remarks.map(english)).toEqual(["picked by hand: virgin from = 160, virgin to = 640"]);
+    // A step of 0.05 in a doubled stress, as a share of the whole strain of 0.23.
+    expect(line.ok && line.value.line.slope * 0.23).toBeCloseTo(0.05 / Math.log10(2), 9);
   });
 });
