@@ -1,0 +1,46 @@
+/** Formulas and labels that are written into a German sheet afterwards are those that a German sheet is made with. */
+import { blankSheet, labelOf, workings } from "../../src/datasheet";
+import { layoutOf } from "../../src/record/places";
+import { NAMES_WITH_FORMULAS, placedFormulas } from "../../src/specification/placed-formulas";
+import { labelOn } from "../../src/record/sheet-labels";
+import type { SheetName } from "../../src/workbook/port";
+
+const plan = blankSheet("SI", { language: "de" });
+const names = Object.entries(plan.names).map(([name, place]): SheetName => ({ name, scope: "sheet", place }));
+const GERMAN = { sheet_language: [["Deutsch"]] };
+
+const formulaAt = (row: number, col: number): string | undefined =>
+  plan.cells.find((cell) => cell.row === row && cell.col === col)?.formula;
+
+test("every formula of a single cell is written again as it stands on the sheet", () => {
+  const single = NAMES_WITH_FORMULAS.filter((name) => plan.names[name]?.rows === 1);
+  expect(single.length).toBeGreaterThan(80);
+  const differing = single.filter((name) => {
+    const [cell] = placedFormulas(name, layoutOf(names, GERMAN))?.cells ?? [];
+    return cell === undefined || cell.formula !== formulaAt(cell.row, cell.col);
+  });
+  expect(differing).toEqual([]);
+  const english = placedFormulas("missing_in_full", layoutOf(names, {}))?.cells[0]?.formula;
+  expect(english).toContain('"Missing: "');
+});
+
+test("results that get free cells get German labels beside them", () => {
+  const without = names.filter(({ name }) => name !== "compression_index" && name !== "strain_end");
+  const { labels } = workings(without, GERMAN, { row: 300, col: 60, rows: 1, cols: 1 });
+  expect(labels.map(({ value }) => value).sort()).toEqual([
+    "Kompressionsbeiwert Cc",
+    "Stauchung am Ende der Laststufe",
+  ]);
+});
+
+test("a label away from its place says what it continues, in either language", () => {
+  expect([labelOn("en", "preconsolidation_low"), labelOn("de", "preconsolidation_low")]).toEqual([
+    "Preconsolidation stress, not less than",
+    "Vorbelastungsspannung, nicht kleiner als",
+  ]);
+  expect([labelOn("de", "ring_mass"), labelOn("de", "times_07"), labelOf("load_number", "de")]).toEqual([
+    "Masse des Rings",
+    "Zeiten der Laststufe 7",
+    "Nummer der Laststufe",
+  ]);
+});
