@@ -1,4 +1,4 @@
-/** Tells for each command of the engine what it changes, in the words of the port. */
+/** What each command of the engine changes: in the words of the port, and whether it leaves all values as they are. */
 import type { Change } from "../port";
 import { ADD_NAMES } from "./named-ranges";
 
@@ -22,7 +22,7 @@ const VALUES = [
   "UNFOLD_HEADER_GROUPS_IN_ZONE",
   "ADD_MERGE",
   "REMOVE_MERGE",
-  "MOVE_RANGES",
+
   "UPDATE_TABLE",
   "UPDATE_FILTER",
   "UPDATE_LOCALE",
@@ -61,3 +61,20 @@ const BY_COMMAND: ReadonlyMap<string, readonly Change[]> = new Map(
 
 /** What a command of that type may change. No command tells that another sheet comes to the front. */
 export const changesOf = (type: string): readonly Change[] => BY_COMMAND.get(type) ?? [];
+
+/** Commands of the engine that change no value, and whose undoing changes none. */
+export const WITHOUT_VALUES = new Set([
+  ...["RESIZE_COLUMNS_ROWS", "SET_GRID_LINES_VISIBILITY", "FREEZE_COLUMNS", "FREEZE_ROWS", "UNFREEZE_COLUMNS"],
+  ...["UNFREEZE_ROWS", "UNFREEZE_COLUMNS_ROWS", "COLOR_SHEET", "MOVE_SHEET", "HIDE_SHEET", "SHOW_SHEET", "LOCK_SHEET"],
+  ...["UNLOCK_SHEET", "SET_BORDER", "SET_ZONE_BORDERS", "SET_BORDERS_ON_TARGET", "CREATE_FIGURE", "DELETE_FIGURE"],
+  ...["UPDATE_FIGURE", "CREATE_IMAGE", "CREATE_CHART", "UPDATE_CHART", "DELETE_CHART", "ADD_DATA_VALIDATION_RULE"],
+  ...["REMOVE_DATA_VALIDATION_RULE", "ADD_CONDITIONAL_FORMAT", "REMOVE_CONDITIONAL_FORMAT"],
+  "CHANGE_CONDITIONAL_FORMAT_PRIORITY",
+]);
+
+/**
+ * Whether no value changes by a command or by its undoing. The add-in's own commands are of charts, notes, print and
+ * protection, besides that of names.
+ */
+export const isWithoutValues = (type: string): boolean =>
+  WITHOUT_VALUES.has(type) || (type.startsWith("CLAYLEDGER_") && type !== ADD_NAMES);

@@ -2,24 +2,11 @@
  * What one step changes that cells are calculated from, collected command by command: the engine itself would evaluate every cell of the
  * workbook whenever a sheet or a name is added or a step is undone, which takes 0.1 s for each data sheet.
  */
+import { isWithoutValues } from "../changes";
 import { ADD_NAMES } from "../named-ranges";
 import type { EngineCommand, SheetRange } from "./engine-parts";
 import type { NamedRange } from "./name-finder";
 import type { Zone } from "../zones";
-
-/** Commands that change no value; nor does their undoing. */
-const WITHOUT_VALUES = new Set([
-  ...["RESIZE_COLUMNS_ROWS", "SET_GRID_LINES_VISIBILITY", "FREEZE_COLUMNS", "FREEZE_ROWS", "UNFREEZE_COLUMNS"],
-  ...["UNFREEZE_ROWS", "UNFREEZE_COLUMNS_ROWS", "COLOR_SHEET", "MOVE_SHEET", "HIDE_SHEET", "SHOW_SHEET", "LOCK_SHEET"],
-  ...["UNLOCK_SHEET", "SET_BORDER", "SET_ZONE_BORDERS", "SET_BORDERS_ON_TARGET", "CREATE_FIGURE", "DELETE_FIGURE"],
-  ...["UPDATE_FIGURE", "CREATE_IMAGE", "CREATE_CHART", "UPDATE_CHART", "DELETE_CHART", "ADD_DATA_VALIDATION_RULE"],
-  ...["REMOVE_DATA_VALIDATION_RULE", "ADD_CONDITIONAL_FORMAT", "REMOVE_CONDITIONAL_FORMAT"],
-  "CHANGE_CONDITIONAL_FORMAT_PRIORITY",
-]);
-
-/** The add-in's own commands are of charts, notes, print and protection, besides that of names. */
-const isWithoutValues = (type: string): boolean =>
-  WITHOUT_VALUES.has(type) || (type.startsWith("CLAYLEDGER_") && type !== ADD_NAMES);
 
 const OF_NAMES = new Set(["CREATE_NAMED_RANGE", "DELETE_NAMED_RANGE", ADD_NAMES]);
 
