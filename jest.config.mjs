@@ -1,4 +1,8 @@
-/** Three kinds of tests: `unit` in Node or jsdom, `files` with every written .xlsx, `browser` in Chromium. */
+/**
+ * Three kinds of tests: `unit` in Node or jsdom, `files` with every written .xlsx, `browser` in Chromium. `npm test` runs the tests
+ * of `unit` as `together` and `apart`.
+ */
+import { apart, together } from "./test/together/groups.mjs";
 
 const transform = {
   "^.+\\.(t|j|mj)sx?$": [
@@ -56,16 +60,36 @@ const shared = {
   modulePathIgnorePatterns: ["<rootDir>/reports/"],
 };
 
+const unit = {
+  ...shared,
+  globalSetup: "<rootDir>/test/setup.ts",
+  globalTeardown: "<rootDir>/test/teardown.ts",
+};
+
 export default {
   testSequencer: "<rootDir>/test/longest-first.mjs",
   projects: [
     {
-      ...shared,
+      ...unit,
       displayName: "unit",
       testMatch: ["<rootDir>/test/**/*.test.ts"],
-      globalSetup: "<rootDir>/test/setup.ts",
-      globalTeardown: "<rootDir>/test/teardown.ts",
-      testPathIgnorePatterns: ["/node_modules/", "<rootDir>/test/browser/", "<rootDir>/test/ooxml/files/"],
+      testPathIgnorePatterns: [
+        "/node_modules/",
+        "<rootDir>/test/browser/",
+        "<rootDir>/test/ooxml/files/",
+        "<rootDir>/test/together/",
+      ],
+    },
+    {
+      ...unit,
+      displayName: "together",
+      testMatch: ["<rootDir>/test/together/*.test.ts"],
+      globals: { TOGETHER: together },
+    },
+    {
+      ...unit,
+      displayName: "apart",
+      testMatch: apart.map((file) => `<rootDir>/test/${file}`),
     },
     {
       ...shared,

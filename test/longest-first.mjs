@@ -7,6 +7,8 @@ import Sequencer from "@jest/test-sequencer";
 /** By processor time, longest first. */
 const LONG = [
   "ooxml/files/files",
+  "together/screens",
+  "together/pane",
   "workbook/embedded/upkeep",
   "datasheet/impossible",
   "datasheet/sheet-check",

@@ -8,10 +8,7 @@ import { freeNames, resolveNames } from "../../src/workbook/embedded/names";
 import { typed } from "../../src/workbook/embedded/typing/text";
 import { checkPlan } from "../../src/workbook/rules/plan-check";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";
-import { registerRealFunctions } from "../workbook/embedded/real-functions";
-
-const settings: FunctionSettings = { blankAs: null };
-let registered = false;
+import { haveRealFunctions, registerRealFunctions } from "../workbook/embedded/real-functions";
 
 /** The errors of a sheet ("B4 #N/A why"), and its cells that are not blank with their addresses. */
 export interface CalculatedCells {
@@ -54,11 +51,11 @@ function withValuesOf(plan: SheetPlan): Model {
 }
 
 export async function calculateNow(plan: SheetPlan, blankAs: FunctionSettings["blankAs"]): Promise<CalculatedCells> {
-  settings.blankAs = blankAs;
-  if (!registered) await registerRealFunctions(settings);
-  registered = true;
+  await registerRealFunctions({ blankAs });
   checkPlan(plan);
-  return cellsOf(withValuesOf(plan), plan);
+  const cells = cellsOf(withValuesOf(plan), plan);
+  await haveRealFunctions();
+  return cells;
 }
 
 /** The cells of a plan in the sheet in front. */

@@ -15,7 +15,9 @@ async function makeMetadata(): Promise<string> {
   return (await generateCustomFunctionsMetadata(files)).metadataJson;
 }
 
-export async function registerRealFunctions(settings: FunctionSettings): Promise<void> {
+const settings: FunctionSettings = { blankAs: null };
+
+async function register(): Promise<void> {
   const metadata = await oncePerRun("functions.json", null, makeMetadata);
   const { CustomFunctions, associations } = collectFunctions();
   Object.assign(globalThis, { CustomFunctions });
@@ -25,5 +27,11 @@ export async function registerRealFunctions(settings: FunctionSettings): Promise
 
 let registered: Promise<void> | undefined;
 
-/** Registers the functions if this file of tests has not done so; a blank cell is passed as null. */
-export const haveRealFunctions = (): Promise<void> => (registered ??= registerRealFunctions({ blankAs: null }));
+/** Registers the functions, once, and says how a blank cell is passed from now on. */
+export async function registerRealFunctions({ blankAs }: FunctionSettings): Promise<void> {
+  settings.blankAs = blankAs;
+  await (registered ??= register());
+}
+
+/** Registers the functions; a blank cell is passed as null. */
+export const haveRealFunctions = (): Promise<void> => registerRealFunctions({ blankAs: null });
