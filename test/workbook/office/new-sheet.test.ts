@@ -28,6 +28,7 @@ const PLANS: [string, SheetPlan][] = [
   ["blank, 48 loads", blankSheet("US", { loads: 48 })],
   ["demonstration, SI", demoSheet("SI")],
   ["demonstration, US", demoSheet("US")],
+  ["German demonstration, SI", demoSheet("SI", "de")],
 ];
 
 describe.each(PLANS)("the data sheet: %s", (_, plan) => {
