@@ -33,7 +33,7 @@ const LONG = [
   "browser/walk/every-screen",
   "browser/host",
   "browser/whole-walk",
-  "browser/whole-job",
+  "browser/whole-job/whole-job",
   "browser/firm-layout",
   "browser/readings",
   "browser/firm-layout-across",

@@ -193,11 +193,18 @@ function openPane({ port, view }: Desk): void {
     showWords();
     void view.show(port.workbook.model);
   });
-  switchByKey(frame, () => {
-    window.focus();
-    // What is typed goes to the editor of the cells, which is there all the time.
-    document.querySelector<HTMLElement>(".o-grid-composer .o-composer")?.focus();
-  });
+  switchByKey(
+    frame,
+    () => {
+      window.focus();
+      // What is typed goes to the editor of the cells, which is there all the time.
+      document.querySelector<HTMLElement>(".o-grid-composer .o-composer")?.focus();
+    },
+    () => {
+      window.focus();
+      element("open").focus();
+    },
+  );
   frame.src = "pane.html";
 }
 

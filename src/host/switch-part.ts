@@ -1,10 +1,10 @@
 /**
- * F6 and Shift+F6 go from the sheet to the pane and back, as in Excel: the Tab key stays within the sheet, so that
- * without a mouse there is no other way.
+ * F6 goes from the sheet to the pane and back, and Shift+F6 to the header of the page, like the parts of a window in
+ * Excel: the Tab key stays within the sheet, so that without a mouse there is no other way.
  */
 
-/** `toSheet` gives the focus back to the sheet. */
-export function switchByKey(frame: HTMLIFrameElement, toSheet: () => void): void {
+/** `toSheet` gives the focus back to the sheet, `toHeader` to the first control of the header. */
+export function switchByKey(frame: HTMLIFrameElement, toSheet: () => void, toHeader: () => void): void {
   const listen = (document: Document, go: () => void): void =>
     document.addEventListener(
       "keydown",
@@ -12,7 +12,8 @@ export function switchByKey(frame: HTMLIFrameElement, toSheet: () => void): void
         if (event.key !== "F6" || event.ctrlKey || event.altKey || event.metaKey) return;
         event.preventDefault();
         event.stopPropagation();
-        go();
+        if (event.shiftKey) toHeader();
+        else go();
       },
       { capture: true },
     );

@@ -63,16 +63,43 @@ export function keyboard(page: Page) {
       return { row, col, sheet: getters.getSheetName(sheetId) };
     });
 
-  /** Goes with the arrow keys to a cell of the sheet in front, and looks after each press where the cursor is. */
+  /**
+   * Goes with the arrow keys to a cell of the sheet in front, and looks after each press near it where the cursor is: a
+   * merged cell is passed with one press.
+   */
   async function goTo(wanted: Place): Promise<void> {
     await toSheet();
-    for (let count = 0; count < 600; count++) {
+    for (let attempt = 0; attempt < 100; attempt++) {
       const { row, col } = await at();
-      if (row === wanted.row && col === wanted.col) return;
-      if (row !== wanted.row) await press(row < wanted.row ? "ArrowDown" : "ArrowUp");
-      else await press(col < wanted.col ? "ArrowRight" : "ArrowLeft");
+      const [down, right] = [wanted.row - row, wanted.col - col];
+      if (down === 0 && right === 0) return;
+      const key = down > 0 ? "ArrowDown" : down < 0 ? "ArrowUp" : right > 0 ? "ArrowRight" : "ArrowLeft";
+      const sure = down === 0 ? 1 : Math.max(1, Math.abs(down) - 5);
+      for (let count = 0; count < sure; count++) await press(key);
     }
     throw new Error(`the arrow keys do not reach row ${wanted.row + 1}, column ${wanted.col + 1}`);
+  }
+
+  /** Goes with Shift+F6 to the header of the page, on to a field, and presses the first letter of the wanted choice. */
+  async function chooseInHeader(id: string, choice: string): Promise<void> {
+    await press("Shift+F6");
+    const focus = () => page.evaluate(() => (globalThis as any).document.activeElement.id);
+    for (let count = 0; (await focus()) !== id; count++) {
+      if (count > 10) throw new Error(`the Tab key does not reach the field “${id}” of the header`);
+      await press("Tab");
+    }
+    await press(choice.slice(0, 1));
+  }
+
+  /** Reaches a group of radio buttons, and goes with the arrow key to the wanted one. */
+  async function pick(wanted: string, other: string): Promise<void> {
+    const isOne = ({ name }: { readonly name: string }) => name.startsWith(wanted) || name.startsWith(other);
+    await toPane();
+    for (let count = 0; !isOne(await focused()); count++) {
+      if (count > MOST_PRESSES) throw new Error(`the Tab key does not reach ${wanted}`);
+      await press("Tab");
+    }
+    if (!(await focused()).name.startsWith(wanted)) await press("ArrowDown");
   }
 
   return {
@@ -80,6 +107,8 @@ export function keyboard(page: Page) {
     screen,
     tabTo,
     goTo,
+    chooseInHeader,
+    pick,
     at,
     toSheet,
     /** Reaches a control, and presses Enter. */
