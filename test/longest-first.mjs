@@ -31,15 +31,15 @@ const LONG = [
   "report/report",
   "pane/screens/data-sheet/sheet-check",
   "browser/walk/every-screen",
-  "browser/host",
-  "browser/whole-walk",
+  "browser/host/host",
+  "browser/walk/whole-walk",
   "browser/whole-job/whole-job",
-  "browser/firm-layout",
-  "browser/readings",
-  "browser/firm-layout-across",
-  "browser/current-test",
-  "browser/policy",
-  "browser/help",
+  "browser/firm-layout/firm-layout",
+  "browser/screens/readings",
+  "browser/firm-layout/firm-layout-across",
+  "browser/screens/current-test",
+  "browser/host/policy",
+  "browser/host/help",
 ];
 
 const place = ({ path }) => {

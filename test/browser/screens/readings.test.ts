@@ -12,7 +12,7 @@ import {
   tabIntoScreen,
   takePicture,
   withBrowser,
-} from "./page";
+} from "../page";
 
 declare const requestAnimationFrame: (then: () => void) => void;
 

@@ -10,7 +10,7 @@ import {
   takePicture,
   withBrowser,
   type HostPage,
-} from "./page";
+} from "../page";
 
 const SHEET = "Demonstration";
 

@@ -1,9 +1,9 @@
 /** The sheet check beside a real sheet: by keyboard, without violations, with a firm's file from the disk. */
 import path from "node:path";
 import type { FrameLocator, Page } from "playwright-core";
-import { paneViolations, sheetNames, takePicture, withBrowser, type HostPage } from "./page";
+import { paneViolations, sheetNames, takePicture, withBrowser, type HostPage } from "../page";
 
-const TEMPLATE = path.join(__dirname, "../../templates/clayledger-us.xlsx");
+const TEMPLATE = path.join(__dirname, "../../../templates/clayledger-us.xlsx");
 
 withBrowser("the sheet check", (openPage) => {
   let host: HostPage;

@@ -15,7 +15,7 @@ import {
   typeInCell,
   withBrowser,
   type HostPage,
-} from "./page";
+} from "../page";
 
 /** Two loads of an invented test, read every second and then every minute. */
 const SECONDS = [...Array(60).keys(), ...Array.from({ length: 180 }, (_, minute) => 60 * (minute + 1))];

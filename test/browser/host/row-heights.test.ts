@@ -1,6 +1,6 @@
 /** Rows have the same heights after saving and opening: those set by hand, those of the data sheet, and those of wrapped texts. */
 import type { Page } from "playwright-core";
-import { showSheet, takePicture, typeInCell, withBrowser } from "./page";
+import { showSheet, takePicture, typeInCell, withBrowser } from "../page";
 
 const ROWS = 120;
 

@@ -1,7 +1,7 @@
 /** The review of the compression curve with the keys alone: reach a handle, move it, hear its value, save, take back. */
 import type { Page } from "playwright-core";
-import { keyboard } from "./keyboard";
-import { readNames, withBrowser } from "./page";
+import { keyboard } from "../keyboard";
+import { readNames, withBrowser } from "../page";
 
 const SHEET = "Demonstration";
 

@@ -11,7 +11,7 @@ import {
   typeInCell,
   valuesOf,
   withBrowser,
-} from "./page";
+} from "../page";
 
 const SHEET = "Demonstration";
 /**

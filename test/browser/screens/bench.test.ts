@@ -1,7 +1,7 @@
 /** A load is read at the frame in a narrow pane beside a real sheet, with one hand on the number pad. */
 import type { FrameLocator, Page } from "playwright-core";
-import type { CellValue, NamedColumns } from "../../src/workbook/port";
-import { paneViolations, paneWidths, readNames, setPaneWidth, sheetNames, takePicture, withBrowser } from "./page";
+import type { CellValue, NamedColumns } from "../../../src/workbook/port";
+import { paneViolations, paneWidths, readNames, setPaneWidth, sheetNames, takePicture, withBrowser } from "../page";
 
 const SHEET = "Demonstration";
 

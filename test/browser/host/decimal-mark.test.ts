@@ -1,7 +1,7 @@
 /** Numbers typed and pasted with a decimal point and with a decimal comma. */
 import { strFromU8, unzipSync } from "fflate";
 import type { Page } from "playwright-core";
-import { selectRange, showSheet, takePicture, typeInCell, valuesOf, withBrowser } from "./page";
+import { selectRange, showSheet, takePicture, typeInCell, valuesOf, withBrowser } from "../page";
 
 const value = async (page: Page, cell: string) => (await valuesOf(page, "Sheet1", cell))[0]![0];
 const question = (page: Page) => page.locator("#question");

@@ -6,10 +6,10 @@ import path from "node:path";
 import { mkdtempSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import type { FrameLocator, Page } from "playwright-core";
-import { NAMES_WITH_FORMULAS, spillOf } from "../../src/specification/placed-formulas";
-import { asColumn } from "../../src/workbook/lists";
+import { NAMES_WITH_FORMULAS, spillOf } from "../../../src/specification/placed-formulas";
+import { asColumn } from "../../../src/workbook/lists";
 import { firmForm, type FirmForm } from "./firm-form";
-import { paneViolations, readNames, selectRange, showSheet, takePicture, withBrowser, type HostPage } from "./page";
+import { paneViolations, readNames, selectRange, showSheet, takePicture, withBrowser, type HostPage } from "../page";
 
 export const firmWalk = (lies: "down" | "across"): void =>
   withBrowser(`a firm's own layout whose tables lie ${lies}`, (openPage) => {
@@ -79,7 +79,7 @@ export const firmWalk = (lies: "down" | "across"): void =>
       await pane.getByRole("button", { name: /^Write all \d+ missing formulas$/ }).click();
       await told(/formulas are written on/);
       await takePicture(page, picture("pane-firm-written"));
-      await page.screenshot({ path: path.join(__dirname, `../../artifacts/${picture("page-firm-written")}.png`) });
+      await page.screenshot({ path: path.join(__dirname, `../../../artifacts/${picture("page-firm-written")}.png`) });
       expect(await paneViolations(page)).toEqual([]);
     }, 120_000);
 

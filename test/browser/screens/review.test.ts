@@ -9,7 +9,7 @@ import {
   takePicture,
   withBrowser,
   type HostPage,
-} from "./page";
+} from "../page";
 
 const SHEET = "Demonstration";
 

@@ -5,7 +5,7 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
 import type { Frame } from "playwright-core";
-import { fileOf, paneFrame, showSheet, typeInCell, watchPolicy, withBrowser, type HostPage } from "./page";
+import { fileOf, paneFrame, showSheet, typeInCell, watchPolicy, withBrowser, type HostPage } from "../page";
 
 /** Files that `npm start` loads, whatever a person does on it; the help pages when they are opened. */
 const LOADED = [
@@ -153,7 +153,7 @@ withBrowser("the policy of each page", (openPage, newContext) => {
 
   /** Microsoft's library from npm, at the address from which Excel's pane loads it. */
   const OFFICE = "https://appsforoffice.microsoft.com/lib/1/hosted/";
-  const LIBRARY = path.join(__dirname, "../../node_modules/@microsoft/office-js/dist");
+  const LIBRARY = path.join(__dirname, "../../../node_modules/@microsoft/office-js/dist");
 
   // Office.js in Office 2013 and earlier would frame a page that reports its use to Microsoft, and style that frame.
   const REPORTING = [

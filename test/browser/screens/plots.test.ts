@@ -1,7 +1,7 @@
 /** The plots of a data sheet: a person looks at them and saves them. */
 import { readFileSync } from "node:fs";
 import type { Download, Frame, FrameLocator, Page } from "playwright-core";
-import { cellAddress } from "../../src/workbook/address";
+import { cellAddress } from "../../../src/workbook/address";
 import {
   fileOf,
   paneFrame,
@@ -13,7 +13,7 @@ import {
   typeInCell,
   valuesOf,
   withBrowser,
-} from "./page";
+} from "../page";
 
 const SHEET = "Demonstration";
 

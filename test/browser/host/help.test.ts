@@ -1,6 +1,6 @@
 /** The help pages, opened from the pane, in every look and width, and printed. */
 import type { Page } from "playwright-core";
-import { LOOKS, paneFrame, setLook, takePicture, violations, withBrowser, type HostPage } from "./page";
+import { LOOKS, paneFrame, setLook, takePicture, violations, withBrowser, type HostPage } from "../page";
 
 const WIDTHS = [320, 900];
 

@@ -2,20 +2,20 @@
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import type { Frame, Page } from "playwright-core";
-import { de } from "../../src/pane/text/de";
-import { engine as deEngine } from "../../src/pane/text/de/engine";
-import { host as deHost } from "../../src/pane/text/de/host";
-import { messages as deMessages } from "../../src/pane/text/de/messages";
-import { en } from "../../src/pane/text/en";
-import { host as enHost } from "../../src/pane/text/en/host";
-import { SAMPLE_TYPES } from "../../src/exchange/ags4/dictionary";
-import { cellCalled, RECORD_NAMES } from "../../src/record/record";
-import { FIELDS, MORE_FIELDS } from "../../src/specification/fields";
-import { labelOf } from "../../src/record/cells";
-import { demoSheet } from "../../src/datasheet";
-import { wordsOf as sheetWordsOf } from "../../src/specification/text/words";
-import { cellAddress } from "../../src/workbook/address";
-import { paneFrame, settled, sheetNames, showSheet, takePicture, valuesOf, withBrowser, type HostPage } from "./page";
+import { de } from "../../../src/pane/text/de";
+import { engine as deEngine } from "../../../src/pane/text/de/engine";
+import { host as deHost } from "../../../src/pane/text/de/host";
+import { messages as deMessages } from "../../../src/pane/text/de/messages";
+import { en } from "../../../src/pane/text/en";
+import { host as enHost } from "../../../src/pane/text/en/host";
+import { SAMPLE_TYPES } from "../../../src/exchange/ags4/dictionary";
+import { cellCalled, RECORD_NAMES } from "../../../src/record/record";
+import { FIELDS, MORE_FIELDS } from "../../../src/specification/fields";
+import { labelOf } from "../../../src/record/cells";
+import { demoSheet } from "../../../src/datasheet";
+import { wordsOf as sheetWordsOf } from "../../../src/specification/text/words";
+import { cellAddress } from "../../../src/workbook/address";
+import { paneFrame, settled, sheetNames, showSheet, takePicture, valuesOf, withBrowser, type HostPage } from "../page";
 
 /** The texts of a table: its strings, and the strings in the code of its functions. */
 function textsOf(table: unknown): string[] {
@@ -201,7 +201,7 @@ withBrowser("in German", (openPage) => {
     await check.click();
     await settled(frame);
     await look("another sheet");
-    const old = readFileSync(path.join(__dirname, "../datasheet/clayledger-si-version-1.xlsx"));
+    const old = readFileSync(path.join(__dirname, "../../datasheet/clayledger-si-version-1.xlsx"));
     await page.evaluate(
       async (bytes) => {
         const { port } = (globalThis as any).clayledger;

@@ -1,7 +1,7 @@
 /** A stage of wetting is marked on the sheet, drawn, and the sheet of a series is inserted, in a narrow pane. */
 import type { FrameLocator, Page } from "playwright-core";
-import type { NamedColumns } from "../../src/workbook/port";
-import { paneViolations, paneWidths, readNames, setPaneWidth, sheetNames, takePicture, withBrowser } from "./page";
+import type { NamedColumns } from "../../../src/workbook/port";
+import { paneViolations, paneWidths, readNames, setPaneWidth, sheetNames, takePicture, withBrowser } from "../page";
 
 const SHEET = "Demonstration";
 

@@ -1,6 +1,6 @@
 /** A logger's file that is still being written is read, and read again as it grows, in a narrow pane. */
 import type { FrameLocator, Page } from "playwright-core";
-import { paneViolations, paneWidths, readNames, setPaneWidth, takePicture, withBrowser } from "./page";
+import { paneViolations, paneWidths, readNames, setPaneWidth, takePicture, withBrowser } from "../page";
 
 const SHEET = "Consolidation test";
 const KEPT = `Readings ${SHEET}`;

@@ -17,7 +17,7 @@ import {
   valuesOf,
   withBrowser,
   type HostPage,
-} from "./page";
+} from "../page";
 
 const fileWith = async (stress: number): Promise<Buffer> => {
   const workbook = new ExcelJS.Workbook();

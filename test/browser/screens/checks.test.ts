@@ -1,5 +1,5 @@
 /** The reviewer's checks and the comparison by hand beside a real sheet. */
-import { CHECKS } from "../../src/checks";
+import { CHECKS } from "../../../src/checks";
 import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
 import {
@@ -13,7 +13,7 @@ import {
   takePicture,
   withBrowser,
   type HostPage,
-} from "./page";
+} from "../page";
 
 const SHEET = "Demonstration";
 

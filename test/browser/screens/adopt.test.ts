@@ -1,6 +1,6 @@
 /** Adopts a value in the pane beside a real sheet, by keys alone, and takes it back. */
 import type { FrameLocator, Page } from "playwright-core";
-import { paneViolations, paneWidths, readNames, setPaneWidth, settled, takePicture, withBrowser } from "./page";
+import { paneViolations, paneWidths, readNames, setPaneWidth, settled, takePicture, withBrowser } from "../page";
 
 const SHEET = "Demonstration";
 

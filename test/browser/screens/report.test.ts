@@ -11,7 +11,7 @@ import {
   takePicture,
   withBrowser,
   type HostPage,
-} from "./page";
+} from "../page";
 
 withBrowser("the report", (openPage) => {
   let host: HostPage;

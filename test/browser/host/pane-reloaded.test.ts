@@ -1,6 +1,6 @@
 /** The pane is reloaded in the middle of a long writing: the next pane says what is half done, and what to do. */
 import type { Page } from "playwright-core";
-import { readNames, sheetNames, withBrowser } from "./page";
+import { readNames, sheetNames, withBrowser } from "../page";
 
 declare const document: { readonly querySelector: (selector: string) => { readonly contentWindow: any } };
 declare const window: { readonly clayledger: { readonly port: any }; listeners: number };

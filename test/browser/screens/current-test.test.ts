@@ -17,7 +17,7 @@ import {
   takePicture,
   withBrowser,
   type HostPage,
-} from "./page";
+} from "../page";
 
 const DEMO = "Demonstration";
 const BLANK = "Consolidation test";

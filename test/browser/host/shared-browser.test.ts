@@ -1,5 +1,5 @@
 /** All files of a run share one browser: if it ends, each file says so and does not wait. */
-import { sharedBrowser, withBrowser } from "./page";
+import { sharedBrowser, withBrowser } from "../page";
 
 withBrowser("the browser that the files of a run share", () => {
   test("if it has ended, the file says what to do", async () => {

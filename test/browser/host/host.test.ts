@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { isDeepStrictEqual } from "node:util";
 import type { Page } from "playwright-core";
-import { complaintsOf } from "../ooxml/complaints";
+import { complaintsOf } from "../../ooxml/complaints";
 import {
   clickCell,
   fileOf,
@@ -15,7 +15,7 @@ import {
   valuesOf,
   withBrowser,
   type HostPage,
-} from "./page";
+} from "../page";
 
 const DEMO = "Demonstration";
 const ERROR = /^#[A-Z]/;
@@ -339,7 +339,7 @@ withBrowser("the page of npm start", (openPage) => {
     ["vendor/owl/owl.iife.min.js", "@odoo/owl/dist/owl.iife.min.js"],
   ])("%s is served byte for byte as it was published", async (served, published) => {
     const answer = await page.request.get(new URL(served, page.url()).href);
-    const original = readFileSync(path.join(__dirname, "../../node_modules", published));
+    const original = readFileSync(path.join(__dirname, "../../../node_modules", published));
     expect(original.equals(await answer.body())).toBe(true);
   });
 

@@ -1,9 +1,9 @@
 /** The register in a narrow pane: a row is filled on its sheet, the data sheet takes its values; a firm's file is read. */
 import ExcelJS from "exceljs";
 import type { FrameLocator, Page } from "playwright-core";
-import { boxAddress } from "../../src/workbook/address";
-import type { CellValue, NamedColumns } from "../../src/workbook/port";
-import { paneViolations, paneWidths, readNames, setPaneWidth, sheetNames, takePicture, withBrowser } from "./page";
+import { boxAddress } from "../../../src/workbook/address";
+import type { CellValue, NamedColumns } from "../../../src/workbook/port";
+import { paneViolations, paneWidths, readNames, setPaneWidth, sheetNames, takePicture, withBrowser } from "../page";
 
 const SHEET = "Demonstration";
 

@@ -1,6 +1,6 @@
 /** What the page says when the sheet takes no entry, and when the sentence goes. */
 import type { Page } from "playwright-core";
-import { clickCell, selectRange, showSheet, takePicture, typeInCell, withBrowser } from "./page";
+import { clickCell, selectRange, showSheet, takePicture, typeInCell, withBrowser } from "../page";
 
 const message = (page: Page) => page.locator("#message").textContent();
 const said = (page: Page, start: string) =>

@@ -4,10 +4,10 @@
  * inputs of the demonstration.
  */
 import ExcelJS from "exceljs";
-import { demoSheet } from "../../src/datasheet";
-import { FIELDS } from "../../src/specification/fields";
-import { cellAddress } from "../../src/workbook/address";
-import type { CellValue } from "../../src/workbook/port";
+import { demoSheet } from "../../../src/datasheet";
+import { FIELDS } from "../../../src/specification/fields";
+import { cellAddress } from "../../../src/workbook/address";
+import type { CellValue } from "../../../src/workbook/port";
 
 const DEMO = demoSheet("SI");
 

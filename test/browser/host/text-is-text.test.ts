@@ -1,7 +1,7 @@
 /** Texts that look like markup, formulas or another direction of writing, typed into a test: shown, saved and printed as texts. */
 import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
-import { fileOf, readNames, sheetNames, withBrowser } from "./page";
+import { fileOf, readNames, sheetNames, withBrowser } from "../page";
 
 const SHEET = "Demonstration";
 const RENAMED = "<b>BH 1 & “Ring”!";
