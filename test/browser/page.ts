@@ -279,6 +279,7 @@ export const setLook = (page: Page, { colorScheme = "light", forcedColors = "non
 /** Chooses the language on the last screen, as a person does, and waits until the pane has come again in it. */
 export async function chooseLanguage(page: Page, language: "en" | "de"): Promise<void> {
   const pane = page.frameLocator("#pane");
+  if ((await pane.locator("html").getAttribute("lang")) === language) return;
   await pane.locator("#tab-about").click();
   // Screens that were left stay in the page, hidden.
   const inFront = (what: string) => pane.locator(`[role=tabpanel] ${what}`).filter({ visible: true });
