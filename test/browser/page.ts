@@ -122,7 +122,7 @@ async function openPage(browser: Browser, query: string, preferences: Preference
   page.on("console", (message) => {
     if (message.type() === "error") complaints.push(`console: ${message.text()}`);
   });
-  page.on("pageerror", (error) => complaints.push(`exception: ${error.message}`));
+  page.on("pageerror", (error) => complaints.push(`exception: ${error.stack ?? error.message}`));
   page.on("requestfailed", (request) => complaints.push(`request failed: ${request.url()}`));
   await context.route(
     (url) => !url.href.startsWith(address) && !/^(?:data|blob):/.test(url.href),
@@ -138,6 +138,14 @@ async function openPage(browser: Browser, query: string, preferences: Preference
 }
 
 export const sheetNames = (page: Page): Promise<string[]> => page.evaluate(() => window.clayledger.port.sheetNames());
+
+/** Waits until the pane says that a sheet was made, and returns the name of the sheet that was not there before. */
+export async function sheetMade(page: Page, before: readonly string[], said: string): Promise<string> {
+  await page.frameLocator("#pane").getByRole("status").filter({ hasText: said }).first().waitFor();
+  const made = (await sheetNames(page)).find((name) => !before.includes(name));
+  if (made === undefined) throw new Error(`the pane says “${said}”, and there is no new sheet`);
+  return made;
+}
 
 export const valuesOf = (page: Page, sheet: string, address: string): Promise<Selection["values"]> =>
   page.evaluate(([sheet, address]) => window.clayledger.port.values(sheet, address), [sheet, address]);

@@ -8,6 +8,7 @@ import {
   fileOf,
   placeOf,
   readNames,
+  sheetMade,
   sheetNames,
   showSheet,
   takePicture,
@@ -218,11 +219,7 @@ withBrowser("the page of npm start", (openPage) => {
     const before = await sheetNames(page);
     await page.frameLocator("#pane").getByRole("tab", { name: "Data sheet" }).click();
     await page.frameLocator("#pane").getByRole("button", { name: "Insert blank sheet" }).click();
-    await page.waitForFunction(
-      async (count) => (await (window as any).clayledger.port.sheetNames()).length > count,
-      before.length,
-    );
-    const sheet = (await sheetNames(page)).find((name) => !before.includes(name))!;
+    const sheet = await sheetMade(page, before, "was made");
     expect(await errorsOf(page, sheet)).toEqual([]);
     await fill(page, sheet, { diameter: 63.5, initial_height: 20, ring_mass: 70, ring_and_wet_before: 190 });
     await fill(page, sheet, { ring_and_wet_after: 180, ring_and_dry: 150, specific_gravity: 2.7 });
@@ -257,10 +254,7 @@ withBrowser("the page of npm start", (openPage) => {
     // The pane works with the workbook that is open now.
     await second.page.frameLocator("#pane").getByRole("tab", { name: "Data sheet" }).click();
     await second.page.frameLocator("#pane").getByRole("button", { name: "Insert blank sheet" }).click();
-    await second.page.waitForFunction(
-      async (count) => (await (window as any).clayledger.port.sheetNames()).length === count + 1,
-      Object.keys(before.sheets).length,
-    );
+    await sheetMade(second.page, Object.keys(before.sheets), "was made");
     expect(second.complaints).toEqual([]);
     await second.page.context().close();
   });

@@ -42,10 +42,7 @@ withBrowser("a pane that is reloaded", (openPage) => {
       .getByRole("button", { name: /^Write 1 load to/ })
       .click();
     await pane().getByRole("button", { name: "Stop" }).waitFor();
-    await page.waitForFunction(
-      (kept) => window.clayledger.port.sheetNames().then((all: string[]) => all.includes(kept)),
-      KEPT,
-    );
+    while (!(await sheetNames(page)).includes(KEPT)) await page.waitForTimeout(50);
     await reload();
     await pane().getByText(`Importing readings into “${SHEET}” began on`).waitFor();
     expect(await pane().getByRole("status").filter({ hasText: "Not finished" }).textContent()).toContain(
