@@ -6,6 +6,7 @@
  * Casts: the engine's types do not include the inner parts of a model.
  */
 import { say } from "../../reduction/message";
+import { nth } from "../../reduction/numeric/lists";
 import { coreTypes, registries, UIPlugin } from "@odoo/o-spreadsheet";
 import { inSlices, type Course } from "../in-slices";
 import { WorkbookError } from "../port";
@@ -92,6 +93,9 @@ export interface StepPlan {
 const PLAN_SHARE = 0.1;
 const COMMANDS_SHARE = 0.6;
 
+/** The length of a slice of commands in ms: what ends a slice takes some milliseconds itself. */
+const SLICE = 40;
+
 /** A step on a model: its changes and commands so far. */
 class LongStep {
   readonly refused: string[] = [];
@@ -127,8 +131,14 @@ class LongStep {
     for (; !next.done; next = plan.next()) yield PLAN_SHARE * next.value;
     const { commands, sheetIds } = next.value;
     this.going.sheetIds = new Set(sheetIds);
-    for (const [at, command] of commands.entries()) {
-      this.#atWork(() => dispatchOne(this.model as unknown as Dispatching, command, this.refused));
+    for (let at = 0; at < commands.length;) {
+      this.#atWork(() => {
+        const end = performance.now() + SLICE;
+        do dispatchOne(this.model as unknown as Dispatching, nth(commands, at++), this.refused);
+        while (at < commands.length && performance.now() < end);
+        // In the pause the sheet may be drawn: the plugins end what they have begun, such as the places of rows.
+        this.#model.finalize();
+      });
       yield PLAN_SHARE + ((COMMANDS_SHARE - PLAN_SHARE) * at) / commands.length;
     }
     if (withoutUseless(this.refused).length > 0) return;
@@ -147,8 +157,6 @@ class LongStep {
 
   /** Takes the changes back as the engine's own undo does; no step of undo is left. */
   takeBack(): void {
-    // Some plugins finish their work on sheets that are still there.
-    this.#model.finalize();
     for (const { target, key, before } of [...this.#changes].reverse())
       if (before === undefined) Reflect.deleteProperty(target, key);
       else target[key] = before;

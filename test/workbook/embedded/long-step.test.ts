@@ -108,6 +108,8 @@ test("meanwhile an entry, an undo and the view of the unfinished sheet are refus
     course((share) => {
       const id = model.getters.getSheetIdByName("Lines 2");
       if (id === undefined || share > 0.9) return;
+      // The sheet in front may be drawn.
+      expect(model.getters.getColRowOffset("COL", 0, 1, sheetId)).toBeGreaterThan(0);
       seen.add(`entry ${dispatch(port, "UPDATE_CELL", { sheetId, row: 0, col: 0, content: "9" }).isSuccessful}`);
       seen.add(`undo ${dispatch(port, "REQUEST_UNDO").isSuccessful}`);
       const [sheetIdFrom, sheetIdTo] = [model.getters.getActiveSheetId(), id];
