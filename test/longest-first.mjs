@@ -6,8 +6,13 @@ import Sequencer from "@jest/test-sequencer";
 
 /** By processor time, longest first. */
 const LONG = [
+  "together/embedded",
   "ooxml/files/files",
+  "together/datasheet",
+  "together/reports",
+  "together/office",
   "together/screens",
+  "together/reduction",
   "together/pane",
   "workbook/embedded/upkeep",
   "datasheet/impossible",
