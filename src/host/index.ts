@@ -216,7 +216,8 @@ async function start(): Promise<void> {
   drawChartsWith(drawChart);
   // Undefined for the point, which is the mark of the engine itself.
   const usual = decimalMarkIn(navigator.language) === "," ? "," : undefined;
-  const port = new EmbeddedPort(newWorkbook(usual));
+  // The demonstration is calculated once: in the copy without undo steps, and not where it is inserted.
+  const port = new EmbeddedPort(newWorkbook(usual, { isOnlyCopied: true }));
   await port.insertSheet(demoSheet("SI"));
   port.attach(freshHistory(port.workbook));
   const view = sheetView(element("sheet"), templates, voice);

@@ -1,5 +1,6 @@
 /** An open workbook: the model of the engine, and the data that the port keeps beside it. */
 import { Model, plainData } from "./engine";
+import { ONLY_COPIED } from "./evaluation/plugin";
 import { settingsFor, type DecimalMark } from "./typing/locale";
 import type { LocalNames } from "./names";
 
@@ -11,9 +12,15 @@ export interface OpenWorkbook {
   readonly lost?: ReadonlyMap<string, readonly string[]>;
 }
 
-/** A workbook of one blank sheet, with a decimal mark if one is given. */
-export const newWorkbook = (mark?: DecimalMark): OpenWorkbook => ({
-  model: new Model({ sheets: [{ id: "sheet1", name: "Sheet1" }], ...(mark && { settings: settingsFor(mark) }) }),
+/**
+ * A workbook of one blank sheet, with a decimal mark if one is given. Of a workbook that is only copied, which nobody
+ * sees, no formula is calculated.
+ */
+export const newWorkbook = (mark?: DecimalMark, { isOnlyCopied = false } = {}): OpenWorkbook => ({
+  model: new Model(
+    { sheets: [{ id: "sheet1", name: "Sheet1" }], ...(mark && { settings: settingsFor(mark) }) },
+    isOnlyCopied ? ONLY_COPIED : {},
+  ),
   localNames: new Map(),
 });
 
