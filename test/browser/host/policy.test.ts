@@ -91,6 +91,8 @@ withBrowser("the policy of each page", (openPage, newContext) => {
     await tab("What next");
     await tab("Data sheet");
     await pane.getByRole("button", { name: "Insert blank sheet" }).click();
+    // The new sheet comes to the front when it is whole.
+    await pane.getByText("was made").waitFor();
     await showSheet(page, "Demonstration");
     await tab("Readings");
     await tab("Plots");
