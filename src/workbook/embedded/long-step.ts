@@ -94,7 +94,7 @@ const PLAN_SHARE = 0.1;
 const COMMANDS_SHARE = 0.6;
 
 /** The length of a slice of commands in ms: what ends a slice takes some milliseconds itself. */
-const SLICE = 40;
+const SLICE = 100;
 
 /** A step on a model: its changes and commands so far. */
 class LongStep {
