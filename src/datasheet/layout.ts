@@ -38,7 +38,7 @@ const REMARKS_PAGE = 2;
  * The widths of the form's columns in characters. In a window of 1440 pixels, the whole form is visible beside the pane
  * (the pane leaves 970 pixels).
  */
-const FORM_WIDTHS = [6.8, 7.3, 10.6, 10.6, 7.5, 7.3, 8.6, 7.3, 8.3, 7.3, 5.8, 8.4, 7, 7.3, 8.4, 8.4];
+const FORM_WIDTHS = [6.8, 7.3, 11, 10.6, 8.7, 7.3, 7.4, 7.3, 8, 7.3, 5.8, 8.4, 7, 7.3, 8.4, 8.4];
 /** The width of any other column in characters, except the column with the methods of preconsolidation stress. */
 const WIDTH = 9.5;
 const METHODS_WIDTH = 12.5;

@@ -103,7 +103,7 @@ const COMPRESSION: readonly Column[] = [
     result(
       "deformation",
       "Cumulative deformation, measured",
-      ["Deform.", "measured"],
+      ["Deform.", "meas."],
       "length",
       when(["[end_reading]", "{zero_reading}", "{dial_factor}"], deformation("[end_reading]"), "{dial_factor}>0"),
       "(end reading - zero reading) x dial factor, compression positive.",
@@ -128,7 +128,7 @@ const COMPRESSION: readonly Column[] = [
     result(
       "corrected_deformation",
       "Cumulative deformation of the specimen",
-      ["Deform.", "corrected"],
+      ["Deform.", "corr."],
       "length",
       when(["[deformation]", "[apparatus_deflection]"], "[deformation]-[apparatus_deflection]"),
       "Measured deformation less apparatus deflection, since the zero reading.",

@@ -5,9 +5,9 @@ import { charactersToPixels } from "../../src/workbook/embedded/look/styles";
 import type { CellPlan, SheetPlan } from "../../src/workbook/port";
 import { textWidth } from "./text-width";
 
-/** The pixels between a text and both edges of its cell; then the width of the arrow of a list. */
+/** The pixels between a text and both edges of its cell; then the width of the arrow of a list, about three characters. */
 const MARGIN = 8;
-const ARROW = 18;
+const ARROW = 21;
 /** The size of a title over that of other texts: 14 points and 9. */
 const TITLE = 14 / 9;
 
@@ -58,6 +58,13 @@ describe.each([
     });
     expect(cut).toEqual([]);
   });
+});
+
+test("the words of the branch of a load fit into their column", () => {
+  const { names, columnWidths } = blankSheet("SI");
+  const room = charactersToPixels(columnWidths[names.load_branch.col]) - MARGIN;
+  const widths = ["loading", "unloading", "wetting"].map((word) => textWidth(word, "bold"));
+  expect(Math.max(...widths)).toBeLessThanOrEqual(room);
 });
 
 test("the whole form is visible beside the pane in a window of 1440 pixels", () => {

@@ -170,7 +170,7 @@ export const SEATING_DEFLECTION: readonly Field[] = [
   },
   result(
     "apparatus_deflection_seating",
-    "Deflection at the seating stress",
+    "Deflection at seating stress",
     "length",
     '=IF(COUNT({apparatus_stress})=0,"",IF(OR({seating_stress}="",{seating_stress}=0),0,IFERROR(CLAY.APPARATUS_DEFLECTION({seating_stress},{apparatus_stress},{apparatus_loading}),"")))',
     "Interpolated in the loading column on log stress. The zero reading was taken under it, so that a load is corrected by the table's value less this one. 0 where the seating stress is blank or 0. Blank where the table does not reach down to the seating stress: enter a row for that stress, with deflection 0 where the blank test was zeroed under it.",

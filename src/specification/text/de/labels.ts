@@ -84,7 +84,7 @@ export const labels: Readonly<Record<string, string>> = {
   "From the register": "Aus dem Verzeichnis",
   "Values of the register": "Werte des Verzeichnisses",
   "What the register lacks": "Fehlt im Verzeichnis",
-  "Deflection at the seating stress": "Verformung, Anfangssp.",
+  "Deflection at seating stress": "Verformung, Anfangssp.",
   "Deflection set": "Verformungssatz",
   "  frame of the set": "  Rahmen des Satzes",
   "  calibration due": "  Kalibrierung fällig",
