@@ -522,7 +522,7 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
     rowHeights,
     columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, widthOf(col)])),
     freezeRows: 1,
-    // Each page of the readings, and the first page of the picks, contains the framed rows.
+    // Each page of the readings contains the framed rows; the page of the picks contains the whole table.
     pages: [
       ...pageTops.map((top, index) => page(top, nth(below, index), 0)),
       page(TOP, firstOf(below), RESULTS_PAGE),
@@ -530,8 +530,7 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
       page(TOP, firstOf(below), REMARKS_PAGE),
       ...parts.loadParts.map((_, part) => page(loadsTop, readingsTop, part)),
       ...Array.from({ length: readingPages }, (_, part) => page(readingsTop, framed, part)),
-      page(readingsTop, framed, pages),
-      page(framed, picksBelow, pages),
+      page(timesTop - TABLE_HEAD - 1, picksBelow, pages),
     ],
     paper: system === "US" ? "Letter" : "A4",
     footer: titleIn(words, "Data sheet {0}, Clayledger {1}", TEMPLATE_VERSION, ADD_IN_VERSION),

@@ -87,7 +87,10 @@ const COLUMNS: readonly Column[] = [
   },
 ];
 
-/** The number of rows of the table; a printed page holds half of them. */
-export const PICK_ROWS = 48;
+/**
+ * The number of rows of the table. With its headings it fits on one printed page, at the scale that the form has on A4:
+ * a second page would have no headings.
+ */
+export const PICK_ROWS = 42;
 
 export const PICK_TABLE: Table = { rows: PICK_ROWS, columns: COLUMNS };

@@ -17,6 +17,7 @@ export const NEWS: readonly News[] = [
     version: 7,
     sentences: [
       "A sheet says in which language its titles, labels and notes are: English, or German if that is chosen.",
+      "The table of picks by hand has 42 rows and prints on one page, below its headings.",
     ],
     names: ["sheet_language"],
   },

@@ -8,7 +8,7 @@ import { blankSheet } from "../../src/datasheet";
 import { templateBytes, TEMPLATES } from "../../src/datasheet/templates";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../../src/specification/versions";
 import { storedFormula } from "../../src/datasheet/xlsx";
-import { pagesOf } from "../../src/workbook/look/pages";
+import { MARGINS, pagesOf } from "../../src/workbook/look/pages";
 
 const committed = (file: string) => readFileSync(path.join(__dirname, "../../templates", file));
 
@@ -109,6 +109,16 @@ describe.each(TEMPLATES)("the template $file", ({ file, system, language }) => {
     const said = isGerman ? ["Seite &P von &N", "Gedruckt", "Datenblatt"] : ["Page &P of &N", "Printed", "Data sheet"];
     for (const part_ of ["&F", ...said, ` ${TEMPLATE_VERSION}, Clayledger ${ADD_IN_VERSION}`])
       expect(sheet.headerFooter.oddFooter).toContain(part_);
+  });
+
+  test("prints the table of picks on one page, below its headings", () => {
+    const { row, col, rows } = plan.names.pick_load;
+    // Above the rows: the title, two rows of headings, and the row of units.
+    const [page, ...others] = plan.pages!.filter((one) => one.col === col);
+    expect([page, others]).toEqual([{ row: row - 4, col, rows: rows + 4, cols: 8 }, []]);
+    const paper = system === "SI" ? 595.3 : 612;
+    const high = ((rows + 4) * 12.75 * sheet.pageSetup.scale!) / 100;
+    expect(high).toBeLessThanOrEqual(paper - 72 * (MARGINS.top + MARGINS.bottom));
   });
 
   test("is protected without a password, and every input is open, down to the last row of readings", () => {

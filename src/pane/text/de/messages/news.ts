@@ -2,6 +2,8 @@
 export const news: Readonly<Record<string, string>> = {
   "A sheet says in which language its titles, labels and notes are: English, or German if that is chosen.":
     "Ein Blatt sagt, in welcher Sprache seine Überschriften, Beschriftungen und Notizen sind: Englisch oder, wenn gewählt, Deutsch.",
+  "The table of picks by hand has 42 rows and prints on one page, below its headings.":
+    "Die Tabelle der Festlegungen von Hand hat 42 Zeilen und wird auf einer Seite unter ihren Überschriften gedruckt.",
   "Values of the register are frozen with the day, or live formulas, as the sheet chooses.":
     "Werte aus dem Verzeichnis sind mit dem Tag festgehalten oder laufende Formeln, wie es auf dem Blatt gewählt ist.",
   "The sheet names a deflection set of the register, whose table, frame and due day come in like the other values.":
