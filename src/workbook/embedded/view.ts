@@ -13,6 +13,7 @@ import { carryOut } from "./history";
 import { decimalMarkOf } from "./typing/locale";
 import { showNotesWith } from "./notes";
 import { tellRefusals } from "./protection";
+import "./typing/first-key";
 import { plainRefusal } from "./typing/rules";
 
 /** The functions by which the sheet speaks to the user. */

@@ -163,6 +163,17 @@ withBrowser("the page of npm start", (openPage) => {
     expect(await value(page, "Sheet1", "F3")).toBeCloseTo(0.3, 12);
   });
 
+  test("keys that come at once replace the old content of a cell, and are taken once each", async () => {
+    await typeInCell(page, "F5", "12");
+    for (const keys of ["13", "=F2+1", "1.25"]) {
+      await clickCell(page, "F5");
+      // A busy page gets several keys before it draws again.
+      await page.evaluate((keys) => [...keys].forEach((key) => document.execCommand("insertText", false, key)), keys);
+      await page.keyboard.press("Enter");
+      expect([keys, await value(page, "Sheet1", "F5")]).toEqual([keys, keys.startsWith("=") ? 14 : Number(keys)]);
+    }
+  });
+
   test("an error says what to do when the pointer is on it", async () => {
     await typeInCell(page, "H2", "=CLAY.WATER_CONTENT(8,10)");
     expect(await value(page, "Sheet1", "H2")).toBe("#VALUE!");
