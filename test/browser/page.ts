@@ -206,10 +206,10 @@ export async function selectRange(page: Page, address: string): Promise<void> {
   }, zoneOf(address));
 }
 
-/** Types into a cell by keyboard. (Without a delay between keys the engine doubles what is typed right after a click.) */
+/** Types into a cell by keyboard. */
 export async function typeInCell(page: Page, cell: string, text: string, lastKey = "Enter"): Promise<void> {
   await clickCell(page, cell);
-  await page.keyboard.type(text, { delay: 15 });
+  await page.keyboard.type(text);
   if (lastKey) await page.keyboard.press(lastKey);
 }
 
