@@ -181,9 +181,12 @@ const zoneOf = (address: string): Zone => {
  */
 export async function placeOf(page: Page, cell: string): Promise<{ x: number; y: number }> {
   const zone = zoneOf(cell);
-  const rect = await page.evaluate(({ left, top }) => {
+  const rect = await page.evaluate(async ({ left, top }) => {
     const { model } = window.clayledger.port.workbook;
     model.selection.selectCell(left, top);
+    // Until the page has drawn, the editor of the last entry still covers its cell, and would take a click.
+    const { requestAnimationFrame } = globalThis as any;
+    for (let frame = 0; frame < 2; frame++) await new Promise(requestAnimationFrame);
     return model.getters.getVisibleRect({ left, right: left, top, bottom: top });
   }, zone);
   const grid = (await page.locator(".o-grid").boundingBox())!;
