@@ -101,7 +101,10 @@ const asMessage = (text: string, shapes: readonly Shape[], words: SheetWords): M
 
 const MISSING = "Missing: ";
 
-/** Between two sentences, and before a sentence that follows on what is missing. */
+/**
+ * Between two sentences, and, in sheets in which the list of what is missing ends with a semicolon, before a sentence
+ * that follows on the list.
+ */
 const BETWEEN = /(?<=\.) (?=\S|$)|(?<=; )(?=The |Die )/;
 
 /**
@@ -117,7 +120,7 @@ export function headSentences(text: string, language: SheetLanguage = "en"): Hea
       const items = one
         .slice(missing.length)
         .split("; ")
-        .map((item) => item.replace(/;$/, "").trim());
+        .map((item) => item.replace(/[;.]$/, "").trim());
       const sentence = say`Missing: ${listed(
         items.filter(Boolean).map((item) => asMessage(item, MISSING_ITEMS, words)),
         "; ",

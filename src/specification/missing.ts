@@ -22,12 +22,18 @@ const NEEDED: readonly (readonly [name: string, words: string])[] = [
 
 const IN_SITU = "in_situ_stress";
 
+/** An item of the list. The mark before it stands alone, because each text of a formula is translated whole. */
+const item = (formula: string): string => `"; "&${formula}`;
+
 const missing = [
-  ...NEEDED.map(([name, words]) => `IF({${name}}="","${words}, "&${at(name)}&"; ","")`),
-  `IF({${IN_SITU}}="","in-situ stress (for OCR, field curve and quality), "&${at(IN_SITU)}&"; ","")`,
-  `IF(COUNT({load_stress})=0,"stresses of the loads, from "&${atTop("load_stress")}&"; ","")`,
-  `IF({next_load}="","","readings of load "&{next_load}&", in row "&ROW(INDEX({times_01},1))&" and below; ")`,
+  ...NEEDED.map(([name, words]) => `IF({${name}}="",${item(`"${words}, "&${at(name)}`)},"")`),
+  `IF({${IN_SITU}}="",${item(`"in-situ stress (for OCR, field curve and quality), "&${at(IN_SITU)}`)},"")`,
+  `IF(COUNT({load_stress})=0,${item(`"stresses of the loads, from "&${atTop("load_stress")}`)},"")`,
+  `IF({next_load}="","",${item('"readings of load "&{next_load}&", in row "&ROW(INDEX({times_01},1))&" and below"')})`,
 ].join("&");
+
+/** The list without the mark before its first item, and with a point at its end; it is shorter than 999 signs. */
+const MISSING_LIST = `"Missing: "&MID(${missing},3,999)&". "`;
 
 const NONE_MISSING = `AND(${[...NEEDED.map(([name]) => `{${name}}<>""`), `{${IN_SITU}}<>""`, "COUNT({load_stress})>0", '{next_load}=""'].join(",")})`;
 
@@ -64,7 +70,7 @@ export const MISSING_IN_FULL: Field = {
   label: "On all inputs",
   measure: "text",
   kind: "remark",
-  formula: `=${impossible}&IF(${NONE_MISSING},"","Missing: "&${missing})&${notFarEnough}`,
+  formula: `=${impossible}&IF(${NONE_MISSING},"",${MISSING_LIST})&${notFarEnough}`,
   note: "Inputs that are still to be typed, and impossible inputs, each with its cell. The head of the sheet shows as much of it as fits.",
   lines: 4,
 };

@@ -43,7 +43,7 @@ describe("a blank sheet", () => {
 
   test("lists what is missing in the order of the form, each item with its cell", async () => {
     const said = String((await calculate(plan)).value("missing_inputs"));
-    expect(said).toMatch(/^Missing: specific gravity, .*stresses of the loads, from B\d+; $/);
+    expect(said).toMatch(/^Missing: specific gravity, .*stresses of the loads, from B\d+\. $/);
     for (const [name, words] of [
       ["ring_mass", "ring mass"],
       ["ring_and_dry", "ring + dry soil"],
@@ -67,7 +67,7 @@ describe("half a test", () => {
       expect(sheet.value("preconsolidation_stress")).toBe("");
       expect(sheet.value("void_ratio_end", 4)).toBeGreaterThan(0.5);
       expect(sheet.value("missing_inputs")).toMatch(
-        /^Missing: readings of load 6, in row \d+ and below; The loads so far give no virgin line yet: read further loads\. $/,
+        /^Missing: readings of load 6, in row \d+ and below\. The loads so far give no virgin line yet: read further loads\. $/,
       );
     },
   );
@@ -83,7 +83,7 @@ describe("half a test", () => {
     const sheet = await calculate(plan);
     expect(sheet.errors).toEqual([]);
     expect(sheet.value("missing_inputs")).toBe(
-      `Missing: ring + wet soil after, ${addressIn(plan, "ring_and_wet_after")}; ring + dry soil, ${addressIn(plan, "ring_and_dry")}; `,
+      `Missing: ring + wet soil after, ${addressIn(plan, "ring_and_wet_after")}; ring + dry soil, ${addressIn(plan, "ring_and_dry")}. `,
     );
   });
 });

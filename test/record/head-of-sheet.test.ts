@@ -84,7 +84,7 @@ describe("a German sheet", () => {
   test("says what cannot be in German, and every sentence is read back, each with its cell", async () => {
     const heavy = await said({ ring_and_dry: 300, drainage: "beidseitig", dial_factor: 0, in_situ_stress: "" });
     expect(heavy.text).toMatch(/^Uhrfaktor, \w+: Zahl über 0 eingeben\. .*ein Wort der Liste wählen\. /);
-    expect(heavy.text).toMatch(/Es fehlt: In-situ-Spannung \(für OCR, Feldkurve und Güte\), \w+;$/);
+    expect(heavy.text).toMatch(/Es fehlt: In-situ-Spannung \(für OCR, Feldkurve und Güte\), \w+\.$/);
     expect(heavy.sentences.filter(({ sentence }) => templateOf(sentence) === "{0}")).toEqual([]);
     expect(heavy.sentences.map(({ kind }) => kind)).toEqual([...Array(5).fill("impossible"), "missing"]);
     expect(heavy.sentences.every(({ address }) => address !== undefined)).toBe(true);
@@ -130,11 +130,11 @@ test("every shape of a sentence is read back, and worded in German", () => {
     "The water content by ring + wet soil after, I20, is above 1500 %: correct it.",
     "Load 5 gives no point of the curve: its height at the end is not above the height of solids: correct its last readings, the initial height, I19, the zero reading, N31, the dial factor, I31, or the sense of the readings, I32.",
     "Load 16 gives no point of the curve: the table of deflection, from A40 on, does not reach its stress, B90, or the seating stress, B84: correct the stress, or extend the table.",
-    "Missing: specific gravity, I17; in-situ stress (for OCR, field curve and quality), N40; stresses of the loads, from B85; readings of load 6, in row 200 and below;",
+    "Missing: specific gravity, I17; in-situ stress (for OCR, field curve and quality), N40; stresses of the loads, from B85; readings of load 6, in row 200 and below.",
     "The loads so far give no virgin line yet: read further loads.",
   ];
   const read = headSentences(`${sentences.join(" ")} `);
-  expect(read.map(({ sentence }) => english(sentence))).toEqual(sentences.map((one) => one.replace(/;$/, ".")));
+  expect(read.map(({ sentence }) => english(sentence))).toEqual(sentences);
   expect(read.filter(({ sentence }) => templateOf(sentence) === "{0}")).toEqual([]);
   const german = read.map(({ sentence }) => translated(sentence, "de"));
   expect(german[3]).toBe("Salt, N31: eine Zahl nicht kleiner als 0,5 eingeben.");
@@ -144,6 +144,22 @@ test("every shape of a sentence is read back, and worded in German", () => {
   expect(german.filter((one) => /\b(the|of|enter|must|correct)\b/.test(one.replace("C alpha of load", "")))).toEqual(
     [],
   );
+});
+
+test("the list of what is missing is read alike from sheets that end it with a semicolon", () => {
+  const list = "Missing: diameter, D19; readings of load 6, in row 200 and below";
+  const running = "The loads so far give no virgin line yet: read further loads. ";
+  const [now, before] = [". ", "; "].map((end) => headSentences(`${list}${end}${running}`));
+  expect(now.map(({ sentence }) => english(sentence))).toEqual([`${list}.`, running.trim()]);
+  expect(before).toEqual(now);
+  const inGerman = [". ", "; "].map((end) =>
+    headSentences(
+      `Es fehlt: Durchmesser, D19; Ablesungen der Laststufe 6, ab Zeile 200${end}` +
+        "Die bisherigen Laststufen geben noch keine Erstbelastungsgerade: weitere Laststufen ablesen. ",
+      "de",
+    ).map(({ sentence }) => english(sentence)),
+  );
+  expect(inGerman).toEqual([now, now].map((said) => said.map(({ sentence }) => english(sentence))));
 });
 
 test("a sentence that no shape has stays as the sheet shows it; a blank text has none", () => {

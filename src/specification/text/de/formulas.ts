@@ -50,7 +50,7 @@ export const formulas: Readonly<Record<string, string>> = {
   "stresses of the loads, from ": "Spannungen der Laststufen, ab ",
   "readings of load ": "Ablesungen der Laststufe ",
   ", in row ": ", ab Zeile ",
-  " and below; ": "; ",
+  " and below": "",
   "The loads so far give no virgin line yet: read further loads. ":
     "Die bisherigen Laststufen geben noch keine Erstbelastungsgerade: weitere Laststufen ablesen. ",
 

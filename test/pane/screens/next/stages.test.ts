@@ -147,7 +147,7 @@ describe("the parts of the sheet", () => {
 
 test("an input that cannot be is the first thing to do of the reduction, with its cell", () => {
   const { reduced } = stages({
-    missing_in_full: [["Height, I19: enter a number greater than 0. Missing: diameter, D19; "]],
+    missing_in_full: [["Height, I19: enter a number greater than 0. Missing: diameter, D19. "]],
   });
   expect(reduced?.state).toBe("begun");
   expect(reduced?.lacks[0]).toMatchObject({ what: "head of sheet", address: "I19" });
