@@ -166,7 +166,7 @@ export const readings = {
   holds: (load: number, count: number) =>
     `Laststufe ${load} enthält ${count} ${count === 1 ? "Ablesung: diese ersetzen" : "Ablesungen: diese ersetzen"}`,
   inputs: {
-    dial_factor: "Messuhrfaktor",
+    dial_factor: "Uhrfaktor",
     dial_sense: "Ablesungen bei Zusammendrückung",
     zero_reading: "Nullablesung",
   },

@@ -29,7 +29,7 @@ export const register = {
     registered_ring_mass: "Ring, Masse",
     lever_ratio: "Rahmen, Hebelverhältnis",
     frame_calibration_due: "Rahmen, Kalibrierung fällig",
-    dial_factor: "Messuhr, Skalenwert",
+    dial_factor: "Messuhr, Uhrfaktor",
     dial_calibration_due: "Messuhr, Kalibrierung fällig",
     balance_calibration_due: "Waage, Kalibrierung fällig",
     deflection_set_frame: "Verformungssatz, Rahmen",
@@ -60,7 +60,7 @@ export const register = {
   set: {
     heading: "Verformungssatz aus einem Lauf mit Metallscheibe",
     purpose:
-      "Für einen Lauf mit einer Metallscheibe an der Stelle des Probekörpers, auf diesem Blatt eingetragen wie ein Versuch: die Ablesung am Ende jeder Laststufe, weniger der Ablesung unter der Vorlast.",
+      "Für einen Lauf mit einer Metallscheibe an der Stelle des Probekörpers, auf diesem Blatt eingetragen wie ein Versuch: die Ablesung am Ende jeder Laststufe, weniger der Ablesung unter der Anfangsspannung.",
     found: (rows: number, from: string, to: string, most: string) =>
       `Die Laststufen dieses Blatts geben ${rows} Spannungen von ${from} bis ${to}; die größte Verformung bei Belastung ist ${most}.`,
     fields: {

@@ -23,7 +23,7 @@ export const news: Readonly<Record<string, string>> = {
   "Liquid and plastic limit, fines, clay, organic content and sensitivity are numbers, from which plasticity index, liquidity index, activity and void index follow; the limits that an older sheet has as text stay readable.":
     "Fließ- und Ausrollgrenze, Feinkorn, Ton, organischer Anteil und Sensitivität sind Zahlen, aus denen Plastizitätszahl, Liquiditätszahl, Aktivitätszahl und Porenindex folgen; Grenzen, die ein älteres Blatt als Text hat, bleiben lesbar.",
   "A load is marked as a stage of wetting; strain on wetting, free swell with its rate, collapse with its class, and the swelling pressure by the method chosen stand among the results.":
-    "Eine Laststufe wird als Bewässerung gekennzeichnet; Dehnung bei Bewässerung, freies Quellen mit seiner Geschwindigkeit, Sackung mit ihrer Klasse und der Quelldruck nach dem gewählten Verfahren stehen bei den Ergebnissen.",
+    "Eine Laststufe wird als Bewässerung gekennzeichnet; Dehnung bei Bewässerung, freies Schwellen mit seiner Geschwindigkeit, Sackung mit ihrer Klasse und der Schwelldruck nach dem gewählten Verfahren stehen bei den Ergebnissen.",
   "The form follows the work: ring, sizes and masses, trimmings, apparatus, choices, loads, readings; results and remarks stand on pages to the right of it, picks by hand to the right of the readings.":
     "Das Formular folgt der Arbeit: Ring, Maße und Massen, Abschnitte, Gerät, Auswahl, Lasten, Ablesungen; Ergebnisse und Bemerkungen stehen auf Seiten rechts davon, Festlegungen von Hand rechts der Ablesungen.",
   "Methods and picks are given in words (Pacheco Silva, straight part from); the short names of older sheets are understood as before.":

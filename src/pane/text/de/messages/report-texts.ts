@@ -141,7 +141,7 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "ASSUMED: the apparatus does not deflect; no deflection table was entered.":
     "ANGENOMMEN: das Gerät verformt sich nicht; keine Verformungstabelle ist eingetragen.",
   "The deflection of the apparatus is interpolated on the logarithm of stress in the table of the data sheet, less that at the seating stress.":
-    "Die Verformung des Geräts ist in der Tabelle des Datenblatts über dem Logarithmus der Spannung interpoliert, abzüglich der bei der Vorlastspannung.",
+    "Die Verformung des Geräts ist in der Tabelle des Datenblatts über dem Logarithmus der Spannung interpoliert, abzüglich der bei der Anfangsspannung.",
   "The deflection of the apparatus is interpolated on the logarithm of stress in the table of the data sheet.":
     "Die Verformung des Geräts ist in der Tabelle des Datenblatts über dem Logarithmus der Spannung interpoliert.",
   "Log of time (Casagrande and Fadum): d0 by the parabola rule, d100 where the tangent at the inflection meets the tail, cv = {0} Hdr^2 / t50. Root of time (Taylor): line factor {1}, cv = {2} Hdr^2 / t90.":
@@ -165,7 +165,7 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "ASSUMED: the specific gravity of solids, or it is not said that it was measured.":
     "ANGENOMMEN: die Korndichte, oder es ist nicht gesagt, dass sie gemessen wurde.",
   "ASSUMED: a seating stress of zero; none was entered.":
-    "ANGENOMMEN: eine Vorlastspannung von null; keine ist eingetragen.",
+    "ANGENOMMEN: eine Anfangsspannung von null; keine ist eingetragen.",
   "ASSUMED: drainage at both faces; none was entered.":
     "ANGENOMMEN: Entwässerung an beiden Seiten; keine ist eingetragen.",
   "ASSUMED: the apparatus deflects on unloading as on loading.":
