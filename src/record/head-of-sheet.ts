@@ -42,8 +42,15 @@ const WORDS: readonly Shape[] = [
   () => say`dial factor`,
   () => say`zero reading`,
   () => say`in-situ stress (for OCR, field curve and quality)`,
-  () => say`the ring`,
 ];
+
+const THE_RING: Shape = () => say`the ring`;
+
+/** The parts of a sentence that a screen words in its own language. */
+const PARTS = [...LIMITS, ...WORDS, THE_RING];
+/** The parts of a sentence about an impossible input; it quotes a label that is not English as the sheet has it. */
+const partsOfImpossible = ({ language }: SheetWords): readonly Shape[] =>
+  language === "en" ? PARTS : [...LIMITS, THE_RING];
 
 const MISSING_ITEMS: readonly Shape[] = [
   (cell) => say`stresses of the loads, from ${cell}`,
@@ -77,27 +84,32 @@ const literally = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, 
 const HOLE = /\{(\d)\}/;
 
 /** The message of the first shape that the text has; its parts may have a shape of their own. */
-function read(text: string, shapes: readonly Shape[], words: SheetWords): Message | undefined {
+function read(
+  text: string,
+  shapes: readonly Shape[],
+  words: SheetWords,
+  parts: readonly Shape[] = PARTS,
+): Message | undefined {
   for (const shape of shapes) {
     const holes = Array.from({ length: shape.length }, () => verbatim(""));
     const english = templateOf(shape(...holes));
     // The texts between the holes, and the numbers of the holes, in turn.
-    const parts = (words.head[english] ?? english).split(HOLE);
-    const pattern = parts.map((part, index) => (index % 2 === 1 ? "(.+)" : literally(part))).join("");
+    const pieces = (words.head[english] ?? english).split(HOLE);
+    const pattern = pieces.map((part, index) => (index % 2 === 1 ? "(.+)" : literally(part))).join("");
     const found = new RegExp(`^${pattern}$`).exec(text)?.slice(1);
     if (!found) continue;
-    const order = parts.filter((_, index) => index % 2 === 1).map(Number);
-    return shape(...holes.map((_, hole) => valueOf(found[order.indexOf(hole)] ?? "", words)));
+    const order = pieces.filter((_, index) => index % 2 === 1).map(Number);
+    return shape(...holes.map((_, hole) => valueOf(found[order.indexOf(hole)] ?? "", words, parts)));
   }
   return undefined;
 }
 
-const valueOf = (text: string, words: SheetWords): Value =>
-  NUMBER.test(text) ? { digits: text.replace(",", ".") } : (read(text, [...LIMITS, ...WORDS], words) ?? verbatim(text));
+const valueOf = (text: string, words: SheetWords, parts: readonly Shape[]): Value =>
+  NUMBER.test(text) ? { digits: text.replace(",", ".") } : (read(text, parts, words, parts) ?? verbatim(text));
 
 /** A sentence that no shape has, such as one of a later version of the sheet, stays as the sheet shows it. */
-const asMessage = (text: string, shapes: readonly Shape[], words: SheetWords): Message =>
-  read(text, shapes, words) ?? say`${verbatim(text)}`;
+const asMessage = (text: string, shapes: readonly Shape[], words: SheetWords, parts?: readonly Shape[]): Message =>
+  read(text, shapes, words, parts) ?? say`${verbatim(text)}`;
 
 const MISSING = "Missing: ";
 
@@ -130,7 +142,7 @@ export function headSentences(text: string, language: SheetLanguage = "en"): Hea
     const running = read(one, RUNNING, words);
     return running
       ? { kind: "running", sentence: running }
-      : { kind: "impossible", sentence: asMessage(one, IMPOSSIBLE, words), address };
+      : { kind: "impossible", sentence: asMessage(one, IMPOSSIBLE, words, partsOfImpossible(words)), address };
   });
 }
 

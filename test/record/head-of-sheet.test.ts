@@ -89,8 +89,12 @@ describe("a German sheet", () => {
     expect(heavy.sentences.map(({ kind }) => kind)).toEqual([...Array(5).fill("impossible"), "missing"]);
     expect(heavy.sentences.every(({ address }) => address !== undefined)).toBe(true);
     const words = heavy.sentences.map(({ sentence }) => english(sentence));
-    expect(words[0]).toMatch(/^dial factor, \w+: enter a number greater than 0\.$/);
-    expect(words[2]).toMatch(/^Ring \+ wet soil before, \w+, must be heavier than ring \+ dry soil, \w+, or as heavy/i);
+    // An English pane quotes each label as the sheet has it.
+    expect(words[0]).toMatch(/^Uhrfaktor, \w+: enter a number greater than 0\.$/);
+    expect(words[2]).toMatch(
+      /^Ring \+ feuchter Boden vorher, \w+, must be heavier than Ring \+ trockener Boden, \w+, or as heavy/,
+    );
+    expect(words[5]).toMatch(/^Missing: in-situ stress \(for OCR, field curve and quality\), \w+\.$/);
   });
 
   test("says why a load gives no point", async () => {
