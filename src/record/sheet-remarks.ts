@@ -5,6 +5,8 @@ import { joined, say, type Message } from "../reduction/message";
 import { constructionRemarks } from "../reduction/increment/reduce";
 import { then, type Outcome } from "../reduction/outcome";
 import { picksOfCurve } from "./picks";
+import { languageNamed } from "../specification/text/language";
+import { remarkInEnglish, wordsOf } from "../specification/text/words";
 import { rulesOf } from "../specification/versions";
 import type { RemarkName, TestRecord } from "./record";
 import { inputs, inSheetStress, reduced, seatingDeflection, type LoadReduced } from "./reduced-test";
@@ -104,3 +106,7 @@ export function remarkOfTest(record: TestRecord, name: RemarkName | "test_remark
     ),
   );
 }
+
+/** The text of a remark of the sheet in English, whatever the language of the sheet. */
+export const englishRemark = ({ sheetLanguage }: Pick<TestRecord, "sheetLanguage">, text: string): string =>
+  remarkInEnglish(wordsOf(languageNamed(sheetLanguage)), text);

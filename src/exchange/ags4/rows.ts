@@ -2,6 +2,7 @@
 import { listed, say, verbatim, type Message, type Value } from "../../reduction/message";
 import { badInput, given, type Outcome } from "../../reduction/outcome";
 import { cellNamed, type LoadRecord, type TestRecord } from "../../record/record";
+import { englishRemark } from "../../record/sheet-remarks";
 import { wettingAt } from "../../record/wetting";
 import { EDITION, SAMPLE_TYPES, type GroupName } from "./dictionary";
 import { formatNumber } from "./format";
@@ -190,7 +191,8 @@ function general(record: TestRecord, condition: string | undefined, half: number
   };
 }
 
-function increment({ results }: TestRecord, load: LoadRecord, before: LoadRecord | undefined): Row {
+function increment(record: TestRecord, load: LoadRecord, before: LoadRecord | undefined): Row {
+  const { results } = record;
   const { stress, results: shown, words } = load;
   const exact = Number(stress!.toPrecision(6));
   const remarks = [
@@ -200,7 +202,7 @@ function increment({ results }: TestRecord, load: LoadRecord, before: LoadRecord
       ? ""
       : `Strain on wetting ${formatNumber(100 * shown.load_wetting_strain, "2DP")} % (swell negative)`,
     shown.c_alpha === undefined ? "" : "CONS_INSC is strain on the initial height per log cycle of time",
-    words.load_remark && words.load_remark !== "ok" ? words.load_remark : "",
+    words.load_remark && words.load_remark !== "ok" ? englishRemark(record, words.load_remark) : "",
   ];
   return {
     CONS_INCN: String(load.number),

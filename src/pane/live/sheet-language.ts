@@ -1,7 +1,8 @@
 /** The language of the sheet that the pane speaks of: sentences quote its labels as it has them. */
 import { labelOn } from "../../record/sheet-labels";
+import type { Value } from "../../reduction/message";
 import type { SheetLanguage } from "../../specification/text/language";
-import { callCells } from "../text/messages";
+import { callCells, translated } from "../text/messages";
 
 let current: SheetLanguage = "en";
 
@@ -13,3 +14,9 @@ export function speakOfSheet(language: SheetLanguage): void {
 
 /** The label of a cell as the sheet has it. */
 export const labelOnSheet = (name: string): string => labelOn(current, name);
+
+/** A message all in one language, with the labels of cells too, whatever the language of the sheet: for a report. */
+export const inOneLanguage =
+  (language: SheetLanguage) =>
+  (value: Value): string =>
+    translated(value, language, (cell) => labelOn(language, cell));

@@ -11,26 +11,32 @@ export const MESSAGES: Readonly<Partial<Record<Language, Readonly<Record<string,
 const DECIMAL_SIGN: Readonly<Partial<Record<Language, string>>> = { de: "," };
 
 /** The label of a cell as the sheet has it; undefined while the sheet is English, as the messages are. */
-let labelOnSheet: ((cell: string) => string) | undefined;
+let labelOnSheet: Labelled | undefined;
+
+/** Gives the label of a cell by its name. */
+type Labelled = (cell: string) => string;
 
 /** From now on, messages call cells as a sheet in another language than English does. */
-export function callCells(labelled: ((cell: string) => string) | undefined): void {
+export function callCells(labelled: Labelled | undefined): void {
   labelOnSheet = labelled;
 }
 
-/** A message in a language, with the labels of cells instead of their names; a message without a translation stays English. */
-export function translated(value: Value, into: Language): string {
+/**
+ * A message in a language, with the labels of cells instead of their names, as the sheet has them unless `labelled` gives
+ * them; a message without a translation stays English.
+ */
+export function translated(value: Value, into: Language, labelled = labelOnSheet): string {
   if (typeof value === "number" || "digits" in value) return english(value).replace(".", DECIMAL_SIGN[into] ?? ".");
   if ("verbatim" in value)
-    return value.cell === undefined || !labelOnSheet
+    return value.cell === undefined || !labelled
       ? (value.label ?? value.verbatim)
       : value.label === undefined
-        ? `${labelOnSheet(value.cell)} (${value.cell})`
-        : labelOnSheet(value.cell);
-  if ("listed" in value) return value.listed.map((one) => translated(one, into)).join(value.between);
+        ? `${labelled(value.cell)} (${value.cell})`
+        : labelled(value.cell);
+  if ("listed" in value) return value.listed.map((one) => translated(one, into, labelled)).join(value.between);
   const template = templateOf(value);
   return (MESSAGES[into]?.[template] ?? template).replace(/\{(\d+)\}/g, (_, index) =>
-    translated(nth(value.values, Number(index)), into),
+    translated(nth(value.values, Number(index)), into, labelled),
   );
 }
 

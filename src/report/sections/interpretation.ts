@@ -6,6 +6,7 @@ import { rulesOf } from "../../specification/versions";
 import { english, say, type Message } from "../../reduction/message";
 import type { Outcome } from "../../reduction/outcome";
 import { reduced } from "../../record/reduced-test";
+import { englishRemark } from "../../record/sheet-remarks";
 import type { CellPlan } from "../../workbook/port";
 import { FORMATS, NOTHING, shownCell, twoFigures, unitCell } from "../page/cells";
 import { band, gap, paragraph, type Block } from "../page/page";
@@ -22,9 +23,15 @@ const OTHER_ROWS: Readonly<Record<string, Message>> = {
   remark: say`Remarks`,
 };
 
-/** The text of a cell in the language of the report, if the text is the English of the message; any other text is kept. */
-export const inLanguage = (cells: DataCells, text: string, message: Message | undefined): string =>
-  message && english(message).trim() === text ? cells.words(message) : text;
+/**
+ * The text of a cell in the language of the report, if the text is that of the message; any other remark is English in
+ * an English report, and stays as the sheet has it in others. What a person typed has no message, and is kept.
+ */
+export function inLanguage(cells: DataCells, text: string, message: Message | undefined): string {
+  const inEnglish = englishRemark(cells.source.record, text);
+  if (message && english(message).trim() === inEnglish) return cells.words(message);
+  return message && cells.words(message) === english(message) ? inEnglish : text;
+}
 
 /** The message for a row of the table: the note on a method, or the verdict. */
 function messageFor(cells: DataCells, row: string): Message | undefined {

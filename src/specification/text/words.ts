@@ -105,3 +105,24 @@ export const formulaIn = (words: SheetWords, formula: string): string =>
   words.language === "en"
     ? formula
     : formula.replace(/"((?:[^"]|"")*)"/g, (_, text: string) => `"${textInFormula(words, text)}"`);
+
+/** Shorter texts of formulas, such as " by ", may stand in a text by chance. */
+const LONG_ENOUGH = 10;
+
+/** "; " ends each part of a remark but the last. */
+const withoutEnd = (text: string): string => text.replace(/;? $/, "");
+
+/**
+ * The English of a remark that a formula of the sheet shows: the texts of the formula in English; what worksheet
+ * functions answered is English already, and stays.
+ */
+export function remarkInEnglish({ language, formulas }: SheetWords, remark: string): string {
+  if (language === "en") return remark;
+  const texts = Object.entries(formulas).map(([english, own]) => [withoutEnd(own), withoutEnd(english)] as const);
+  const whole = texts.find(([own]) => own !== "" && own === remark);
+  if (whole) return whole[1];
+  return texts
+    .filter(([own]) => own.length >= LONG_ENOUGH)
+    .sort(([one], [other]) => other.length - one.length)
+    .reduce((left, [own, english]) => left.replaceAll(own, english), remark);
+}

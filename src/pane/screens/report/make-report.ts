@@ -16,14 +16,15 @@ import {
   type Missing,
   type ReportSource,
 } from "../../../report/report";
-import { say, verbatim, type Message, type Value } from "../../../reduction/message";
+import { say, verbatim, type Message } from "../../../reduction/message";
 import { ISSUE_NAMES, lockedValues, type IssueMark } from "../../../report/issue";
 import type { TestRecord } from "../../../record/record";
 import type { Course } from "../../../workbook/in-slices";
 import { refuseNotYet } from "../../../workbook/rules/busy";
 import type { Looked, Selection, WorkbookPort } from "../../../workbook/port";
 import { LANGUAGES, type Language } from "../../text/language";
-import { inWords, translated } from "../../text/messages";
+import { inOneLanguage } from "../../live/sheet-language";
+import { inWords } from "../../text/messages";
 import type { Beside, Want } from "../../live/want";
 import { readTest, type Reading } from "../../live/workbook-store";
 import { timeStamp } from "../../../workbook/time-stamp";
@@ -165,11 +166,6 @@ export interface MadeReport {
   readonly carriedFrom?: string;
 }
 
-const wordsIn =
-  (language: Language = "en") =>
-  (value: Value) =>
-    translated(value, language);
-
 /** What the next issue of the report of a test says of itself. */
 async function markOf({ sheet, values, names, beside }: Reading, by: string, now: Date): Promise<IssueMark> {
   const mark: IssueMark = {
@@ -205,7 +201,7 @@ export async function makeReport(
       paper: made.paper ?? paperOf(reading.record),
       limits,
       issue,
-      inWords: wordsIn(made.language),
+      inWords: inOneLanguage(made.language ?? "en"),
     }).plan,
     (remark) => {
       remarks.push(inWords(remark));

@@ -18,7 +18,7 @@ import { yieldMethodOf } from "../../../record/reduced-test";
 import { ALL_ADOPTABLE, CV_RANGES } from "../../../specification/results/adoptable";
 import { picksOfCurve } from "../../../record/picks";
 import { CURVE_PICK_NAMES, type CurvePickName } from "../../../reduction/curve/picks";
-import { remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";
+import { englishRemark, remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";
 import { interpretationSpread } from "../../../reduction/uncertainty";
 
 /** A number of one cell: the name, and in a column the row, counted from 0. */
@@ -263,10 +263,10 @@ function spreadOf(cells: Cells): MethodSpread | undefined {
  * The message of a remark cell: the message of the reduction if the cell shows its text, otherwise the text of the
  * cell.
  */
-function remarkIn(cell: string, reduced: () => Message | undefined): Message | undefined {
+function remarkIn(record: TestRecord, cell: string, reduced: () => Message | undefined): Message | undefined {
   if (cell === "" || cell === "ok" || cell.startsWith("#")) return undefined;
   const message = reduced();
-  return message && english(message) === cell ? message : asTyped(cell);
+  return message && english(message) === englishRemark(record, cell) ? message : asTyped(cell);
 }
 
 function loadsOf(cells: Cells, record: TestRecord): LoadLine[] {
@@ -289,7 +289,7 @@ function loadsOf(cells: Cells, record: TestRecord): LoadLine[] {
         // Object.fromEntries returns keys of type string; these keys are the names of the columns.
         cells: Object.fromEntries(LOAD_COLUMNS.map((name) => [name, cells.shown(name, row)])) as LoadLine["cells"],
         isVirgin: steps[row]?.kind === "virgin",
-        remark: remarkIn(cells.text("load_remark", row), () => remarkOfLoad(record, number)),
+        remark: remarkIn(record, cells.text("load_remark", row), () => remarkOfLoad(record, number)),
       },
     ];
   });
@@ -333,7 +333,7 @@ export function resultsOf(values: NamedValues, record: TestRecord): Results {
     hasReadings: loadsRead(record).length > 0,
     hasImpossible,
     remarks: REMARKS.flatMap((name) => {
-      const remark = remarkIn(cells.text(name), () => remarkOfTest(record, name));
+      const remark = remarkIn(record, cells.text(name), () => remarkOfTest(record, name));
       return remark ? [{ name, remark }] : [];
     }),
     assumed: assumedIn(cells, record),

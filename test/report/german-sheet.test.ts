@@ -1,0 +1,110 @@
+/**
+ * Report, charts, AGS4 file, calculation book and summary of a German sheet: their numbers are those of the English
+ * sheet, and each is in one language.
+ */
+import { calculationBook } from "../../src/book/calculation-book";
+import { demoSheet, fillSheet } from "../../src/datasheet";
+import { toAgs4 } from "../../src/exchange/ags4";
+import { inOneLanguage, speakOfSheet } from "../../src/pane/live/sheet-language";
+import type { Language } from "../../src/pane/text/language";
+import { chartOfSheet } from "../../src/pane/screens/plots/native-chart";
+import { drawSheet, SHEET_CHOICES } from "../../src/pane/screens/plots/sheet-drawing";
+import { readRecord } from "../../src/record/record";
+import { labelOn } from "../../src/record/sheet-labels";
+import { reportSheet, type ReportSource } from "../../src/report/report";
+import { COLUMNS } from "../../src/report/page/page";
+import { STATE_COLUMNS } from "../../src/report/sections/state";
+import { wordsOf } from "../../src/specification/text/words";
+import { opened } from "../workbook/embedded/opened";
+import { cellsOf, sourceOf, type Reported } from "./report-in-engine";
+
+jest.setTimeout(240_000);
+
+/** Without a table of deflection, each load has a remark of the sheet before those of the functions. */
+const BARE = { apparatus_stress: Array(11).fill("") };
+/** What an AGS4 file needs besides. */
+const ADDED = { sample_top: 7, sample_type: "UT", sample_id: "X1-7" };
+/** What a person would have typed in German. */
+const TYPED = wordsOf("de").demo;
+
+type Sources = Record<Language, { readonly port: Reported["port"]; readonly source: ReportSource }>;
+const sources: Partial<Sources> = {};
+const of = (sheet: Language) => sources[sheet]!;
+
+/** A report of the sheet in a language, with an issue, in the workbook. */
+async function reportOf(sheet: Language, language: Language) {
+  const { port, source } = of(sheet);
+  const issue = { number: 1, day: "2026-03-09 14:05", by: "AN", hash: "ab12", valuesHash: "cd34" };
+  const { plan, missing } = reportSheet({ ...source, issue, language, inWords: inOneLanguage(language) });
+  const report = await port.insertSheet(plan);
+  const cells = cellsOf({ port, sheet: source.sheet, plan, missing, report });
+  return { plan, missing, cells, pages: cells.filter(({ col }) => col < COLUMNS) };
+}
+
+beforeAll(async () => {
+  for (const language of ["en", "de"] as const) {
+    const typedInEnglish = language === "de" ? englishTyped() : {};
+    const plan = fillSheet(demoSheet("SI", language), { ...typedInEnglish, ...BARE, ...ADDED });
+    const { port, sheet } = await opened({ ...plan, name: "Test 7" });
+    sources[language] = { port, source: await sourceOf(port, sheet) };
+  }
+  // The pane speaks of the German sheet: a report does not call cells as the pane does.
+  speakOfSheet("de");
+});
+afterAll(() => speakOfSheet("en"));
+
+/** What the English demonstration has where the German one has German words, so that both differ in the sheet's own. */
+function englishTyped() {
+  const { cells, names } = demoSheet("SI");
+  return Object.fromEntries(
+    Object.keys(TYPED).map((name) => {
+      const place = names[name];
+      return [name, cells.find(({ row, col }) => row === place.row && col === place.col)?.value ?? ""];
+    }),
+  );
+}
+
+test("the English report of a German sheet is that of the English sheet, cell by cell, and shows no error", async () => {
+  const [english, german] = [await reportOf("en", "en"), await reportOf("de", "en")];
+  expect(german.pages.filter(({ text }) => /^#|NaN|Infinity/.test(text))).toEqual([]);
+  expect(german.pages).toEqual(english.pages);
+  // The columns before the numbers of the charts hold the lengths of texts.
+  const numbers = ({ cells }: typeof english) =>
+    cells.filter(({ value, col }) => typeof value === "number" && col > STATE_COLUMNS);
+  expect(numbers(english).length).toBeGreaterThan(500);
+  expect(numbers(german)).toEqual(numbers(english));
+  expect(german.plan.charts).toEqual(english.plan.charts);
+  expect(german.missing).toEqual(english.missing);
+});
+
+test("the German report is the same from either sheet, and has no English label", async () => {
+  const [english, german] = [await reportOf("en", "de"), await reportOf("de", "de")];
+  expect(german.pages).toEqual(english.pages);
+  expect(german.plan.charts).toEqual(english.plan.charts);
+  const text = german.pages.map((cell) => cell.text).join(" ");
+  expect(text).toContain("nicht um das Gerät berichtigt");
+  for (const name of ["laboratory", "tested_by", "date_tested"]) {
+    expect(text).toContain(labelOn("de", name));
+    expect(text).not.toContain(labelOn("en", name));
+  }
+});
+
+test("native charts, the AGS4 file and the calculation book are those of the English sheet", () => {
+  const made = (sheet: Language) => {
+    const { source } = of(sheet);
+    const { names, values } = source;
+    const record = readRecord(values);
+    const file = { issue: "1", date: "2031-03-21", producer: "A", recipient: "B", status: "Draft" } as const;
+    const drawn = drawSheet(record, SHEET_CHOICES);
+    return {
+      chart: drawn.ok
+        ? chartOfSheet({ sheet: source.sheet, names, values }, record, SHEET_CHOICES, drawn.value)
+        : drawn,
+      file: toAgs4(record, file),
+      book: calculationBook(record, values),
+    };
+  };
+  const [english, german] = [made("en"), made("de")];
+  expect([english.chart.ok, english.file.ok, english.book.length > 100]).toEqual([true, true, true]);
+  expect(german).toEqual(english);
+});
