@@ -6,7 +6,7 @@ import { REGISTER_KINDS } from "../record/register";
 import { REGISTER_STRESS_UNIT, REGISTER_UNIT } from "../record/register-cells";
 import { SET_KEY, SET_NUMBER } from "../record/register-sets";
 import type { SheetLanguage } from "../specification/text/language";
-import { planIn } from "./in-language";
+import { planIn } from "../specification/text/plan-in-language";
 import type { System } from "../specification/measures";
 import { LENGTH_UNITS, STRESS_UNITS } from "../specification/form/unit-choices";
 import { cellAddress } from "../workbook/address";

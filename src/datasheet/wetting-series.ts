@@ -4,7 +4,7 @@
  */
 import { LENGTH_UNITS, STRESS_UNITS } from "../specification/form/unit-choices";
 import type { SheetLanguage } from "../specification/text/language";
-import { planIn } from "./in-language";
+import { planIn } from "../specification/text/plan-in-language";
 import type { System } from "../specification/measures";
 import { cellAddress } from "../workbook/address";
 import type { CellPlan, SheetPlan } from "../workbook/port";

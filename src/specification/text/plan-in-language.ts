@@ -1,7 +1,7 @@
 /** The plan of a sheet beside the data sheet in a language: titles, headings, labels, notes and texts of its formulas. */
-import type { CellPlan, SheetPlan } from "../workbook/port";
-import type { SheetLanguage } from "../specification/text/language";
-import { formulaIn, labelIn, titleIn, wordsOf, type SheetWords } from "../specification/text/words";
+import type { CellPlan, SheetPlan } from "../../workbook/port";
+import type { SheetLanguage } from "./language";
+import { formulaIn, labelIn, titleIn, wordsOf, type SheetWords } from "./words";
 
 /** A text that no table has is a value, such as a unit, and stays. */
 const textIn = (words: SheetWords, text: string): string =>
