@@ -1,4 +1,6 @@
 /** The sheet of a summary: headings with units, and named columns with room for rows. `update` writes the rows. */
+import { planIn } from "../specification/text/plan-in-language";
+import type { SheetLanguage } from "../specification/text/language";
 import type { Box, CellPlan, SheetPlan } from "../workbook/port";
 import { COLUMNS, SUMMARY_MEASURES, SUMMARY_UNITS, type SummaryMeasure, type SummaryUnits } from "./columns";
 
@@ -23,7 +25,25 @@ const NOTES = [
   "Open checks and rows from other files are constants of the day on which they were read: bring the summary up to date in the pane (Summary).",
 ];
 
-export function summarySheet(system: "SI" | "US"): SheetPlan {
+/**
+ * The plan of a blank summary with its texts in a language. Names and units are the same in each language, so that an
+ * update finds them; a column is at least as wide as the longest word of its heading.
+ */
+export function summarySheet(system: "SI" | "US", language: SheetLanguage = "en"): SheetPlan {
+  const plan = planIn(language, englishSheet(system));
+  if (language === "en") return plan;
+  const widths = plan.cells.flatMap(({ kind, col, value }) => {
+    const longest = Math.max(
+      ...String(value)
+        .split(" ")
+        .map((word) => word.length),
+    );
+    return kind === "heading" ? [[col, Math.max(plan.columnWidths[col] ?? 0, longest + 2)] as const] : [];
+  });
+  return { ...plan, columnWidths: Object.fromEntries(widths) };
+}
+
+function englishSheet(system: "SI" | "US"): SheetPlan {
   const units = SUMMARY_UNITS[system];
   const headings = COLUMNS.flatMap(({ heading, measure, unit }, col): CellPlan[] => [
     { row: HEADINGS, col, kind: "heading", value: heading, wrap: true },

@@ -1,9 +1,22 @@
 /** The columns of a summary, without a workbook. */
 import "../workbook/embedded/engine-in-node";
 import { COLUMN_NAMES, COLUMNS, sheetOfKey, SUMMARY_UNITS } from "../../src/summary/columns";
+import { summarySheet } from "../../src/summary/summary-sheet";
 import { Model } from "../../src/workbook/embedded/engine";
 
 test("no two columns have the same name", () => expect(new Set(COLUMN_NAMES).size).toBe(COLUMN_NAMES.length));
+
+test("a German summary has every text in German, in columns as wide as its words, and the same names and units", () => {
+  const [english, german] = [summarySheet("SI"), summarySheet("SI", "de")];
+  expect(german.names).toEqual(english.names);
+  const shape = ({ cells }: typeof english) => cells.map((cell) => ({ ...cell, value: undefined }));
+  expect(shape(german)).toEqual(shape(english));
+  const same = german.cells.filter(({ value }, index) => value === english.cells[index].value);
+  const SYMBOLS = ["w0", "e0", "OCR", "Cc", "Cr", "Cs", "CR", "RR"];
+  expect(same.filter(({ kind }) => kind !== "unit").map(({ value }) => value)).toEqual(SYMBOLS);
+  const words = german.cells.filter(({ kind }) => kind === "heading").map(({ col, value }) => [col, String(value).split(" ")] as const); // prettier-ignore
+  expect(words.filter(([col, all]) => all.some((one) => one.length > german.columnWidths[col] - 1))).toEqual([]);
+});
 
 test.each([
   [`=IF(COUNT('Boring 1'!times_01)>=0,"Boring 1","")`, "Boring 1"],

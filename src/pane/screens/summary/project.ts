@@ -19,6 +19,7 @@ import { inWords } from "../../text/messages";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { sha256 } from "../../ui/sha256";
+import type { SummaryChoices } from "./summary-state";
 
 const words = text.summary;
 
@@ -152,10 +153,15 @@ async function bring(
   return told(done, project, files);
 }
 
-export async function insertSummary(port: WorkbookPort, system: "SI" | "US", course: Course): Promise<Done> {
+export async function insertSummary(
+  port: WorkbookPort,
+  { system, language }: SummaryChoices,
+  course: Course,
+): Promise<Done> {
   const project = await readProject(port, course);
   const remarks: string[] = [];
-  const sheet = await port.insertSheet(summarySheet(system), (remark) => void remarks.push(inWords(remark)));
+  const plan = summarySheet(system, language);
+  const sheet = await port.insertSheet(plan, (remark) => void remarks.push(inWords(remark)));
   const sentences = await bring(port, sheet, project, []);
   return { isWhole: remarks.length === 0, sentences: [words.inserted(sheet), ...remarks, ...sentences] };
 }

@@ -1,6 +1,7 @@
 /** Summarizes the project: inserts a summary, updates it, adds specimens from files, inserts the charts. */
 import { Button, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import { useEffect, useReducer, useRef, type ReactNode } from "react";
+import { SHEET_LANGUAGES } from "../../../specification/text/language";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../../workbook/in-slices";
 import { useHold, useIsShown } from "../../live/use-test";
@@ -63,11 +64,24 @@ export function SummaryScreen({ port }: { port: WorkbookPort }) {
       <Text block>{words.purpose}</Text>
       <Field label={words.units}>
         <RadioGroup
-          value={state.system}
+          value={state.choices.system}
           onChange={(_, { value }) => act({ do: "choose", system: value === "US" ? "US" : "SI" })}
         >
           <Radio value="SI" label={words.SI} />
           <Radio value="US" label={words.US} />
+        </RadioGroup>
+      </Field>
+      <Field label={text.sheet.language} hint={text.sheet.languageHint}>
+        <RadioGroup
+          value={state.choices.language}
+          onChange={(_, { value }) => {
+            const language = SHEET_LANGUAGES.find((one) => one === value);
+            if (language) act({ do: "choose", language });
+          }}
+        >
+          {SHEET_LANGUAGES.map((one) => (
+            <Radio key={one} value={one} label={text.sheet.languages[one]} />
+          ))}
         </RadioGroup>
       </Field>
       <Action
@@ -78,7 +92,7 @@ export function SummaryScreen({ port }: { port: WorkbookPort }) {
             appearance="primary"
             disabledFocusable={isBusy}
             aria-describedby={describedBy}
-            onClick={() => void carryOut(words.reading, (course) => insertSummary(port, state.system, course))}
+            onClick={() => void carryOut(words.reading, (course) => insertSummary(port, state.choices, course))}
           >
             {words.insert}
           </Button>

@@ -1,8 +1,15 @@
 /** The state of the summary screen. This module uses neither page nor workbook. */
+import type { SheetLanguage } from "../../../specification/text/language";
 import type { Done, ProjectSheets } from "./project";
 
-export interface SummaryState {
+/** What a new summary is made with. */
+export interface SummaryChoices {
   readonly system: "SI" | "US";
+  readonly language: SheetLanguage;
+}
+
+export interface SummaryState {
+  readonly choices: SummaryChoices;
   /** The summary that an update would change. */
   readonly summary?: string | undefined;
   /** The data sheets of the workbook. */
@@ -13,10 +20,10 @@ export interface SummaryState {
   readonly failure?: string;
 }
 
-export const AT_REST: SummaryState = { system: "SI", data: [] };
+export const AT_REST: SummaryState = { choices: { system: "SI", language: "en" }, data: [] };
 
 export type SummaryAction =
-  | { readonly do: "choose"; readonly system: "SI" | "US" }
+  | ({ readonly do: "choose" } & Partial<SummaryChoices>)
   | { readonly do: "know"; readonly sheets: ProjectSheets }
   | { readonly do: "begin"; readonly what: string }
   | { readonly do: "go on"; readonly share: number }
@@ -24,19 +31,21 @@ export type SummaryAction =
   | { readonly do: "fail"; readonly sentence: string };
 
 export function summarised(state: SummaryState, action: SummaryAction): SummaryState {
-  const { system, summary, data } = state;
+  const { choices, summary, data } = state;
   switch (action.do) {
-    case "choose":
-      return { ...state, system: action.system };
+    case "choose": {
+      const { system = choices.system, language = choices.language } = action;
+      return { ...state, choices: { system, language } };
+    }
     case "know":
       return { ...state, ...action.sheets };
     case "begin":
-      return { system, summary, data, course: { what: action.what, share: 0 } };
+      return { choices, summary, data, course: { what: action.what, share: 0 } };
     case "go on":
       return state.course ? { ...state, course: { ...state.course, share: action.share } } : state;
     case "end":
-      return { system, ...action.sheets, done: action.done };
+      return { choices, ...action.sheets, done: action.done };
     case "fail":
-      return { system, summary, data, failure: action.sentence };
+      return { choices, summary, data, failure: action.sentence };
   }
 }

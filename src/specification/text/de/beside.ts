@@ -1,4 +1,4 @@
-/** Texts of the sheets beside a German data sheet: the register, the series of wetted specimens, the sheet to fill in by hand. */
+/** Texts of the sheets beside a German data sheet: the register, the series of wetted specimens, the sheet to fill in by hand, the summary. */
 export const beside: Readonly<Record<string, string>> = {
   // The register.
   Register: "Geräteverzeichnis",
@@ -44,7 +44,7 @@ export const beside: Readonly<Record<string, string>> = {
   "Stress kept": "Spannung",
   "Height before": "Höhe davor",
   "Height after": "Höhe danach",
-  "Strain on wetting": "Stauchung",
+  "Strain on wetting": "Stauch. Wässern",
   "The specimen": "Probekörper",
   "Of the series": "Der Reihe",
   "Swelling pressure, zero strain": "Schwelldruck, Stauchung null",
@@ -65,4 +65,28 @@ export const beside: Readonly<Record<string, string>> = {
   "Dial {0}": "Messuhr {0}",
   "Data sheet {0}": "Datenblatt {0}",
   "Readings {0}": "Ablesungen {0}",
+
+  // The summary of a project.
+  Summary: "Übersicht",
+  "Summary of the project": "Übersicht des Projekts",
+  "One row for each data sheet, by formulas that follow it. Rows and columns of your own may be added: they stay.":
+    "Eine Zeile für jedes Datenblatt, mit Formeln, die ihm folgen. Eigene Zeilen und Spalten dürfen dazukommen: sie bleiben.",
+  "Open checks and rows from other files are constants of the day on which they were read: bring the summary up to date in the pane (Summary).":
+    "Offene Prüffragen und Zeilen aus anderen Dateien sind Konstanten des Tages, an dem sie gelesen wurden: die Übersicht im Aufgabenbereich (Übersicht) auf den Stand bringen.",
+  "Limits as text": "Grenzen als Text",
+  Density: "Dichte",
+  "Void index": "Porenindex",
+  "In-situ stress": "In-situ- Spannung",
+  "Preconsol. stress": "Vorbelast.- spannung",
+  "not less than": "nicht kleiner als",
+  "not more than": "nicht größer als",
+  "cv from": "cv von",
+  "cv to": "cv bis",
+  "Wetted under": "Gewässert unter",
+  "Collapse index": "Sackungs- index",
+  Quality: "Güte",
+  "Open checks": "Offene Prüffragen",
+  "Read on": "Gelesen am",
+  File: "Datei",
+  "SHA-256 of the file": "SHA-256 der Datei",
 };

@@ -2,6 +2,7 @@
 import "../../../workbook/embedded/engine-in-node";
 import ExcelJS from "exceljs";
 import { blankSheet, demoSheet } from "../../../../src/datasheet";
+import { COLUMNS } from "../../../../src/summary/columns";
 import { FIRST_ROW } from "../../../../src/summary/summary-sheet";
 import { cellAddress } from "../../../../src/workbook/address";
 import {
@@ -12,6 +13,7 @@ import {
   type ChosenFile,
   type Course,
 } from "../../../../src/pane/screens/summary/project";
+import { AT_REST } from "../../../../src/pane/screens/summary/summary-state";
 import { text } from "../../../../src/pane/text";
 import { FakePort } from "../../fake-port";
 import { sheetOf } from "../../fake-workbook";
@@ -34,14 +36,30 @@ beforeEach(() => {
 const formulaAt = (row: number, col: number) => port.sheet("Summary").cells.get(cellAddress(row, col))?.formula;
 
 test("a summary has a row for each data sheet, and says which sheets it did not read", async () => {
-  const { sentences } = await insertSummary(port, "SI", course());
+  const { sentences } = await insertSummary(port, AT_REST.choices, course());
   expect(sentences).toEqual([words.inserted("Summary"), words.added(["BH-1", "BH-2"]), words.unread(["Sheet1"])]);
   expect(formulaAt(FIRST_ROW, 0)).toBe(`=IF(COUNT('BH-1'!times_01)>=0,"BH-1","")`);
   expect(formulaAt(FIRST_ROW + 1, 1)).toBe(`=IF('BH-2'!boring="","",'BH-2'!boring)`);
 });
 
+test("a German summary has the formulas of an English one, and an update finds its columns", async () => {
+  await insertSummary(port, AT_REST.choices, course());
+  const { sentences } = await insertSummary(port, { system: "SI", language: "de" }, course());
+  expect(sentences[0]).toBe(words.inserted("Übersicht"));
+  const cell = (sheet: string, row: number, col: number) => port.sheet(sheet).cells.get(cellAddress(row, col));
+  expect(cell("Übersicht", FIRST_ROW - 2, 1)?.value).toBe("Bohrung");
+  port.workbook.sheets.push(sheetOf(demoSheet("SI"), "BH-3"));
+  for (const summary of ["Summary", "Übersicht"]) {
+    port.workbook.front = summary;
+    const updated = await bringUpToDate(port, course());
+    expect(updated.sentences.slice(0, 2)).toEqual([words.upToDate(summary), words.added(["BH-3"])]);
+  }
+  for (const [row, col] of COLUMNS.flatMap((_, at) => [0, 1, 2].map((one) => [FIRST_ROW + one, at] as const)))
+    expect(cell("Übersicht", row, col)).toEqual(cell("Summary", row, col));
+});
+
 test("an update adds new sheets, and keeps what a person typed", async () => {
-  await insertSummary(port, "SI", course());
+  await insertSummary(port, AT_REST.choices, course());
   port.workbook.sheets.push(sheetOf(demoSheet("SI"), "BH-3"));
   const soil = cellAddress(FIRST_ROW, 5);
   port.sheet("Summary").cells.set(soil, { value: "my own words" });
@@ -60,14 +78,14 @@ test("an update adds new sheets, and keeps what a person typed", async () => {
 test("stopped work has written nothing", async () => {
   const stopped = new AbortController();
   stopped.abort();
-  await expect(insertSummary(port, "SI", { ...course(), signal: stopped.signal })).rejects.toThrow();
+  await expect(insertSummary(port, AT_REST.choices, { ...course(), signal: stopped.signal })).rejects.toThrow();
   expect(await port.sheetNames()).toEqual(["Sheet1", "BH-1", "BH-2"]);
 });
 
 test("without a data sheet, or without a summary, the screen says what to do first", async () => {
   await expect(bringUpToDate(port, course())).rejects.toThrow(words.none);
   port.onlySheets("Sheet1");
-  await expect(insertSummary(port, "SI", course())).rejects.toThrow(words.noSheets);
+  await expect(insertSummary(port, AT_REST.choices, course())).rejects.toThrow(words.noSheets);
 });
 
 describe("files", () => {
@@ -91,7 +109,7 @@ describe("files", () => {
   };
 
   test("are read by their names and converted; damaged files and other files are listed and skipped", async () => {
-    await insertSummary(port, "SI", course());
+    await insertSummary(port, AT_REST.choices, course());
     const budget = new ExcelJS.Workbook();
     budget.addWorksheet("Budget");
     const other = new Uint8Array((await budget.xlsx.writeBuffer()) as ArrayBuffer);
@@ -115,7 +133,7 @@ describe("files", () => {
   });
 
   test("a changed file is reported and read again; an unchanged file is reported", async () => {
-    await insertSummary(port, "SI", course());
+    await insertSummary(port, AT_REST.choices, course());
     await addFiles(port, [chosen("a.xlsx", await fileOf(0.15))], course());
     const bytes = await fileOf(0.2);
     expect((await addFiles(port, [chosen("a.xlsx", bytes)], course())).sentences[1]).toBe(
@@ -127,6 +145,6 @@ describe("files", () => {
 });
 
 test("charts are refused while there is nothing to draw", async () => {
-  await insertSummary(port, "SI", course());
+  await insertSummary(port, AT_REST.choices, course());
   await expect(insertCharts(port, course())).rejects.toThrow(words.nothingToDraw);
 });
