@@ -55,6 +55,8 @@ const shared = {
   testEnvironment: "<rootDir>/test/environment.mjs",
   transform,
   transformIgnorePatterns,
+  // A test that hangs ends; no test is timed, and a machine with other work may be ten times as slow.
+  testTimeout: 60_000,
   sandboxInjectedGlobals,
   // The copies of the tree in which `npm run mutation` works.
   modulePathIgnorePatterns: ["<rootDir>/reports/"],

@@ -44,15 +44,33 @@ ANY CLAIM, DAMAGES OR OTHER LIABILITY, WHETHER IN AN ACTION OF CONTRACT, TORT OR
 THE SOFTWARE OR THE USE OR OTHER DEALINGS IN THE SOFTWARE.
 `;
 
+const ISC = (copyright: string): string => `The ISC License
+
+${copyright}
+
+Permission to use, copy, modify, and/or distribute this software for any purpose with or without fee is hereby granted, provided that the
+above copyright notice and this permission notice appear in all copies.
+
+THE SOFTWARE IS PROVIDED "AS IS" AND THE AUTHOR DISCLAIMS ALL WARRANTIES WITH REGARD TO THIS SOFTWARE INCLUDING ALL IMPLIED WARRANTIES OF
+MERCHANTABILITY AND FITNESS. IN NO EVENT SHALL THE AUTHOR BE LIABLE FOR ANY SPECIAL, DIRECT, INDIRECT, OR CONSEQUENTIAL DAMAGES OR ANY
+DAMAGES WHATSOEVER RESULTING FROM LOSS OF USE, DATA OR PROFITS, WHETHER IN AN ACTION OF CONTRACT, NEGLIGENCE OR OTHER TORTIOUS ACTION,
+ARISING OUT OF OR IN CONNECTION WITH THE USE OR PERFORMANCE OF THIS SOFTWARE.
+`;
+
 /**
  * Texts for packages that name their licence but do not include its text. The copyright of Font Awesome is from the
- * name table of the font.
+ * name table of the font, those of saxes from the file LICENSE of its repository.
  */
 const TEXTS: Readonly<Record<string, () => string[]>> = {
   "@fluentui/react-icons": () => [MIT("Copyright (c) Microsoft Corporation")],
   "font-awesome": () => [
     `Copyright Dave Gandy 2016. All rights reserved.\n\n${readFileSync(path.join(__dirname, "OFL-1.1.txt"), "utf8")}`,
     MIT("Copyright Dave Gandy 2016 (style sheet)"),
+  ],
+  saxes: () => [
+    ISC("Copyright (c) Contributors"),
+    ISC("Copyright (c) Isaac Z. Schlueter and Contributors (sax, from which saxes was forked)"),
+    MIT("Copyright Mathias Bynens <https://mathiasbynens.be/> (String.fromCodePoint)"),
   ],
 };
 

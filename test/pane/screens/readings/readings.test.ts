@@ -63,9 +63,10 @@ afterEach(async () => {
   jest.useRealTimers();
 });
 
-/** Waits for promises of the platform (the hash) and for pauses of the screen. */
+const isReading = (): boolean => place.textContent!.includes("Reading the file…");
+/** Waits for promises of the platform (the hash, which takes long beside other work) and for pauses of the screen. */
 const settle = async (): Promise<void> => {
-  for (let turn = 0; turn < 4; turn++)
+  for (let turn = 0; turn < 4 || (isReading() && turn < 400); turn++)
     await act(async () => {
       await jest.advanceTimersByTimeAsync(300);
       await new Promise<void>((resolve) =>
