@@ -55,8 +55,6 @@ const shared = {
   testEnvironment: "<rootDir>/test/environment.mjs",
   transform,
   transformIgnorePatterns,
-  // A test that hangs ends; no test is timed, and a machine with other work may be ten times as slow.
-  testTimeout: 60_000,
   sandboxInjectedGlobals,
   // The copies of the tree in which `npm run mutation` works.
   modulePathIgnorePatterns: ["<rootDir>/reports/"],
@@ -69,6 +67,8 @@ const unit = {
 };
 
 export default {
+  // A test that hangs ends; no test is timed, and a machine with other work may be ten times as slow.
+  testTimeout: 60_000,
   testSequencer: "<rootDir>/test/longest-first.mjs",
   projects: [
     {
