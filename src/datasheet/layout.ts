@@ -80,9 +80,12 @@ function placeBand(draft: Draft, row: number, col: number, cols: number, title: 
     draft.cells.push({ row, col: col + index, kind: "heading", value: index === 0 ? title : undefined });
 }
 
-/** Numbers are aligned under the right end of their heading, short words in the middle, long texts at the left. */
-const alignOf = ({ measure, kind }: Column): CellPlan["align"] =>
-  measure !== "text" ? "right" : kind === "remark" ? undefined : "center";
+/**
+ * Numbers are aligned under the right end of their heading, short words in the middle; long texts at the left, and the
+ * words of a list, because its arrow covers the right end of the cell.
+ */
+const alignOf = ({ measure, kind, choices }: Column): CellPlan["align"] =>
+  measure !== "text" ? "right" : kind === "remark" || choices ? undefined : "center";
 
 /**
  * Places a unit. Beside a number it is aligned left; in the heading of a column it is aligned right, above the numbers.

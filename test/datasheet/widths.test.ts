@@ -49,7 +49,9 @@ describe.each([
     const cut = said.flatMap((cell) => {
       const texts = textsOf(cell);
       if (texts.length === 0) return [];
-      const room = roomOf(plan, cell) - MARGIN - (cell.choices ? ARROW : 0);
+      // A text in the middle of its cell has as much room at its left as at its right, where the arrow is.
+      const arrow = cell.choices ? ARROW * (cell.align === "center" ? 2 : 1) : 0;
+      const room = roomOf(plan, cell) - MARGIN - arrow;
       const weight = ["title", "heading", "result"].includes(cell.kind) ? "bold" : "regular";
       return texts
         .map((text) => ({ text, width: textWidth(text, weight) * (cell.kind === "title" ? TITLE : 1) }))
