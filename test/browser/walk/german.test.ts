@@ -146,6 +146,7 @@ withBrowser("in German", (openPage) => {
       await frame.evaluate(() => {
         for (const one of (globalThis as any).document.querySelectorAll("details")) one.open = true;
       });
+      await settled(frame);
       await look(tab);
     }
     none();

@@ -3,6 +3,7 @@
  * field.
  */
 import { Button, Field, Input, Text } from "@fluentui/react-components";
+import { useState } from "react";
 import { calledAll, type MissingName } from "../../../datasheet";
 import { text } from "../../text";
 import { Step } from "../../ui/parts";
@@ -38,6 +39,22 @@ function Names({ names, chosen, onChoose }: NamesProps) {
   );
 }
 
+interface NameGroupProps extends Omit<NamesProps, "names"> {
+  readonly group: ShownGroup;
+  readonly isOpenAtFirst: boolean;
+}
+
+/** A group that opens. Its names, up to a hundred buttons, are in the page only while it is open. */
+function NameGroup({ group: { title, names, all }, isOpenAtFirst, chosen, onChoose }: NameGroupProps) {
+  const [isOpen, setOpen] = useState(isOpenAtFirst);
+  return (
+    <details open={isOpen} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
+      <summary>{words.missingOf(title, names.length, all)}</summary>
+      {isOpen && <Names names={names} chosen={chosen} onChoose={onChoose} />}
+    </details>
+  );
+}
+
 export interface MissingNamesProps extends Omit<NamesProps, "names"> {
   readonly find: string;
   readonly first: readonly MissingName[];
@@ -66,11 +83,14 @@ export function MissingNames({ find, first, groups, chosen, onFind, onChoose }: 
         </section>
       )}
       {groups.length === 0 && <Text block>{words.nothingFound}</Text>}
-      {groups.map(({ title, names, all }) => (
-        <details key={`${title} ${isSearching}`} open={isSearching}>
-          <summary>{words.missingOf(title, names.length, all)}</summary>
-          <Names names={names} chosen={chosen} onChoose={onChoose} />
-        </details>
+      {groups.map((group) => (
+        <NameGroup
+          key={`${group.title} ${isSearching}`}
+          group={group}
+          isOpenAtFirst={isSearching}
+          chosen={chosen}
+          onChoose={onChoose}
+        />
       ))}
     </Step>
   );

@@ -1,5 +1,6 @@
 /** Lets the person choose a name of the data sheet and attach it to the selected cells. */
 import { Button, Field, Select, Text } from "@fluentui/react-components";
+import { memo, useMemo } from "react";
 import { ATTACHABLE, type NamedField, labelOf } from "../../../datasheet";
 import { text } from "../../text";
 import { Step } from "../../ui/parts";
@@ -23,6 +24,8 @@ export interface NameStepProps {
 
 export function NameStep({ name, missing, taken, offered, isBusy, onChoose, onAttach, onReplace }: NameStepProps) {
   const styles = useStyles();
+  const lacking = useMemo(() => ATTACHABLE.filter((field) => missing.has(field.name)), [missing]);
+  const present = useMemo(() => ATTACHABLE.filter((field) => !missing.has(field.name)), [missing]);
   return (
     <Step title={words.attach}>
       <Text block className={styles.quiet}>
@@ -31,8 +34,8 @@ export function NameStep({ name, missing, taken, offered, isBusy, onChoose, onAt
       <div className={styles.wide}>
         <Field label={words.name}>
           <Select value={name} onChange={(_, { value }) => onChoose(value)}>
-            <Options label={words.missingGroup} fields={ATTACHABLE.filter((field) => missing.has(field.name))} />
-            <Options label={words.presentGroup} fields={ATTACHABLE.filter((field) => !missing.has(field.name))} />
+            <Options label={words.missingGroup} fields={lacking} />
+            <Options label={words.presentGroup} fields={present} />
           </Select>
         </Field>
       </div>
@@ -55,8 +58,13 @@ export function NameStep({ name, missing, taken, offered, isBusy, onChoose, onAt
   );
 }
 
+interface OptionsProps {
+  readonly label: string;
+  readonly fields: readonly NamedField[];
+}
+
 /** A group of names of the data sheet under a heading; nothing if the group is empty. */
-function Options({ label, fields }: { label: string; fields: readonly NamedField[] }) {
+const Options = memo(function Options({ label, fields }: OptionsProps) {
   if (fields.length === 0) return null;
   return (
     <optgroup label={label}>
@@ -67,4 +75,4 @@ function Options({ label, fields }: { label: string; fields: readonly NamedField
       ))}
     </optgroup>
   );
-}
+});

@@ -85,7 +85,7 @@ export function checked(state: CheckState, action: CheckAction): CheckState {
 }
 
 /** Names that the check wants to attach to cells, or that the sheet has no cells for. */
-export const missingNames = ({ looked }: CheckState): ReadonlySet<string> =>
+export const missingNames = ({ looked }: Pick<CheckState, "looked">): ReadonlySet<string> =>
   new Set([
     ...(looked?.check.findings ?? []).flatMap(({ attach }) => attach ?? []),
     ...(looked?.layout.groups ?? []).flatMap(({ missing }) => missing.map(({ name }) => name)),

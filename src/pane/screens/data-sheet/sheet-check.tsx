@@ -3,7 +3,7 @@
  * firm's own file.
  */
 import { Button, Text } from "@fluentui/react-components";
-import { useReducer } from "react";
+import { useMemo, useReducer } from "react";
 import { isStopped, type Course } from "../../../workbook/in-slices";
 import type { WorkbookPort } from "../../../workbook/port";
 import { sentenceOf } from "../../text/sentence";
@@ -62,6 +62,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
   const styles = useStyles();
   const { state, act, course, carryOut } = useSheetCheck(port);
   const { isBusy, looked, telling, name, taken, offer } = state;
+  const missing = useMemo(() => missingNames({ looked }), [looked]);
 
   return (
     <section aria-labelledby="sheet-check" className={styles.column}>
@@ -102,7 +103,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
       )}
       <NameStep
         name={name}
-        missing={missingNames(state)}
+        missing={missing}
         taken={taken}
         offered={offer && placesOf(offer.cells)}
         isBusy={isBusy}
