@@ -308,6 +308,21 @@ export function placedFormulas(name: string, layout: Layout): PlacedFormulas | u
   };
 }
 
+/** What the formula of each name lacks on a layout: many results need the same names, and each is asked once. */
+const LACKED = new WeakMap<Layout, Map<string, readonly string[]>>();
+
+/** The names that the formula of this name needs and the layout has no cells for, wherever the name itself stands. */
+function lackedBy(name: string, layout: Layout): readonly string[] {
+  const known = LACKED.get(layout) ?? new Map<string, readonly string[]>();
+  LACKED.set(layout, known);
+  const before = known.get(name);
+  if (before) return before;
+  const places = new Map(layout.places).set(name, layout.places.get(name) ?? { row: 0, col: 0, rows: 1, cols: 1 });
+  const lacks = placedFormulas(name, { ...layout, places })?.lacks ?? [];
+  known.set(name, lacks);
+  return lacks;
+}
+
 /**
  * The names that must have cells before the formula of this name can be written, including the names that their own
  * formulas need.
@@ -315,8 +330,7 @@ export function placedFormulas(name: string, layout: Layout): PlacedFormulas | u
 export function neededFirst(name: string, layout: Layout): readonly string[] {
   const reached = new Set<string>();
   const visit = (one: string): void => {
-    const places = new Map(layout.places).set(one, layout.places.get(one) ?? { row: 0, col: 0, rows: 1, cols: 1 });
-    for (const lacking of placedFormulas(one, { ...layout, places })?.lacks ?? [])
+    for (const lacking of lackedBy(one, layout))
       if (!reached.has(lacking)) {
         reached.add(lacking);
         visit(lacking);
