@@ -20,7 +20,8 @@ export const firmWalk = (lies: "down" | "across"): void =>
     let form: FirmForm;
 
     const told = (words: string | RegExp) =>
-      pane.getByRole("status").or(pane.getByRole("alert")).filter({ hasText: words }).first().waitFor();
+      // By attribute: a search by role would ask for the role of every element of the pane, for each of the 78 names.
+      pane.locator("[role=status], [role=alert]").filter({ hasText: words }).first().waitFor();
 
     beforeAll(async () => {
       host = await openPage();

@@ -1,7 +1,7 @@
 /** Texts that look like markup, formulas or another direction of writing, typed into a test: shown, saved and printed as texts. */
 import { readFileSync } from "node:fs";
 import type { FrameLocator, Page } from "playwright-core";
-import { fileOf, readNames, sheetNames, withBrowser } from "../page";
+import { fileOf, paneFrame, readNames, settled, sheetNames, withBrowser } from "../page";
 
 const SHEET = "Demonstration";
 const RENAMED = "<b>BH 1 & “Ring”!";
@@ -68,7 +68,7 @@ withBrowser("texts that look like something else", (openPage) => {
     const tabs = pane.getByRole("tab");
     for (let tab = 0; tab < (await tabs.count()); tab++) {
       await tabs.nth(tab).click();
-      await page.waitForTimeout(1_000);
+      await settled(paneFrame(page));
       expect(await pane.locator("#screen img[src='x'], #screen script, #screen style").count()).toBe(0);
     }
     await pane.getByText("BH 1").first().waitFor();
