@@ -8,8 +8,14 @@ import { tmpdir } from "node:os";
 import type { FrameLocator, Page } from "playwright-core";
 import { NAMES_WITH_FORMULAS, spillOf } from "../../../src/specification/placed-formulas";
 import { asColumn } from "../../../src/workbook/lists";
-import { firmForm, type FirmForm } from "./firm-form";
+import { firmForm, type FirmForm, type Selected } from "./firm-form";
 import { paneViolations, readNames, selectRange, showSheet, takePicture, withBrowser, type HostPage } from "../page";
+
+/** The cells of the tables and of results, and the inputs of the specimen, which stand in both forms alike. */
+const partsOf = (cells: readonly Selected[]): [Selected[], Selected[]] => {
+  const isAlike = ({ name, address }: Selected): boolean => /^D\d/.test(address) && !NAMES_WITH_FORMULAS.includes(name);
+  return [cells.filter((one) => !isAlike(one)), cells.filter(isAlike)];
+};
 
 export const firmWalk = (lies: "down" | "across"): void =>
   withBrowser(`a firm's own layout whose tables lie ${lies}`, (openPage) => {
@@ -56,7 +62,13 @@ export const firmWalk = (lies: "down" | "across"): void =>
     });
 
     test("names are attached to the cells of the form, and results wait for the names that they need", async () => {
-      for (const { name, address } of form.cells) {
+      const [byPane, known] = lies === "down" ? [form.cells, []] : partsOf(form.cells);
+      // What stands in both forms alike is attached in the pane by the walk whose tables lie down.
+      await page.evaluate(([sheet, names]) => (globalThis as any).clayledger.port.nameAll(sheet, names), [
+        form.sheet,
+        known,
+      ] as const);
+      for (const { name, address } of byPane) {
         await selectRange(page, address);
         await pane.getByRole("combobox", { name: "Name" }).selectOption(name);
         await pane.getByRole("button", { name: "Attach to the selected cells", exact: true }).click();
