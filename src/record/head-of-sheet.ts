@@ -78,7 +78,8 @@ const RUNNING: readonly Shape[] = [() => say`The loads so far give no virgin lin
 const NUMBER = /^-?\d+(?:[.,]\d+)?$/;
 const ADDRESS = /\b[A-Z]{1,3}[1-9]\d*\b/;
 
-const literally = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+/** A pattern that matches this text alone. */
+export const literally = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
 
 /** The holes of a template, {0}, {1}, ... */
 const HOLE = /\{(\d)\}/;

@@ -5,8 +5,11 @@ import { joined, say, type Message } from "../reduction/message";
 import { constructionRemarks } from "../reduction/increment/reduce";
 import { then, type Outcome } from "../reduction/outcome";
 import { picksOfCurve } from "./picks";
-import { languageNamed } from "../specification/text/language";
-import { remarkInEnglish, wordsOf } from "../specification/text/words";
+import { languageNamed, type SheetLanguage } from "../specification/text/language";
+import { labelIn, remarkInEnglish, wordsOf, type SheetWords } from "../specification/text/words";
+import { ADOPTABLE, CV_RANGES } from "../specification/results/adoptable";
+import { nth } from "../reduction/numeric/lists";
+import { literally } from "./head-of-sheet";
 import { rulesOf } from "../specification/versions";
 import type { RemarkName, TestRecord } from "./record";
 import { inputs, inSheetStress, reduced, seatingDeflection, type LoadReduced } from "./reduced-test";
@@ -107,6 +110,46 @@ export function remarkOfTest(record: TestRecord, name: RemarkName | "test_remark
   );
 }
 
+/** The sentences on adopted values (`results/adopted`, `results/adopted-cv`): the label, and what follows each value. */
+const ADOPTED_SENTENCES = [
+  ...ADOPTABLE.map(({ label }) => ({ label, after: [" by ", ", ", " (the constructions gave ", "); "] })),
+  ...CV_RANGES.map(({ label }) => ({ label, after: [" from ", " to ", " by ", ", ", "; "] })),
+];
+const NOT_SAID = ["no initials", "no reason", "no value"];
+
+const ADOPTED = "{0} adopted: ";
+
+/** The sentences on adopted values in another language than that of the sheet. */
+function adoptedSentences(from: SheetWords, to: SheetWords, remark: string): string {
+  const wordIn = ({ formulas }: SheetWords, text: string): string => formulas[text] ?? text.replace("{0}", "");
+  const started = (words: SheetWords, label: string): string => labelIn(words, label).trim() + wordIn(words, ADOPTED);
+  const valueIn = (value: string): string => {
+    const found = NOT_SAID.find((one) => wordIn(from, one) === value);
+    return found === undefined ? value : wordIn(to, found);
+  };
+  return ADOPTED_SENTENCES.reduce((left, { label, after }) => {
+    const values = after.map((text) => `(.*?)${literally(wordIn(from, text))}`);
+    return left.replace(new RegExp(literally(started(from, label)) + values.join("")), (_, ...found: string[]) =>
+      [started(to, label), ...after.map((text, index) => valueIn(nth(found, index)) + wordIn(to, text))].join(""),
+    );
+  }, remark);
+}
+
+/**
+ * The text of a remark of the sheet, with the sheet's own words in English; in another language than that of the sheet
+ * only the sentences on adopted values are reworded.
+ */
+export function remarkWorded(
+  { sheetLanguage }: Pick<TestRecord, "sheetLanguage">,
+  text: string,
+  language: SheetLanguage = "en",
+): string {
+  const [from, to] = [wordsOf(languageNamed(sheetLanguage)), wordsOf(language)];
+  if (from === to) return text;
+  const worded = adoptedSentences(from, to, text);
+  return to.language === "en" ? remarkInEnglish(from, worded) : worded;
+}
+
 /** The text of a remark of the sheet in English, whatever the language of the sheet. */
-export const englishRemark = ({ sheetLanguage }: Pick<TestRecord, "sheetLanguage">, text: string): string =>
-  remarkInEnglish(wordsOf(languageNamed(sheetLanguage)), text);
+export const englishRemark = (record: Pick<TestRecord, "sheetLanguage">, text: string): string =>
+  remarkWorded(record, text);

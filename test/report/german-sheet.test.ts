@@ -22,6 +22,13 @@ jest.setTimeout(240_000);
 
 /** Without a table of deflection, each load has a remark of the sheet before those of the functions. */
 const BARE = { apparatus_stress: Array(11).fill("") };
+/** Cc and a cv are adopted: the sheet says so in its own words before the remarks of the functions. */
+const ADOPTED = {
+  adopted_value: ["", 0.5],
+  adopted_by: ["", "AB"],
+  adopted_cv: [0.4],
+  adopted_cv_reason: ["B 7"],
+};
 /** What an AGS4 file needs besides. */
 const ADDED = { sample_top: 7, sample_type: "UT", sample_id: "X1-7" };
 /** What a person would have typed in German. */
@@ -44,7 +51,7 @@ async function reportOf(sheet: Language, language: Language) {
 beforeAll(async () => {
   for (const language of ["en", "de"] as const) {
     const typedInEnglish = language === "de" ? englishTyped() : {};
-    const plan = fillSheet(demoSheet("SI", language), { ...typedInEnglish, ...BARE, ...ADDED });
+    const plan = fillSheet(demoSheet("SI", language), { ...typedInEnglish, ...BARE, ...ADOPTED, ...ADDED });
     const { port, sheet } = await opened({ ...plan, name: "Test 7" });
     sources[language] = { port, source: await sourceOf(port, sheet) };
   }
@@ -52,6 +59,12 @@ beforeAll(async () => {
   speakOfSheet("de");
 });
 afterAll(() => speakOfSheet("en"));
+
+/** The languages of the labels of blank cells that a text has. */
+const labelsIn = (text: string): string[] =>
+  ["checked_by", "tested_by", "date_tested"].map((name) =>
+    (["en", "de"] as const).filter((language) => text.includes(labelOn(language, name))).join(),
+  );
 
 /** What the English demonstration has where the German one has German words, so that both differ in the sheet's own. */
 function englishTyped() {
@@ -68,6 +81,7 @@ test("the English report of a German sheet is that of the English sheet, cell by
   const [english, german] = [await reportOf("en", "en"), await reportOf("de", "en")];
   expect(german.pages.filter(({ text }) => /^#|NaN|Infinity/.test(text))).toEqual([]);
   expect(german.pages).toEqual(english.pages);
+  expect(labelsIn(german.pages.map(({ text }) => text).join(" "))).toEqual(["en", "en", "en"]);
   // The columns before the numbers of the charts hold the lengths of texts.
   const numbers = ({ cells }: typeof english) =>
     cells.filter(({ value, col }) => typeof value === "number" && col > STATE_COLUMNS);
@@ -83,10 +97,9 @@ test("the German report is the same from either sheet, and has no English label"
   expect(german.plan.charts).toEqual(english.plan.charts);
   const text = german.pages.map((cell) => cell.text).join(" ");
   expect(text).toContain("nicht um das Gerät berichtigt");
-  for (const name of ["laboratory", "tested_by", "date_tested"]) {
-    expect(text).toContain(labelOn("de", name));
-    expect(text).not.toContain(labelOn("en", name));
-  }
+  expect(labelsIn(text)).toEqual(["de", "de", "de"]);
+  expect(text).toContain("Zur Kurve: Kompressionsbeiwert Cc eingesetzt: 0.5 von AB, ohne Begründung");
+  expect(text).toContain("Cc, eingesetzt. Grund: (nicht angegeben). Von AB");
 });
 
 test("native charts, the AGS4 file and the calculation book are those of the English sheet", () => {

@@ -6,7 +6,8 @@ import { rulesOf } from "../../specification/versions";
 import { english, say, type Message } from "../../reduction/message";
 import type { Outcome } from "../../reduction/outcome";
 import { reduced } from "../../record/reduced-test";
-import { englishRemark } from "../../record/sheet-remarks";
+import { englishRemark, remarkWorded } from "../../record/sheet-remarks";
+import { SHEET_LANGUAGES } from "../../specification/text/language";
 import type { CellPlan } from "../../workbook/port";
 import { FORMATS, NOTHING, shownCell, twoFigures, unitCell } from "../page/cells";
 import { band, gap, paragraph, type Block } from "../page/page";
@@ -24,13 +25,17 @@ const OTHER_ROWS: Readonly<Record<string, Message>> = {
 };
 
 /**
- * The text of a cell in the language of the report, if the text is that of the message; any other remark is English in
- * an English report, and stays as the sheet has it in others. What a person typed has no message, and is kept.
+ * The text of a cell in the language of the report, if the text is that of the message or ends with it. Other texts of
+ * the sheet are reworded as far as `remarkWorded` can. What a person typed has no message, and is kept.
  */
 export function inLanguage(cells: DataCells, text: string, message: Message | undefined): string {
-  const inEnglish = englishRemark(cells.source.record, text);
-  if (message && english(message).trim() === inEnglish) return cells.words(message);
-  return message && cells.words(message) === english(message) ? inEnglish : text;
+  if (!message) return text;
+  const { record, language = "en" } = cells.source;
+  const [own, said] = [english(message).trim(), cells.words(message)];
+  if (englishRemark(record, text) === own) return said;
+  const into = SHEET_LANGUAGES.find((one) => one === language) ?? "en";
+  const worded = (part: string): string => remarkWorded(record, part, into);
+  return own !== "" && text.endsWith(own) ? worded(text.slice(0, -own.length)) + said : worded(text);
 }
 
 /** The message for a row of the table: the note on a method, or the verdict. */

@@ -4,7 +4,7 @@ import { pickSaid } from "../../reduction/increment/constructions/picks";
 import { METHOD_SAID } from "../../reduction/curve/method-words";
 import { METHOD_PLOTS } from "../../plots/methods";
 import { yieldMethodOf } from "../../record/reduced-test";
-import { CV_SAID, type Adopted } from "../../record/adopted";
+import { adoptedCalled, CV_SAID, type Adopted } from "../../record/adopted";
 import { ALL_ADOPTABLE } from "../../specification/results/adoptable";
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
@@ -64,6 +64,21 @@ export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block
 const said = (value: number | string | undefined): Message | Verbatim =>
   value === undefined || value === "" ? say`(not said)` : verbatim(String(value));
 
+/** The quantities that may be adopted, in the words of the report. */
+const ADOPTED_SAID: Readonly<Record<keyof Adopted, Message>> = {
+  preconsolidation_stress: say`Preconsolidation stress`,
+  compression_index: say`Compression index Cc`,
+  recompression_index: say`Recompression index Cr`,
+  swelling_index: say`Swelling index Cs`,
+  c_alpha_chosen: say`C alpha, strain per log cycle`,
+  ...CV_SAID,
+};
+
+/** What the list of values replaced by hand calls an adopted value, in the words of the report. */
+const ADOPTED_CALLED: ReadonlyMap<string, Message> = new Map(
+  ALL_ADOPTABLE.map(({ name }) => [adoptedCalled(name), say`${ADOPTED_SAID[name]}, adopted`]),
+);
+
 /**
  * Picks by hand with the values before and after, in the order in which they were made; the last one of a pick counts.
  */
@@ -80,7 +95,9 @@ export function byHand(cells: DataCells): Block[] {
   // Adopted values, and overrides in columns of the firm; the picks are shown above in more detail.
   const others = overrides
     .filter(({ pick }) => pick === undefined)
-    .map(({ of, reason, by }) => t(say`${verbatim(of)}. Reason: ${said(reason)}. By ${said(by)}.`));
+    .map(({ of, reason, by }) =>
+      t(say`${ADOPTED_CALLED.get(of) ?? verbatim(of)}. Reason: ${said(reason)}. By ${said(by)}.`),
+    );
   const onCells = (cells.source.cellFindings ?? []).map((finding) => t(say`Cells: ${finding}.`));
   const all = [...lines, ...others, ...onCells];
   const none = say`No pick is recorded as replaced by hand, and no formula is known to be typed over.`;
@@ -131,16 +148,6 @@ export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block
   ];
   return part(cells, say`Methods, and what was assumed`, list(texts.map(cells.words)));
 }
-
-/** The quantities that may be adopted, in the words of the report. */
-const ADOPTED_SAID: Readonly<Record<keyof Adopted, Message>> = {
-  preconsolidation_stress: say`Preconsolidation stress`,
-  compression_index: say`Compression index Cc`,
-  recompression_index: say`Recompression index Cr`,
-  swelling_index: say`Swelling index Cs`,
-  c_alpha_chosen: say`C alpha, strain per log cycle`,
-  ...CV_SAID,
-};
 
 /** The method of the preconsolidation stress, its picks by hand, and the value adopted in its place. */
 function ofYield({ source: { record } }: DataCells): Message[] {

@@ -94,6 +94,7 @@ export const reportTexts: Readonly<Record<string, string>> = {
     "{0}, {1}: {2} wurde durch {3} ersetzt. Grund: {4}. Von {5}, {6}.",
   "{0} Replaced again below.": "{0} Weiter unten noch einmal ersetzt.",
   "{0}. Reason: {1}. By {2}.": "{0}. Grund: {1}. Von {2}.",
+  "{0}, adopted": "{0}, eingesetzt",
   "Cells: {0}.": "Zellen: {0}.",
   "No pick is recorded as replaced by hand, and no formula is known to be typed over.":
     "Kein Punkt ist als von Hand ersetzt verzeichnet, und von keiner überschriebenen Formel ist etwas bekannt.",
@@ -125,7 +126,7 @@ export const reportTexts: Readonly<Record<string, string>> = {
   'Lines of the compression curve were picked by hand, as listed under "Replaced by hand"; the stress, the indices and the field curve follow the picks, and the table of all methods does not.':
     "Geraden der Druck-Setzungs-Kurve sind von Hand festgelegt, wie unter „Von Hand ersetzt“ verzeichnet; Spannung, Beiwerte und Feldkurve folgen den Festlegungen, die Tafel aller Verfahren nicht.",
   'Adopted by the engineer in the place of what the constructions give, and used in all that follows: {0}; by whom and why stands under "Replaced by hand".':
-    "Vom Ingenieur anstelle dessen angesetzt, was die Konstruktionen ergeben, und in allem Folgenden verwendet: {0}; von wem und warum, steht unter „Von Hand ersetzt“.",
+    "Vom Ingenieur anstelle dessen eingesetzt, was die Konstruktionen ergeben, und in allem Folgenden verwendet: {0}; von wem und warum, steht unter „Von Hand ersetzt“.",
   "Cc is the slope of the virgin line, Cr that of reload loops between their ends (of the final unloading where there is no loop, of initial loading where there is neither), Cs that of unloading; the stresses of each stand beside it. Per log cycle, by void ratio.":
     "Cc ist die Neigung der Erstbelastungsgeraden, Cr die der Wiederbelastungsschleifen zwischen ihren Enden (ohne Schleife die der letzten Entlastung, ohne beide die der ersten Belastung), Cs die der Entlastung; die Spannungen stehen jeweils daneben. Je Dekade, nach der Porenzahl.",
   "This report: Clayledger {0}.": "Dieser Bericht: Clayledger {0}.",
