@@ -23,7 +23,7 @@ export const news: Readonly<Record<string, string>> = {
   "Liquid and plastic limit, fines, clay, organic content and sensitivity are numbers, from which plasticity index, liquidity index, activity and void index follow; the limits that an older sheet has as text stay readable.":
     "Fließ- und Ausrollgrenze, Feinkorn, Ton, organischer Anteil und Sensitivität sind Zahlen, aus denen Plastizitätszahl, Liquiditätszahl, Aktivitätszahl und Porenindex folgen; Grenzen, die ein älteres Blatt als Text hat, bleiben lesbar.",
   "A load is marked as a stage of wetting; strain on wetting, free swell with its rate, collapse with its class, and the swelling pressure by the method chosen stand among the results.":
-    "Eine Laststufe wird als Bewässerung gekennzeichnet; Dehnung bei Bewässerung, freies Schwellen mit seiner Geschwindigkeit, Sackung mit ihrer Klasse und der Schwelldruck nach dem gewählten Verfahren stehen bei den Ergebnissen.",
+    "Eine Laststufe wird als Wässern gekennzeichnet; Stauchung beim Wässern, freies Schwellen mit seiner Geschwindigkeit, Sackung mit ihrer Klasse und der Schwelldruck nach dem gewählten Verfahren stehen bei den Ergebnissen.",
   "The form follows the work: ring, sizes and masses, trimmings, apparatus, choices, loads, readings; results and remarks stand on pages to the right of it, picks by hand to the right of the readings.":
     "Das Formular folgt der Arbeit: Ring, Maße und Massen, Abschnitte, Gerät, Auswahl, Lasten, Ablesungen; Ergebnisse und Bemerkungen stehen auf Seiten rechts davon, Festlegungen von Hand rechts der Ablesungen.",
   "Methods and picks are given in words (Pacheco Silva, straight part from); the short names of older sheets are understood as before.":
@@ -37,11 +37,11 @@ export const news: Readonly<Record<string, string>> = {
   "Design values stand beside the form: at the in-situ stress and over an increase of stress.":
     "Neben dem Formular stehen Bemessungswerte: bei der In-situ-Spannung und über einen Spannungszuwachs.",
   "The apparatus deflection deducted at a load is that of the table less that at the seating stress, under which the zero reading was taken.":
-    "Als Geräteverformung einer Laststufe wird die der Tabelle abgezogen, vermindert um die bei der Anfangsspannung, unter der die Nullablesung genommen wurde.",
+    "Als Eigenverformung des Geräts in einer Laststufe wird die der Tabelle abgezogen, vermindert um die bei der Anfangsspannung, unter der die Nullablesung genommen wurde.",
   "cv is worked out with the height at 50 % of consolidation of its own construction, and no longer with the mean of the heights at the ends of the load.":
     "cv wird mit der Höhe bei 50 % Konsolidation der eigenen Konstruktion berechnet und nicht mehr mit dem Mittel der Höhen zu Beginn und Ende der Laststufe.",
   "cv, k and C alpha are given only for loads that consolidate: not for unloading, for wetting, or for a load under which the specimen swelled.":
-    "cv, k und C alpha gibt es nur für Laststufen, die konsolidieren: nicht für Entlastung, Bewässerung oder eine Laststufe, unter der die Probe quoll.",
+    "cv, k und C alpha gibt es nur für Laststufen, die konsolidieren: nicht für Entlastung, Wässern oder eine Laststufe, unter der die Probe quoll.",
   "Pacheco Silva's construction begins at the initial void ratio; the field curve says which branch its Cr came from.":
     "Die Konstruktion nach Pacheco Silva beginnt bei der Anfangsporenzahl; die Feldkurve sagt, von welchem Ast ihr Cr stammt.",
   "The constructions are aided or drawn, as the test or a load has it; readings of 0 count, as of a transducer that is zeroed for each load.":
@@ -49,7 +49,7 @@ export const news: Readonly<Record<string, string>> = {
   "The temperature of the water and the salt of the pore water have cells; left blank, they change nothing.":
     "Die Temperatur des Wassers und das Salz des Porenwassers haben Zellen; leer ändern sie nichts.",
   "A load at the stress of the one before is a branch of its own, wetting; water added under the seating stress has a mark.":
-    "Eine Laststufe mit der Spannung der vorigen ist ein eigener Ast, Bewässerung; Wasserzugabe unter der Anfangsspannung hat eine Kennzeichnung.",
+    "Eine Laststufe mit der Spannung der vorigen ist ein eigener Ast, Wässern; Wasserzugabe unter der Anfangsspannung hat eine Kennzeichnung.",
   "A table takes picks by hand with the value before, the value after, reason, initials and time; the time curves use the last one of each load.":
     "Eine Tabelle nimmt Festlegungen von Hand auf, mit Wert vorher, Wert nachher, Grund, Kürzel und Zeit; die Zeitkurven verwenden die letzte jeder Laststufe.",
   "Each load has its own construction for d100 and cv.": "Jede Laststufe hat ihre eigene Konstruktion für d100 und cv.",
@@ -62,7 +62,7 @@ export const news: Readonly<Record<string, string>> = {
   "Each load has a temperature, and cv at 20 degrees Celsius.":
     "Jede Laststufe hat eine Temperatur und cv bei 20 Grad Celsius.",
   "The field curve, the quality of the sample, the chosen C alpha with its ratio to Cc, and the load of inundation stand among the results.":
-    "Feldkurve, Güte der Probe, gewähltes C alpha mit seinem Verhältnis zu Cc und die Laststufe der Bewässerung stehen bei den Ergebnissen.",
+    "Feldkurve, Güte der Probe, gewähltes C alpha mit seinem Verhältnis zu Cc und die Laststufe des Wässerns stehen bei den Ergebnissen.",
   "The unit of depth is chosen like the others; up to 2000 readings a load; cells that are not inputs are protected without a password.":
     "Die Einheit der Tiefe wird wie die anderen gewählt; bis zu 2000 Ablesungen je Laststufe; Zellen, die keine Eingaben sind, sind ohne Kennwort geschützt.",
 };
