@@ -6,6 +6,7 @@ import { wettingSeries } from "../../src/datasheet/wetting-series";
 import { readRecord } from "../../src/record/record";
 import { charactersToPixels } from "../../src/workbook/embedded/look/styles";
 import { wordsOf } from "../../src/specification/text/words";
+import { summarySheet } from "../../src/summary/summary-sheet";
 import type { SheetPlan } from "../../src/workbook/port";
 import { namedValues } from "./read-sheet";
 import { textWidth } from "./text-width";
@@ -53,7 +54,10 @@ test("the sheet to fill in by hand follows the language of the data sheet", asyn
 });
 
 test("no text stands in the table that no sheet has", () => {
-  const all = [registerSheet("SI"), wettingSeries("SI")].flatMap((plan) => [plan.name, ...textsOf(plan)]);
+  const all = [registerSheet("SI"), wettingSeries("SI"), summarySheet("SI")].flatMap((plan) => [
+    plan.name,
+    ...textsOf(plan),
+  ]);
   const ofReadings = /\{0\}|hanger|Readings of a|Time, min|Clock|Reading|By|Filled/;
   const { beside } = wordsOf("de");
   expect(Object.keys(beside).filter((text) => !all.includes(text) && !ofReadings.test(text))).toEqual([]);

@@ -50,10 +50,12 @@ test("its equipment and its deflection sets are read by their names", async () =
 });
 
 test("the sheet says file, sheet, day and SHA-256; read again, a changed file is told of", async () => {
-  const before = await registerOfFile(await fileOf(63.5));
+  // A file that is made again has another time in it.
+  const file = await fileOf(63.5);
+  const before = await registerOfFile(file);
   const said = saidSource(before, "2031-03-07");
   expect(said).toMatch(/^equipment\.xlsx, Equipment, 2031-03-07, SHA-256 [0-9a-f]{12}$/);
-  expect(sinceTaken(await registerOfFile(await fileOf(63.5)), said)).toEqual({ isSame: true, day: "2031-03-07" });
+  expect(sinceTaken(await registerOfFile(file), said)).toEqual({ isSame: true, day: "2031-03-07" });
   expect(sinceTaken(await registerOfFile(await fileOf(63.4)), said)).toEqual({ isSame: false, day: "2031-03-07" });
 });
 
