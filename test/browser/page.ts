@@ -230,6 +230,13 @@ export async function fileOf(download: Download): Promise<string> {
 /** The document of the pane. */
 export const paneFrame = (page: Page): Frame => page.frame({ url: /pane\.html/ })!;
 
+/** Waits for an effect that follows a change after a moment; fails if it does not come. */
+export async function eventually(comes: () => Promise<boolean>): Promise<void> {
+  for (const end = Date.now() + 20_000; Date.now() < end; await new Promise((resolve) => setTimeout(resolve, 100)))
+    if (await comes()) return;
+  throw new Error(`in 20 s it did not come that ${comes}`);
+}
+
 /**
  * Presses Tab from the tabs on, past the current test and its pin, until the first field of the screen has the focus.
  */

@@ -1,6 +1,7 @@
 /** The pane beside the embedded sheet, as a person uses it. */
 import type { Frame, FrameLocator, Page } from "playwright-core";
 import {
+  eventually,
   paneFrame,
   paneViolations,
   selectRange,
@@ -24,13 +25,6 @@ async function readingsOf(page: Page, timeColumn: string, readingColumn: string)
   if (heading === 0) throw new Error(`no column of times in ${timeColumn}`);
   const first = heading + 2;
   return { range: `${timeColumn}${heading}:${readingColumn}${first + 14}`, cell: `${readingColumn}${first + 13}` };
-}
-
-/** Waits for an effect that follows a change after a moment; fails if it does not come. */
-async function eventually(comes: () => Promise<boolean>): Promise<void> {
-  for (const end = Date.now() + 20_000; Date.now() < end; await new Promise((resolve) => setTimeout(resolve, 100)))
-    if (await comes()) return;
-  throw new Error(`in 20 s it did not come that ${comes}`);
 }
 
 withBrowser("the pane", (openPage) => {

@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import type { Download, Frame, FrameLocator, Page } from "playwright-core";
 import { cellAddress } from "../../../src/workbook/address";
 import {
+  eventually,
   fileOf,
   paneFrame,
   paneViolations,
@@ -21,12 +22,6 @@ declare const document: {
   activeElement: { textContent: string; value: string };
 };
 
-async function eventually(comes: () => Promise<boolean>): Promise<void> {
-  for (const end = Date.now() + 20_000; Date.now() < end; await new Promise((resolve) => setTimeout(resolve, 100)))
-    if (await comes()) return;
-  throw new Error(`in 20 s it did not come that ${comes}`);
-}
-
 withBrowser("plots of a data sheet", (openPage) => {
   let page: Page;
   let pane: FrameLocator;
@@ -36,7 +31,7 @@ withBrowser("plots of a data sheet", (openPage) => {
   beforeAll(async () => {
     ({ page, complaints } = await openPage());
     pane = page.frameLocator("#pane");
-    frame = page.frames().find((candidate) => candidate.url().endsWith("pane.html"))!;
+    frame = paneFrame(page);
     await pane.getByRole("tab", { name: "Plots" }).click();
   });
 

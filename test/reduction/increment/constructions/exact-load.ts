@@ -1,10 +1,13 @@
 /** A load that follows theory exactly, with the fit that made it: what each part of a construction must find is known. */
+import type { Picks } from "../../../../src/reduction/increment/constructions/picks";
+import type { Procedure } from "../../../../src/reduction/increment/constructions/procedure";
 import { curveAt } from "../../../../src/reduction/increment/fit/model";
 import { timeFactor } from "../../../../src/reduction/increment/fit/terzaghi";
 import type { TheoryFit } from "../../../../src/reduction/increment/fit/theory-fit";
 import type { CleanReadings, Series } from "../../../../src/reduction/increment/readings";
 import type { Signals } from "../../../../src/reduction/increment/signals";
-import { say } from "../../../../src/reduction/message";
+import { english, say } from "../../../../src/reduction/message";
+import type { Outcome } from "../../../../src/reduction/outcome";
 import { BY_HAND } from "../../../generators/time-curves";
 
 /** T at which the steepest tangent of theory meets the end of primary. Source: as in fit/terzaghi.ts. */
@@ -44,3 +47,35 @@ export const GOOD: Signals = {
   ...{ steps: 500, primarySteps: 400, clearness: 300, steepness: 6, bend: 5 },
   ...{ lastT: 10, firstU: 0.05, early: 6, misfit: 0.002, drift: 1 },
 };
+
+/** What a construction is asked of, where it is not the exact load. */
+export interface Asked {
+  readonly series?: Series;
+  readonly signals?: Partial<Signals>;
+  readonly procedure?: Procedure;
+  readonly fit?: TheoryFit;
+}
+
+type Construction<T> = (
+  clean: CleanReadings,
+  fit: TheoryFit,
+  signals: Signals,
+  picks: Picks,
+  procedure?: Procedure,
+) => Outcome<T>;
+
+/** A construction of the exact load, or of what is asked in its place. */
+export const construct =
+  <T>(construction: Construction<T>) =>
+  (picks: Picks = {}, { series = exact(), signals = {}, procedure, fit = FIT }: Asked = {}): Outcome<T> =>
+    construction(cleanOf(series), fit, { ...GOOD, ...signals }, picks, procedure);
+
+/** The value of an outcome that is not refused. */
+export function valueOf<T>(outcome: Outcome<T>): T {
+  if (!outcome.ok) throw new Error(english(outcome.reason));
+  return outcome.value;
+}
+
+/** The remarks of an outcome, or its fault and reason. */
+export const saidOf = (outcome: Outcome<unknown>): string =>
+  outcome.ok ? outcome.remarks.map(english).join("; ") : `${outcome.fault}: ${english(outcome.reason)}`;

@@ -1,34 +1,18 @@
 /** The log-of-time construction as a whole: what picks lift, what is refused, and what is said of a short tail. */
-import { logTime, type LogTime } from "../../../../src/reduction/increment/constructions/log-time";
+import { logTime } from "../../../../src/reduction/increment/constructions/log-time";
 import type { Picks } from "../../../../src/reduction/increment/constructions/picks";
-import type { Procedure } from "../../../../src/reduction/increment/constructions/procedure";
 import { curveAt } from "../../../../src/reduction/increment/fit/model";
 import type { TheoryFit } from "../../../../src/reduction/increment/fit/theory-fit";
-import type { Series } from "../../../../src/reduction/increment/readings";
 import type { Signals } from "../../../../src/reduction/increment/signals";
 import { english } from "../../../../src/reduction/message";
-import type { Outcome } from "../../../../src/reduction/outcome";
 import { BY_HAND } from "../../../generators/time-curves";
-import { cleanOf, END, exact, FIT, GOOD, seriesOf, timeAt } from "./exact-load";
+import { construct, END, exact, FIT, saidOf, seriesOf, timeAt, valueOf } from "./exact-load";
 
-interface Asked {
-  readonly series?: Series;
-  readonly signals?: Partial<Signals>;
-  readonly procedure?: Procedure;
-  readonly fit?: TheoryFit;
-}
-const of = (picks: Picks = {}, { series = exact(), signals = {}, procedure, fit = FIT }: Asked = {}) =>
-  logTime(cleanOf(series), fit, { ...GOOD, ...signals }, picks, procedure);
-const value = (outcome: Outcome<LogTime>): LogTime => {
-  if (!outcome.ok) throw new Error(english(outcome.reason));
-  return outcome.value;
-};
-const said = (outcome: Outcome<LogTime>): string =>
-  outcome.ok ? outcome.remarks.map(english).join("; ") : `${outcome.fault}: ${english(outcome.reason)}`;
+const of = construct(logTime);
 const until = (last: number) => exact(BY_HAND.filter((t) => t <= last));
 
 test("on exact theory it finds what theory holds, without a remark", () => {
-  const { d0, d50, d100, t50, t100, tailSlope, pair, parabola } = value(of());
+  const { d0, d50, d100, t50, t100, tailSlope, pair, parabola } = valueOf(of());
   expect(Math.abs(d0 - 1000)).toBeLessThan(0.2);
   expect(Math.abs(d100 - 1400)).toBeLessThan(4);
   expect(d50).toBe((d0 + d100) / 2);
@@ -37,12 +21,12 @@ test("on exact theory it finds what theory holds, without a remark", () => {
   expect(tailSlope).toBeCloseTo(20, 9);
   expect(d0).toBe(parabola.d0);
   expect(pair.fourTimes).toBe(4 * pair.time);
-  expect(said(of())).toBe("");
+  expect(saidOf(of())).toBe("");
 });
 
 test("t50 is where the curve is half way", () => {
-  const { d0, d100 } = value(of());
-  const half = value(of({ d0: 2 * exact().readings[6] - d100 }));
+  const { d0, d100 } = valueOf(of());
+  const half = valueOf(of({ d0: 2 * exact().readings[6] - d100 }));
   expect(half.t50).toBeCloseTo(BY_HAND[6], 9);
   expect(d0).not.toBe(half.d0);
 });
@@ -52,10 +36,10 @@ describe("a pick lifts the refusals that concern its value alone", () => {
     [{ firstU: 0.9 }, /^method: .*about 90 % of primary compression was over before the first reading/],
     [{ early: 0 }, /^method: .*only 0 of the readings lie in the first half/],
   ])("of d0: %j", (signals, refusal) => {
-    expect(said(of({}, { signals }))).toMatch(refusal);
-    expect(said(of({ d100: 1390 }, { signals }))).toMatch(refusal);
-    expect(said(of({ d0: 1001 }, { signals }))).toBe("picked by hand: d0 = 1001");
-    expect(value(of({ d0: 1001 }, { signals })).d0).toBe(1001);
+    expect(saidOf(of({}, { signals }))).toMatch(refusal);
+    expect(saidOf(of({ d100: 1390 }, { signals }))).toMatch(refusal);
+    expect(saidOf(of({ d0: 1001 }, { signals }))).toBe("picked by hand: d0 = 1001");
+    expect(valueOf(of({ d0: 1001 }, { signals })).d0).toBe(1001);
   });
 
   test.each<[Partial<Signals>, RegExp]>([
@@ -66,21 +50,25 @@ describe("a pick lifts the refusals that concern its value alone", () => {
       /^method: .*the readings stop at about 50 % of primary compression: .*; try the root-of-time method$/,
     ],
   ])("of d100: %j", (signals, refusal) => {
-    expect(said(of({}, { signals }))).toMatch(refusal);
-    expect(said(of({ d0: 1001 }, { signals }))).toMatch(refusal);
-    expect(said(of({ d100: 1390 }, { signals }))).toBe("picked by hand: d100 = 1390");
-    expect(value(of({ d100: 1390 }, { signals })).d100).toBe(1390);
+    expect(saidOf(of({}, { signals }))).toMatch(refusal);
+    expect(saidOf(of({ d0: 1001 }, { signals }))).toMatch(refusal);
+    expect(saidOf(of({ d100: 1390 }, { signals }))).toBe("picked by hand: d100 = 1390");
+    expect(valueOf(of({ d100: 1390 }, { signals })).d100).toBe(1390);
   });
 
   test("and none that concerns both", () => {
-    expect(said(of({ d0: 1001, d100: 1390 }, { signals: { clearness: 10 } }))).toMatch(/^method: .*lost in the noise/);
+    expect(saidOf(of({ d0: 1001, d100: 1390 }, { signals: { clearness: 10 } }))).toMatch(
+      /^method: .*lost in the noise/,
+    );
   });
 });
 
 test("t100 of a picked d100 is the time at which the curve reaches it", () => {
-  expect(value(of({ d100: exact().readings[9] })).t100).toBeCloseTo(BY_HAND[9], 9);
-  expect(said(of({ d100: 2000 }))).toBe("input: the picked d100 (2000) lies outside the readings: pick it within them");
-  expect(said(of({ d100: 900 }))).toMatch(/^input: the picked d100 \(900\) lies outside/);
+  expect(valueOf(of({ d100: exact().readings[9] })).t100).toBeCloseTo(BY_HAND[9], 9);
+  expect(saidOf(of({ d100: 2000 }))).toBe(
+    "input: the picked d100 (2000) lies outside the readings: pick it within them",
+  );
+  expect(saidOf(of({ d100: 900 }))).toMatch(/^input: the picked d100 \(900\) lies outside/);
 });
 
 describe("a tangent and a tail that do not cross within the readings", () => {
@@ -91,59 +79,59 @@ describe("a tangent and a tail that do not cross within the readings", () => {
   );
 
   test("are refused; with a picked line the remedy is another pick", () => {
-    expect(said(of({}, { series: pushed }))).toBe(
+    expect(saidOf(of({}, { series: pushed }))).toBe(
       "method: the log-of-time method does not apply: the tangent and the tail do not cross within the readings; try the root-of-time method",
     );
-    expect(said(of({ d0: 900 }, { series: pushed }))).toMatch(/^method: .*; try the root-of-time method$/);
+    expect(saidOf(of({ d0: 900 }, { series: pushed }))).toMatch(/^method: .*; try the root-of-time method$/);
     for (const picks of [{ tail_from: 600 }, { tail_to: 1440 }, { tangent_from: 8, tangent_to: 30 }])
-      expect(said(of(picks, { series: pushed }))).toBe(
+      expect(saidOf(of(picks, { series: pushed }))).toBe(
         "input: the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail",
       );
   });
 
   test("with d100 picked they need not cross", () => {
-    expect(said(of({ d100: 1390, d0: 1000 }, { series: pushed }))).toBe("picked by hand: d0 = 1000, d100 = 1390");
+    expect(saidOf(of({ d100: 1390, d0: 1000 }, { series: pushed }))).toBe("picked by hand: d0 = 1000, d100 = 1390");
   });
 });
 
 test("picks of d0 and d100 that run against the readings are refused", () => {
-  expect(said(of({ d0: 1500 }))).toMatch(
+  expect(saidOf(of({ d0: 1500 }))).toMatch(
     /^input: d0 \(1500\) and d100 \(1\d+(\.\d)?\) run against the readings: check the picks$/,
   );
-  expect(said(of({ d0: 1300, d100: 1200 }))).toBe(
+  expect(saidOf(of({ d0: 1300, d100: 1200 }))).toBe(
     "input: d0 (1300) and d100 (1200) run against the readings: check the picks",
   );
-  expect(said(of({ d0: 1300, d100: 1300 }))).toMatch(/run against the readings/);
+  expect(saidOf(of({ d0: 1300, d100: 1300 }))).toMatch(/run against the readings/);
   const falling: TheoryFit = { ...FIT, primary: -400, tail: -20 };
   const series = exact(BY_HAND, falling);
-  expect(value(of({}, { series, fit: falling })).d100).toBeLessThan(620);
-  expect(said(of({ d0: 500 }, { series, fit: falling }))).toMatch(/run against the readings/);
+  expect(valueOf(of({}, { series, fit: falling })).d100).toBeLessThan(620);
+  expect(saidOf(of({ d0: 500 }, { series, fit: falling }))).toMatch(/run against the readings/);
 });
 
 test("a record that begins after half of primary has no t50", () => {
   const late = exact(BY_HAND.filter((t) => t >= 8));
-  expect(said(of({ d0: 1000 }, { series: late }))).toBe(
+  expect(saidOf(of({ d0: 1000 }, { series: late }))).toBe(
     "method: the log-of-time method does not apply: half of primary compression was over before the first reading (8 min); read earlier",
   );
   const in_time = exact([7.7, ...BY_HAND.filter((t) => t >= 8)]);
-  expect(value(of({ d0: 1000 }, { series: in_time })).t50).toBeLessThan(8);
+  expect(valueOf(of({ d0: 1000 }, { series: in_time })).t50).toBeLessThan(8);
 });
 
 describe("the slope of the tail", () => {
   test("is not given where too few readings past t100 show it, and the remark says why", () => {
     const short = of({}, { series: until(60) });
-    expect(value(short).tailSlope).toBeUndefined();
-    expect(english(value(short).noTailSlope!)).toMatch(/^no two of the readings lie past the end of primary/);
-    expect(said(short)).toMatch(
+    expect(valueOf(short).tailSlope).toBeUndefined();
+    expect(english(valueOf(short).noTailSlope!)).toMatch(/^no two of the readings lie past the end of primary/);
+    expect(saidOf(short)).toMatch(
       /no two of the readings lie past the end of primary: .*; go on reading; tail_slope is not given$/,
     );
-    expect(value(of()).noTailSlope).toBeUndefined();
+    expect(valueOf(of()).noTailSlope).toBeUndefined();
   });
 
   test("that is the slope of the fit is given with a remark", () => {
     const byFit = of({}, { series: until(120) });
-    expect(value(byFit).tailSlope).toBe(20);
-    expect(said(byFit)).toMatch(/; tail_slope is that of the fit to theory: it is uncertain$/);
+    expect(valueOf(byFit).tailSlope).toBe(20);
+    expect(saidOf(byFit)).toMatch(/; tail_slope is that of the fit to theory: it is uncertain$/);
   });
 
   test("of a picked tail counts the cycles of the pick", () => {
@@ -151,30 +139,30 @@ describe("the slope of the tail", () => {
       { tail_from: 240, tail_to: 400 },
       { series: exact([...BY_HAND.filter((t) => t <= 240), 300, 400, 1440]) },
     );
-    expect(value(picked).tailSlope).toBeUndefined();
-    expect(said(picked)).toMatch(
+    expect(valueOf(picked).tailSlope).toBeUndefined();
+    expect(saidOf(picked)).toMatch(
       /span 0.22 of a log cycle: .*; tail_slope is not given; picked by hand: tail from = 240, tail to = 400$/,
     );
-    expect(value(of({ tail_from: 30 }, { series: until(60) })).tailSlope).toBeGreaterThan(20);
-    expect(value(of({ tail_to: 480 })).tailSlope).toBeGreaterThan(19);
+    expect(valueOf(of({ tail_from: 30 }, { series: until(60) })).tailSlope).toBeGreaterThan(20);
+    expect(valueOf(of({ tail_to: 480 })).tailSlope).toBeGreaterThan(19);
   });
 });
 
 test("picks of the pair and of the tangent replace the choice of the aided procedure", () => {
   const { readings } = exact();
-  const found = value(of({ pair_at: 0.5 }));
+  const found = valueOf(of({ pair_at: 0.5 }));
   expect([found.pair.time, found.pair.fourTimes]).toEqual([0.5, 2]);
   expect(found.d0).toBeCloseTo(2 * readings[2] - readings[4], 9);
-  expect(said(of({ pair_at: 0.05 }))).toMatch(/^input: the picked 4:1 pair at 0.05 min/);
-  expect(value(of({ tangent_from: 8, tangent_to: 30 })).tangent).toMatchObject({ from: 8, to: 30 });
-  expect(value(of({ tangent_to: 30 })).tangent.to).toBe(30);
-  expect(value(of({ tangent_from: 8 })).tangent.from).toBe(8);
-  expect(said(of({ tangent_from: 500, tangent_to: 600 }))).toMatch(/^input: the picked tangent/);
-  expect(said(of({ tail_from: 900 }))).toMatch(/^input: the picked tail/);
+  expect(saidOf(of({ pair_at: 0.05 }))).toMatch(/^input: the picked 4:1 pair at 0.05 min/);
+  expect(valueOf(of({ tangent_from: 8, tangent_to: 30 })).tangent).toMatchObject({ from: 8, to: 30 });
+  expect(valueOf(of({ tangent_to: 30 })).tangent.to).toBe(30);
+  expect(valueOf(of({ tangent_from: 8 })).tangent.from).toBe(8);
+  expect(saidOf(of({ tangent_from: 500, tangent_to: 600 }))).toMatch(/^input: the picked tangent/);
+  expect(saidOf(of({ tail_from: 900 }))).toMatch(/^input: the picked tail/);
 });
 
 test("the drawn procedure says what a person needs to draw it again, without what was picked", () => {
-  const drawn = (picks: Picks) => said(of(picks, { procedure: "drawn" }));
+  const drawn = (picks: Picks) => saidOf(of(picks, { procedure: "drawn" }));
   expect(drawn({})).toBe(
     "log time as drawn: 4:1 pair at 0.25 and 1 min, tangent through the readings from 8 to 30 min, tail through those from 240 to 1440 min",
   );
