@@ -81,36 +81,38 @@ export function useTest(want: Want): FollowedTest & { readonly again: () => Prom
   return { ...followed, again };
 }
 
+/** A part of the snapshot, without a want of its own. Pass the same `of` in every call. */
+function useOfSnapshot<T>(of: (snapshot: Snapshot) => T): T {
+  const { store } = useLive();
+  const [part, setPart] = useState(() => of(store.snapshot()));
+  useLayoutEffect(() => {
+    const take = (): void => setPart(() => of(store.snapshot()));
+    take();
+    return store.follow(take);
+  }, [store, of]);
+  return part;
+}
+
 export interface ChosenTest extends CurrentTest {
   readonly pin: (isPinned: boolean) => void;
   readonly choose: (sheet: string) => void;
 }
 
+const currentOf = ({ current }: Snapshot): CurrentTest => current;
+
 /** The choice of the current test, for the head of the pane. */
 export function useCurrentTest(): ChosenTest {
   const { store } = useLive();
-  const [current, setCurrent] = useState<CurrentTest>(() => store.snapshot().current);
-  useLayoutEffect(() => {
-    const take = (): void => setCurrent(store.snapshot().current);
-    take();
-    return store.follow(take);
-  }, [store]);
+  const current = useOfSnapshot(currentOf);
   const pin = useCallback((isPinned: boolean) => store.pin(isPinned), [store]);
   const choose = useCallback((sheet: string) => store.choose(sheet), [store]);
   return { ...current, pin, choose };
 }
 
+const isOnRequestIn = ({ reading }: Snapshot): boolean => reading?.isOnRequest ?? false;
+
 /** True if the host calculates only when it is asked, as the last reading of the current test found. */
-export function useIsOnRequest(): boolean {
-  const { store } = useLive();
-  const [isOnRequest, setOnRequest] = useState(false);
-  useLayoutEffect(() => {
-    const take = (): void => setOnRequest(store.snapshot().reading?.isOnRequest ?? false);
-    take();
-    return store.follow(take);
-  }, [store]);
-  return isOnRequest;
-}
+export const useIsOnRequest = (): boolean => useOfSnapshot(isOnRequestIn);
 
 /** Stops reading from the workbook while the pane itself writes. */
 export function useHold(isBusy: boolean): void {

@@ -11,7 +11,6 @@ import { ScreenTitle } from "../../ui/parts";
 import { keepLanguage, keptLanguage, LANGUAGES, withLanguage, type Language } from "../../text/language";
 
 const useStyles = makeStyles({
-  title: { margin: 0 },
   column: { display: "flex", flexDirection: "column", gap: "8px" },
   list: { margin: 0, paddingLeft: "18px", display: "flex", flexDirection: "column", gap: "6px" },
   quiet: { color: tokens.colorNeutralForeground2 },

@@ -2,8 +2,9 @@
 import { Button, Field, Input, makeStyles, Radio, RadioGroup, Text, tokens } from "@fluentui/react-components";
 import { useState } from "react";
 import { LOADS, MOST_LOADS } from "../../../specification/readings";
-import { SHEET_LANGUAGES, type SheetLanguage } from "../../../specification/text/language";
+import type { SheetLanguage } from "../../../specification/text/language";
 import type { SheetPlan, WorkbookPort } from "../../../workbook/port";
+import { SheetLanguageField } from "../sheet-language-field";
 import { newSheet, type NewSheet } from "../../live/new-sheet";
 import { choosing } from "../../ui/choosing";
 import { ScreenTitle } from "../../ui/parts";
@@ -27,7 +28,6 @@ export interface Sheets {
 }
 
 const useStyles = makeStyles({
-  title: { margin: 0 },
   column: { display: "flex", flexDirection: "column", gap: "16px" },
   action: { display: "flex", flexDirection: "column", gap: "4px", alignItems: "flex-start" },
   hint: { color: tokens.colorNeutralForeground2 },
@@ -83,13 +83,7 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
           <Radio value="US" label={text.sheet.US} />
         </RadioGroup>
       </Field>
-      <Field label={text.sheet.language} hint={text.sheet.languageHint}>
-        <RadioGroup value={language} onChange={choosing<SheetLanguage>(setLanguage)}>
-          {SHEET_LANGUAGES.map((one) => (
-            <Radio key={one} value={one} label={text.sheet.languages[one]} />
-          ))}
-        </RadioGroup>
-      </Field>
+      <SheetLanguageField value={language} onChoose={setLanguage} />
       <Field
         label={text.sheet.loads}
         hint={text.sheet.loadsHint(MOST_LOADS)}

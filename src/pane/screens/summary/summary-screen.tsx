@@ -1,7 +1,6 @@
 /** Summarizes the project: inserts a summary, updates it, adds specimens from files, inserts the charts. */
 import { Button, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import { useEffect, useReducer, useRef, type ReactNode } from "react";
-import { SHEET_LANGUAGES } from "../../../specification/text/language";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../../workbook/in-slices";
 import { useHold, useIsShown } from "../../live/use-test";
@@ -11,6 +10,7 @@ import { FileButton } from "../../ui/file-button";
 import { Notice } from "../../ui/notice";
 import { Progress, Step, ScreenTitle } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
+import { SheetLanguageField } from "../sheet-language-field";
 import { ManyPart } from "../many/many-part";
 import { addFiles, bringUpToDate, insertCharts, insertSummary, sheetsOf, type Course, type Done } from "./project";
 import { AT_REST, summarised } from "./summary-state";
@@ -71,19 +71,7 @@ export function SummaryScreen({ port }: { port: WorkbookPort }) {
           <Radio value="US" label={words.US} />
         </RadioGroup>
       </Field>
-      <Field label={text.sheet.language} hint={text.sheet.languageHint}>
-        <RadioGroup
-          value={state.choices.language}
-          onChange={(_, { value }) => {
-            const language = SHEET_LANGUAGES.find((one) => one === value);
-            if (language) act({ do: "choose", language });
-          }}
-        >
-          {SHEET_LANGUAGES.map((one) => (
-            <Radio key={one} value={one} label={text.sheet.languages[one]} />
-          ))}
-        </RadioGroup>
-      </Field>
+      <SheetLanguageField value={state.choices.language} onChoose={(language) => act({ do: "choose", language })} />
       <Action
         id="summary-insert"
         hint={words.insertHint}
