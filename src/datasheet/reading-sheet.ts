@@ -7,7 +7,7 @@ import { hasTimeOfDay, loadsToRead, standingLoad, type StandingLoad } from "../r
 import { stressText } from "../record/reduced-test";
 import type { NamedValues, TestRecord } from "../record/record";
 import { languageNamed } from "../specification/text/language";
-import { wordsOf } from "../specification/text/words";
+import { besideIn, wordsOf } from "../specification/text/words";
 import { hangerMass } from "../reduction/loading";
 import { clockOf, DAY_MINUTES, isoDay } from "../workbook/day-number";
 import type { Box, CellPlan, SheetPlan } from "../workbook/port";
@@ -36,9 +36,8 @@ const TITLE_ROWS = 3;
 
 /** Puts a text, with its values, into the language of the data sheet. */
 const saidIn = ({ sheetLanguage }: TestRecord) => {
-  const { beside, titles } = wordsOf(languageNamed(sheetLanguage));
-  return (text: string, ...values: readonly (string | number)[]): string =>
-    (beside[text] ?? titles[text] ?? text).replace(/\{(\d)\}/g, (_, index) => String(values[Number(index)] ?? ""));
+  const words = wordsOf(languageNamed(sheetLanguage));
+  return (text: string, ...values: readonly (string | number)[]): string => besideIn(words, text, ...values);
 };
 
 /** The clock time, such as "14:05:30", with the number of days after loading if it is on a later day. */

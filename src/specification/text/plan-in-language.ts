@@ -1,7 +1,7 @@
 /** The plan of a sheet beside the data sheet in a language: titles, headings, labels, notes and texts of its formulas. */
 import type { CellPlan, SheetPlan } from "../../workbook/port";
 import type { SheetLanguage } from "./language";
-import { formulaIn, labelIn, titleIn, wordsOf, type SheetWords } from "./words";
+import { besideIn, formulaIn, labelIn, wordsOf, type SheetWords } from "./words";
 
 /** A text that no table has is a value, such as a unit, and stays. */
 const textIn = (words: SheetWords, text: string): string =>
@@ -18,7 +18,7 @@ export function planIn(language: SheetLanguage, plan: SheetPlan): SheetPlan {
   const words = wordsOf(language);
   return {
     ...plan,
-    name: words.beside[plan.name] ?? titleIn(words, plan.name),
+    name: besideIn(words, plan.name),
     cells: plan.cells.map((cell) => cellIn(words, cell)),
     hostWords: words.host,
   };

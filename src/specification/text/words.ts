@@ -42,9 +42,19 @@ const WORDS: Readonly<Record<SheetLanguage, SheetWords>> = { en, de };
 
 export const wordsOf = (language: SheetLanguage): SheetWords => WORDS[language];
 
-/** A title, with values in the places {0}, {1}, ... */
-export const titleIn = ({ titles }: SheetWords, text: string, ...values: readonly (string | number)[]): string =>
-  (titles[text] ?? text).replace(/\{(\d)\}/g, (_, index) => String(values[Number(index)] ?? ""));
+type Values = readonly (string | number)[];
+
+/** A text with values in the places {0}, {1}, ... */
+const filled = (text: string, values: Values): string =>
+  text.replace(/\{(\d)\}/g, (_, index) => String(values[Number(index)] ?? ""));
+
+/** A title of the data sheet. */
+export const titleIn = ({ titles }: SheetWords, text: string, ...values: Values): string =>
+  filled(titles[text] ?? text, values);
+
+/** A text of a sheet beside the data sheet. */
+export const besideIn = ({ beside, titles }: SheetWords, text: string, ...values: Values): string =>
+  filled(beside[text] ?? titles[text] ?? text, values);
 
 /** Spaces before a label set it off below the label above it. */
 const INDENT = /^ */;

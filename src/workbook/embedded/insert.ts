@@ -108,7 +108,13 @@ export function* insertCommands(target: Model, source: OpenWorkbook): Generator<
     inserted.push({ sheetId, name: nameOf.get(sheet.name)!, names, lost: source.lost?.get(sheet.id) ?? [] });
     if (ranges.length > 0) commands.push(addNames(sheetId, ranges));
     const looks = cellLooks(data, sheet);
-    for (const made of [sheetLooks(data, sheet, sheetId), contents(sheet, sheetId, called, nameOf, looks), blankLooks(sheetId, looks)]) for (const command of made) commands.push(command); // prettier-ignore
+    for (const command of [
+      ...sheetLooks(data, sheet, sheetId),
+      ...contents(sheet, sheetId, called, nameOf, looks),
+      // The looks that the contents have not taken.
+      ...blankLooks(sheetId, looks),
+    ])
+      commands.push(command);
     commands.push(setNotes(sheetId, noteGetters(source.model).getNotes(sheet.id)));
     for (const { id, tag, col, row, offset, width, height, data: chart } of sheet.figures as Sheet[])
       if (tag === CHART_TAG)

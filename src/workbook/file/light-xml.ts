@@ -47,8 +47,12 @@ const PIECE = 65_536;
 
 const localOf = (name: string): string => name.slice(name.indexOf(":") + 1);
 
+/** The declaration of a whole part; its rows alone have none. */
+const DECLARATION = /^<\?xml[^>]*\?>/;
+
 /** The elements of a text one after another, each with all that is within. Throws at what is no XML. */
-export function* lightElements(text: string): Generator<LightElement> {
+export function* lightElements(part: string): Generator<LightElement> {
+  const text = part.replace(DECLARATION, "");
   const open: LightElement[] = [];
   let whole: LightElement[] = [];
   const parser = new SaxesParser({ fragment: true, position: false });
@@ -58,9 +62,9 @@ export function* lightElements(text: string): Generator<LightElement> {
     open.at(-1)?.append(element);
     open.push(element);
   });
-  const add = (part: string): void => {
-    if (open.length === 0 && part.trim() !== "") throw new Error("text stands outside the elements");
-    for (const element of open) element.textContent += part;
+  const add = (piece: string): void => {
+    if (open.length === 0 && piece.trim() !== "") throw new Error("text stands outside the elements");
+    for (const element of open) element.textContent += piece;
   };
   parser.on("text", add);
   parser.on("cdata", add);

@@ -203,7 +203,7 @@ function* making(
 /** Checks that a part, or some of its rows, can be read again, before the file is offered. */
 function checkAgain(path: string, text: string): void {
   try {
-    for (const element of lightElements(text.replace(/^<\?xml[^>]*\?>/, ""))) void element;
+    for (const element of lightElements(text)) void element;
   } catch {
     throw new WorkbookError(
       say`The workbook was not saved: its part ${verbatim(path)} could not be read again, so the file could not be opened. The workbook is as it was. Please report this; a new workbook takes the sheets one by one meanwhile.`,

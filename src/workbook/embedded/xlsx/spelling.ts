@@ -31,7 +31,7 @@ async function written(formulas: readonly string[]): Promise<LightElement[]> {
   const { files } = await Model.prototype.exportXLSX.call(asked);
   const sheet = files.find(({ path }) => path === "xl/worksheets/sheet0.xml");
   const text = sheet && "content" in sheet ? sheet.content : "";
-  return [...lightElements(text.replace(/^<\?xml[^>]*\?>/, ""))].flatMap((part) => named(part, "c"));
+  return [...lightElements(text)].flatMap((part) => named(part, "c"));
 }
 
 /** The engine's spelling of each formula. */

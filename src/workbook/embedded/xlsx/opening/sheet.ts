@@ -71,24 +71,25 @@ function emptySheet(document: Document, lines: readonly LightElement[], { cells,
  */
 const MOST_GROUPED = 5000;
 
-/** Targets of the links of a sheet out of the file, by relationship. */
-function linksOf(parts: Parts, sheetPath: string): Map<string, string> {
+/** The relationships of the part of a sheet that are of a kind: "hyperlink". */
+function relationshipsOf(parts: Parts, sheetPath: string, kind: string): Element[] {
   const relations = relationsOf(sheetPath);
-  if (!parts.has(relations)) return new Map();
-  return new Map(
-    all(parts.document(relations), "Relationship")
-      .filter((one) => one.getAttribute("Type")?.endsWith("/hyperlink"))
-      .map((one) => [one.getAttribute("Id") ?? "", one.getAttribute("Target") ?? ""]),
-  );
+  if (!parts.has(relations)) return [];
+  return all(parts.document(relations), "Relationship").filter((one) => one.getAttribute("Type")?.endsWith(`/${kind}`));
 }
+
+/** Targets of the links of a sheet out of the file, by relationship. */
+const linksOf = (parts: Parts, sheetPath: string): Map<string, string> =>
+  new Map(
+    relationshipsOf(parts, sheetPath, "hyperlink").map((one) => [
+      one.getAttribute("Id") ?? "",
+      one.getAttribute("Target") ?? "",
+    ]),
+  );
 
 /** The notes of a sheet, found by the relationships of its part. */
 function notesOf(parts: Parts, sheetPath: string): Note[] {
-  const relations = relationsOf(sheetPath);
-  if (!parts.has(relations)) return [];
-  const comments = all(parts.document(relations), "Relationship").find((one) =>
-    one.getAttribute("Type")?.endsWith("/comments"),
-  );
+  const [comments] = relationshipsOf(parts, sheetPath, "comments");
   const part = comments && pathOf(comments.getAttribute("Target") ?? "", sheetPath);
   return part && parts.has(part) ? readComments(parts.document(part)) : [];
 }
