@@ -295,7 +295,8 @@ export class StrictExcel implements Office, Behind {
         "ResponsePayloadSizeLimitExceeded",
         "The response payload size has exceeded the limit.",
       );
-    this.trips.push({ sent, received, actions: request.Actions.length });
+    const names = new Set(request.Actions.map(({ Name }) => Name).filter((name) => name !== ""));
+    this.trips.push({ sent, received, isRelease: names.size === 1 && names.has("_RemoveReference") });
     return {
       HttpStatusCode: refused ? 400 : 200,
       Headers: {},
@@ -310,7 +311,7 @@ export class StrictExcel implements Office, Behind {
     code: string,
     message: string,
   ): unknown {
-    this.trips.push({ sent, received, actions: 0 });
+    this.trips.push({ sent, received, isRelease: false });
     const Body = {
       Results: [],
       TraceIds: [],
