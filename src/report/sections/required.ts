@@ -1,6 +1,6 @@
 /** Finds the items that a report must show and a data sheet lacks, with their cells. */
-import { runsOf } from "../../reduction/numeric/runs";
-import { listed, say, type Message } from "../../reduction/message";
+import { inRuns } from "../page/runs";
+import { say, type Message } from "../../reduction/message";
 import { REQUIRED } from "../../specification/required";
 import { called, type DataCells, type ReportedLoad } from "../page/source";
 
@@ -21,12 +21,7 @@ const isEmpty = (cells: DataCells, name: string, row = 0): boolean => {
 
 /** "load 3", "loads 1, 2, 5 to 9" */
 const loadsNamed = (loads: readonly ReportedLoad[]): Message => {
-  const runs = runsOf(loads.map(({ number }) => number));
-  const numbers = listed(
-    runs.flatMap<number | Message>(([from, to]) =>
-      to > from + 1 ? [say`${from} to ${to}`] : to > from ? [from, to] : [from],
-    ),
-  );
+  const numbers = inRuns(loads.map(({ number }) => number));
   return loads.length === 1 ? say`load ${numbers}` : say`loads ${numbers}`;
 };
 

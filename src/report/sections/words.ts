@@ -14,6 +14,7 @@ import { ADD_IN_VERSION, rulesOf } from "../../specification/versions";
 import { picksOfCurve, procedureOfLoad, type RecordedPick } from "../../record/picks";
 import { shown, type Answered } from "../../checks";
 import { band, gap, list, listAbreast, paragraph, type Block } from "../page/page";
+import { inRuns } from "../page/runs";
 import { inLanguage } from "./interpretation";
 import type { Missing } from "./required";
 import type { DataCells, ReportedLoad } from "../page/source";
@@ -55,7 +56,7 @@ export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block
     saying.set(said, [...(saying.get(said) ?? []), number]);
   }
   const ofLoads = [...saying].map(([said, numbers]) => {
-    const which = listed(numbers);
+    const which = inRuns(numbers);
     return `${t(numbers.length === 1 ? say`Load ${which}` : say`Loads ${which}`)}: ${said}`;
   });
   return part(cells, say`Deviations and remarks`, list([...ofTest, ...ofLoads]));
@@ -203,7 +204,7 @@ function ofTimeCurves(cells: DataCells, loads: readonly ReportedLoad[]): Message
     ({ row }) => (cells.text("load_method", row) || cells.text("time_method")) === "root time",
   );
   const drawn = loads.filter(({ number }) => procedureOfLoad(record, number) === "drawn");
-  const numbers = (some: readonly ReportedLoad[]) => listed(some.map(({ number }) => number));
+  const numbers = (some: readonly ReportedLoad[]) => inRuns(some.map(({ number }) => number));
   const constructions = say`Log of time (Casagrande and Fadum): d0 by the parabola rule, d100 where the tangent at the inflection meets the tail, cv = ${T50} Hdr^2 / t50. Root of time (Taylor): line factor ${LINE_FACTOR}, cv = ${T90} Hdr^2 / t90.`;
   return [
     rules.heightAtHalf
