@@ -6,6 +6,7 @@ import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
 import { readRecord, type NamedValues } from "../../src/record/record";
 import { REQUIRED } from "../../src/specification/required";
 import { reportSheet, type ReportSource } from "../../src/report/report";
+import { loadSteps } from "../../src/reduction/curve/loads";
 import { LOG_TIME } from "../../src/functions/increment";
 import { COLUMNS, ROW_HEIGHT, roomFrom, TITLE_HEIGHT } from "../../src/report/page/page";
 import { english, say, verbatim } from "../../src/reduction/message";
@@ -129,6 +130,11 @@ describe("the nineteen items", () => {
         .map(({ sentence }) => english(sentence))
         .join(),
     ).toMatch(/compression curve.*cv against stress.*time curves/s);
+  });
+
+  test("loads with the same remark are listed in runs", () => {
+    const { plan } = reportSheet(changed({ load_remark: Array(16).fill("not corrected for the apparatus") }));
+    expect(texts(plan)).toContain("Loads 1 to 16: not corrected for the apparatus");
   });
 
   test("loads that lack the same item are listed in runs", () => {
@@ -349,6 +355,56 @@ describe("in the workbook", () => {
     expect(beside("Initial water content w0")).toMatch(/^\d+\.\d%$/);
     expect(beside("Preconsolidation stress, kPa")).toMatch(/^1\d0$/);
     expect(beside("  as worked out")).toMatch(/^1\d\d\.\d$/);
+  });
+
+  test("cv of virgin loads leaves out reloads beyond the preconsolidation stress", async () => {
+    const shown = cellsOf(made);
+    const { row } = shown.find(({ text, col }) => col === 0 && text.startsWith("cv of virgin loads"))!;
+    const [from, to] = [4, 5].map((col) => Number(shown.find((cell) => cell.row === row && cell.col === col)!.value));
+    const column = (name: string) => source.values[name]!.map(([value]) => (typeof value === "number" ? value : null));
+    const [yieldStress] = column("preconsolidation_stress");
+    const steps = loadSteps(column("load_stress"), { before: 5, preconsolidationStress: yieldStress! });
+    const cvs = (kind: string) => column("cv_chosen").filter((cv, index) => cv !== null && steps[index]?.kind === kind);
+    const virgin = cvs("virgin").map(Number);
+    expect([from, to]).toEqual([Math.min(...virgin), Math.max(...virgin)]);
+    // The demonstration has a reload beyond the preconsolidation stress with a greater cv.
+    expect(Math.max(...cvs("reload").map(Number))).toBeGreaterThan(to! * 2);
+  });
+
+  const places = ["preconsolidation_stress", "preconsolidation_low", "preconsolidation_high"];
+  const stressReported = { col: 3, label: "Preconsolidation stress, kPa" };
+
+  test.each([
+    [[194.2, 188.4, 215], "190"],
+    [[194.2, 194, 215], "194"],
+    [[86, "", ""], "86"],
+  ] as const)("of %j, the stress and its range, %s is reported: it lies in its range", async (values, shown) => {
+    await port.protect(sheet, false);
+    const { model } = made.port.workbook;
+    const sheetId = model.getters.getSheetIdByName(sheet)!;
+    const cells = places.map((name) => source.names.find((one) => one.name === name)!.place as Box);
+    const before = cells.map(({ row, col }) => model.getters.getCellText({ sheetId, row, col }, { showFormula: true }));
+    const fill = (contents: readonly CellValue[]) =>
+      cells.forEach(({ row, col }, index) =>
+        model.dispatch("UPDATE_CELL", { sheetId, row, col, content: String(contents[index]) }),
+      );
+    fill(values);
+    const all = cellsOf(made);
+    fill(before);
+    await port.protect(sheet, true);
+    const { row } = all.find(({ text, col }) => col === 0 && text.startsWith(stressReported.label))!;
+    expect(all.find((cell) => cell.row === row && cell.col === stressReported.col)!.text).toBe(shown);
+  });
+
+  test.each([
+    [[2.036, 2.02, 2.1], "0.00"],
+    [[2.036, 1.9, 2.1], "0.0"],
+  ] as const)("of %j, the stress and its range, the stress has the format %s", ([value, low, high], format) => {
+    const { cells } = reportSheet(
+      changed({ preconsolidation_stress: value, preconsolidation_low: low, preconsolidation_high: high }),
+    ).plan;
+    const { row } = cells.find((one) => one.col === 0 && String(one.formula).includes("Preconsolidation stress, "))!;
+    expect(cells.find((cell) => cell.row === row && cell.col === stressReported.col)!.format).toBe(format);
   });
 
   test("a second report of the sheet gets a name of its own", async () => {

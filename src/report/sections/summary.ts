@@ -15,9 +15,31 @@ import { stressFormat } from "./specimen";
 const HALF = COLUMNS / 2;
 const [VALUE, FROM, TO] = [LABEL_COLUMNS, LABEL_COLUMNS + 1, LABEL_COLUMNS + 2];
 
-/** The number in two significant figures, as reported; the full number stands beside it. */
-const inTwoFigures = (reference: string | undefined): string | undefined =>
-  reference && worked([reference], `ROUND(${reference},1-INT(LOG(ABS(${reference}),10)))`);
+/** An expression that rounds a cell to significant figures. */
+const inFigures = (reference: string, figures: number): string =>
+  `ROUND(${reference},${figures - 1}-INT(LOG(ABS(${reference}),10)))`;
+
+/** The two cells of the range that the points allow. */
+const LIMITS = ["preconsolidation_low", "preconsolidation_high"] as const;
+
+/**
+ * The preconsolidation stress as reported; the full number stands beside it. It has two significant figures, and three
+ * where two would put it outside its own range.
+ */
+function reportedStress(cells: DataCells): { formula: string; format: string } {
+  const [reference, value] = [cells.at("preconsolidation_stress"), cells.number("preconsolidation_stress")];
+  if (!reference) return { formula: `="${NOTHING}"`, format: twoFigures(value) };
+  const [low, high] = LIMITS.map((name) => cells.at(name));
+  const two = inFigures(reference, 2);
+  const rounded =
+    low && high
+      ? `IF(COUNT(${low},${high})<2,${two},IF(AND(${two}>=${low},${two}<=${high}),${two},${inFigures(reference, 3)}))`
+      : two;
+  const [least = -Infinity, greatest = Infinity] = LIMITS.map((name) => cells.number(name));
+  const atTwo = value ? Number(value.toPrecision(2)) : 0;
+  const figures = atTwo >= least && atTwo <= greatest ? 2 : 3;
+  return { formula: worked([reference], rounded) ?? `="${NOTHING}"`, format: twoFigures(value, figures) };
+}
 
 const decimals = (value: number | undefined, figures: number): string =>
   value === undefined || value === 0
@@ -67,14 +89,12 @@ function ofMethods(cells: DataCells, which: "MIN" | "MAX"): string | undefined {
   return stresses && `=IFERROR(IF(COUNT(${stresses})=0,"${NOTHING}",${which}(${stresses})),"${NOTHING}")`;
 }
 
-/** The least or the greatest cv of the loads beyond the preconsolidation stress. */
-function ofVirginLoads(cells: DataCells, which: "MINIFS" | "MAXIFS"): string | undefined {
+/** The least or the greatest cv of first loading from the preconsolidation stress on; a reload does not count. */
+function ofVirginLoads(cells: DataCells, which: "least" | "greatest"): string | undefined {
   const [cv, stress] = [cells.column("cv_chosen"), cells.column("load_stress")];
   const limit = cells.at("preconsolidation_stress");
   if (!cv || !stress || !limit) return undefined;
-  const beyond = `${stress},">"&${limit}`;
-  const of = (name: string) => `${name}(${cv},${beyond},${cv},">0")`;
-  return `=IFERROR(IF(AND(ISNUMBER(${limit}),${of("MAXIFS")}>0),${of(which)},"${NOTHING}"),"${NOTHING}")`;
+  return `=IFERROR(IF(ISNUMBER(${limit}),CLAY.CV_RANGE(${stress},${cv},${limit},MAX(${stress}),"${which}"),"${NOTHING}"),"${NOTHING}")`;
 }
 
 function ofSpecimen(cells: DataCells): Result[] {
@@ -104,13 +124,12 @@ function ofYield(cells: DataCells, loads: readonly ReportedLoad[]): Result[] {
     { label: say`In-situ stress`, name: "in_situ_stress", format: stress, unit: "stress_unit" },
     {
       label: say`Preconsolidation stress`,
-      formula: inTwoFigures(cells.at("preconsolidation_stress")) ?? `="${NOTHING}"`,
-      format: twoFigures(value),
+      ...reportedStress(cells),
       unit: "stress_unit",
       // The format of the table under Interpretation, which shows the same two numbers.
       rangeFormat: twoFigures(value, 3),
-      from: range("preconsolidation_low"),
-      to: range("preconsolidation_high"),
+      from: range(LIMITS[0]),
+      to: range(LIMITS[1]),
     },
     { label: say`  as worked out`, name: "preconsolidation_stress", format: decimals(value, 4) },
     {
@@ -133,8 +152,8 @@ function ofCompression(cells: DataCells, loads: readonly ReportedLoad[]): Result
       label: say`cv of virgin loads`,
       unit: "cv_unit",
       format: twoFigures(all.length ? Math.min(...all) : undefined),
-      from: ofVirginLoads(cells, "MINIFS"),
-      to: ofVirginLoads(cells, "MAXIFS"),
+      from: ofVirginLoads(cells, "least"),
+      to: ofVirginLoads(cells, "greatest"),
     },
     {
       label: say`C alpha, strain per log cycle`,
@@ -163,7 +182,7 @@ export function results(cells: DataCells, loads: readonly ReportedLoad[], { char
   );
   const notes = paragraph(
     t(
-      say`Ranges. e0: limits of error, k = 2. Preconsolidation stress: what the points of the curve allow, about 95 %. By all methods: the least and the greatest of them. cv: loads beyond the preconsolidation stress.`,
+      say`Ranges. e0: limits of error, k = 2. Preconsolidation stress: what the points of the curve allow, about 95 %. By all methods: the least and the greatest of them. cv: loads of first loading from the preconsolidation stress on, without reloading.`,
     ),
     { kind: "note", until: HALF },
   ).flatMap(({ cells: line }, index) => line.map((cell) => ({ ...cell, row: all.length + 1 + index })));

@@ -31,8 +31,8 @@ export const reportTexts: Readonly<Record<string, string>> = {
     "Zahlen leben: sie folgen dem Datenblatt und sind einmal gerundet, wo sie stehen. Sätze (Bemerkungen, Prüfungen, Verfahren, was fehlt) sind der Stand vom {0}.",
   "The data sheet has no load with a stress or readings.":
     "Das Datenblatt hat keine Laststufe mit Spannung oder Ablesungen.",
-  "Ranges. e0: limits of error, k = 2. Preconsolidation stress: what the points of the curve allow, about 95 %. By all methods: the least and the greatest of them. cv: loads beyond the preconsolidation stress.":
-    "Bereiche. e0: Fehlergrenzen, k = 2. Vorbelastungsspannung: was die Punkte der Kurve zulassen, etwa 95 %. Nach allen Verfahren: das kleinste und das größte Ergebnis. cv: Laststufen über der Vorbelastungsspannung.",
+  "Ranges. e0: limits of error, k = 2. Preconsolidation stress: what the points of the curve allow, about 95 %. By all methods: the least and the greatest of them. cv: loads of first loading from the preconsolidation stress on, without reloading.":
+    "Bereiche. e0: Fehlergrenzen, k = 2. Vorbelastungsspannung: was die Punkte der Kurve zulassen, etwa 95 %. Nach allen Verfahren: das kleinste und das größte Ergebnis. cv: Laststufen der Erstbelastung ab der Vorbelastungsspannung, ohne Wiederbelastung.",
   "{0} passed; not passed: {1} that stop the issue, {2} to be explained, {3} to be noted. Required items that are missing: {4}":
     "{0} bestanden; nicht bestanden: {1}, die die Ausgabe aufhalten, {2} zu erklären, {3} als Hinweis. Fehlende Pflichtangaben: {4}",
   "These results feed settlement design. They support, and do not replace, the judgement of a licensed engineer or authorised signatory. Preconsolidation stress and indices are interpretations; several answers can be defended. All cautions stand among the details.":
