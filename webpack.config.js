@@ -5,6 +5,8 @@ const CopyPlugin = require("copy-webpack-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
 const { generateCustomFunctionsMetadata } = require("custom-functions-metadata");
+const { readFunctions } = require("./src/help/jsdoc");
+const { LANGUAGE_FOLDERS, describedIn, languagesIn, textsIn } = require("./src/help/languages");
 
 const at = (...parts) => path.resolve(__dirname, ...parts);
 const DEVELOPMENT_URL = "https://localhost:3000/";
@@ -34,8 +36,8 @@ const VENDOR = {
 };
 
 /**
- * Makes functions.json from the JSDoc of every file in src/functions that declares a custom function; the help page is
- * at `baseUrl`.
+ * Makes functions.json from the JSDoc of every file in src/functions that declares a custom function, and
+ * functions-de.json and so on from it with the texts of each language; the help pages are at `baseUrl`.
  */
 class FunctionsMetadata {
   constructor(baseUrl) {
@@ -57,14 +59,28 @@ class FunctionsMetadata {
           errors.forEach((error) => compilation.errors.push(new WebpackError(`functions.json: ${error}`)));
           if (errors.length) return;
           const metadata = JSON.parse(metadataJson);
-          for (const fn of metadata.functions) fn.helpUrl = `${this.baseUrl}help.html#${fn.id.toLowerCase()}`;
           // Excel's function wizard would show a line break of the source.
           for (const described of metadata.functions.flatMap((fn) => [fn, ...fn.parameters]))
             described.description = described.description?.replace(/\s+/g, " ");
-          compilation.emitAsset("functions.json", new sources.RawSource(JSON.stringify(metadata, null, 2)));
+          const help = readFunctions(folder);
+          this.emit(compilation, "", metadata);
+          for (const language of languagesIn(LANGUAGE_FOLDERS)) {
+            const functions = describedIn(textsIn(LANGUAGE_FOLDERS, language), help, metadata.functions);
+            this.emit(compilation, `-${language}`, { ...metadata, functions });
+          }
         },
       );
     });
+  }
+
+  /** Writes functions.json, or with the ending "-de" functions-de.json. */
+  emit(compilation, ending, metadata) {
+    const functions = metadata.functions.map((one) => ({
+      ...one,
+      helpUrl: `${this.baseUrl}help.html#${one.id.toLowerCase()}`,
+    }));
+    const content = JSON.stringify({ ...metadata, functions }, null, 2);
+    compilation.emitAsset(`functions${ending}.json`, new sources.RawSource(content));
   }
 }
 

@@ -59,6 +59,15 @@ function helpOf(node: ts.FunctionDeclaration, group: string): FunctionHelp | und
   };
 }
 
+/** The first comment of a file names the group: "Worksheet functions of the specimen: ..." gives "The specimen". */
+export function titleOf(folder: string, group: string): string {
+  const text = readFileSync(path.join(folder, `${group}.ts`), "utf8");
+  const [, thing] = /^\/\*\* Worksheet functions (?:of|for) ([^.:]+)/.exec(text) ?? [];
+  if (thing === undefined)
+    throw new Error(`src/functions/${group}.ts: begin with "/** Worksheet functions of ...: ... */"`);
+  return thing.charAt(0).toUpperCase() + thing.slice(1);
+}
+
 /** Every worksheet function in the files of a folder, in the order of each file. */
 export function readFunctions(folder: string): FunctionHelp[] {
   return readdirSync(folder)

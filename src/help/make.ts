@@ -6,20 +6,11 @@ import project from "../../package.json";
 import { calledBy, evaluate, loadFunctions, type Result } from "./evaluate";
 import { FirstMinutes } from "./first-minutes";
 import { HelpPage, type HelpEntry, type HelpGroup } from "./help-page";
-import { readFunctions, type FunctionHelp } from "./jsdoc";
+import { readFunctions, titleOf, type FunctionHelp } from "./jsdoc";
 import { toHtml } from "./layout";
 import { drawPicture } from "./pictures";
 
 const SOURCE = path.join(__dirname, "../functions");
-
-/** The first comment of a file names the group: "Worksheet functions of the specimen: ..." gives "The specimen". */
-function titleOf(group: string): string {
-  const text = readFileSync(path.join(SOURCE, `${group}.ts`), "utf8");
-  const [, thing] = /^\/\*\* Worksheet functions (?:of|for) ([^.:]+)/.exec(text) ?? [];
-  if (thing === undefined)
-    throw new Error(`src/functions/${group}.ts: begin with "/** Worksheet functions of ...: ... */"`);
-  return thing.charAt(0).toUpperCase() + thing.slice(1);
-}
 
 export type Calculate = (formula: string) => Result;
 
@@ -51,7 +42,7 @@ export async function helpGroups(): Promise<{ groups: HelpGroup[]; calculate: Ca
   const names = [...new Set([...functions.keys()].map((id) => groupOf.get(id)!))];
   return {
     groups: names.map((name) => ({
-      title: titleOf(name),
+      title: titleOf(SOURCE, name),
       entries: entries.filter(({ group }) => group === name),
     })),
     calculate,

@@ -13,6 +13,7 @@ const plans = SYSTEMS.flatMap((system): [string, SheetPlan][] => [
 
 const folder = path.join(__dirname, "../../src/functions");
 const worksheetFunctions = readdirSync(folder)
+  .filter((file) => file.endsWith(".ts"))
   .flatMap((file) => [
     ...readFileSync(path.join(folder, file), "utf8").matchAll(/^export function ([A-Z][A-Z0-9_]*)\(/gm),
   ])

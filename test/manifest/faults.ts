@@ -21,7 +21,7 @@ export function danglingIds(manifest: string): string[] {
   ];
 }
 
-const urls = (manifest: string): string[] => all(manifest, /DefaultValue="([a-z]+:[^"]*)"/g);
+const urls = (manifest: string): string[] => all(manifest, /(?:DefaultValue|\bValue)="([a-z]+:[^"]*)"/g);
 
 export const insecureUrls = (manifest: string): string[] => urls(manifest).filter((url) => !url.startsWith("https://"));
 
@@ -57,6 +57,30 @@ export const missingSizes = (manifest: string): string[] =>
 
 export const valueOf = (manifest: string, id: string): string | undefined =>
   all(manifest, new RegExp(`id="${id}" DefaultValue="([^"]*)"`, "g"))[0];
+
+/** Settings and resources that are the same in every language: names, and files that hold no text in a language. */
+const SAME = ["DisplayName", "Functions.Namespace", "Group.Label", "Taskpane.Url", "Functions.Script.Url"];
+
+/** What a region that the manifest overrides anything for lacks, or overrides although it is the same everywhere. */
+export function missingOverrides(manifest: string): string[] {
+  const regions = [...new Set(all(manifest, /Override Locale="([^"]*)"/g))];
+  const named = [
+    ...manifest.matchAll(/<(DisplayName|Description|SupportUrl) DefaultValue="[^"]*"(?:>([\s\S]*?)<\/\1>| \/>)/g),
+    ...manifest.matchAll(
+      /<bt:(?:Url|String) id="([^"]*)" DefaultValue="[^"]*"(?:>([\s\S]*?)<\/bt:(?:Url|String)>| \/>)/g,
+    ),
+  ].map(([, name, overrides]) => [name, overrides ?? ""] as const);
+  return named.flatMap(([name, overrides]) => {
+    const given = all(overrides, /Override Locale="([^"]*)"/g);
+    const wanted = SAME.includes(name) ? [] : regions;
+    return [
+      ...wanted.filter((region) => !given.includes(region)).map((region) => `${name} has no text for ${region}`),
+      ...given
+        .filter((region, index) => !wanted.includes(region) || given.indexOf(region) < index)
+        .map((region) => `${name} has a text for ${region} too many`),
+    ];
+  });
+}
 
 /** A shared runtime works only if the runtime, the page of the functions and the pane are one resource. */
 export function splitRuntime(manifest: string): string[] {

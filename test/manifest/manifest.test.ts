@@ -1,11 +1,13 @@
 import { execFileSync } from "child_process";
 import fs from "fs";
 import path from "path";
+import { LANGUAGE_FOLDERS, languagesIn } from "../../src/help/languages";
 import {
   BASE,
   danglingIds,
   insecureUrls,
   missingFiles,
+  missingOverrides,
   missingSizes,
   ROOT,
   splitRuntime,
@@ -68,6 +70,24 @@ describe("faults that the schema does not find", () => {
       broken('"https://localhost:3000/functions.js"', '"http://localhost:3000/functions.js"'),
     ],
     ["every file is built or kept", missingFiles, broken("/functions.json", "/function.json")],
+    [
+      "every file of a language is built",
+      missingFiles,
+      broken('"https://localhost:3000/functions-de.json"', '"https://localhost:3000/functions-nl.json"'),
+    ],
+    [
+      "every text has all the regions of a language",
+      missingOverrides,
+      broken(/\s*<bt:Override Locale="de-AT" Value="Clayledger öffnen" \/>/, ""),
+    ],
+    [
+      "the namespace is the same everywhere",
+      missingOverrides,
+      broken(
+        '"Functions.Namespace" DefaultValue="CLAY" />',
+        '"Functions.Namespace" DefaultValue="CLAY"><bt:Override Locale="de-DE" Value="TON" /></bt:String>',
+      ),
+    ],
     ["every picture has its size", wrongSizes, broken('size="16" resid="Icon.16"', 'size="16" resid="Icon.32"')],
     ["the ribbon has the sizes it needs", missingSizes, broken('<bt:Image size="80" resid="Icon.80" />', "")],
     [
@@ -85,6 +105,16 @@ test("the namespace is CLAY, and the version is the package's", () => {
   expect(valueOf(manifest, "Functions.Namespace")).toBe("CLAY");
   const { version } = JSON.parse(read("package.json"));
   expect(manifest).toContain(`<Version>${version}.0</Version>`);
+});
+
+/** The regions of the languages that have texts of functions; Office has each with a display language or formats of its own. */
+const REGIONS: Readonly<Record<string, readonly string[]>> = { de: ["de-DE", "de-AT", "de-CH"] };
+
+test("every language of the functions has its overrides", () => {
+  for (const language of languagesIn(LANGUAGE_FOLDERS))
+    for (const region of REGIONS[language])
+      expect(manifest).toContain(`<bt:Override Locale="${region}" Value="${BASE}functions-${language}.json" />`);
+  expect(new Set(manifest.match(/(?<=Locale=")[^"]*/g))).toEqual(new Set(Object.values(REGIONS).flat()));
 });
 
 test("it requires what the adapter and the functions use", () => {
