@@ -73,11 +73,11 @@ class FunctionsMetadata {
     });
   }
 
-  /** Writes functions.json, or with the ending "-de" functions-de.json. */
+  /** Writes functions.json, or with the ending "-de" functions-de.json; each function leads to the help of its language. */
   emit(compilation, ending, metadata) {
     const functions = metadata.functions.map((one) => ({
       ...one,
-      helpUrl: `${this.baseUrl}help.html#${one.id.toLowerCase()}`,
+      helpUrl: `${this.baseUrl}help${ending}.html#${one.id.toLowerCase()}`,
     }));
     const content = JSON.stringify({ ...metadata, functions }, null, 2);
     compilation.emitAsset(`functions${ending}.json`, new sources.RawSource(content));

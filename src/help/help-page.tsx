@@ -1,12 +1,15 @@
 /** The help page: every worksheet function with its arguments, examples, refusals, picture and sources. */
-import type { ReactElement } from "react";
-import { about } from "../pane/text/en/about";
+import { createContext, useContext, type ReactElement } from "react";
+import { CATALOGUES } from "../pane/text";
+import { fileIn, type Language } from "../pane/text/language";
 import { firstOf } from "../reduction/numeric/lists";
 import { aloneIn, type Result } from "./evaluate";
 import { exampleRows, type Cell } from "./example-sheet";
 import type { FunctionHelp } from "./jsdoc";
-import { Wide } from "./layout";
+import { Languages, Wide } from "./layout";
+import { cellIn, errorIn, formulaIn } from "./notation";
 import type { Picture } from "./pictures";
+import { HELP_WORDS } from "./text";
 
 export interface Worked {
   readonly formula: string;
@@ -24,6 +27,7 @@ export interface HelpGroup {
 }
 
 export interface HelpContents {
+  readonly language: Language;
   readonly version: string;
   readonly groups: readonly HelpGroup[];
   readonly pictures: ReadonlyMap<string, Picture>;
@@ -33,30 +37,37 @@ export interface HelpContents {
 const anchorOf = (id: string): string => id.toLowerCase();
 
 const MOST_ROWS = 12;
-const MOST_DIGITS = 6;
 
-const shown = (cell: Cell): string => (typeof cell === "number" ? String(Number(cell.toPrecision(MOST_DIGITS))) : cell);
+const Words = createContext(HELP_WORDS.en);
 
-const Cells = ({ rows }: { rows: readonly (readonly Cell[])[] }) => (
-  <>
-    <table>
-      <tbody>
-        {rows.slice(0, MOST_ROWS).map((row, index) => (
-          <tr key={index}>
-            {row.map((cell, column) => (
-              <td key={column} className={typeof cell === "number" ? "number" : undefined}>
-                {shown(cell)}
-              </td>
-            ))}
-          </tr>
-        ))}
-      </tbody>
-    </table>
-    {rows.length > MOST_ROWS && <p>and {rows.length - MOST_ROWS} more rows</p>}
-  </>
-);
+/** The answers of the functions, which are English in every language. */
+const ANSWERS = "en";
 
-function Example({ formula, result }: Worked) {
+const Cells = ({ rows }: { rows: readonly (readonly Cell[])[] }) => {
+  const { notation, page } = useContext(Words);
+  return (
+    <>
+      <table lang={ANSWERS}>
+        <tbody>
+          {rows.slice(0, MOST_ROWS).map((row, index) => (
+            <tr key={index}>
+              {row.map((cell, column) => (
+                <td key={column} className={typeof cell === "number" ? "number" : undefined}>
+                  {cellIn(notation, cell)}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {rows.length > MOST_ROWS && <p>{page.moreRows(rows.length - MOST_ROWS)}</p>}
+    </>
+  );
+};
+
+function Example({ formula: asEnglish, result }: Worked) {
+  const { notation, page } = useContext(Words);
+  const formula = formulaIn(notation, asEnglish);
   const alone = "code" in result ? undefined : aloneIn(result.rows);
   return (
     <div className="example">
@@ -65,12 +76,14 @@ function Example({ formula, result }: Worked) {
       </p>
       {"code" in result ? (
         <p>
-          <strong>{result.code}</strong> {result.reason}
+          <strong>{errorIn(notation, result.code)}</strong> <span lang={ANSWERS}>{result.reason}</span>
         </p>
       ) : alone !== undefined ? (
-        <p style={{ whiteSpace: "pre-line" }}>{shown(alone)}</p>
+        <p style={{ whiteSpace: "pre-line" }} lang={ANSWERS}>
+          {cellIn(notation, alone)}
+        </p>
       ) : (
-        <Wide label={`What ${formula} gives`}>
+        <Wide label={page.given(formula)}>
           <Cells rows={result.rows} />
         </Wide>
       )}
@@ -78,8 +91,8 @@ function Example({ formula, result }: Worked) {
   );
 }
 
-const signatureOf = ({ id, parameters }: FunctionHelp): string =>
-  `=CLAY.${id}(${parameters.map(({ name, isOptional }) => (isOptional ? `[${name}]` : name)).join(", ")})`;
+const signatureOf = ({ id, parameters }: FunctionHelp, separator: string): string =>
+  `=CLAY.${id}(${parameters.map(({ name, isOptional }) => (isOptional ? `[${name}]` : name)).join(`${separator} `)})`;
 
 interface EntryProps {
   readonly entry: HelpEntry;
@@ -89,28 +102,28 @@ interface EntryProps {
 }
 
 function Pictures({ entry, pictures, placeOf }: EntryProps) {
+  const { page } = useContext(Words);
   return entry.pictures.map((name) => {
-    const { title, notes, svg } = pictures.get(name)!;
+    const { notes, svg } = pictures.get(name)!;
     return placeOf(name) === entry.id ? (
       <figure key={name}>
         <div dangerouslySetInnerHTML={{ __html: svg }} />
-        <figcaption className="quiet">{[`${title}.`, ...notes].join(" ")}</figcaption>
+        <figcaption className="quiet">{[`${page.picture(name)}.`, ...notes].join(" ")}</figcaption>
       </figure>
     ) : (
-      <p key={name}>
-        The construction is drawn under <a href={`#${anchorOf(placeOf(name))}`}>{placeOf(name)}</a>.
-      </p>
+      <p key={name}>{page.drawnUnder(<a href={`#${anchorOf(placeOf(name))}`}>{placeOf(name)}</a>)}</p>
     );
   });
 }
 
 function Entry(props: EntryProps) {
   const { id, description, parameters, returns, worked, refused, sources } = props.entry;
+  const { notation, page } = useContext(Words);
   return (
     <section aria-labelledby={anchorOf(id)}>
       <h3 id={anchorOf(id)}>{id}</h3>
       <p>
-        <code>{signatureOf(props.entry)}</code>
+        <code>{signatureOf(props.entry, notation.separator)}</code>
       </p>
       <p>{description}</p>
       {parameters.length > 0 && (
@@ -119,24 +132,24 @@ function Entry(props: EntryProps) {
             <div key={name}>
               <dt>
                 <code>{name}</code>
-                <span className="quiet">{`${isRange ? ", a range" : ""}${isOptional ? ", may be left out" : ""}`}</span>
+                <span className="quiet">{`${isRange ? `, ${page.range}` : ""}${isOptional ? `, ${page.optional}` : ""}`}</span>
               </dt>
               <dd>{text}</dd>
             </div>
           ))}
         </dl>
       )}
-      <p>Gives: {returns}</p>
-      {worked.length > 0 && <h4>{worked.length === 1 ? "Example" : "Examples"}</h4>}
+      <p>{page.gives(returns)}</p>
+      {worked.length > 0 && <h4>{page.examples(worked.length)}</h4>}
       {worked.map((one) => (
         <Example key={one.formula} {...one} />
       ))}
-      {refused.length > 0 && <h4>Refuses, for example</h4>}
+      {refused.length > 0 && <h4>{page.refuses}</h4>}
       {refused.map((one) => (
         <Example key={one.formula} {...one} />
       ))}
       <Pictures {...props} />
-      {sources.length > 0 && <h4>Source</h4>}
+      {sources.length > 0 && <h4>{page.source}</h4>}
       {sources.map((source) => (
         <p key={source}>{source}</p>
       ))}
@@ -147,15 +160,16 @@ function Entry(props: EntryProps) {
 const letterOf = (column: number): string => String.fromCharCode("A".charCodeAt(0) + column);
 
 function ExampleSheet() {
+  const { notation, page } = useContext(Words);
   const all = exampleRows();
   return (
-    <Wide label="The example sheet">
+    <Wide label={page.sheet.heading}>
       <table className="sheet">
         <thead>
           <tr>
             {firstOf(all).map((heading, column) => (
               <th key={column} scope="col" data-letter={letterOf(column)}>
-                {heading}
+                {page.sheet.columns[String(heading)] ?? heading}
               </th>
             ))}
           </tr>
@@ -165,7 +179,7 @@ function ExampleSheet() {
             <tr key={index}>
               {row.map((cell, column) => (
                 <td key={column} className={typeof cell === "number" ? "number" : undefined}>
-                  {cell}
+                  {cell === null ? null : cellIn(notation, cell)}
                 </td>
               ))}
             </tr>
@@ -180,8 +194,9 @@ const slug = (title: string): string => title.toLowerCase().replace(/[^a-z]+/g, 
 
 /** The names of the functions by their groups, as links. */
 function Contents({ groups }: Pick<HelpContents, "groups">): ReactElement {
+  const { page } = useContext(Words);
   return (
-    <nav aria-label="Functions">
+    <nav aria-label={page.functions}>
       {groups.map(({ title, entries: some }) => (
         <div key={title}>
           <p>
@@ -197,7 +212,7 @@ function Contents({ groups }: Pick<HelpContents, "groups">): ReactElement {
         </div>
       ))}
       <p>
-        <a href="#cautions">Cautions</a>
+        <a href="#cautions">{page.cautions}</a>
       </p>
     </nav>
   );
@@ -205,66 +220,47 @@ function Contents({ groups }: Pick<HelpContents, "groups">): ReactElement {
 
 /** What holds for every function, and what every function refuses. */
 function Rules(): ReactElement {
+  const { rules, errors } = useContext(Words).page;
   return (
     <>
-      <h2 id="rules">Rules for all functions</h2>
+      <h2 id="rules">{rules.heading}</h2>
       <ul>
-        <li>A series is a column or a row of cells. Two series pair by position and have the same length.</li>
-        <li>
-          Times are minutes. Water contents, strains and saturations are ratios: 0.352 for 35.2 %. Readings and heights
-          share one length unit.
-        </li>
-        <li>
-          A blank cell in a series is left out. Rows may stand in any order: they are sorted by time, equal times are
-          averaged, and the remark says so.
-        </li>
-        <li>
-          Where a function has items, <code>item</code> asks for one of them in one cell. Left out, the whole table
-          spills: label, value, unit, and in the last row the remark.
-        </li>
-        <li>
-          The remark is “ok”, or says what to look at. Warnings can be wrong both ways: “ok” is no proof of quality.
-        </li>
+        {rules.list.map((rule, index) => (
+          <li key={index}>{rule}</li>
+        ))}
       </ul>
-      <h3 id="errors">What every function refuses</h3>
+      <h3 id="errors">{errors.heading}</h3>
       <ul>
-        <li>
-          <strong>#VALUE!</strong>: an input that cannot be used, such as a text, a date, an error of another cell, a
-          mass of zero, or two series of unequal length.
-        </li>
-        <li>
-          <strong>#N/A</strong>: the input is fine, but the method does not apply to this curve.
-        </li>
+        {errors.list.map((error, index) => (
+          <li key={index}>{error}</li>
+        ))}
       </ul>
-      <p>Both carry a message with the row and the remedy: point at the mark beside the cell to read it.</p>
+      <p>{errors.end}</p>
     </>
   );
 }
 
-export function HelpPage({ version, groups, pictures }: HelpContents): ReactElement {
+export function HelpPage({ language, version, groups, pictures }: HelpContents): ReactElement {
+  const words = HELP_WORDS[language];
+  const { page } = words;
+  const { about } = CATALOGUES[language];
   const entries = groups.flatMap((group) => group.entries);
   const placeOf = (picture: string): string => entries.find((entry) => entry.pictures.includes(picture))!.id;
   return (
-    <>
+    <Words.Provider value={words}>
       <header>
-        <h1>Clayledger: worksheet functions</h1>
-        <p className="quiet">Version {version}</p>
-        <p>
-          <a href="first-minutes.html">The first ten minutes in Excel</a>: twelve steps that show whether everything
-          works.
-        </p>
+        <Languages page="help.html" shown={language} />
+        <h1>{page.title}</h1>
+        <p className="quiet">{page.version(version)}</p>
+        <p>{page.firstMinutes(fileIn("first-minutes.html", language))}</p>
       </header>
       <main>
         <Contents groups={groups} />
 
         <Rules />
 
-        <h2 id="example-sheet">The example sheet</h2>
-        <p>
-          All examples on this page calculate from these cells, and the results were calculated by the functions
-          themselves when this page was made. To try an example, copy the table, paste it into A1 of an empty sheet, and
-          copy the formula. The test is invented. If your Excel separates arguments by semicolons, write semicolons.
-        </p>
+        <h2 id="example-sheet">{page.sheet.heading}</h2>
+        <p>{page.sheet.about}</p>
         <ExampleSheet />
 
         {groups.map(({ title, entries: some }) => (
@@ -276,7 +272,7 @@ export function HelpPage({ version, groups, pictures }: HelpContents): ReactElem
           </div>
         ))}
 
-        <h2 id="cautions">Cautions</h2>
+        <h2 id="cautions">{page.cautions}</h2>
         <ul>
           {about.cautions.map((caution) => (
             <li key={caution}>{caution}</li>
@@ -284,6 +280,6 @@ export function HelpPage({ version, groups, pictures }: HelpContents): ReactElem
         </ul>
         <p>{about.privacy}</p>
       </main>
-    </>
+    </Words.Provider>
   );
 }

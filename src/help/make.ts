@@ -1,23 +1,32 @@
-/** `tsx src/help/make.ts [folder]`: writes help.html and first-minutes.html into dist, or into the folder given. */
+/**
+ * `tsx src/help/make.ts [folder]`: writes help.html and first-minutes.html, and both in every other language, into dist,
+ * or into the folder given.
+ */
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import path from "node:path";
 import { createElement } from "react";
 import project from "../../package.json";
+import { fileIn, LANGUAGES, type Language } from "../pane/text/language";
 import { calledBy, evaluate, loadFunctions, type Result } from "./evaluate";
 import { FirstMinutes } from "./first-minutes";
 import { HelpPage, type HelpEntry, type HelpGroup } from "./help-page";
-import { readFunctions, titleOf, type FunctionHelp } from "./jsdoc";
+import { readFunctions, type FunctionHelp } from "./jsdoc";
+import { FUNCTIONS, inLanguage, LANGUAGE_FOLDERS, textsIn, titleIn } from "./languages";
 import { toHtml } from "./layout";
 import { drawPicture } from "./pictures";
-
-const SOURCE = path.join(__dirname, "../functions");
+import { HELP_WORDS } from "./text";
 
 export type Calculate = (formula: string) => Result;
 
-/** The functions with their examples calculated, the groups in the order in which the add-in registers them. */
-export async function helpGroups(): Promise<{ groups: HelpGroup[]; calculate: Calculate }> {
+interface Help {
+  /** The functions with their examples calculated, the groups in the order in which the add-in registers them. */
+  readonly groups: readonly { readonly name: string; readonly entries: readonly HelpEntry[] }[];
+  readonly calculate: Calculate;
+}
+
+async function calculatedHelp(): Promise<Help> {
   const functions = await loadFunctions();
-  const all = readFunctions(SOURCE);
+  const all = readFunctions(FUNCTIONS);
   const byId = new Map<string, FunctionHelp>(all.map((one) => [one.id, one]));
   const calculate: Calculate = (formula) => {
     const help = byId.get(calledBy(formula));
@@ -41,34 +50,45 @@ export async function helpGroups(): Promise<{ groups: HelpGroup[]; calculate: Ca
   const groupOf = new Map(entries.map(({ id, group }) => [id, group]));
   const names = [...new Set([...functions.keys()].map((id) => groupOf.get(id)!))];
   return {
-    groups: names.map((name) => ({
-      title: titleOf(SOURCE, name),
-      entries: entries.filter(({ group }) => group === name),
-    })),
+    groups: names.map((name) => ({ name, entries: entries.filter(({ group }) => group === name) })),
     calculate,
+  };
+}
+
+/** The pages in one language, by their files. */
+function pagesIn(language: Language, { groups, calculate }: Help, style: string): Readonly<Record<string, string>> {
+  const texts = textsIn(LANGUAGE_FOLDERS, language);
+  const words = HELP_WORDS[language];
+  const { version } = project;
+  const told: HelpGroup[] = groups.map(({ name, entries }) => ({
+    title: titleIn(texts, name),
+    entries: entries.map((entry) => inLanguage(texts, entry)),
+  }));
+  const names = groups.flatMap(({ entries }) => entries.flatMap(({ pictures }) => pictures));
+  const pictures = new Map([...new Set(names)].map((name) => [name, drawPicture(name, language)]));
+  return {
+    [fileIn("help.html", language)]: toHtml({
+      language,
+      title: words.page.title,
+      style,
+      body: createElement(HelpPage, { language, version, groups: told, pictures }),
+    }),
+    [fileIn("first-minutes.html", language)]: toHtml({
+      language,
+      title: words.firstMinutes.title,
+      style,
+      body: createElement(FirstMinutes, { language, version, calculate }),
+    }),
   };
 }
 
 export async function makePages(folder: string): Promise<void> {
   const style = readFileSync(path.join(__dirname, "page.css"), "utf8");
-  const { groups, calculate } = await helpGroups();
-  const names = groups.flatMap(({ entries }) => entries.flatMap(({ pictures }) => pictures));
-  const pictures = new Map([...new Set(names)].map((name) => [name, drawPicture(name)]));
-  const { version } = project;
-  const pages = {
-    "help.html": toHtml({
-      title: "Clayledger: worksheet functions",
-      style,
-      body: createElement(HelpPage, { version, groups, pictures }),
-    }),
-    "first-minutes.html": toHtml({
-      title: "Clayledger: the first ten minutes in Excel",
-      style,
-      body: createElement(FirstMinutes, { version, calculate }),
-    }),
-  };
+  const help = await calculatedHelp();
   mkdirSync(folder, { recursive: true });
-  for (const [file, html] of Object.entries(pages)) writeFileSync(path.join(folder, file), html);
+  for (const language of LANGUAGES)
+    for (const [file, html] of Object.entries(pagesIn(language, help, style)))
+      writeFileSync(path.join(folder, file), html);
 }
 
 if (require.main === module) void makePages(process.argv[2] ?? path.join(__dirname, "../../dist"));

@@ -1,6 +1,6 @@
 /** The words of the page, in the language of the pane: the page follows the choice that is made there. */
 import { hostWords } from "../pane/text/host";
-import { keptLanguage, language, languageFor, setLanguage } from "../pane/text/language";
+import { fileIn, keptLanguage, language, languageFor, setLanguage } from "../pane/text/language";
 
 /** A word of the page by the key that an element of index.html has; keys of sentences with a name in them give none. */
 function wordOf(key: string | undefined): string {
@@ -10,7 +10,7 @@ function wordOf(key: string | undefined): string {
 
 /**
  * Writes the words into the elements of the page: `data-words` is the text of an element, `data-label` its label for
- * screen readers, `data-title` its title.
+ * screen readers, `data-title` its title. A link with `data-page` leads to that page in the language.
  */
 export function showWords(): void {
   document.documentElement.lang = language();
@@ -18,6 +18,8 @@ export function showWords(): void {
   for (const one of document.querySelectorAll<HTMLElement>("[data-label]"))
     one.setAttribute("aria-label", wordOf(one.dataset.label));
   for (const one of document.querySelectorAll<HTMLElement>("[data-title]")) one.title = wordOf(one.dataset.title);
+  for (const one of document.querySelectorAll<HTMLAnchorElement>("a[data-page]"))
+    one.href = fileIn(one.dataset.page ?? "", language());
 }
 
 /** Takes the language of the pane: the choice of the person, or the language of the browser. Returns whether it is new. */

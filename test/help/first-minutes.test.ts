@@ -1,6 +1,10 @@
 /** What the page of the first ten minutes says about the worked demonstration is true. */
+import { readFileSync } from "node:fs";
+import path from "node:path";
 import { blankSheet, demoSheet } from "../../src/datasheet";
 import { DEMONSTRATION } from "../../src/help/first-minutes";
+import { fileIn, LANGUAGES, type Language } from "../../src/pane/text/language";
+import { wordsOf } from "../../src/specification/text/words";
 import { calculate } from "../datasheet/sheet-in-engine";
 
 test("the demonstration shows the numbers that the page names", async () => {
@@ -11,6 +15,26 @@ test("the demonstration shows the numbers that the page names", async () => {
   }
 }, 60_000);
 
-test("the sheets have the names that the page names", () => {
-  expect([blankSheet("SI").name, demoSheet("SI").name]).toEqual(["Consolidation test", "Demonstration"]);
+const page = (language: Language): string =>
+  readFileSync(path.join(__dirname, "../../dist", fileIn("first-minutes.html", language)), "utf8");
+
+describe.each(LANGUAGES)("the page in %s", (language) => {
+  const html = page(language);
+
+  test("names the sheets and the cells as a sheet in the language has them", () => {
+    const { labels } = wordsOf(language);
+    const names = [blankSheet("SI", { language }).name, demoSheet("SI", language).name];
+    const cells = ["Started", "Ring", language === "en" ? "Specific gravity" : "Specific gravity of solids"];
+    for (const name of [...names, ...cells.map((cell) => labels[cell] ?? cell)])
+      expect(html).toMatch(new RegExp(`[“„]${name}[”“]`));
+  });
+
+  test("names the button as the manifest does", () => {
+    const manifest = readFileSync(path.join(__dirname, "../../manifest.xml"), "utf8");
+    const [, english, overrides] = /"Open.Label" DefaultValue="([^"]*)">([\s\S]*?)<\/bt:String>/.exec(manifest)!;
+    const [, own] = new RegExp(`Locale="${language}-\\w+" Value="([^"]*)"`).exec(overrides) ?? [];
+    expect(html).toMatch(new RegExp(`[“„]${own ?? english}[”“]`));
+  });
+
+  test("has the twelve steps", () => expect(html.match(/id="step-\d+"/g)).toHaveLength(12));
 });

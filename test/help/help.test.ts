@@ -2,9 +2,16 @@
 import "../workbook/embedded/engine-in-node";
 import { readFileSync } from "node:fs";
 import path from "node:path";
+import { createElement } from "react";
+import { renderToStaticMarkup } from "react-dom/server";
 import { evaluate, loadFunctions, type Result } from "../../src/help/evaluate";
-import { exampleRows } from "../../src/help/example-sheet";
+import { EXAMPLE_SHEET, exampleRows } from "../../src/help/example-sheet";
 import { readFunctions } from "../../src/help/jsdoc";
+import { inLanguage, LANGUAGE_FOLDERS, textsIn } from "../../src/help/languages";
+import { cellIn, errorIn, formulaIn } from "../../src/help/notation";
+import { HELP_WORDS } from "../../src/help/text";
+import { CATALOGUES } from "../../src/pane/text";
+import { fileIn, LANGUAGES } from "../../src/pane/text/language";
 import { Model } from "../../src/workbook/embedded/engine";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
 
@@ -41,7 +48,11 @@ describe("the JSDoc of the functions", () => {
   });
 });
 
-describe.each(["help.html", "first-minutes.html"])("%s", (file) => {
+const PAGES = ["help.html", "first-minutes.html"].flatMap((page) =>
+  LANGUAGES.map((language) => fileIn(page, language)),
+);
+
+describe.each(PAGES)("%s", (file) => {
   const html = built(file);
 
   test("works without a script and sends no request", () => {
@@ -58,13 +69,50 @@ describe.each(["help.html", "first-minutes.html"])("%s", (file) => {
   });
 });
 
-test("every help address in functions.json leads to an anchor of the page, at the address of the manifest", () => {
-  const base = /<SourceLocation DefaultValue="([^"]*)taskpane.html"/.exec(built("manifest.xml"))![1];
-  const places = anchors(built("help.html"));
-  for (const { id, helpUrl } of metadata.functions) {
-    expect(helpUrl).toBe(`${base}help.html#${id.toLowerCase()}`);
-    expect(places).toContain(id.toLowerCase());
-  }
+test.each(LANGUAGES)(
+  "%s: every help address of the functions leads to an anchor of the page in the language",
+  (language) => {
+    const base = /<SourceLocation DefaultValue="([^"]*)taskpane.html"/.exec(built("manifest.xml"))![1];
+    const page = fileIn("help.html", language);
+    const places = anchors(built(page));
+    const { functions: described }: typeof metadata = JSON.parse(built(fileIn("functions.json", language)));
+    expect(described.length).toBe(metadata.functions.length);
+    for (const { id, helpUrl } of described) {
+      expect(helpUrl).toBe(`${base}${page}#${id.toLowerCase()}`);
+      expect(places).toContain(id.toLowerCase());
+    }
+  },
+);
+
+describe.each(LANGUAGES)("the help in %s", (language) => {
+  const html = built(fileIn("help.html", language));
+  const words = HELP_WORDS[language];
+  const escaped = (text: string): string => renderToStaticMarkup(createElement("p", null, text)).slice(3, -4);
+
+  test("has the cautions of the pane, and the description of every function with those of its arguments", () => {
+    const texts = textsIn(LANGUAGE_FOLDERS, language);
+    for (const caution of CATALOGUES[language].about.cautions) expect(html).toContain(escaped(caution));
+    for (const { description, parameters, returns, sources } of help.map((one) => inLanguage(texts, one))) {
+      for (const text of [description, returns, ...sources, ...parameters.map((one) => one.text)])
+        expect(html).toContain(escaped(text));
+      for (const { name } of parameters) expect(html).toContain(`<dt><code>${name}</code>`);
+    }
+  });
+
+  test("shows every example as Excel in the language takes it, and names every column of the example sheet", () => {
+    for (const { formula } of examples) expect(html).toContain(`<code>${escaped(formulaIn(words.notation, formula))}`);
+    for (const { heading } of EXAMPLE_SHEET)
+      expect(html).toContain(`>${language === "en" ? heading : words.page.sheet.columns[heading]}</th>`);
+  });
+});
+
+test("German formulas and numbers have semicolons and decimal commas; texts in quotation marks stay", () => {
+  const { notation } = HELP_WORDS.de;
+  expect(formulaIn(notation, '=CLAY.STRAIN(4.014,"25,4",A2:B3)')).toBe('=CLAY.STRAIN(4,014;"25,4";A2:B3)');
+  expect(formulaIn(HELP_WORDS.en.notation, '=CLAY.STRAIN(4.014,"25,4")')).toBe('=CLAY.STRAIN(4.014,"25,4")');
+  expect(cellIn(notation, 0.336273456)).toBe("0,336273");
+  expect(cellIn(notation, "e = 1.45")).toBe("e = 1.45");
+  expect([errorIn(notation, "#N/A"), errorIn(notation, "#DIV/0!")]).toEqual(["#NV", "#DIV/0!"]);
 });
 
 /**

@@ -12,6 +12,10 @@ export type Language = (typeof LANGUAGES)[number];
 /** The locale in which numbers are written. */
 export const LOCALES: Readonly<Record<Language, string>> = { en: "en-US", de: "de-DE" };
 
+/** The file in a language: "help.html" is "help-de.html" in German. */
+export const fileIn = (file: string, language: Language): string =>
+  language === "en" ? file : file.replace(/\.\w+$/, `-${language}$&`);
+
 const KEY = "clayledger.language";
 
 let current: Language = "en";

@@ -43,6 +43,32 @@ withBrowser("the help pages", (openPage) => {
     },
   );
 
+  test.each(["help-de.html", "first-minutes-de.html"])(
+    "%s, which the English page leads to: the same, and at the widths of a laptop and of a narrow window",
+    async (file) => {
+      const { page } = host;
+      const help = await page.context().newPage();
+      await help.goto(`${process.env.CLAYLEDGER_PAGE}${file.replace("-de", "")}`);
+      await help.getByRole("link", { name: "Deutsch" }).click();
+      await help.waitForURL(`**/${file}`);
+      const wrong: string[] = [];
+      for (const [called, look] of Object.entries(LOOKS)) {
+        await setLook(help, look);
+        for (const width of [...WIDTHS, 480, 1440]) {
+          const where = `${file.replace(".html", "")} ${called} ${width}`;
+          await help.setViewportSize({ width, height: 900 });
+          await takePicture(help, where.replaceAll(" ", "-"));
+          if ((await overflow(help)) > 0) wrong.push(`${where}: too wide`);
+          wrong.push(...(await violations(help.mainFrame(), look)).map((one) => `${where}: ${one}`));
+        }
+      }
+      expect(wrong).toEqual([]);
+      await help.getByRole("link", { name: "English" }).click();
+      await help.waitForURL(`**/${file.replace("-de", "")}`);
+      await help.close();
+    },
+  );
+
   test("an address from Excel leads to its function, and the whole page prints", async () => {
     const { page } = host;
     await page.goto(`${process.env.CLAYLEDGER_PAGE}help.html#casagrande_lines`);

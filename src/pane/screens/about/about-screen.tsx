@@ -8,7 +8,15 @@ import project from "../../../../package.json";
 import { CATALOGUES, text } from "../../text";
 import { choosing } from "../../ui/choosing";
 import { ScreenTitle } from "../../ui/parts";
-import { keepLanguage, keptLanguage, LANGUAGES, withLanguage, type Language } from "../../text/language";
+import {
+  fileIn,
+  keepLanguage,
+  keptLanguage,
+  language,
+  LANGUAGES,
+  withLanguage,
+  type Language,
+} from "../../text/language";
 
 const useStyles = makeStyles({
   column: { display: "flex", flexDirection: "column", gap: "8px" },
@@ -18,10 +26,10 @@ const useStyles = makeStyles({
 
 const words = text.about;
 
-/** The pages that are built and served together with the pane. */
+/** The pages that are built and served together with the pane, in its language. */
 const HELP = [
-  { page: "help.html", text: words.helpFunctions },
-  { page: "first-minutes.html", text: words.helpFirst },
+  { page: fileIn("help.html", language()), text: words.helpFunctions },
+  { page: fileIn("first-minutes.html", language()), text: words.helpFirst },
 ];
 
 const Heading = ({ children }: { children: string }) => (

@@ -4,8 +4,8 @@ export const about = {
   purpose:
     "Wertet eindimensionale Kompressionsversuche (Ödometer, stufenweise Belastung) an Böden in der Arbeitsmappe aus.",
   helpHeading: "Hilfe",
-  helpFunctions: "Hilfe: jede Tabellenfunktion, mit Beispielen (englisch)",
-  helpFirst: "Die ersten zehn Minuten in Excel (englisch)",
+  helpFunctions: "Hilfe: jede Tabellenfunktion, mit Beispielen",
+  helpFirst: "Die ersten zehn Minuten in Excel",
   languageHeading: "Sprache",
   language: "Sprache dieses Bereichs",
   languageOfHost: "wie die Umgebung",
