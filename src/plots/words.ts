@@ -45,6 +45,7 @@ const LABELS: Readonly<Record<string, Message>> = {
   "straight part": say`straight part`,
   "1.15 line": say`1.15 line`,
   "1.15 abscissae": say`1.15 abscissae`,
+  "root t90": say`root t90`,
   "smooth curve": say`smooth curve`,
   "virgin line": say`virgin line`,
   "greatest curvature": say`greatest curvature`,

@@ -42,7 +42,7 @@ export const review = {
   readingUnit: "Skt.",
   minutes: "min",
   readingLabel: "Ablesung (Skalenteile der Messuhr)",
-  keys: "Einen Griff ziehen oder mit Pfeiltasten bewegen: Umschalt für größere Schritte, Esc stellt ihn zurück. [ und ] sind die Enden der Geraden oder des Endastes, ( und ) die der Tangente; 4:1 ist die erste Zeit des Paars, das d0 ergibt.",
+  keys: "Einen Griff ziehen oder mit Pfeiltasten bewegen: Umschalt für größere Schritte, Esc stellt ihn zurück. [ und ] sind die Enden der Geraden oder des Kriechasts, ( und ) die der Tangente; 4:1 ist die erste Zeit des Paars, das d0 ergibt.",
   picks: {
     d0: "d0",
     d100: "d100",

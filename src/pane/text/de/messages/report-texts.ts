@@ -146,12 +146,12 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "The deflection of the apparatus is interpolated on the logarithm of stress in the table of the data sheet.":
     "Die Verformung des Geräts ist in der Tabelle des Datenblatts über dem Logarithmus der Spannung interpoliert.",
   "Log of time (Casagrande and Fadum): d0 by the parabola rule, d100 where the tangent at the inflection meets the tail, cv = {0} Hdr^2 / t50. Root of time (Taylor): line factor {1}, cv = {2} Hdr^2 / t90.":
-    "Log der Zeit (Casagrande und Fadum): d0 nach der Parabelregel, d100 im Schnitt der Wendetangente mit dem Endast, cv = {0} Hdr^2 / t50. Wurzel der Zeit (Taylor): Geradenfaktor {1}, cv = {2} Hdr^2 / t90.",
+    "Log der Zeit (Casagrande und Fadum): d0 nach der Parabelregel, d100 im Schnitt der Wendetangente mit dem Kriechast, cv = {0} Hdr^2 / t50. Wurzel der Zeit (Taylor): Geradenfaktor {1}, cv = {2} Hdr^2 / t90.",
   "{0} Hdr is of the height at 50 % of consolidation, by each construction's own d0 and d100.":
     "{0} Hdr gehört zur Höhe bei 50 % Konsolidation, nach d0 und d100 der jeweiligen Konstruktion.",
   "{0} Hdr is of the height at the middle of the load.": "{0} Hdr gehört zur Höhe in der Mitte der Laststufe.",
   "The constructions are made aided: theory chooses the readings and straightens a short tail; the remarks say by how much a reading was altered.":
-    "Die Konstruktionen sind gestützt gemacht: die Theorie wählt die Ablesungen und streckt einen kurzen Endast; die Bemerkungen sagen, um wie viel eine Ablesung verändert wurde.",
+    "Die Konstruktionen sind gestützt gemacht: die Theorie wählt die Ablesungen und streckt einen kurzen Kriechast; die Bemerkungen sagen, um wie viel eine Ablesung verändert wurde.",
   "The constructions of every load are drawn: lines through raw readings, nothing subtracted.":
     "Die Konstruktionen aller Laststufen sind gezeichnet: Geraden durch rohe Ablesungen, nichts abgezogen.",
   "The constructions of load {0} are drawn: lines through raw readings, nothing subtracted; those of the others are made aided, by theory.":
@@ -208,7 +208,7 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "nothing consolidated, or the construction chosen gave none; the remark on the load says why":
     "nichts konsolidierte, oder die gewählte Konstruktion gab nichts; die Bemerkung zur Laststufe sagt, warum",
   "nothing consolidated, or no straight tail; the remark on the load says why":
-    "nichts konsolidierte, oder kein gerader Endast; die Bemerkung zur Laststufe sagt, warum",
+    "nichts konsolidierte, oder kein gerader Kriechast; die Bemerkung zur Laststufe sagt, warum",
   "no temperature was entered": "keine Temperatur ist eingetragen",
   "Required by the standards' report clauses, and not there. The number is that of the item of the usual checklist (from memory: check against the edition that the contract names).":
     "Von den Normen für den Bericht verlangt und nicht da. Die Nummer ist die des Punkts der üblichen Liste (aus der Erinnerung: mit der im Vertrag genannten Ausgabe vergleichen).",
