@@ -123,8 +123,8 @@ const errorAndHelpSteps = ({ ofAnError, help }: Facts): readonly Step[] => [
   },
 ];
 
-/** The sheets of the pane are made, calculate, and are kept. */
-const sheetSteps = ({ demonstration }: Facts): readonly Step[] => [
+/** A blank sheet is made, and takes what may be typed. */
+const BLANK_SHEET_STEPS: readonly Step[] = [
   {
     title: "Ein leeres Datenblatt",
     action: (
@@ -157,6 +157,10 @@ const sheetSteps = ({ demonstration }: Facts): readonly Step[] => [
     ),
     otherwise: <>Bitte die Zelle, das Eingetragene und die Meldung melden.</>,
   },
+];
+
+/** The demonstration calculates, has its chart, and is kept. */
+const demonstrationSteps = ({ demonstration }: Facts): readonly Step[] => [
   {
     title: "Das durchgerechnete Beispiel",
     action: (
@@ -229,7 +233,13 @@ export const firstMinutes: FirstMinutesWords = {
   ),
   seen: "Zu sehen:",
   otherwise: "Wenn nicht:",
-  steps: (facts) => [...paneSteps(facts), ...answerSteps(facts), ...errorAndHelpSteps(facts), ...sheetSteps(facts)],
+  steps: (facts) => [
+    ...paneSteps(facts),
+    ...answerSteps(facts),
+    ...errorAndHelpSteps(facts),
+    ...BLANK_SHEET_STEPS,
+    ...demonstrationSteps(facts),
+  ],
   report: {
     heading: "Was eine Meldung braucht",
     about:

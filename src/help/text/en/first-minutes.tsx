@@ -118,8 +118,8 @@ const errorAndHelpSteps = ({ ofAnError, help }: Facts): readonly Step[] => [
   },
 ];
 
-/** The sheets of the pane are made, calculate, and are kept. */
-const sheetSteps = ({ demonstration }: Facts): readonly Step[] => [
+/** A blank sheet is made, and takes what may be typed. */
+const BLANK_SHEET_STEPS: readonly Step[] = [
   {
     title: "A blank data sheet",
     action: (
@@ -149,6 +149,10 @@ const sheetSteps = ({ demonstration }: Facts): readonly Step[] => [
     ),
     otherwise: <>Report the cell, what was typed, and the message.</>,
   },
+];
+
+/** The demonstration calculates, has its chart, and is kept. */
+const demonstrationSteps = ({ demonstration }: Facts): readonly Step[] => [
   {
     title: "The worked demonstration",
     action: (
@@ -220,7 +224,13 @@ export const firstMinutes: FirstMinutesWords = {
   ),
   seen: "You see:",
   otherwise: "If not:",
-  steps: (facts) => [...paneSteps(facts), ...answerSteps(facts), ...errorAndHelpSteps(facts), ...sheetSteps(facts)],
+  steps: (facts) => [
+    ...paneSteps(facts),
+    ...answerSteps(facts),
+    ...errorAndHelpSteps(facts),
+    ...BLANK_SHEET_STEPS,
+    ...demonstrationSteps(facts),
+  ],
   report: {
     heading: "What a report needs",
     about:
