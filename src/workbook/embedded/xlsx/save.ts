@@ -133,7 +133,8 @@ const ROWS_SHARE = 0.95;
 interface Exported {
   readonly parts: Parts;
   readonly pictures: Readonly<Record<string, Uint8Array>>;
-  readonly taken: readonly TakenSheet[];
+  /** The sheets that are not written yet: each is let go when it is written. */
+  readonly taken: TakenSheet[];
   /** The spelling of each formula for Excel. */
   readonly formula: ReadonlyMap<string, string>;
 }
@@ -167,14 +168,15 @@ function* making(
   const [opened, strings, zip] = [openedStyles(styles), new SharedStrings(), new Packing()];
   parts.delete(STRINGS);
   for (const [index, sheetId] of sheetIds.entries()) {
+    const sheet = taken.shift()!;
     const answered = { style: stylesOf(parts.document(sheetPath(index))), formula };
-    patchSheet(parts, index, sheetId, workbook, taken[index]!);
+    patchSheet(parts, index, sheetId, workbook, sheet);
     const part = zip.part(sheetPath(index));
     const [head = "", tail = ""] = parts.take(sheetPath(index)).split(/<sheetData\s*\/>|<sheetData><\/sheetData>/);
     checkAgain(sheetPath(index), head + tail);
     part.add(`${head}<sheetData>`);
     const source = {
-      ...{ model, sheetId, taken: taken[index]!, answered, rename: renameOn(sheetId), strings, opened },
+      ...{ model, sheetId, taken: sheet, answered, rename: renameOn(sheetId), strings, opened },
       asValues: valuesOnly !== undefined,
     };
     for (const { text, done, of } of writtenRows({ ...source, open: protectionOf(model, sheetId).open })) {

@@ -178,7 +178,7 @@ class TakingPlugin extends UIPlugin {
 registries.featurePluginRegistry.add("clayledger_taking", TakingPlugin as never);
 
 /** Returns the sheets of the last export, once. */
-export function takenNow(): readonly TakenSheet[] {
+export function takenNow(): TakenSheet[] {
   const now = taken;
   taken = [];
   return now;

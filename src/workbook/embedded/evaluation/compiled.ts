@@ -1,0 +1,98 @@
+/**
+ * Compiled formulas hold what they have in common once. The engine compiles a formula for every name that it reads, though its code only
+ * says which of the formula's names it wants; and it keeps an object for each word of each formula. With the names of 40 data sheets
+ * these took 100 MB.
+ * Casts: the engine's types do not tell what a compiled formula holds.
+ */
+import { CompiledFormula, functionCache } from "@odoo/o-spreadsheet";
+import { lazily, type Execute } from "./branches";
+
+/** The engine's code by its source. */
+const bySource = new Map<string, Execute>();
+/** What is evaluated in place of the engine's code. */
+const evaluated = new WeakMap<Execute, Execute>();
+
+const codeByFormula = functionCache as Record<string, Execute>;
+
+/** One function for all code with the same source; the engine's own list of code then holds no other either. */
+function sharedCode({ execute, normalizedFormula }: Compiled): Execute {
+  const before = evaluated.get(execute);
+  if (before) return before;
+  const source = String(execute);
+  const shared = bySource.get(source) ?? execute;
+  bySource.set(source, shared);
+  codeByFormula[normalizedFormula] = shared;
+  const lazy = evaluated.get(shared) ?? lazily(shared, source);
+  evaluated.set(shared, lazy);
+  evaluated.set(lazy, lazy);
+  return lazy;
+}
+
+interface Token {
+  readonly type: string;
+  readonly value: string;
+}
+
+interface Compiled {
+  readonly isBadExpression: boolean;
+  readonly normalizedFormula: string;
+  readonly execute: Execute;
+  readonly tokens: readonly Token[];
+  readonly symbols: readonly string[];
+  readonly literalValues: { readonly numbers: readonly unknown[]; readonly strings: readonly unknown[] };
+}
+
+/** Words whose value the engine sets anew whenever it writes a formula as text. */
+const CHANGING = new Set(["REFERENCE", "INVALID_REFERENCE", "NUMBER", "STRING"]);
+
+/** At most so many entries: then a list begins anew, and what belongs to workbooks that are no longer open goes with it. */
+const MOST_WORDS = 50_000;
+const MOST_FORMS = 5_000;
+
+/** Keeps `value` under a key, and gives what was kept there before if there is something. */
+function firstKept<T>(list: Map<string, T>, most: number, key: string, value: T): T {
+  const before = list.get(key);
+  if (before !== undefined) return before;
+  if (list.size >= most) list.clear();
+  list.set(key, value);
+  return value;
+}
+
+/** Words of formulas that never change, by their value. */
+const words = new Map<string, Token>();
+
+const sharedWord = (token: Token): Token =>
+  CHANGING.has(token.type) ? token : firstKept(words, MOST_WORDS, `${token.type} ${token.value}`, token);
+
+/** What formulas share that differ only in their references, numbers and texts; the engine shares the same between copies of a formula. */
+type Form = Pick<Compiled, "tokens" | "symbols" | "normalizedFormula">;
+const forms = new Map<string, Form>();
+
+const NONE: readonly never[] = Object.freeze([]);
+/** The same list without the room that a growing list keeps free. */
+const exact = <T>(list: readonly T[]): readonly T[] => (list.length === 0 ? NONE : list.slice());
+
+function sharedForm({ tokens, symbols, normalizedFormula }: Compiled): Form {
+  const key = tokens.map(({ type, value }) => (CHANGING.has(type) ? type : value)).join("\n");
+  const form = { tokens: tokens.map(sharedWord), symbols: exact(symbols), normalizedFormula };
+  return firstKept(forms, MOST_FORMS, `${key}\n${normalizedFormula}`, form);
+}
+
+/** The parts of a formula that can be shared or made smaller; a formula that cannot be read stays as it is. */
+function small(formula: Compiled): Partial<Compiled> {
+  if (formula.isBadExpression) return {};
+  const { numbers, strings } = formula.literalValues;
+  return {
+    ...sharedForm(formula),
+    execute: sharedCode(formula),
+    literalValues: { numbers: exact(numbers), strings: exact(strings) },
+  };
+}
+
+for (const method of ["Compile", "CompileForSerializedFormula"] as const) {
+  const compile = CompiledFormula[method].bind(CompiledFormula) as (...args: unknown[]) => CompiledFormula;
+  CompiledFormula[method] = (...args: unknown[]) => {
+    const formula = compile(...args);
+    return Object.assign(formula, small(formula as unknown as Compiled));
+  };
+}

@@ -1,0 +1,60 @@
+/** Formulas hold once what they have in common, and each shows its own text and value. */
+import "../engine-in-node";
+import { Model } from "../../../../src/workbook/embedded/engine";
+
+function workbook(cells: Record<string, string>, namedRanges: Record<string, string> = {}) {
+  const model = new Model({ sheets: [{ id: "s", name: "S", cells }], namedRanges } as object);
+  const at = (row: number) => ({ sheetId: "s", col: 1, row });
+  return {
+    model,
+    formula: (row: number) => (model.getters.getCell(at(row)) as any).compiledFormula,
+    text: (row: number) => model.getters.getCellText(at(row), { showFormula: true }),
+    value: (row: number) => model.getters.getEvaluatedCell(at(row)).value,
+  };
+}
+
+const NAMES = { ring: "S!A1", ring_2: "S!A2", tin: "S!A3" };
+const MASSES = { A1: "10", A2: "20", A3: "3" };
+
+test("formulas that differ in their names have the same code, and each reads its own names", () => {
+  const formulas = ["=ring-tin*2", "=ring_2-tin*2", "=tin-tin*2", "=IF(ring>1,ring,tin)", "=IF(ring_2>1,ring_2,tin)"];
+  const cells = Object.fromEntries(formulas.map((one, row) => [`B${row + 1}`, one]));
+  const { formula, text, value } = workbook({ ...MASSES, ...cells }, NAMES);
+  expect(formulas.map((_, row) => value(row))).toEqual([4, 14, -3, 10, 20]);
+  expect(formulas.map((_, row) => text(row))).toEqual(formulas);
+  expect(formula(0).execute).toBe(formula(1).execute);
+  expect(formula(3).execute).toBe(formula(4).execute);
+  expect(formula(2).execute).not.toBe(formula(0).execute);
+});
+
+test("formulas that differ in references, numbers and texts share their words, and each shows its own text", () => {
+  const formulas = ['=A1*2&"g"', '=A2*3&"kg"', '= A3 * 4 & "t"'];
+  const cells = Object.fromEntries(formulas.map((one, row) => [`B${row + 1}`, one]));
+  const { formula, text, value } = workbook({ ...MASSES, ...cells });
+  expect(formula(0).tokens).toBe(formula(1).tokens);
+  expect(formula(2).tokens).not.toBe(formula(0).tokens);
+  for (let twice = 0; twice < 2; twice++) expect([0, 1, 2].map(text)).toEqual(['=A1*2&"g"', '=A2*3&"kg"', '=A3*4&"t"']);
+  expect([0, 1, 2].map(value)).toEqual(["20g", "60kg", "12t"]);
+});
+
+test("a formula that cannot be read keeps its own text and error beside others", () => {
+  const formulas = ["=ring tin", "=ring", "=SUM(", "=NOSUCH(1)", "=ALSONOT(1)"];
+  const cells = Object.fromEntries(formulas.map((one, row) => [`B${row + 1}`, one]));
+  const { text, value, model } = workbook({ ...MASSES, ...cells }, NAMES);
+  expect(formulas.map((_, row) => text(row))).toEqual(formulas);
+  expect(value(1)).toBe(10);
+  expect(value(0)).toBe("#BAD_EXPR");
+  const message = (row: number) => (model.getters.getEvaluatedCell({ sheetId: "s", col: 1, row }) as any).message;
+  expect([message(3), message(4)]).toEqual(['Unknown function: "NOSUCH"', 'Unknown function: "ALSONOT"']);
+});
+
+test("a name that gets another word is written so in its formula alone", () => {
+  const { model, text, value } = workbook({ ...MASSES, B1: "=ring*2", B2: "=ring_2*2" }, NAMES);
+  const range = (row: number) => ({ _sheetId: "s", _zone: { left: 0, right: 0, top: row, bottom: row } });
+  model.dispatch("UPDATE_NAMED_RANGE", {
+    oldRangeName: "ring",
+    newRangeName: "cutter",
+    ranges: [range(0)],
+  } as never);
+  expect([text(0), text(1), value(0), value(1)]).toEqual(["=cutter*2", "=ring_2*2", 20, 40]);
+});
