@@ -7,9 +7,9 @@ import type { Layout } from "../../src/exchange/logger/layout";
 import { findLoads } from "../../src/exchange/logger/loads";
 import { readRows } from "../../src/exchange/logger/rows";
 import { atOnce } from "../../src/workbook/in-slices";
+import { LOADS_OF_LOGGER, loggerLines } from "./made";
 
 const count = Number(process.argv[2]);
-const LOADS = 12;
 
 const layout: Layout = {
   ...{ delimiter: ";", decimal: ".", firstLine: 2, time: 0, timeForm: "s", date: null, dateOrder: "ymd" },
@@ -17,18 +17,13 @@ const layout: Layout = {
   ...{ loadUnit: "kPa", lever: 1, noReading: [] },
 };
 
-const lines = Array.from({ length: count }, (_, line) => {
-  const load = Math.floor((line * LOADS) / count);
-  return `${line};${12.5 * 2 ** load};${(load / 5 + Math.log10(1 + (line % (count / LOADS))) / 50).toFixed(4)}`;
-});
-const bytes = new TextEncoder().encode(["time;stress;reading", ...lines].join("\n"));
-lines.length = 0;
+const bytes = new TextEncoder().encode(loggerLines(count));
 
 const before = process.cpuUsage();
 const file = decode(bytes);
 if (!file.ok) throw new Error("the lines were refused");
 const rows = atOnce(readRows(file.value, layout));
 const loads = findLoads(rows, layout, "load");
-if (loads.length !== LOADS) throw new Error(`${loads.length} loads were found`);
+if (loads.length !== LOADS_OF_LOGGER) throw new Error(`${loads.length} loads were found`);
 const { user, system } = process.cpuUsage(before);
 console.log(JSON.stringify({ ms: (user + system) / 1000, mb: process.resourceUsage().maxRSS / 1024 }));

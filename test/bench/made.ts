@@ -18,3 +18,15 @@ export function loggerColumns(count: number): [times: number[][], readings: numb
   const readings = times.map((_, i) => curve.readings[Math.floor((i * curve.readings.length) / count)] ?? NaN);
   return [column(times), column(readings)];
 }
+
+export const LOADS_OF_LOGGER = 12;
+
+/** A logger's file of so many lines: time in seconds, stress, and reading, for twelve loads. */
+export function loggerLines(count: number): string {
+  const lines = Array.from({ length: count }, (_, line) => {
+    const load = Math.floor((line * LOADS_OF_LOGGER) / count);
+    const reading = load / 5 + Math.log10(1 + (line % (count / LOADS_OF_LOGGER))) / 50;
+    return `${line};${12.5 * 2 ** load};${reading.toFixed(4)}`;
+  });
+  return ["time;stress;reading", ...lines].join("\n");
+}
