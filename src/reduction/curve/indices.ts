@@ -137,7 +137,7 @@ function unloadingBetween(
   const chosen = points.filter(({ stress }) => stress >= low * (1 - AT_END) && stress <= high * (1 + AT_END));
   return chosen.length < 2
     ? badInput(
-        say`the unloading line picked from ${low} to ${high} has fewer than two points of the unloading: move an end`,
+        say`the unloading line picked from ${digits(low, 4)} to ${digits(high, 4)} has fewer than two points of the unloading: move an end`,
       )
     : given(chosen, pickRemarks({ unloading_from: from, unloading_to: to }, ["unloading_from", "unloading_to"]));
 }

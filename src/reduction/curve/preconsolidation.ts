@@ -55,7 +55,8 @@ function readMethod(reading: CurveReading, name: MethodName, options: MethodOpti
     return notApplicable(
       say`the curve bends at about ${shown(stress)}, before the second load (${shown(nth(points, 1).stress)}): yield cannot be read`,
     );
-  const reach = lastOf(points).stress / stress;
+  // Compared as it is shown: a ratio that reads 4.0 is enough.
+  const reach = Number((lastOf(points).stress / stress).toFixed(1));
   const short =
     reach < REACH
       ? [say`the greatest stress is only ${fixed(reach, 1)} times the result: load to ${REACH} times or more`]
@@ -142,7 +143,7 @@ export function preconsolidationSpread(test: TestCurve, options: MethodOptions =
 
 /** How far the methods agree, how wide the range is, and which methods lie outside it. */
 function verdictOn(
-  { value, remarks }: Given<CurveReading>,
+  { remarks }: Given<CurveReading>,
   spread: number,
   [low, high]: readonly [number, number],
   outside: readonly Message[],
@@ -154,7 +155,7 @@ function verdictOn(
       ? say`unreliable: the methods spread over ${percent} percent of the median`
       : spread > SPREAD.remark
         ? say`uncertain: the methods spread over ${percent} percent of the median; look at the curve and the points each method used`
-        : remarks.length || value.remarks.length
+        : remarks.length
           ? say`the methods agree within ${percent} percent of the median, but see the remarks`
           : open
             ? say`the methods agree within ${percent} percent of the median`

@@ -12,6 +12,7 @@ import { at, straightLine, type Line } from "../../numeric/straight-line";
 import type { Knee } from "../shape/knee";
 import { bentLaw, heldLaw, straightLaw, type KneeLaw } from "../shape/knee-laws";
 import { bestKnee } from "../shape/knee-search";
+import { shown, stresses } from "./method";
 import type { TestCurve } from "../shape/points";
 import { lineThrough, straightParts, type Run, type StraightParts } from "../shape/straight-parts";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
@@ -82,8 +83,8 @@ function runBetween(
   if (chosen.length < 2)
     return badInput(
       line === "virgin"
-        ? say`the virgin line picked from ${low} to ${high} has fewer than two points of first loading: move an end`
-        : say`the recompression line picked from ${low} to ${high} has fewer than two points of first loading: move an end`,
+        ? say`the virgin line picked from ${shown(low)} to ${shown(high)} has fewer than two points of first loading: move an end`
+        : say`the recompression line picked from ${shown(low)} to ${shown(high)} has fewer than two points of first loading: move an end`,
     );
   return given({ from: firstOf(chosen), to: lastOf(chosen) });
 }
@@ -134,8 +135,8 @@ function smoothLaw(
   const form =
     flattens && last >= POINTS_FOR_BEND - 1 ? "bent" : flattens || virgin.to - virgin.from < 2 ? "held" : "free";
   const run = { from: recompression.from, to: form === "bent" ? last : virgin.to };
-  if (ofAllPoints && form === "free" && run.from === 0 && run.to === last)
-    return { law: { form, run }, knee: ofAllPoints };
+  // A free law ends at the last point: from the first point on it is the law of all points, which the scatter has fitted.
+  if (ofAllPoints && form === "free" && run.from === 0) return { law: { form, run }, knee: ofAllPoints };
   const [low, high] = [nth(x, run.from), nth(x, virgin.to)];
   const law = kneeLaw(form, x.slice(run.from, run.to + 1), u.slice(run.from, run.to + 1), virginLine);
   return { law: { form, run }, knee: bestKnee(law, low, high) };
@@ -172,6 +173,7 @@ function scatterOf({ x, u }: FirstLoading): Scatter {
 /**
  * The compression curve of a test, prepared for the methods. Refuses (method) fewer than five first-loading points, a
  * curve with no bend, a curve whose yield lies within the last increment (no virgin line) or before the first load.
+ * Refuses (input) a recompression line picked above the virgin line.
  */
 export function readCurve(test: TestCurve, picks: CurvePicks = {}): Outcome<CurveReading> {
   const found = branches(test);
@@ -188,6 +190,10 @@ export function readCurve(test: TestCurve, picks: CurvePicks = {}): Outcome<Curv
   if (!withPicks.ok) return withPicks;
   const parts = withPicks.value;
   const { recompression, virgin } = parts;
+  if (recompression.from > virgin.from)
+    return badInput(
+      say`the recompression line (${stresses(curve, recompression)}) begins above the virgin line (${stresses(curve, virgin)}): move one of them`,
+    );
   const remarks = [...found.remarks, ...pickRemarks(picks, ENDS)];
 
   const flat = noBend(curve, parts, scatter, found.value);
@@ -203,25 +209,28 @@ export function readCurve(test: TestCurve, picks: CurvePicks = {}): Outcome<Curv
   if (virginPoints < 3) remarks.push(say`the virgin line rests on ${virginPoints} points only`);
   if (recompression.to - recompression.from < 2)
     remarks.push(say`only one load step before yield: the line of recompression is uncertain`);
-  if (first > 0 && steepest / first < RISE.remark)
+  if (steepest / first < RISE.remark)
     remarks.push(say`a weak bend: the virgin line is only ${fixed(steepest / first, 1)} times as steep as the start`);
   if (slope(curve, 0) / steepest > EARLY.remark)
     remarks.push(say`steep from the first load: yield may lie among the first loads, or the specimen be disturbed`);
   const flattens = virgin.to < last || slope(curve, last - 1) < BENDS * steepest;
+  const bendsAt = shown(nth(points, Math.min(virgin.to, last - 1)).stress);
   if (flattens)
     remarks.push(
       law.form === "held"
-        ? say`the virgin part flattens beyond stress ${nth(points, virgin.to).stress}: its steepest stretch is used, and yield may read low`
-        : say`the virgin part flattens beyond stress ${nth(points, virgin.to).stress}: its steepest stretch is used`,
+        ? say`the virgin part flattens beyond stress ${bendsAt}: its steepest stretch is used, and yield may read low`
+        : say`the virgin part flattens beyond stress ${bendsAt}: its steepest stretch is used`,
     );
-  const growth = slope(curve, last - 1) / slope(curve, last - 2);
-  if (virgin.from === last - 1 && growth > GROWS)
+  const [before, atEnd] = [slope(curve, last - 2), slope(curve, last - 1)];
+  if (virgin.from === last - 1 && atEnd > GROWS * before)
     remarks.push(
-      say`the slope still grows at the last load (${fixed(growth, 1)} times that of the step before): the virgin line may not be reached, and yield and Cc may read low`,
+      before > 0
+        ? say`the slope still grows at the last load (${fixed(atEnd / before, 1)} times that of the step before): the virgin line may not be reached, and yield and Cc may read low`
+        : say`the specimen did not compress in the step before the last: check that reading; the virgin line may not be reached, and yield and Cc may read low`,
     );
   const wide = knee.width > WIDE;
   if (wide) remarks.push(say`the bend is widely rounded: the specimen may be disturbed, and yield may read high`);
-  for (let i = 1; i < recompression.to; i++)
+  for (let i = 1; i <= last; i++)
     if (nth(u, i) < nth(u, i - 1) - 3 * scatter.value)
       remarks.push(say`row ${nth(points, i).row}: the specimen swelled as the stress rose: check the reading`);
   return given(
@@ -284,7 +293,7 @@ function noBend(curve: FirstLoading, parts: StraightParts, scatter: Scatter, kno
       reason: say`no bend in the curve: loading is no steeper than unloading, so yield was not reached; load further`,
       virgin: false,
     };
-  if (!early && !straight && steepest >= RISE.refuse * first) return undefined;
+  if (!early && !straight && steepest > 0 && steepest >= RISE.refuse * first) return undefined;
   return {
     reason: alreadyVirgin(curve, parts, known)
       ? say`no bend in the curve: it is steep from the first loads on, so yield lies below them; begin at lower loads`

@@ -99,6 +99,81 @@ test("a curve that turns down only in its last step has no virgin line; two step
   expect(virgin([...times(5, 0.01), 0.1, 0.1])).toEqual({ from: 5, to: 7 });
 });
 
+test("a level step before the last, steep one is named, without a ratio", () => {
+  const two = "the virgin line rests on 2 points only";
+  const level = (step: number) => said([...times(5, 0.01), 0.05, step, 0.15]);
+  expect(level(0)).toEqual([
+    two,
+    "the specimen did not compress in the step before the last: check that reading; the virgin line may not be reached, and yield and Cc may read low",
+  ]);
+  expect(level(0.001)).toEqual([
+    two,
+    "the slope still grows at the last load (150.0 times that of the step before): the virgin line may not be reached, and yield and Cc may read low",
+  ]);
+});
+
+test("each load under which the specimen swelled by more than three times the scatter is named by its row", () => {
+  const swelled = (row: number) => `row ${row}: the specimen swelled as the stress rose: check the reading`;
+  expect(said([...times(2, 0.02), -0.01, ...times(4, 0.06)])).toContain(swelled(4));
+  expect(said([...times(3, 0.01), ...times(2, 0.05), -0.02, ...times(2, 0.06)])).toContain(swelled(7));
+  // The scatter is held below 0.005 of the whole compression, here 0.228 to 0.232.
+  expect(said([0.01, 0.01, -0.004, ...times(4, 0.054)])).toContain(swelled(4));
+  expect(said([0.01, 0.01, -0.003, ...times(4, 0.054)])).not.toContain(swelled(4));
+});
+
+/**
+ * A curve is straight if its standard deviation about one line is below 0.06 of the whole compression, and a bend
+ * explains less than 0.95 of the variance. The two numbers stand beside each curve; the third is what a bend with a
+ * flattening virgin part explains, which counts from eight points on.
+ */
+describe("a curve that is straight within its scatter has no bend", () => {
+  test.each([
+    ["0.033, 0.24, 0.71: no bend", [0.011, 0.04, 0.026, 0.023, 0.033, 0.026, 0.019], true],
+    ["0.056, 0.98: two lines on seven points", [0.01, 0.027, 0.04, 0.037, 0.039, 0.034], false],
+    ["0.052, 0.70, 0.996: flattens, but on seven points only", [0.01, 0.023, 0.032, 0.035, 0.026, 0.02], true],
+    ["0.050, 0.57, 0.98: flattens, on eight points", [0.026, 0.021, 0.069, 0.064, 0.05, 0.038, 0.046], false],
+    ["0.073, 0.89: too far off the line to be straight", [0.007, 0.036, 0.042, 0.052, 0.06, 0.033], false],
+  ] as const)("%s", (_, steps, straight) => {
+    expect(said(steps).includes(FROM_FIRST)).toBe(straight);
+    expect(read(steps).ok).toBe(!straight);
+    // All of them are steeper than a recompression: they have a virgin line.
+    expect(virgin(steps)).toMatchObject({ to: expect.any(Number) });
+  });
+
+  test("the first step is allowed the doubt of its slope before it counts as steep", () => {
+    // 0.026 of 0.042 is 0.62; the doubt is the scatter of two readings over one doubled stress.
+    expect(said([0.026, 0.012, 0.023, 0.027, 0.041, 0.04, 0.046])[0]).toMatch(/^a weak bend/);
+  });
+
+  test("a bend of exactly twice the slope is weak, and read", () => {
+    expect(said([0.02, 0.04, 0.027, 0.022, 0.026, 0.019, 0.02])).toContain(
+      "a weak bend: the virgin line is only 2.0 times as steep as the start",
+    );
+  });
+
+  test("a level virgin line, which only a pick can give, is no bend", () => {
+    const level = testCurve([10, 20, 40, 80, 160, 320, 640], [0.01, 0.01, 0.01, 0.01, 0.06, 0.11, 0.16], "strain");
+    const picked = then(level, (test) => readCurve(test, { recompression_to: 40, virgin_from: 20, virgin_to: 40 }));
+    expect(picked.ok || `method: ${english(picked.reason)}`).toBe(NONE);
+  });
+});
+
+test("a curve that unloads from the first load on has no first loading to read", () => {
+  const falling = testCurve([100, 50, 25, 12.5], [0.1, 0.09, 0.08, 0.07], "strain");
+  for (const outcome of [then(falling, (test) => readCurve(test)), then(falling, (test) => virginLineOf(test))])
+    expect(outcome.ok || english(outcome.reason)).toBe(
+      "the test has one first-loading point only: there is no curve to read",
+    );
+});
+
+test("a last load close to the load before it tells little of its slope: the virgin part may flatten there", () => {
+  // From 1280 to 1350 the step is 0.023 log cycle, and its slope 0.7 of the virgin line.
+  const steps = [...times(3, 0.01), ...times(4, 0.05)];
+  const end = (share: number): More => [[1350, 0.23 + share * 0.05 * Math.log2(1350 / 1280)]];
+  expect(said(steps, end(0.81))).toEqual([]);
+  expect(said(steps, end(0.7))).toEqual(["the virgin part flattens beyond stress 1280: its steepest stretch is used"]);
+});
+
 test("one step before yield gives an uncertain line of recompression", () => {
   expect(said([0.01, ...times(6, 0.1)])).toEqual([
     "only one load step before yield: the line of recompression is uncertain",
@@ -154,6 +229,27 @@ describe("picked ends of the lines", () => {
     expect(parts({ virgin_from: 161 })).toEqual([{ from: 0, to: 3 }, { from: 5, to: 7 }]); // prettier-ignore
     expect(parts({ virgin_to: 638 })).toEqual([{ from: 0, to: 3 }, { from: 3, to: 5 }]); // prettier-ignore
   });
+  test("choose the points that the smooth curve is fitted to, its corner with them", () => {
+    // The first step is off the line of the next two, which meets the virgin line at 80.
+    const found = read([0.002, ...times(2, 0.01), ...times(4, 0.05)], [], { recompression_from: 20 });
+    expect(found.ok && [10 ** found.value.knee.corner, found.value.knee.misfit]).toEqual([
+      expect.closeTo(80, 1),
+      expect.closeTo(0, 9),
+    ]);
+    // Held to a virgin line of two points.
+    const held = read([0.002, ...times(2, 0.01), ...times(2, 0.05), 0.02], [], {
+      recompression_from: 20,
+      virgin_to: 160,
+    });
+    expect(held.ok && [held.value.law.form, 10 ** held.value.knee.corner]).toEqual(["held", expect.closeTo(80, 1)]);
+  });
+
+  test("one step of recompression is uncertain wherever it begins", () => {
+    expect(said(steps, [], { recompression_from: 20, recompression_to: 40 })).toContain(
+      "only one load step before yield: the line of recompression is uncertain",
+    );
+  });
+
   test("are named in a remark, and refused with fewer than two points", () => {
     expect(said(steps, [], { recompression_from: 20, virgin_to: 640 })).toEqual([
       "picked by hand: recompression from = 20, virgin to = 640",

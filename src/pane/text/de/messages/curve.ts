@@ -61,6 +61,8 @@ export const curve: Readonly<Record<string, string>> = {
     "keine Schleife reicht bis zu den festgelegten Enden ihrer Geraden: Spannungen innerhalb von {0} festlegen",
   "a line through a loop is picked, and the test has no unload-reload loop: set the pick back to automatic":
     "eine Gerade durch eine Schleife ist festgelegt, und der Versuch hat keine Ent- und Wiederbelastungsschleife: zurück auf automatisch stellen",
+  "the recompression line ({0}) begins above the virgin line ({1}): move one of them":
+    "die Wiederbelastungsgerade ({0}) beginnt über der Erstbelastungsgeraden ({1}): eine von beiden verschieben",
   "the unloading line picked from {0} to {1} has fewer than two points of the unloading: move an end":
     "die von {0} bis {1} festgelegte Gerade der Entlastung hat weniger als zwei Punkte der Entlastung: ein Ende verschieben",
   "an unloading line is picked, and the test has no final unloading: set the pick back to automatic":
@@ -80,6 +82,8 @@ export const curve: Readonly<Record<string, string>> = {
     "der Erstbelastungsast wird über der Spannung {0} flacher: sein steilstes Stück gilt",
   "the slope still grows at the last load ({0} times that of the step before): the virgin line may not be reached, and yield and Cc may read low":
     "die Neigung wächst noch bei der letzten Last (das {0}-fache der Stufe davor): die Erstbelastungsgerade ist vielleicht nicht erreicht, und Vorbelastungsspannung und Cc lesen sich zu niedrig",
+  "the specimen did not compress in the step before the last: check that reading; the virgin line may not be reached, and yield and Cc may read low":
+    "der Probekörper hat sich in der vorletzten Laststufe nicht zusammengedrückt: Ablesung prüfen; die Erstbelastungsgerade ist vielleicht nicht erreicht, und Vorbelastungsspannung und Cc lesen sich zu niedrig",
   "the bend is widely rounded: the specimen may be disturbed, and yield may read high":
     "der Knick ist weit ausgerundet: der Probekörper ist vielleicht gestört, und die Vorbelastungsspannung liest sich zu hoch",
   "row {0}: the specimen swelled as the stress rose: check the reading":
