@@ -3,8 +3,8 @@ import { runsOf } from "../reduction/numeric/runs";
 import { CellError, isNoWord, refuseCell, toCell, toOptionalWord } from "./cells";
 
 const NOTHING_TO_SAY = "ok";
-/** Separates the remarks of a text; a part that begins with "try" belongs to the remark before it. */
-const PARTS = /;\s+(?!try )/;
+/** Separates the remarks of a text; a part that begins as a remedy or a count does belongs to the remark before it. */
+const PARTS = /;\s+(?!(?:try|read|go on|correct|check|pick|there (?:is|are)|the fit allows|tail_slope is) )/;
 
 /** Whole numbers in rising order as runs: "1 to 3, 7". */
 const inRuns = (numbers: readonly number[]): string =>
@@ -46,7 +46,8 @@ export function REMARKS_BY_LOAD(loads: any[][], remarks: any[][]): any {
   texts.forEach((text, index) => {
     const load = toCell(numbers[index], `row ${index + 1} of the load numbers`);
     if (isNoWord(text) || !load) return;
-    const parts = new Set(remarkOf(text).split(PARTS));
+    const all = new Set(remarkOf(text).replace(/;\s*$/, "").split(PARTS));
+    const parts = [...all].filter((part) => part !== NOTHING_TO_SAY || all.size === 1);
     for (const part of parts) said.set(part, [...(said.get(part) ?? []), load]);
   });
   const quiet = said.get(NOTHING_TO_SAY);

@@ -1,4 +1,6 @@
 /** A remark that many loads share appears once. */
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
 import { REMARKS_BY_LOAD } from "../../src/functions/remarks";
 
 const column = (cells: readonly unknown[]): any[][] => cells.map((cell) => [cell]);
@@ -13,6 +15,28 @@ test('each remark stands once, with its loads in runs, and "ok" comes last', () 
 
 test('the part that begins with "try" stays with its reason', () => {
   expect(text([5, "no inflection; try ROOT_TIME"])).toBe("Load 5: no inflection; try ROOT_TIME");
+});
+
+test('a load with another remark is not "ok", and the mark at the end of a remark is left out', () => {
+  expect(text([1, "not corrected; ok"], [2, "ok"], [3, "enter the stress; "])).toBe(
+    "Load 1: not corrected\nLoad 3: enter the stress\nLoad 2: ok",
+  );
+});
+
+describe("no remark of the reduction is parted in the middle", () => {
+  const folder = path.join(__dirname, "../../src/reduction/increment");
+  const sources = readdirSync(folder, { recursive: true, encoding: "utf8" }).filter((file) => file.endsWith(".ts"));
+  const remarks = sources.flatMap((file) => {
+    const source = readFileSync(path.join(folder, file), "utf8");
+    return [...source.matchAll(/say`([^`]*; [^`]*)`/g)].map(([, template = ""]) => template.replaceAll("$", ""));
+  });
+  // Texts that are put behind another reason; the readings of a load never show them.
+  const others = /\{(?:advice|ADVICE|GO_ON|short|logTime\.reason)\}|the fit of theory|give a ratio/;
+
+  test("the sources have such remarks", () => expect(remarks.length).toBeGreaterThan(15));
+  test.each(remarks.filter((remark) => !others.test(remark)))("%s", (remark) => {
+    expect(text([1, remark])).toBe(`Load 1: ${remark}`);
+  });
 });
 
 test.each([[null], [""], [0]])(
