@@ -1189,6 +1189,16 @@ const OTHERS: readonly {
     ],
   },
   {
+    ...{ id: "Q57", when: "the first of two unloadings rebounds above the start, and the second is back" },
+    changes: typedCurve(bent(0.45, [200, 2.7], [50, 2.05], [200, 2.02], [800, 1.98], [1600, 1.8])),
+    answer: ["stop", /^unloading from load 7 \(800 kPa\): rebound is 0\.\d+, above 0\.4/],
+  },
+  {
+    ...{ id: "Q59", when: "a load has readings and no stress" },
+    changes: { load_stress: loads.map((stress, index) => (index === 4 ? "" : stress)) },
+    answer: ["pass", /^no load lacks a result that others have$/],
+  },
+  {
     ...{ id: "Q57", when: "the test has no unloading" },
     changes: typedCurve(bent(0.45)),
     answer: ["cannot be asked", /^the test has no unloading$/],

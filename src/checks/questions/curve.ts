@@ -5,7 +5,7 @@ import { compressionIndex } from "../../reduction/curve/indices";
 import { virginLineOf } from "../../reduction/curve/methods/reading";
 import { isDisturbed, LUNNE, LUNNE_NAMES, STRAIN_CLASSES } from "../../reduction/curve/sample-quality";
 import { say, verbatim, digits, type Message } from "../../reduction/message";
-import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
+import { firstOf, nth } from "../../reduction/numeric/lists";
 import { then, type Outcome } from "../../reduction/outcome";
 import {
   adoptedAnswer,
@@ -559,7 +559,7 @@ export const CURVE_CHECKS = [
         return gravest(
           unloadings.map((run) => {
             const compressed = Math.abs(firstOf(run).value - start);
-            const rebound = Math.abs(lastOf(run).value - firstOf(run).value);
+            const rebound = Math.max(...run.map(({ value }) => Math.abs(value - firstOf(run).value)));
             const kind = test?.kind === "strain" ? "percent" : "ratio";
             return {
               load: say`unloading from ${calledInRow(reduced, firstOf(run).row)}`,

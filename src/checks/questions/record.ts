@@ -182,7 +182,8 @@ export const RECORD_CHECKS = [
     id: "Q59",
     limits: {},
     ask: ({ record, reduced }) => {
-      const all = reduced.loads.flatMap(ofLoad);
+      // Without its stress a load has no results: the remark on the load asks for the stress.
+      const all = reduced.loads.filter(({ record: { stress } }) => stress !== undefined).flatMap(ofLoad);
       const shownSomewhere = new Set(all.flatMap(({ name, shown }) => (shown === undefined ? [] : [name])));
       const due = all.filter(({ name, found }) => found.ok && shownSomewhere.has(name));
       if (due.length === 0) return cannotAsk(say`no load shows a result`);
