@@ -41,6 +41,7 @@ const toMethod = (method: unknown): MethodName =>
  * @param [picks] Range of two columns, names and stresses, of picks by hand, or the answer of LOAD_PICKS for the curve: recompression_from, recompression_to, virgin_from, virgin_to, greatest_curvature, and of the indices loop_from, loop_to, unloading_from, unloading_to.
  * @param [drawing_slope] Slope at which the virgin line is drawn in Casagrande's construction, rise over run on the paper: 1.5 (56 degrees) if left out. Flatter drawings read higher.
  * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, the value of a first row without stress, or the first value.
+ * @param [refusal] "error" (default): a refusal is an error of the cell; "words": the remark gives the reason, and the rest is blank.
  * @returns A table of label, value and unit; or the one item. Stresses are in the unit of the stresses given.
  * @example =CLAY.PRECONSOLIDATION(C2:C18,D2:D18)
  * @example =CLAY.PRECONSOLIDATION(C2:C18,D2:D18,"work","stress")
@@ -63,15 +64,18 @@ export function PRECONSOLIDATION(
   picks?: any[][],
   drawing_slope?: any,
   initial_value?: any,
+  refusal?: any,
 ): any[][] {
-  const outcome = reduceTest([stresses, values, kind], toMethod(method), picks, drawing_slope, initial_value);
-  const { stress, low, high } = valueOf(outcome);
-  const items: Item[] = [
-    { label: "stress", value: stress, unit: "" },
-    { label: "low", value: low, unit: "" },
-    { label: "high", value: high, unit: "" },
-  ];
-  return answer(items, remarksOf(outcome), item);
+  return toldOrThrown(refusal, { item, rows: ["stress", "low", "high"] }, () => {
+    const outcome = reduceTest([stresses, values, kind], toMethod(method), picks, drawing_slope, initial_value);
+    const { stress, low, high } = valueOf(outcome);
+    const items: Item[] = [
+      { label: "stress", value: stress, unit: "" },
+      { label: "low", value: low, unit: "" },
+      { label: "high", value: high, unit: "" },
+    ];
+    return answer(items, remarksOf(outcome), item);
+  });
 }
 
 /**

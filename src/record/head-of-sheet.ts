@@ -55,6 +55,7 @@ const partsOfImpossible = ({ language }: SheetWords): readonly Shape[] =>
 const MISSING_ITEMS: readonly Shape[] = [
   (cell) => say`stresses of the loads, from ${cell}`,
   (load, row) => say`readings of load ${load}, in row ${row} and below`,
+  (load, cell) => say`stress of load ${load}, ${cell}`,
   (words, cell) => say`${words}, ${cell}`,
 ];
 
@@ -71,6 +72,7 @@ const IMPOSSIBLE: readonly Shape[] = [
     say`Load ${load} gives no point of the curve: its height at the end is not above the height of solids: correct its last readings, the initial height, ${height}, the zero reading, ${zero}, the dial factor, ${factor}, or the sense of the readings, ${sense}.`,
   (load, table, stress, seating) =>
     say`Load ${load} gives no point of the curve: the table of deflection, from ${table} on, does not reach its stress, ${stress}, or the seating stress, ${seating}: correct the stress, or extend the table.`,
+  (stresses, remark) => say`Loads, from ${stresses} on: ${remark}.`,
 ];
 
 const RUNNING: readonly Shape[] = [() => say`The loads so far give no virgin line yet: read further loads.`];

@@ -1,6 +1,7 @@
 /** The remarks of a data sheet as messages, from its record: the cells of remarks show them in English. */
 import { fieldCurve } from "../reduction/curve/field-curve";
 import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
+import { MOST_ON_UNLOADING } from "../reduction/curve/loads";
 import { joined, say, type Message } from "../reduction/message";
 import { constructionRemarks } from "../reduction/increment/reduce";
 import { then, type Outcome } from "../reduction/outcome";
@@ -27,6 +28,19 @@ function clockNotes({ version, loads }: TestRecord, { record: load }: LoadReduce
     ...(isBack ? [say`applied before the load above it: correct one of the two moments`] : []),
     ...(isBlank ? [say`the moment of loading is blank, and other loads have one: enter it`] : []),
   ];
+}
+
+/** The remark of the load table on a load that was taken off. Sheets up to version 6 have none. */
+function unloadedNotes(record: TestRecord, load: LoadReduced, before: LoadReduced | undefined): Message[] {
+  const [height, above] = [load.record.results.height_end, before?.record.results.height_end];
+  const { initial_height: initial } = record.numbers;
+  if (!rulesOf(record).unloadingIsAsked || load.record.words.load_branch !== "unloading") return [];
+  if (height === undefined || above === undefined || initial === undefined) return [];
+  if (above - height > MOST_ON_UNLOADING * initial)
+    return [say`the specimen compressed while load was taken off: check the stress and the readings`];
+  return height > initial
+    ? [say`the specimen rose above its initial height: check the readings, unless the soil swells`]
+    : [];
 }
 
 /** Remarks that the load table puts before the remarks of the constructions. */
@@ -58,6 +72,7 @@ function notes(record: TestRecord, load: LoadReduced, before: LoadReduced | unde
       : []),
     ...(branch === "wetting" ? [say`wetting: no cv, mv, k or C alpha`] : []),
     ...(swelled ? [say`the specimen swelled under the load: no cv, mv, k or C alpha`] : []),
+    ...unloadedNotes(record, load, before),
     ...(noPoint ? [say`no d100: the curve shows the end of the load`] : []),
   ];
 }
@@ -75,8 +90,8 @@ export function remarkOfLoad(record: TestRecord, number: number): Message | unde
   return joined([...notes(record, load, loads[index - 1]), ...(ofCurve.length ? ofCurve : [say`ok`])]);
 }
 
-const remarksOf = (outcome: Outcome<unknown>): Message | undefined =>
-  outcome.ok ? joined(outcome.remarks) : undefined;
+/** The remarks, or the reason of a refusal, which the cell shows in their place. */
+const remarksOf = (outcome: Outcome<unknown>): Message => (outcome.ok ? joined(outcome.remarks) : outcome.reason);
 
 /**
  * The remark of a cell on the page of remarks; undefined for a cell that a person types, and if the record gives no

@@ -65,8 +65,14 @@ const HAS_CURVE_PICKS = `IFERROR(MATCH("${OF_CURVE}",{pick_load},0),0)>0`;
 export const CURVE_PICKS = `IF(${HAS_CURVE_PICKS},CLAY.LOAD_PICKS("${OF_CURVE}",{pick_load},{pick_of},{pick_after}),"")`;
 
 /** An item of the preconsolidation stress by the chosen method; e0 is for the method that begins at e0. */
-export const byMethod = (item: string): string =>
-  `PRECONSOLIDATION(${CURVE},${METHOD},"${item}","e",${CURVE_PICKS},,{void_ratio_initial})`;
+export const byMethod = (item: string, refusal = ""): string =>
+  `PRECONSOLIDATION(${CURVE},${METHOD},"${item}","e",${CURVE_PICKS},,{void_ratio_initial}${refusal})`;
+
+/** True if a value of the curve cannot be used; false if only the method does not apply to the curve. */
+export const CURVE_IS_WRONG = `ISERR(CLAY.${byMethod("stress")})`;
+
+/** The remark on the curve; once the test is over, and where a value of the curve cannot be used, the reason of a refusal. */
+export const ON_CURVE = `IF(OR(${IS_OVER},${CURVE_IS_WRONG}),CLAY.${byMethod("remark", ',"words"')},IFERROR(CLAY.${byMethod("remark")},""))`;
 
 /** The arguments of an index: the curve, no two stresses, void ratios, the picks. */
 export const INDEX_OF = `${CURVE},,,"e",${CURVE_PICKS}`;

@@ -3,7 +3,7 @@
  * one below the other: the compression at the end of each load and at d100; the coefficients; the constructions on the
  * time curves.
  */
-import { SAME_LOAD } from "../reduction/curve/loads";
+import { MOST_ON_UNLOADING, SAME_LOAD } from "../reduction/curve/loads";
 import { when, type Column, type Table } from "./field";
 import { atLoad, shown } from "./formulas";
 import type { Measure } from "./measures";
@@ -272,18 +272,29 @@ const PROCEDURE = 'IF({time_procedure}="drawn","drawn","aided")';
 const stressAt = (rows: number): string =>
   atLoad("load_stress", `[load_number]${rows < 0 ? "-" : "+"}${Math.abs(rows)}`);
 
+/** What the remark on a load says of readings without a stress; the head of the sheet looks for it. */
+export const WITHOUT_STRESS = "readings and no stress";
+
 /**
  * The remark on the stress of a row, shown as soon as the stress is typed. It says that the stress is missing although
- * the next load has one, or that the stress turns back for this load alone, which is probably a typing error (25, 50,
+ * the next load has one or the load has readings, or that the stress turns back for this load alone, which is probably a typing error (25, 50,
  * 20, 200). A real loop of a single load looks the same; therefore the remark only asks.
  */
 const DIRECTION_BEFORE = `([^load_stress]-IFERROR(${stressAt(-2)}+0,0))`;
 const OUT_OF_ORDER =
-  `IF([load_stress]="",IF(IFERROR(${stressAt(1)}>0,FALSE),"no stress, and the next load has one: enter it; ",""),` +
+  `IF([load_stress]="",IF(IFERROR(${stressAt(1)}>0,FALSE),"no stress, and the next load has one: enter it; ",IF(COUNT({readings_#})>0,"${WITHOUT_STRESS}: enter it; ","")),` +
   `IF(COUNTIF([load_stress],">0")=0,"the stress is a number greater than 0: correct it; ","")&` +
   `IF(IFERROR(AND([^load_stress]>0,([load_stress]-[^load_stress])*${DIRECTION_BEFORE}<0,` +
   `${stressAt(1)}>0,(${stressAt(1)}-[^load_stress])*${DIRECTION_BEFORE}>0),FALSE),` +
   '"the stress turns back under this load alone: correct it if it was mistyped; ",""))';
+
+/**
+ * The remark on a load that was taken off, and under which the specimen compressed, or rose above its initial height.
+ */
+const UNLOADED =
+  `IF(OR([load_branch]<>"unloading",COUNT([height_end],[^height_end],{initial_height})<3),"",` +
+  `IF([^height_end]-[height_end]>${MOST_ON_UNLOADING}*{initial_height},"the specimen compressed while load was taken off: check the stress and the readings; ",` +
+  `IF([height_end]>{initial_height},"the specimen rose above its initial height: check the readings, unless the soil swells; ","")))`;
 
 /**
  * The remark on the clock of a row: a time before the load, a moment of loading before that of the load before, and no
@@ -442,6 +453,7 @@ const COEFFICIENTS: readonly Column[] = [
       '&IF(COUNT([height_end],{solids_height},{initial_height})<3,"",IF(OR([height_end]>{solids_height},{solids_height}>={initial_height}),"","the height at the end is not above the height of solids: correct the readings; "))' +
       '&IF(AND([load_mark]="wetting",[load_branch]<>"wetting"),"marked as wetting, but the stress is not that of the load before: enter the stress that was kept; ","")' +
       '&IF([load_branch]="wetting","wetting: no cv, mv, k or C alpha; ",IF(AND([load_branch]="loading",IFERROR([height_end]>[^height_end],FALSE)),"the specimen swelled under the load: no cv, mv, k or C alpha; ",""))' +
+      `&${UNLOADED}` +
       '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")' +
       '&IF(ISERROR([log_d0]),"the time curve is refused: its first cell says why",[time_remark]))',
     note: "Remarks on the load; in full on the page of remarks.",

@@ -4,8 +4,9 @@
  */
 import { WETTEST } from "../reduction/specimen";
 import type { Field } from "./field";
-import { CHOICE_REMARK, CURVE_GAP, INPUT_REMARK } from "./formulas";
-import { addressOf as at, topOf as atTop } from "./impossible";
+import { CHOICE_REMARK, CURVE_GAP, CURVE_IS_WRONG, HAS_CURVE, INPUT_REMARK } from "./formulas";
+import { WITHOUT_STRESS } from "./load-table";
+import { addressAtLoad, addressOf as at, topOf as atTop } from "./impossible";
 
 /** The inputs that every result needs, in the order of the form. */
 const NEEDED: readonly (readonly [name: string, words: string])[] = [
@@ -22,6 +23,9 @@ const NEEDED: readonly (readonly [name: string, words: string])[] = [
 
 const IN_SITU = "in_situ_stress";
 
+/** The last load that has readings and no stress; 0 if there is none. */
+const LOAD_WITHOUT_STRESS = `IFERROR(SUMPRODUCT(MAX(ISNUMBER(SEARCH("${WITHOUT_STRESS}",{load_remark}))*{load_number})),0)`;
+
 /** An item of the list. The mark before it stands alone, because each text of a formula is translated whole. */
 const item = (formula: string): string => `"; "&${formula}`;
 
@@ -29,13 +33,14 @@ const missing = [
   ...NEEDED.map(([name, words]) => `IF({${name}}="",${item(`"${words}, "&${at(name)}`)},"")`),
   `IF({${IN_SITU}}="",${item(`"in-situ stress (for OCR, field curve and quality), "&${at(IN_SITU)}`)},"")`,
   `IF(COUNT({load_stress})=0,${item(`"stresses of the loads, from "&${atTop("load_stress")}`)},"")`,
+  `IF(${LOAD_WITHOUT_STRESS}=0,"",${item(`"stress of load "&${LOAD_WITHOUT_STRESS}&", "&${addressAtLoad("load_stress", LOAD_WITHOUT_STRESS)}`)})`,
   `IF({next_load}="","",${item('"readings of load "&{next_load}&", in row "&ROW(INDEX({times_01},1))&" and below"')})`,
 ].join("&");
 
 /** The list without the mark before its first item, and with a point at its end; it is shorter than 999 signs. */
 const MISSING_LIST = `"Missing: "&MID(${missing},3,999)&". "`;
 
-const NONE_MISSING = `AND(${[...NEEDED.map(([name]) => `{${name}}<>""`), `{${IN_SITU}}<>""`, "COUNT({load_stress})>0", '{next_load}=""'].join(",")})`;
+const NONE_MISSING = `AND(${[...NEEDED.map(([name]) => `{${name}}<>""`), `{${IN_SITU}}<>""`, "COUNT({load_stress})>0", `${LOAD_WITHOUT_STRESS}=0`, '{next_load}=""'].join(",")})`;
 
 /** A test of two cells: the first must be heavier than the second, or at least as heavy. */
 const heavier = (more: string, words: string, less: string, lessWords: string, or = ""): string =>
@@ -47,6 +52,9 @@ const OR_AS_HEAVY = ", or as heavy";
 const tooWet = (content: string, mass: string, words: string): string =>
   `IF(COUNT({${content}})=0,"",IF({${content}}<=${WETTEST},"","The water content by ${words}, "&${at(mass)}&", is above ${100 * WETTEST} %: correct it. "))`;
 
+/** A value of the curve that cannot be used, in the words of the remark on the curve. */
+const wrongCurve = `IF(OR(COUNT({preconsolidation_stress})>0,NOT(${HAS_CURVE})),"",IF(AND(${CURVE_IS_WRONG},IFERROR({preconsolidation_remark},"")<>""),"Loads, from "&${atTop("load_stress")}&" on: "&{preconsolidation_remark}&". ",""))`;
+
 const impossible = [
   `IFERROR({${INPUT_REMARK}},"")`,
   `IFERROR({${CHOICE_REMARK}},"")`,
@@ -57,11 +65,11 @@ const impossible = [
   tooWet("water_content_initial", "ring_and_wet_before", "ring + wet soil before"),
   tooWet("water_content_final", "ring_and_wet_after", "ring + wet soil after"),
   `IFERROR({${CURVE_GAP}},"")`,
+  wrongCurve,
 ].join("&");
 
 /** While the test is running, the results of the curve may need further loads. */
-const notFarEnough =
-  'IF(AND(IFERROR({test_state},"")="running",IFERROR({preconsolidation_stress}="",FALSE),COUNT({void_ratio_curve})>0),"The loads so far give no virgin line yet: read further loads. ","")';
+const notFarEnough = `IF(AND(IFERROR({test_state},"")="running",IFERROR({preconsolidation_stress}="",FALSE),COUNT({void_ratio_curve})>0),IF(${CURVE_IS_WRONG},"","The loads so far give no virgin line yet: read further loads. "),"")`;
 
 const IN_FULL = "missing_in_full";
 

@@ -4,7 +4,7 @@ import { when, type Field } from "./field";
 import { text } from "./form-fields";
 import { ADOPTED_SENTENCES } from "./results/adopted";
 import { ADOPTED_CV_SENTENCES } from "./results/adopted-cv";
-import { byMethod, SOLIDS, SPECIMEN_CALL } from "./formulas";
+import { ON_CURVE, SOLIDS, SPECIMEN_CALL } from "./formulas";
 import { IMPOSSIBLE } from "./impossible";
 import { MISSING_IN_FULL } from "./missing";
 import { DESIGN_REMARK } from "./results/design";
@@ -48,8 +48,8 @@ export const REMARKS: readonly Field[] = [
     label: "On the curve",
     measure: "text",
     kind: "remark",
-    formula: `=${ADOPTED_SENTENCES}&${ADOPTED_CV_SENTENCES}&IF(COUNT({void_ratio_curve})=0,"",IFERROR(CLAY.${byMethod("remark")},""))`,
-    note: "What was adopted, by whom and why, and the remarks on the construction that was chosen.",
+    formula: `=${ADOPTED_SENTENCES}&${ADOPTED_CV_SENTENCES}&IF(COUNT({void_ratio_curve})=0,"",IFERROR(${ON_CURVE},""))`,
+    note: "What was adopted, by whom and why, and the remarks on the construction that was chosen, or why there is none.",
     lines: 2,
   },
   {

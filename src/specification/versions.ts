@@ -18,6 +18,7 @@ export const NEWS: readonly News[] = [
     sentences: [
       "A sheet says in which language its titles, labels and notes are: English, or German if that is chosen.",
       "The table of picks by hand has 42 rows and prints on one page, below its headings.",
+      "A remark names a load that has readings and no stress, and a load that was taken off while the specimen compressed or rose above its initial height; where a value of the curve does not fit the others, the head of the sheet says which.",
     ],
     names: ["sheet_language"],
   },
@@ -258,6 +259,8 @@ export interface SheetRules {
   readonly curveIsPicked: boolean;
   /** The remark on a load speaks of its clock; up to version 5, it does not. */
   readonly clockIsAsked: boolean;
+  /** The remark on a load speaks of compression while load is taken off; up to version 6, it does not. */
+  readonly unloadingIsAsked: boolean;
   /** Only loads that consolidate have cv, k and C alpha; up to version 3, unloading has cv as well. */
   readonly cvOfConsolidation: boolean;
   /**
@@ -278,6 +281,7 @@ export function rulesOf({ version = TEMPLATE_VERSION }: { readonly version?: num
     knowsWetting: isOfVersion4,
     curveIsPicked: version >= 6,
     clockIsAsked: version >= 6,
+    unloadingIsAsked: version >= 7,
   };
 }
 

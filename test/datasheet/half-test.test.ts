@@ -88,6 +88,42 @@ describe("half a test", () => {
   });
 });
 
+describe("a value of the curve that does not fit the others", () => {
+  const stresses = [12.5, 25, 50, 100, 200, 400, 100, 25, 100, 400, 800, 1600];
+  const mistyped = stresses.map((stress, index) => (index === 3 ? 1000 : stress));
+  const SLIP = "row 4: the stress 1000 does not fit the rows around it, where about 100 would: check it";
+
+  test.each([6, 12])("is named at the head and in the remark with readings for %d loads of 12", async (loads) => {
+    const plan = partly(loads, [], { load_stress: mistyped });
+    const sheet = await calculate(plan);
+    expect(sheet.value("test_state")).toBe(loads === 12 ? "over" : "running");
+    expect(sheet.value("missing_inputs")).toMatch(
+      new RegExp(`^Loads, from ${addressIn(plan, "load_stress")} on: ${SLIP}.*\\. `),
+    );
+    expect(sheet.value("missing_inputs")).not.toContain("no virgin line");
+    expect(sheet.value("preconsolidation_remark")).toContain(SLIP);
+    expect(sheet.value("load_remark", 4)).toMatch(
+      /^the specimen compressed while load was taken off: check the stress and the readings; /,
+    );
+  });
+
+  test("a load that is taken off and rises above the initial height is remarked", async () => {
+    const low = readings[6]!.map((reading) => reading - 5000);
+    const sheet = await calculate(partly(12, [], { load_stress: stresses, readings_07: low }));
+    expect(sheet.value("load_remark", 6)).toMatch(/^the specimen rose above its initial height: check the readings/);
+    expect(String(sheet.value("load_remark", 7))).toMatch(/^the specimen compressed while load was taken off/);
+  });
+
+  test("readings without a stress are named at the head, with the cell of the stress", async () => {
+    const plan = partly(6, [], { load_stress: stresses.slice(0, 5) });
+    const sheet = await calculate(plan);
+    const { row, col } = plan.names.load_stress;
+    expect(sheet.value("missing_inputs")).toContain(`Missing: stress of load 6, ${cellAddress(row + 5, col)}. `);
+    expect(sheet.value("load_remark", 5)).toBe("readings and no stress: enter it; ");
+    expect(sheet.value("remarks_on_loads")).toMatch(/^Load 6: readings and no stress: enter it$/m);
+  });
+});
+
 describe("impossible masses", () => {
   test.each([
     ["ring_and_dry", 20, "ring_mass", /^Ring \+ dry soil, (\w+), must be heavier than the ring, (\w+): correct/],

@@ -7,6 +7,12 @@
 export const SAME_LOAD = 0.005;
 
 /**
+ * The share of the initial height by which a load that is taken off may compress the specimen without a remark: creep
+ * goes on for a while. Common practice, no source.
+ */
+export const MOST_ON_UNLOADING = 0.001;
+
+/**
  * "virgin": begins at the greatest stress so far, and not below the preconsolidation stress.
  * "across yield": first loading that begins below the preconsolidation stress and ends above it: part is recompression,
  * part virgin.

@@ -48,9 +48,12 @@ export const formulas: Readonly<Record<string, string>> = {
   "zero reading, ": "Nullablesung, ",
   "in-situ stress (for OCR, field curve and quality), ": "In-situ-Spannung (für OCR, Feldkurve und Güte), ",
   "stresses of the loads, from ": "Spannungen der Laststufen, ab ",
+  "stress of load ": "Spannung der Laststufe ",
   "readings of load ": "Ablesungen der Laststufe ",
   ", in row ": ", ab Zeile ",
   " and below": "",
+  "Loads, from ": "Laststufen, ab ",
+  " on: ": ": ",
   "The loads so far give no virgin line yet: read further loads. ":
     "Die bisherigen Laststufen geben noch keine Erstbelastungsgerade: weitere Laststufen ablesen. ",
 
@@ -92,6 +95,12 @@ export const formulas: Readonly<Record<string, string>> = {
 
   // Remarks on loads.
   "no stress, and the next load has one: enter it; ": "keine Spannung, und die nächste Laststufe hat eine: eingeben; ",
+  "readings and no stress": "Ablesungen und keine Spannung",
+  "readings and no stress: enter it; ": "Ablesungen und keine Spannung: eingeben; ",
+  "the specimen compressed while load was taken off: check the stress and the readings; ":
+    "der Probekörper setzte sich, während Last abgenommen wurde: Spannung und Ablesungen prüfen; ",
+  "the specimen rose above its initial height: check the readings, unless the soil swells; ":
+    "der Probekörper stieg über seine Anfangshöhe: die Ablesungen prüfen, wenn der Boden nicht quillt; ",
   "the stress is a number greater than 0: correct it; ": "die Spannung ist eine Zahl über 0: berichtigen; ",
   "the stress turns back under this load alone: correct it if it was mistyped; ":
     "die Spannung kehrt nur unter dieser Laststufe um: berichtigen, wenn vertippt; ",

@@ -28,6 +28,7 @@ export const head: Readonly<Record<string, string>> = {
 
   "stresses of the loads, from {0}": "Spannungen der Laststufen, ab {0}",
   "readings of load {0}, in row {1} and below": "Ablesungen der Laststufe {0}, ab Zeile {1}",
+  "stress of load {0}, {1}": "Spannung der Laststufe {0}, {1}",
   "Missing: ": "Es fehlt: ",
 
   "{0}, {1}: choose a word of its list.": "{0}, {1}: ein Wort der Liste wählen.",
@@ -44,6 +45,7 @@ export const head: Readonly<Record<string, string>> = {
     "Laststufe {0} gibt keinen Punkt der Kurve: ihre Höhe am Ende liegt nicht über der Höhe der Festmasse: zu berichtigen sind ihre letzten Ablesungen, die Anfangshöhe, {1}, die Nullablesung, {2}, der Uhrfaktor, {3}, oder der Sinn der Ablesungen, {4}.",
   "Load {0} gives no point of the curve: the table of deflection, from {1} on, does not reach its stress, {2}, or the seating stress, {3}: correct the stress, or extend the table.":
     "Laststufe {0} gibt keinen Punkt der Kurve: die Tabelle der Eigenverformung, ab {1}, reicht nicht bis zu ihrer Spannung, {2}, oder zur Anfangsspannung, {3}: die Spannung berichtigen oder die Tabelle ergänzen.",
+  "Loads, from {0} on: {1}.": "Laststufen, ab {0}: {1}.",
   "The loads so far give no virgin line yet: read further loads.":
     "Die bisherigen Laststufen geben noch keine Erstbelastungsgerade: weitere Laststufen ablesen.",
 };

@@ -296,8 +296,8 @@ export const notes: Readonly<Record<string, string>> = {
 
   // Remarks.
   "Remarks on the masses and sizes.": "Bemerkungen zu Massen und Maßen.",
-  "What was adopted, by whom and why, and the remarks on the construction that was chosen.":
-    "Was eingesetzt wurde, von wem und warum, und die Bemerkungen zur gewählten Konstruktion.",
+  "What was adopted, by whom and why, and the remarks on the construction that was chosen, or why there is none.":
+    "Was eingesetzt wurde, von wem und warum, und die Bemerkungen zur gewählten Konstruktion, oder warum es keine gibt.",
   "How far the methods agree.": "Wie weit die Verfahren übereinstimmen.",
   "The points that each method used, or why it has no answer.":
     "Die Punkte, die jedes Verfahren verwendet hat, oder warum es keine Antwort hat.",

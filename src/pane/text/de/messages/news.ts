@@ -4,6 +4,8 @@ export const news: Readonly<Record<string, string>> = {
     "Ein Blatt sagt, in welcher Sprache seine Überschriften, Beschriftungen und Notizen sind: Englisch oder, wenn gewählt, Deutsch.",
   "The table of picks by hand has 42 rows and prints on one page, below its headings.":
     "Die Tabelle der Festlegungen von Hand hat 42 Zeilen und wird auf einer Seite unter ihren Überschriften gedruckt.",
+  "A remark names a load that has readings and no stress, and a load that was taken off while the specimen compressed or rose above its initial height; where a value of the curve does not fit the others, the head of the sheet says which.":
+    "Eine Bemerkung nennt eine Laststufe, die Ablesungen und keine Spannung hat, und eine Entlastung, unter der sich der Probekörper setzte oder über seine Anfangshöhe stieg; passt ein Wert der Kurve nicht zu den anderen, sagt der Kopf des Blatts, welcher.",
   "Values of the register are frozen with the day, or live formulas, as the sheet chooses.":
     "Werte aus dem Verzeichnis sind mit dem Tag festgehalten oder laufende Formeln, wie es auf dem Blatt gewählt ist.",
   "The sheet names a deflection set of the register, whose table, frame and due day come in like the other values.":

@@ -62,6 +62,10 @@ export const record: Readonly<Record<string, string>> = {
   "the height at the end is not above the height of solids: correct the readings":
     "die Höhe am Ende liegt nicht über der Höhe der Körner: die Ablesungen berichtigen",
   "wetting: no cv, mv, k or C alpha": "Wässern: kein cv, mv, k oder C alpha",
+  "the specimen compressed while load was taken off: check the stress and the readings":
+    "der Probekörper setzte sich, während Last abgenommen wurde: Spannung und Ablesungen prüfen",
+  "the specimen rose above its initial height: check the readings, unless the soil swells":
+    "der Probekörper stieg über seine Anfangshöhe: die Ablesungen prüfen, wenn der Boden nicht quillt",
   "the specimen swelled under the load: no cv, mv, k or C alpha":
     "der Probekörper schwoll unter der Last: kein cv, mv, k oder C alpha",
   "no d100: the curve shows the end of the load": "kein d100: die Kurve zeigt das Ende der Laststufe",
