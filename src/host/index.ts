@@ -25,7 +25,7 @@ import { timeStamp } from "../workbook/time-stamp";
 import { makeDivider } from "./divider";
 import { drawChart } from "./draw-chart";
 import "./host.css";
-import { fetchText, loadFunctions } from "./load-functions";
+import { describeAgain, fetchText, loadFunctions } from "./load-functions";
 import { makeLongWork } from "./long-work";
 import { switchByKey } from "./switch-part";
 import { makeVoice, type Sentence } from "./voice";
@@ -191,6 +191,7 @@ function openPane({ port, view }: Desk): void {
   const frame = element<HTMLIFrameElement>("pane");
   followLanguage(frame, () => {
     showWords();
+    void describeAgain();
     void view.show(port.workbook.model);
   });
   switchByKey(

@@ -1,5 +1,15 @@
-/** Loads functions.js and functions.json as Excel does, and registers the functions in the sheet. */
-import { collectFunctions, registerFunctions, type FunctionSettings } from "../workbook/embedded";
+/**
+ * Loads functions.js and functions.json as Excel does, and registers the functions in the sheet; functions-de.json where
+ * the page is German, and so on.
+ */
+import { fileIn, language } from "../pane/text/language";
+import {
+  collectFunctions,
+  describeFunctions,
+  registerFunctions,
+  type FunctionMetadata,
+  type FunctionSettings,
+} from "../workbook/embedded";
 
 function loadScript(source: string): Promise<void> {
   return new Promise((resolve, reject) => {
@@ -17,9 +27,16 @@ export async function fetchText(source: string): Promise<string> {
   return response.text();
 }
 
+/** The functions as they are described in the language of the page. */
+const described = async (): Promise<readonly FunctionMetadata[]> =>
+  JSON.parse(await fetchText(fileIn("functions.json", language()))).functions;
+
 export async function loadFunctions(settings: FunctionSettings): Promise<void> {
   const { CustomFunctions, associations } = collectFunctions();
   Object.assign(window, { CustomFunctions });
-  const [metadata] = await Promise.all([fetchText("functions.json"), loadScript("functions.js")]);
-  registerFunctions(JSON.parse(metadata).functions, associations, settings);
+  const [metadata] = await Promise.all([described(), loadScript("functions.js")]);
+  registerFunctions(metadata, associations, settings);
 }
+
+/** Describes the functions in the language that the page has now; if its file cannot be loaded, as they were described. */
+export const describeAgain = (): Promise<void> => described().then(describeFunctions, () => undefined);

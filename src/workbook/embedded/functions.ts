@@ -2,7 +2,7 @@
  * The worksheet functions (dist/functions.js, described by dist/functions.json) as functions of the engine.
  * Casts: cells come from the engine and from functions without types; this module checks their contents.
  */
-import { addFunction, helpers } from "@odoo/o-spreadsheet";
+import { addFunction, helpers, registries } from "@odoo/o-spreadsheet";
 import { nth } from "../../reduction/numeric/lists";
 import { EvaluationError } from "./engine";
 
@@ -98,6 +98,22 @@ function errorOut(error: unknown, name: string): EvaluationError {
   return typeof code === "string"
     ? new EvaluationError(message, code)
     : new EvaluationError(`CLAY.${name} failed inside (${String(error)}): please report it`, "#VALUE!");
+}
+
+/**
+ * Gives the registered functions the descriptions of another language, with the names of their parameters; the sheet shows
+ * them as a formula is typed. A function that is not registered is left out.
+ */
+export function describeFunctions(metadata: readonly FunctionMetadata[]): void {
+  for (const { name, description, parameters } of metadata) {
+    const known = registries.functionRegistry.content[`CLAY.${name}`];
+    if (!known) continue;
+    known.description = description ?? "";
+    known.args.forEach((argument, index) => {
+      argument.name = parameters[index]?.name ?? argument.name;
+      argument.description = parameters[index]?.description ?? argument.description;
+    });
+  }
 }
 
 /**

@@ -3,6 +3,7 @@ export type { ChartDrawing } from "./look/chart";
 export { drawChartsWith, type ChartDrawer } from "./look/chart-figure";
 export {
   collectFunctions,
+  describeFunctions,
   registerFunctions,
   type FunctionMetadata,
   type FunctionSettings,

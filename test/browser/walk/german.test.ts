@@ -15,7 +15,17 @@ import { labelOf } from "../../../src/record/cells";
 import { demoSheet } from "../../../src/datasheet";
 import { wordsOf as sheetWordsOf } from "../../../src/specification/text/words";
 import { cellAddress } from "../../../src/workbook/address";
-import { paneFrame, settled, sheetNames, showSheet, takePicture, valuesOf, withBrowser, type HostPage } from "../page";
+import {
+  paneFrame,
+  settled,
+  sheetNames,
+  showSheet,
+  takePicture,
+  typeInCell,
+  valuesOf,
+  withBrowser,
+  type HostPage,
+} from "../page";
 
 /** The texts of a table: its strings, and the strings in the code of its functions. */
 function textsOf(table: unknown): string[] {
@@ -171,6 +181,28 @@ withBrowser("in German", (openPage) => {
     none();
   });
 
+  /** What the sheet says of a function while its formula is typed, unfolded. */
+  const helperOf = async (start: string): Promise<string> => {
+    await showSheet(page, "Sheet1");
+    await typeInCell(page, "B2", start, "");
+    await page.locator(".o-formula-assistant .collapsor.collapsed").first().click();
+    await page.locator(".o-formula-assistant-arg").first().waitFor();
+    const said = await page.locator(".o-formula-assistant").first().innerText();
+    await takePicture(page, `helper-${await page.locator("html").getAttribute("lang")}`);
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Escape");
+    return said;
+  };
+
+  test("the help for a function while it is typed, and the link to the help", async () => {
+    const said = await helperOf("=CLAY.LOG_TIME(");
+    for (const german of ["Zeiten", "Ablesungen", "BESCHREIBUNG", "Wertet eine Laststufe nach dem Log-Zeit-Verfahren"])
+      expect(said).toContain(german);
+    expect(said).not.toMatch(/times|readings|Reduces|ABOUT|optional/);
+    expect(await page.locator("[data-page='help.html']").getAttribute("href")).toBe("help-de.html");
+    expect(await valuesOf(page, "Sheet1", "B2:B2")).toEqual([[""]]);
+  });
+
   test("what the page says of entries that it does not take", async () => {
     await showSheet(page, "Demonstration");
     const cellOf = (name: string): Promise<string> =>
@@ -267,6 +299,8 @@ withBrowser("in German", (openPage) => {
     await page.getByRole("button", { name: enHost.save }).waitFor();
     await page.locator(".o-topbar-menu", { hasText: "Edit" }).first().waitFor();
     expect(await page.locator("html").getAttribute("lang")).toBe("en");
+    expect(await helperOf("=CLAY.LOG_TIME(")).toMatch(/times[^]*Reduces a load increment by the log-of-time method/);
+    expect(await page.locator("[data-page='help.html']").getAttribute("href")).toBe("help.html");
     expect(host.complaints).toEqual([]);
   });
 });

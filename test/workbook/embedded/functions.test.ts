@@ -1,7 +1,8 @@
 import "./engine-in-node";
-import { helpers } from "@odoo/o-spreadsheet";
+import { helpers, registries } from "@odoo/o-spreadsheet";
 import { Model } from "../../../src/workbook/embedded/engine";
 import {
+  describeFunctions,
   HostError,
   registerFunctions,
   type FunctionMetadata,
@@ -154,6 +155,26 @@ describe("answers", () => {
     expect(cell).toMatchObject({ type: "error", value: "#VALUE!" });
     expect((cell as any).message).toMatch(/CLAY\.BREAK failed inside/);
   });
+});
+
+test("descriptions in another language take the place of the first ones; a function that is not there is left out", () => {
+  const known = (): any => registries.functionRegistry.get("CLAY.TAKE");
+  const before = { ...known(), args: known().args.map((argument: object) => ({ ...argument })) };
+  const [first, ...rest] = known().args.map(({ name }: { name: string }) => name);
+  describeFunctions([
+    {
+      id: "TAKE",
+      name: "TAKE",
+      description: "Nimmt Zellen",
+      parameters: [{ name: "Zelle", description: "Was die Zelle ist" }],
+    },
+    describeFunction("NOT_REGISTERED"),
+  ]);
+  expect(known()).toMatchObject({ description: "Nimmt Zellen", compute: before.compute });
+  expect(known().args[0]).toEqual({ ...before.args[0], name: "Zelle", description: "Was die Zelle ist" });
+  expect(known().args.slice(1)).toEqual(before.args.slice(1));
+  describeFunctions([describeFunction("TAKE", ...[first, ...rest].map((name) => parameter(name)))]);
+  expect(known()).toMatchObject({ description: before.description, args: before.args });
 });
 
 test("a described function without code is refused", () => {

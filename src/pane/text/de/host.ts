@@ -10,7 +10,7 @@ export const host: HostWords = {
   point: "Punkt: 0.5",
   comma: "Komma: 0,5",
   stop: "Anhalten",
-  help: "Hilfe (englisch)",
+  help: "Hilfe",
   licences: "Bestandteile und Lizenzen",
   divider: "Breite des Aufgabenbereichs",
   pane: "Aufgabenbereich von Clayledger",
