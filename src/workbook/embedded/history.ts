@@ -10,7 +10,8 @@ import { runBatch, withoutUseless, type Command, type Dispatching, type Model } 
 import { isBusy, stepEnd } from "./long-step";
 import { whileLifted } from "./protection";
 
-const FORGET = "CLAYLEDGER_FORGET";
+/** Gives the lists of undo and redo back as they were before work that was taken back. */
+const RESTORE = "CLAYLEDGER_RESTORE_STEPS";
 
 const JOIN = "CLAYLEDGER_JOIN";
 
@@ -23,13 +24,26 @@ interface Session {
   readonly commandSquisher: { squish(commands: readonly Command[]): readonly Command[] };
 }
 
+/** The steps that undo would take back, and those that redo would bring again; the next is the last of each. */
+interface Steps {
+  readonly undo: readonly string[];
+  readonly redo: readonly string[];
+}
+
 interface Stacks {
-  readonly undoStack: readonly string[];
-  readonly redoStack: string[];
+  undoStack: string[];
+  redoStack: string[];
   readonly getters: any;
   readonly dispatch: (type: string, payload: object) => unknown;
   onNewLocalStateUpdate(update: { readonly id: string }): void;
   handle(command: unknown): void;
+}
+
+interface StepCommand {
+  readonly type: string;
+  readonly step?: string;
+  readonly before?: string;
+  readonly steps?: Steps;
 }
 
 const History = registries.featurePluginRegistry.get("history") as unknown as {
@@ -38,7 +52,7 @@ const History = registries.featurePluginRegistry.get("history") as unknown as {
 };
 
 class ForgettingHistory extends History {
-  static override getters = [...History.getters, "getLastStep", "hasStep"];
+  static override getters = [...History.getters, "getLastStep", "getSteps", "hasStep"];
   /** For a step that continues another step: that other step. Undo and redo treat both as one. */
   readonly #before = new Map<string, string>();
 
@@ -55,14 +69,20 @@ class ForgettingHistory extends History {
     return this.undoStack.at(-1);
   }
 
+  getSteps(): Steps {
+    return { undo: [...this.undoStack], redo: [...this.redoStack] };
+  }
+
   hasStep(step: string): boolean {
     return this.undoStack.includes(step);
   }
 
-  override handle(command: { readonly type: string; readonly step?: string; readonly before?: string }): void {
-    const { type, step, before } = command;
-    if (type === FORGET) this.redoStack.pop();
-    else if (type === JOIN && step !== undefined && before !== undefined) this.#before.set(step, before);
+  override handle(command: StepCommand): void {
+    const { type, step, before, steps } = command;
+    if (type === RESTORE && steps) {
+      this.undoStack = [...steps.undo];
+      this.redoStack = [...steps.redo];
+    } else if (type === JOIN && step !== undefined && before !== undefined) this.#before.set(step, before);
     // A step that is redone was allowed when it was first done, perhaps as one of the add-in.
     else if (type === "REQUEST_UNDO" || type === "REQUEST_REDO") whileLifted(() => this.#withSequels(command));
   }
@@ -113,7 +133,7 @@ export const lastStep = ({ getters }: Model): string | undefined =>
  * holds its content is not a refusal.
  */
 export function carryOut(model: Model, commands: readonly Command[]): string[] {
-  const before = lastStep(model);
+  const before = stepsOf(model);
   const refused = run(model, commands);
   if (refused.length > 0) takeBack(model, before);
   return refused;
@@ -133,15 +153,23 @@ function run(model: Model, commands: readonly Command[]): string[] {
 const hasStep = ({ getters }: Model, step: string | undefined): boolean =>
   step !== undefined && (getters as unknown as { hasStep(step: string): boolean }).hasStep(step);
 
+const stepsOf = ({ getters }: Model): Steps => (getters as unknown as { getSteps(): Steps }).getSteps();
+
 const dispatch = (model: Model, type: string, payload?: object) =>
   (model as unknown as Dispatching).dispatch(type, payload);
 
-/** Undoes the last step if it differs from `before`, and removes it from the steps for redo. */
-function takeBack(model: Model, before: string | undefined): void {
-  if (lastStep(model) === before) return;
-  dispatch(model, "REQUEST_UNDO");
-  dispatch(model, FORGET);
-  if (lastStep(model) !== before) throw new WorkbookError(IN_THE_MIDDLE);
+/**
+ * Undoes the steps that were made since, and gives undo and redo their lists of then: the first command of such a step emptied the list of
+ * redo.
+ */
+function takeBack(model: Model, steps: Steps): void {
+  const wanted = steps.undo.at(-1);
+  if (lastStep(model) === wanted) return;
+  for (let last = lastStep(model); last !== wanted; last = lastStep(model)) {
+    dispatch(model, "REQUEST_UNDO");
+    if (lastStep(model) === last) throw new WorkbookError(IN_THE_MIDDLE);
+  }
+  dispatch(model, RESTORE, { steps });
 }
 
 /** The number of commands of a batch. A larger batch would block the page noticeably. */
@@ -167,7 +195,8 @@ export async function carryOutInBatches(
   commands: readonly Command[],
   isOpen: () => boolean,
 ): Promise<string[]> {
-  const start = lastStep(model);
+  const steps = stepsOf(model);
+  const start = steps.undo.at(-1);
   let last = start;
   let isAlone = true;
   for (let from = 0; from < commands.length; from += AT_ONCE) {
@@ -181,7 +210,7 @@ export async function carryOutInBatches(
     const refused = run(model, commands.slice(from, from + AT_ONCE));
     if (refused.length > 0) {
       if (!isAlone) throw stoppedBatches(true, from, commands.length);
-      takeBack(model, start);
+      takeBack(model, steps);
       return refused;
     }
     const now = lastStep(model);

@@ -1,7 +1,7 @@
 /** Many cells written at once: all of them or none, as one step of undo, while the page stays responsive. */
 import "./engine-in-node";
 import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
-import { carryOut, lastStep } from "../../../src/workbook/embedded/history";
+import { carryOut, carryOutInBatches, lastStep } from "../../../src/workbook/embedded/history";
 import type { SheetPlan } from "../../../src/workbook/port";
 
 const sheet = (rows: number): SheetPlan => ({
@@ -103,6 +103,61 @@ describe("cells that are written in several batches", () => {
     await filling;
     expect(await ends(port, ROWS)).toEqual(written);
     expect(await port.values("Sheet1", "A1")).toEqual([[7]]);
+  });
+});
+
+describe("cells that are refused in the middle", () => {
+  const ROWS = 25_000;
+  const typed = (sheetId: string, row: number, content: string) => ({
+    type: "UPDATE_CELL",
+    sheetId,
+    row,
+    col: 0,
+    content,
+  });
+
+  /** A workbook in which a person typed 1, 2 and 3, and took 2 and 3 back. */
+  async function afterUndo() {
+    const bench = await workbook(ROWS);
+    const sheetId = bench.model.getters.getSheetIdByName("Readings")!;
+    for (const content of ["1", "2", "3"]) carryOut(bench.model, [typed(sheetId, 0, content)]);
+    bench.dispatch("REQUEST_UNDO");
+    bench.dispatch("REQUEST_UNDO");
+    const first = async () => (await bench.port.values("Readings", "A1"))[0]![0];
+    return { ...bench, sheetId, first };
+  }
+
+  const wrong = typed("no sheet", 0, "9");
+
+  test("leave every step of undo and of redo as it was", async () => {
+    const { model, dispatch, sheetId, first } = await afterUndo();
+    const before = lastStep(model);
+    expect(carryOut(model, [typed(sheetId, 0, "8"), wrong])).toEqual(["UPDATE_CELL (InvalidSheetId)"]);
+    expect([await first(), lastStep(model)]).toEqual([1, before]);
+    const seen: unknown[] = [];
+    for (const way of ["REDO", "REDO", "REDO", "UNDO", "UNDO", "UNDO"]) {
+      dispatch(`REQUEST_${way}`);
+      seen.push(await first());
+    }
+    expect(seen).toEqual([2, 3, 3, 2, 1, ""]);
+  });
+
+  test.each([
+    ["the first of the last batch", []],
+    ["behind others of the last batch", ["8"]],
+  ])("leave nothing of several batches if the refused cell is %s", async (_, others) => {
+    const { port, model, dispatch, sheetId, first } = await afterUndo();
+    const before = lastStep(model);
+    const cells = irregular(20_000).map((value, row) => typed(sheetId, row, String(value)));
+    const last = others.map((content) => typed(sheetId, 1, content));
+    const refused = await carryOutInBatches(model, [...cells, ...last, wrong], () => true);
+    expect(refused).toEqual(["UPDATE_CELL (InvalidSheetId)"]);
+    expect([await first(), lastStep(model)]).toEqual([1, before]);
+    dispatch("REQUEST_REDO");
+    expect(await first()).toBe(2);
+    dispatch("REQUEST_REDO");
+    dispatch("REQUEST_REDO");
+    expect([await first(), (await port.values("Readings", "A2"))[0]]).toEqual([3, [""]]);
   });
 });
 
