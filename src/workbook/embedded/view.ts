@@ -14,6 +14,7 @@ import { decimalMarkOf } from "./typing/locale";
 import { showNotesWith } from "./notes";
 import { tellRefusals } from "./protection";
 import "./typing/first-key";
+import "./typing/last-editor";
 import { plainRefusal } from "./typing/rules";
 
 /** The functions by which the sheet speaks to the user. */

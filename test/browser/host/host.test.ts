@@ -181,6 +181,35 @@ withBrowser("the page of npm start", (openPage) => {
     }
   });
 
+  test("a click on an entry that Enter has just ended selects its cell, and opens no editor", async () => {
+    await typeInCell(page, "F6", "7");
+    for (const cell of ["F5", "G5"]) {
+      const { x, y } = await placeOf(page, cell);
+      await clickCell(page, "F5");
+      // A long entry covers the cell beside its own.
+      await page.keyboard.type("34 of many words");
+      // A busy page gets the key and the click before it draws again.
+      await page.evaluate(
+        ([x, y]) => {
+          const key = { key: "Enter", code: "Enter", bubbles: true, cancelable: true };
+          document.activeElement!.dispatchEvent(new KeyboardEvent("keydown", key));
+          const at = { clientX: x, clientY: y, bubbles: true, cancelable: true, view: window };
+          const events = [
+            new PointerEvent("pointerdown", at),
+            new PointerEvent("pointerup", at),
+            new MouseEvent("click", at),
+          ];
+          for (const event of events) document.elementFromPoint(x, y)!.dispatchEvent(event);
+        },
+        [x, y] as const,
+      );
+      expect((await page.evaluate(() => (window as any).clayledger.port.selection())).address).toBe(cell);
+      await page.keyboard.type("9");
+      await page.keyboard.press("Enter");
+      expect([await value(page, "Sheet1", cell), await value(page, "Sheet1", "F6")]).toEqual([9, 7]);
+    }
+  });
+
   test("an error says what to do when the pointer is on it", async () => {
     await typeInCell(page, "H2", "=CLAY.WATER_CONTENT(8,10)");
     expect(await value(page, "Sheet1", "H2")).toBe("#VALUE!");
