@@ -75,6 +75,13 @@ export function rangeOf(header, size) {
   return first >= size ? "none" : { start: first, end: Math.min(last ?? size - 1, size - 1) };
 }
 
+/** The mark (ETag) of a version of a file: its size, and the time of its last change in microseconds. */
+const versionOf = ({ size, mtimeMs }) => `"${size.toString(36)}-${Math.round(mtimeMs * 1000).toString(36)}"`;
+
+/** Whether an If-None-Match header names this version; a proxy may have put W/ before the mark. */
+const isNamed = (header, version) =>
+  header?.split(",").some((mark) => mark.trim() === "*" || mark.trim().replace(/^W\//, "") === version) ?? false;
+
 /** Opens a plain file. Undefined if it does not exist, or if the file or a folder on its path is a symbolic link. */
 async function openPlain(file) {
   try {
@@ -114,16 +121,23 @@ export function answerFrom(folder, { names, forExcel }) {
     const opened = file && (await openPlain(file));
     if (!opened) return refuse(response, 404, "There is no such file here.");
     try {
-      const { size } = await opened.stat();
+      const stat = await opened.stat();
+      const { size } = stat;
+      const version = versionOf(stat);
       const type = TYPES[path.extname(file).toLowerCase()] ?? "application/octet-stream";
-      // Without a version mark, the server can answer If-Range only with the whole file.
-      const isPartial = request.method === "GET" && request.headers["if-range"] === undefined;
+      if (isNamed(request.headers["if-none-match"], version)) {
+        response.writeHead(304, { ...headers(type), ETag: version });
+        return response.end();
+      }
+      // A part of another version than the reader has would not fit to it: then the whole file is the answer.
+      const isPartial = request.method === "GET" && (request.headers["if-range"] ?? version) === version;
       const range = isPartial ? rangeOf(request.headers.range, size) : undefined;
       if (range === "none")
         return refuse(response, 416, `The file has ${size} bytes.`, { "Content-Range": `bytes */${size}` });
       const { start, end } = range ?? { start: 0, end: size - 1 };
       response.writeHead(range ? 206 : 200, {
         ...headers(type),
+        ETag: version,
         "Accept-Ranges": "bytes",
         "Content-Length": end - start + 1,
         ...(range && { "Content-Range": `bytes ${start}-${end}/${size}` }),

@@ -204,6 +204,26 @@ describe("serving", () => {
     expect([answer.status, answer.text, answer.headers["content-range"]]).toEqual([status, text, told]);
   });
 
+  test("a file that the reader has is not sent again, and is sent when it has changed", async () => {
+    const file = path.join(folder, "changing.js");
+    writeFileSync(file, "first");
+    const { etag } = (await get(port, "/changing.js")).headers;
+    const again = await get(port, "/changing.js", { "if-none-match": `"other", W/${etag}` });
+    expect([again.status, again.text, again.headers.etag]).toEqual([304, "", etag]);
+    expect(again.headers["content-security-policy"]).toMatch(/^default-src 'none'/);
+    expect((await get(port, "/changing.js", { "if-none-match": '"other"' })).status).toBe(200);
+    writeFileSync(file, "second");
+    const changed = await get(port, "/changing.js", { "if-none-match": etag! });
+    expect([changed.status, changed.text]).toEqual([200, "second"]);
+  });
+
+  test("a range of the version that the reader has is sent; of another version, the whole file", async () => {
+    const { etag } = (await get(port, "/functions.js")).headers;
+    const part = (mark: string) => get(port, "/functions.js", { range: "bytes=0-3", "if-range": mark });
+    expect(await part(etag!)).toMatchObject({ status: 206, text: "0123" });
+    expect(await part('"other"')).toMatchObject({ status: 200, text: "0123456789" });
+  });
+
   test("a file without a byte is served, whole and by range", async () => {
     expect(await get(port, "/empty.txt")).toMatchObject({ status: 200, text: "" });
     expect(await get(port, "/empty.txt", { range: "bytes=0-" })).toMatchObject({ status: 416 });
