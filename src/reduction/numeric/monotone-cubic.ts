@@ -15,7 +15,8 @@ export function monotoneCubic(x: readonly number[], y: readonly number[]): (x: n
   const end = (h0: number, h1: number, s0: number, s1: number) => {
     const slope = ((2 * h0 + h1) * s0 - h0 * s1) / (h0 + h1);
     if (slope * s0 <= 0) return 0;
-    return s0 * s1 < 0 && Math.abs(slope) > 3 * Math.abs(s0) ? 3 * s0 : slope;
+    // Between chords of the same sign the slope is below 2 s0.
+    return Math.abs(slope) > 3 * Math.abs(s0) ? 3 * s0 : slope;
   };
   const slopes = x.map((_, i) => {
     if (n === 2) return chord(0);

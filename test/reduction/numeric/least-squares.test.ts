@@ -21,6 +21,7 @@ describe("solveQr", () => {
     const x = solveQr(Float64Array.of(1, 1, 0, 0), 2, 2, Float64Array.of(3, 3));
     expect(x[0]).toBeCloseTo(3, 12);
     expect(x[1]).toBe(0);
+    expect([...solveQr(Float64Array.of(0, 0, 1, 1), 2, 2, Float64Array.of(3, 3))]).toEqual([0, expect.closeTo(3, 12)]);
   });
 });
 
@@ -41,8 +42,28 @@ describe("levenbergMarquardt", () => {
     expect(parameters[0]).toBeCloseTo(3, 9);
     expect(parameters[1]).toBeCloseTo(0.4, 9);
   });
-  test("says so if the iterations run out", () => {
-    expect(levenbergMarquardt({ ...problem, maxIterations: 2 }).converged).toBe(false);
+  test("says so if the iterations run out, and gives what it has reached", () => {
+    const rssOf = ([a, b]: readonly number[]) => x.reduce((sum, v, i) => sum + (a * Math.exp(-b * v) - y[i]) ** 2, 0);
+    let before = rssOf(problem.start);
+    for (const maxIterations of [1, 2]) {
+      const { parameters, rss, converged, iterations } = levenbergMarquardt({ ...problem, maxIterations });
+      expect([converged, iterations]).toEqual([false, maxIterations]);
+      expect(rss).toBeLessThan(before);
+      expect(rssOf(parameters)).toBeCloseTo(rss, 12);
+      before = rss;
+    }
+  });
+  test("ends earlier if it may leave a share of the sum of squares, and leaves no more than this share", () => {
+    const scattered = y.map((value, i) => value + (i % 2 ? 0.05 : -0.05));
+    const residuals = ([a, b]: Float64Array, into: Float64Array) =>
+      into.set(x.map((v, i) => a * Math.exp(-b * v) - scattered[i]));
+    const [exact, loose] = [1e-14, 1e-3].map((negligibleGain) =>
+      levenbergMarquardt({ ...problem, residuals, negligibleGain }),
+    );
+    expect([exact.converged, loose.converged]).toEqual([true, true]);
+    expect(loose.iterations).toBeLessThan(exact.iterations);
+    expect(loose.rss / exact.rss - 1).toBeLessThan(1e-3);
+    expect(exact.iterations).toBeLessThan(20);
   });
   test("steps back from an impossible trial", () => {
     const { parameters } = levenbergMarquardt({

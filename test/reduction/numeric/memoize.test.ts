@@ -62,6 +62,17 @@ test("the count of stored numbers is limited too", () => {
   expect(calls()).toBe(3);
 });
 
+test("what is dropped makes room: as many numbers as the limit are kept", () => {
+  const { sum, calls } = counted({ numbers: 5 });
+  sum([1, 2, 3]);
+  sum([4, 5, 6]);
+  sum([7, 8]);
+  expect(calls()).toBe(3);
+  sum([4, 5, 6]);
+  sum([7, 8]);
+  expect(calls()).toBe(3);
+});
+
 test("a long list that differs in one number is another input, wherever the number stands", () => {
   const { sum, calls } = counted();
   const long = Float64Array.from({ length: 10_000 }, (_, i) => Math.sqrt(i));

@@ -44,3 +44,27 @@ test("a straight line stays straight, and a parabola is met within a thousandth 
   const square = monotoneCubic(dense, dense.map((at) => at * at)); // prettier-ignore
   for (const at of [1.25, 1.97, 2.66]) expect(Math.abs(square(at) - at * at)).toBeLessThan(0.001);
 });
+
+describe("slopes by hand (Fritsch and Butland): half-way between two points the curve lies off their mean by an eighth of the step times the difference of the slopes", () => {
+  const halfWay = (x: readonly number[], y: readonly number[], from: number) =>
+    monotoneCubic(x, y)((x[from] + x[from + 1]) / 2);
+
+  test.each([
+    // The parabola through the three points has slope 2.5 at the first; the peak has slope 0.
+    ["the parabola through three points", [0, 1, -1], 0.5 + 2.5 / 8],
+    ["at most three times the first chord of 1", [0, 1, -4], 0.5 + 3 / 8],
+    ["5.5, below three times the first chord of 2", [0, 2, -3], 1 + 5.5 / 8],
+    ["8, limited to three times the first chord of 2", [0, 2, -8], 1 + 6 / 8],
+    // The parabola has slope -0.5 at the first point, which would undershoot; at the second 6 / (3 + 3 / 4) = 1.6.
+    ["level where the parabola would turn back", [0, 1, 5], 0.5 + (0 - 1.6) / 8],
+  ])("at an end: %s", (_, y, expected) => {
+    expect(halfWay([0, 1, 2], y, 0)).toBeCloseTo(expected, 12);
+    expect(halfWay([-2, -1, 0], [...y].reverse(), 1)).toBeCloseTo(expected, 12);
+  });
+
+  test("between chords of 2 over 0.5 and 1 over 1.5: the harmonic mean with weights 3.5 and 2.5", () => {
+    const inner = 6 / (3.5 / 2 + 2.5 / 1);
+    const last = (3.5 * 1 - 1.5 * 2) / 2;
+    expect(halfWay([0, 0.5, 2], [0, 1, 2.5], 1)).toBeCloseTo(1.75 + (1.5 * (inner - last)) / 8, 12);
+  });
+});

@@ -39,3 +39,14 @@ test("readings that are alike, and readings with more digits than an instrument 
   expect(readingStep([])).toBe(0);
   expect(readingStep([0, Math.SQRT2, Math.E, Math.PI, 5])).toBe(0);
 });
+
+test("a step down to a hundred-thousandth of the range is found, a smaller one is not", () => {
+  const readings = (step: number) => [0, step, 3 * step, 500, 1000];
+  expect(readingStep(readings(0.02))).toBeCloseTo(0.02, 9);
+  expect(readingStep(readings(0.005))).toBe(0);
+});
+
+test("readings that are off their step by a five-millionth of their range keep the step, by a 300,000th they have none", () => {
+  expect(readingStep([0, 1, 2.9998, 7.0002, 500, 1000])).toBeCloseTo(1, 9);
+  expect(readingStep([0, 1, 2.996, 7.003, 500, 1000])).toBe(0);
+});

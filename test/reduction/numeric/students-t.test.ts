@@ -25,3 +25,18 @@ test("between two whole numbers up to ten, the lesser counts; without a degree o
   expect(studentsT95(0.9)).toBe(Infinity);
   expect(studentsT95(1e9)).toBeCloseTo(1.959964, 6);
 });
+
+test("the table holds up to ten degrees, the expansion from there on", () => {
+  expect(studentsT95(10)).toBe(2.228);
+  expect(studentsT95(10.5)).toBeGreaterThan(2.21);
+  expect(studentsT95(10.5)).toBeLessThan(2.22);
+  // To five decimals, from memory.
+  for (const [freedom, t] of [
+    [12, 2.17881],
+    [15, 2.13145],
+    [20, 2.08596],
+    [30, 2.04227],
+  ])
+    // prettier-ignore
+    expect(Math.abs(studentsT95(freedom) - t)).toBeLessThan(0.0001);
+});
