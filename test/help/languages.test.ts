@@ -67,6 +67,15 @@ describe.each(languages)("%s", (language) => {
     expect(lost).toEqual([]);
   });
 
+  test("says each text of the wizard in the 255 characters that Excel shows", () => {
+    const functions = describedIn(textsIn(LANGUAGE_FOLDERS, language), help, built("functions.json").functions);
+    const described = functions.flatMap(({ description, parameters }) => [
+      description,
+      ...parameters.map((one) => one.description),
+    ]);
+    expect(described.filter((text) => text.length > 255)).toEqual([]);
+  });
+
   test("gives the parameters of a function different names without spaces", () => {
     const functions = describedIn(textsIn(LANGUAGE_FOLDERS, language), help, built("functions.json").functions);
     const wrong = functions.flatMap(({ id, parameters }) => {
