@@ -232,9 +232,13 @@ export const paneFrame = (page: Page): Frame => page.frame({ url: /pane\.html/ }
 
 /** Waits for an effect that follows a change after a moment; fails if it does not come. */
 export async function eventually(comes: () => Promise<boolean>): Promise<void> {
-  for (const end = Date.now() + 20_000; Date.now() < end; await new Promise((resolve) => setTimeout(resolve, 100)))
+  for (
+    const end = Date.now() + START_PATIENCE;
+    Date.now() < end;
+    await new Promise((resolve) => setTimeout(resolve, 100))
+  )
     if (await comes()) return;
-  throw new Error(`in 20 s it did not come that ${comes}`);
+  throw new Error(`in a minute it did not come that ${comes}`);
 }
 
 /**

@@ -1,6 +1,7 @@
 /** @jest-environment jsdom */
 /** A missing object is a null object, and events have the names of the typings. */
 import { StrictExcel } from "./strict-excel";
+import { turns } from "../turns";
 
 test("a missing name is a null object, an existing one is not", async () => {
   const excel = new StrictExcel();
@@ -26,7 +27,7 @@ test("changes of cells and results on all sheets are reported", async () => {
   });
   excel.tell("changed");
   excel.tell("calculated");
-  await new Promise((resolve) => setTimeout(resolve, 20));
+  await turns(5);
   expect(heard).toEqual(["changed", "calculated"]);
   expect(excel.faults).toEqual([]);
 });

@@ -8,6 +8,7 @@ import type { CellValue } from "../../src/workbook/port";
 import { addressOf, boxOf } from "../excel/book/address";
 import { sheetById, type Rule, type Series } from "../excel/book/book";
 import { StrictExcel } from "../excel/strict-excel";
+import { turns } from "../turns";
 import { contract } from "./contract";
 import type { Bench } from "./contract-bench";
 
@@ -125,10 +126,8 @@ function open(platform: "web" | "desktop"): Bench {
       };
     },
     state: () => excel.picture(),
-    settle: async () => {
-      // The stand-in reports a change in its next turn, and the adapter waits a moment for further changes.
-      for (let turn = 0; turn < 6; turn++) await new Promise((resolve) => setTimeout(resolve, 20));
-    },
+    // The stand-in reports a change in its next turn, and the adapter waits 50 ms for further changes.
+    settle: () => turns(6, 20),
     lockStructure: () => excel.structure(true),
     protectWithPassword: (sheet) => void excel.sheet(sheet).protect({}, "secret"),
     nameBlocks: (sheet, name, addresses) =>

@@ -94,7 +94,7 @@ export const firmWalk = (lies: "down" | "across"): void =>
       await takePicture(page, picture("pane-firm-written"));
       await page.screenshot({ path: path.join(__dirname, `../../../artifacts/${picture("page-firm-written")}.png`) });
       expect(await paneViolations(page)).toEqual([]);
-    }, 120_000);
+    });
 
     test("the results are those of the demonstration", async () => {
       await pane.getByRole("button", { name: "Insert worked demonstration" }).click();
@@ -109,7 +109,7 @@ export const firmWalk = (lies: "down" | "across"): void =>
         const own = spillOf(name) ? firm[name]! : asColumn(firm[name]!);
         expect([name, own]).toEqual([name, demo[name]?.slice(0, own.length)]);
       }
-    }, 60_000);
+    });
 
     test("the check names a formula that was overwritten, and a button repairs it", async () => {
       await showSheet(page, form.sheet);

@@ -28,10 +28,10 @@ const shown = (page: Page, col: number, row: number): Promise<string> =>
   );
 /** Pastes text from another program into the selection. */
 const paste = async (page: Page, cell: string, text: string): Promise<void> => {
-  // The page must be done with the last question and the last paste.
   await question(page).waitFor({ state: "hidden" });
-  await page.waitForTimeout(500);
   await selectRange(page, cell);
+  // The sheet takes a paste only while it has the focus, which it loses to a question.
+  await page.locator(".o-grid:focus-within").waitFor();
   await page.locator(".o-grid").evaluate((grid, text) => {
     const clipboardData = new DataTransfer();
     clipboardData.setData("text/plain", text);

@@ -1,9 +1,14 @@
 /** The pane is reloaded in the middle of a long writing: the next pane says what is half done, and what to do. */
 import type { Page } from "playwright-core";
-import { readNames, sheetNames, withBrowser } from "../page";
+import { eventually, paneFrame, readNames, settled, sheetNames, withBrowser } from "../page";
 
 declare const document: { readonly querySelector: (selector: string) => { readonly contentWindow: any } };
-declare const window: { readonly clayledger: { readonly port: any }; listeners: number };
+declare const window: {
+  readonly clayledger: { readonly port: any };
+  listeners: number;
+  isHeld: boolean;
+  goOn: () => void;
+};
 
 const SHEET = "Consolidation test";
 const KEPT = `Readings ${SHEET}`;
@@ -35,6 +40,20 @@ withBrowser("a pane that is reloaded", (openPage) => {
   };
 
   test("in the middle of an import: the data sheet has no reading, and the pane says that the import has not ended", async () => {
+    // The tenth piece of lines waits until the test lets it go on.
+    await page.evaluate((kept) => {
+      const { port } = window.clayledger;
+      const fill = port.fillNames.bind(port);
+      let pieces = 0;
+      port.fillNames = async (sheet: string, ...rest: unknown[]) => {
+        if (sheet === kept && ++pieces === 10)
+          await new Promise<void>((resolve) => {
+            window.goOn = resolve;
+            window.isHeld = true;
+          });
+        return fill(sheet, ...rest);
+      };
+    }, KEPT);
     await pane().getByRole("tab", { name: "Readings" }).click();
     await pane().locator("input[type=file]").setInputFiles(FILE);
     await pane().getByRole("button", { name: "Use these columns" }).click();
@@ -42,7 +61,7 @@ withBrowser("a pane that is reloaded", (openPage) => {
       .getByRole("button", { name: /^Write 1 load to/ })
       .click();
     await pane().getByRole("button", { name: "Stop" }).waitFor();
-    while (!(await sheetNames(page)).includes(KEPT)) await page.waitForTimeout(50);
+    await page.waitForFunction(() => window.isHeld);
     await reload();
     await pane().getByText(`Importing readings into “${SHEET}” began on`).waitFor();
     expect(await pane().getByRole("status").filter({ hasText: "Not finished" }).textContent()).toContain(
@@ -55,13 +74,17 @@ withBrowser("a pane that is reloaded", (openPage) => {
   });
 
   test("no more lines come after the reload", async () => {
-    const count = async (): Promise<number> => {
-      const { logger_lines_072: last } = await readNames(page, KEPT, ["logger_lines_072"]);
-      return last.flat().filter((value) => value !== "").length;
+    /** How many lines of a piece the sheet has. */
+    const count = async (piece: string): Promise<number> => {
+      const { [piece]: lines } = await readNames(page, KEPT, [piece]);
+      return lines.flat().filter((value) => value !== "").length;
     };
-    expect(await count()).toBe(0);
-    await page.waitForTimeout(500);
-    expect(await count()).toBe(0);
+    await page.evaluate(() => window.goOn());
+    // The workbook still takes the piece that it was given.
+    await eventually(async () => (await count("logger_lines_010")) > 0);
+    await settled(paneFrame(page));
+    expect(await count("logger_lines_011")).toBe(0);
+    expect(await count("logger_lines_072")).toBe(0);
   });
 
   test("the next pane says it again until a person takes it out", async () => {

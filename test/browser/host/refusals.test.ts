@@ -5,6 +5,7 @@ import { clickCell, selectRange, showSheet, takePicture, typeInCell, withBrowser
 const message = (page: Page) => page.locator("#message").textContent();
 const said = (page: Page, start: string) =>
   page.waitForFunction((start) => document.querySelector("#message")!.textContent!.startsWith(start), start);
+const saysNothing = (page: Page) => page.waitForFunction(() => document.querySelector("#message")!.textContent === "");
 
 /** The first cell of a name of the demonstration, as "C15". */
 const cellOf = (page: Page, name: string): Promise<string> =>
@@ -30,9 +31,10 @@ withBrowser("an entry that the sheet does not take", (openPage) => {
       `${result} is protected, as results and labels are: fill in the framed cells. To change it, lift the protection in the pane: Data sheet, “Lift protection”.`,
     );
     await takePicture(page, "refused-protected");
+    // For 0.3 s after a refusal the page takes a move of the selection for the work of the refused key.
     await page.waitForTimeout(400);
     await selectRange(page, "A1");
-    expect(await message(page)).toBe("");
+    await saysNothing(page);
 
     const input = await cellOf(page, "ring_mass");
     await page.evaluate(([sheet, cell]) => (window as any).clayledger.port.show(sheet, cell), [
@@ -50,8 +52,9 @@ withBrowser("an entry that the sheet does not take", (openPage) => {
     await page.keyboard.press("Escape");
     await showSheet(page, "Sheet1");
     await clickCell(page, "B2");
+    await page.waitForTimeout(400);
     await typeInCell(page, "B3", "5");
-    expect(await message(page)).toBe("");
+    await saysNothing(page);
     expect(complaints).toEqual([]);
     await page.context().close();
   });

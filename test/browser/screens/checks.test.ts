@@ -1,13 +1,16 @@
 /** The reviewer's checks and the comparison by hand beside a real sheet. */
 import { CHECKS } from "../../../src/checks";
 import { readFileSync } from "node:fs";
-import type { FrameLocator, Page } from "playwright-core";
+import type { Download, FrameLocator, Page } from "playwright-core";
 import {
+  eventually,
   fileOf,
+  paneFrame,
   paneViolations,
   paneWidths,
   readNames,
   setPaneWidth,
+  settled,
   sheetNames,
   showSheet,
   takePicture,
@@ -112,12 +115,15 @@ withBrowser("the reviewer", (openPage) => {
     await pane.getByRole("button", { name: "Download the file" }).click();
     await told(/needs Top of the sample/);
     await page.evaluate((sheet) => window.clayledger.port.fillNames(sheet, { sample_top: [7] }), SHEET);
-    // The record follows a moment later.
-    await page.waitForTimeout(1500);
-    const [file] = await Promise.all([
-      page.waitForEvent("download"),
-      pane.getByRole("button", { name: "Download the file" }).click(),
-    ]);
+    let download: Download | undefined;
+    page.once("download", (file) => (download = file));
+    // The pane reads the filled cell a moment later, and refuses the file until then.
+    await eventually(async () => {
+      if (!download) await pane.getByRole("button", { name: "Download the file" }).click();
+      await settled(paneFrame(page));
+      return download !== undefined;
+    });
+    const file = download!;
     expect(file.suggestedFilename()).toMatch(/\.ags$/);
     const written = readFileSync(await fileOf(file), "latin1");
     expect(written).toMatch(/^"GROUP","PROJ"\r\n/);

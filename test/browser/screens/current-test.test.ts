@@ -6,6 +6,7 @@ import type { Frame, FrameLocator, Page } from "playwright-core";
 import {
   chooseLanguage,
   clickCell,
+  eventually,
   LOOKS,
   paneFrame,
   paneViolations,
@@ -117,7 +118,7 @@ withBrowser("the current test", (openPage) => {
       await showSheet(page, DEMO);
       await shows(DEMO);
       await pane.getByRole("tab", { name: "Results" }).click();
-      await page.waitForTimeout(1000);
+      await settled(frame);
       await page.evaluate(() => {
         const { port } = (globalThis as any).clayledger;
         const asked: string[] = ((globalThis as any).asked = []);
@@ -137,13 +138,14 @@ withBrowser("the current test", (openPage) => {
           };
         }
       });
-      const asked = (): Promise<string[]> => page.evaluate(() => (globalThis as any).asked.splice(0));
+      const asked = (): Promise<string[]> => page.evaluate(() => (globalThis as any).asked);
       await clickCell(page, "A3");
       for (let move = 0; move < 10; move++) await page.keyboard.press("ArrowDown");
       await page.waitForTimeout(1000);
       expect(await asked()).toEqual([]);
       await page.evaluate((sheet) => (globalThis as any).clayledger.port.fillNames(sheet, { depth: [5.5] }), DEMO);
-      await page.waitForTimeout(1000);
+      await eventually(async () => (await asked()).includes("lookAt"));
+      await settled(frame);
       expect((await asked()).filter((name) => name !== "readNames" && name !== "listNames")).toEqual(["lookAt"]);
     });
   });

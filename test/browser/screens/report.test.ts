@@ -86,7 +86,7 @@ withBrowser("the report", (openPage) => {
     expect(content).toBeLessThanOrEqual(shown);
     await pane.getByRole("tab", { name: "Checks" }).click();
     await pane.getByText("Readings changed after a report was locked.").filter({ visible: true }).waitFor();
-  }, 120_000);
+  });
 
   test("the page reports no error and sends no request elsewhere", () => expect(host.complaints).toEqual([]));
 });

@@ -164,14 +164,15 @@ withBrowser("in German", (openPage) => {
 
   test("the header, the menus and the licences of the page", async () => {
     await look("page", page);
+    const openMenu = page.locator(".o-menu").first();
     for (const menu of ["Datei", "Bearbeiten", "Ansicht", "Einfügen", "Format", "Daten"]) {
       await page.locator(".o-topbar-menu", { hasText: menu }).first().click();
-      await page.waitForTimeout(200);
+      await openMenu.waitFor();
       await look(menu, page);
       await page.keyboard.press("Escape");
     }
     await page.locator(".o-sheet").first().click({ button: "right" });
-    await page.waitForTimeout(200);
+    await openMenu.waitFor();
     await look("sheet tab", page);
     await takePicture(page, "german-tab-menu");
     await page.keyboard.press("Escape");

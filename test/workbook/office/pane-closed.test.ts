@@ -10,6 +10,7 @@ import { cutOff } from "../../../src/pane/live/unfinished";
 import { writeReadings, type Job } from "../../../src/pane/screens/readings/into-workbook";
 import { LINES_AT_ONCE } from "../../../src/exchange/logger/file-sheet";
 import { StrictExcel } from "../../excel/strict-excel";
+import { turns } from "../../turns";
 import { seen } from "./book-as-text";
 import { PLAN } from "./plan";
 
@@ -124,7 +125,7 @@ async function endAt(n: number, begin: () => StrictExcel, work: () => Promise<un
   const isClosed = excel.closesBefore(n);
   await Promise.race([isClosed, work()]);
   // A request that is on its way is carried out.
-  await new Promise((resolve) => setTimeout(resolve, 5));
+  await turns(5);
   excel.comesUp();
   const said = (await cutOff(new OfficePort())).map(({ kind, sheet }) => `${kind} of ${sheet}`);
   const book = bookOf(excel);

@@ -11,6 +11,7 @@ import { ByHandScreen } from "../../../../src/pane/screens/by-hand/by-hand-scree
 import { ChecksScreen, limitInWords } from "../../../../src/pane/screens/checks/checks-screen";
 import { CATALOGUES, text } from "../../../../src/pane/text";
 import { WorkbookError, type CellValue, type WorkbookPort } from "../../../../src/workbook/port";
+import { turns } from "../../../turns";
 import { FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
 import { sheetOf } from "../../fake-workbook";
@@ -38,7 +39,7 @@ function fill(results: Record<string, number>): void {
 
 async function show(Screen: ComponentType<{ port: WorkbookPort }>): Promise<void> {
   await act(async () => root.render(inPane(Screen, port)));
-  await act(async () => new Promise((resolve) => setTimeout(resolve, 50)));
+  await act(() => turns(10, 5));
 }
 
 beforeEach(() => {
@@ -73,7 +74,7 @@ const press = (name: RegExp): Promise<void> =>
     );
     if (!found) throw new Error(`there is no button ${name} in: ${said()}`);
     found.click();
-    await new Promise((resolve) => setTimeout(resolve, 50));
+    await turns(10, 5);
   });
 
 describe.each([

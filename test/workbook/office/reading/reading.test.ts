@@ -2,6 +2,7 @@
 /** Reading a workbook, in the strict stand-in for Excel. */
 import { OfficePort } from "../../../../src/workbook/office";
 import { StrictExcel, type Options } from "../../../excel/strict-excel";
+import { turns } from "../../../turns";
 
 const port = new OfficePort();
 let excel: StrictExcel;
@@ -284,7 +285,8 @@ describe("show", () => {
 });
 
 describe("onChange and onSelect", () => {
-  const settle = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 80));
+  // The adapter waits 50 ms for further changes.
+  const settle = (): Promise<void> => turns(12, 10);
   const listening = async () => {
     open();
     const heard: string[] = [];
