@@ -237,6 +237,22 @@ withBrowser("the page of npm start", (openPage) => {
     await takePicture(page, "note-on-hover");
   });
 
+  test("a click on a cell under a shown note reaches the cell, and what is typed stands there", async () => {
+    const [over, under] = ["D20", "I20"];
+    const { x, y } = await placeOf(page, over);
+    await clickCell(page, over);
+    await page.mouse.move(x, y, { steps: 5 });
+    await page.locator(".clayledger-note").waitFor();
+    const rect = await page.locator(".clayledger-note").boundingBox();
+    const place = await placeOf(page, under);
+    expect(place.x).toBeLessThan(rect!.x + rect!.width);
+    await page.mouse.click(place.x, place.y);
+    await page.keyboard.type("186.01", { delay: 20 });
+    await page.keyboard.press("Enter");
+    expect(await value(page, DEMO, under)).toBe(186.01);
+    await page.keyboard.press("Control+z");
+  });
+
   test("a changed reading of the demonstration changes its cv, and undo restores it", async () => {
     const cvOf = async () => (await readNames(page, DEMO, ["cv_log_time"])).cv_log_time.flat();
     const before = await cvOf();
