@@ -1,16 +1,11 @@
 /** Worksheet functions of remarks: a remark that many loads share appears once. */
-import { runsOf } from "../reduction/numeric/runs";
+import { english, say } from "../reduction/message";
+import { inRuns } from "../reduction/numeric/runs";
 import { CellError, isNoWord, refuseCell, toCell, toOptionalWord } from "./cells";
 
 const NOTHING_TO_SAY = "ok";
 /** Separates the remarks of a text; a part that begins as a remedy or a count does belongs to the remark before it. */
 const PARTS = /;\s+(?!(?:try|read|go on|correct|check|pick|there (?:is|are)|the fit allows|tail_slope is) )/;
-
-/** Whole numbers in rising order as runs: "1 to 3, 7". */
-const inRuns = (numbers: readonly number[]): string =>
-  runsOf(numbers)
-    .map(([first, last]) => (first === last ? first : `${first}${last === first + 1 ? ", " : " to "}${last}`))
-    .join(", ");
 
 /**
  * The text of a remark cell. An error of one load becomes text, so that the remarks of the other loads still appear.
@@ -53,5 +48,7 @@ export function REMARKS_BY_LOAD(loads: any[][], remarks: any[][]): any {
   const quiet = said.get(NOTHING_TO_SAY);
   said.delete(NOTHING_TO_SAY);
   const lines = [...said, ...(quiet ? [[NOTHING_TO_SAY, quiet] as const] : [])];
-  return lines.map(([remark, of]) => `${of.length > 1 ? "Loads" : "Load"} ${inRuns(of)}: ${remark}`).join("\n");
+  return lines
+    .map(([remark, of]) => `${of.length > 1 ? "Loads" : "Load"} ${english(say`${inRuns(of)}`)}: ${remark}`)
+    .join("\n");
 }

@@ -14,7 +14,7 @@ import { ADD_IN_VERSION, rulesOf } from "../../specification/versions";
 import { picksOfCurve, procedureOfLoad, type RecordedPick } from "../../record/picks";
 import { shown, type Answered } from "../../checks";
 import { band, gap, list, listAbreast, paragraph, type Block } from "../page/page";
-import { inRuns } from "../page/runs";
+import { inRuns } from "../../reduction/numeric/runs";
 import { inLanguage } from "./interpretation";
 import type { Missing } from "./required";
 import type { DataCells, ReportedLoad } from "../page/source";

@@ -5,6 +5,8 @@
 import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState, type ReactNode } from "react";
 import type { MethodName } from "../../../reduction/curve/method-words";
+import { firstOf } from "../../../reduction/numeric/lists";
+import { inRuns } from "../../../reduction/numeric/runs";
 import { labelOnSheet } from "../../live/sheet-language";
 import type { TestRecord } from "../../../record/record";
 import { addressInList } from "../../../workbook/lists";
@@ -218,8 +220,7 @@ function AllResults({ record, results, goTo, adopt }: AllResultsProps) {
   const styles = useStyles();
   const list = useLineStyles();
   const shared = useSharedStyles();
-  const { basis, loads, remarks, assumed, overridden, faults } = results;
-  const loadRemarks = loads.filter(({ remark }) => remark !== undefined);
+  const { basis, loads, remarks, loadRemarks, assumed, overridden, faults } = results;
   const lines = (group: Results["groups"][number]["group"]) => (
     <dl className={list.lines}>
       {results.groups
@@ -265,8 +266,8 @@ function AllResults({ record, results, goTo, adopt }: AllResultsProps) {
           {remarks.map(({ name, remark }) => (
             <li key={name}>{`${words.remarks[name]}: ${inWords(remark)}`}</li>
           ))}
-          {loadRemarks.map(({ number, remark }) => (
-            <li key={number}>{`${words.loadRemark(number)}: ${remark && inWords(remark)}`}</li>
+          {loadRemarks.map(({ loads: of, remark }) => (
+            <li key={firstOf(of)}>{`${words.loadRemark(of.length, inWords(inRuns(of)))}: ${inWords(remark)}`}</li>
           ))}
         </ul>
       </Step>

@@ -89,6 +89,8 @@ export interface Results {
    */
   readonly virginCv?: { readonly least: Shown; readonly greatest: Shown; readonly count: number };
   readonly loads: readonly LoadLine[];
+  /** The remarks on loads, each once with the loads that have it. */
+  readonly loadRemarks: readonly { readonly loads: readonly number[]; readonly remark: Message }[];
   /** Whether any load has readings. */
   readonly hasReadings: boolean;
   /** Whether an input of the sheet cannot be, so that results stay blank. */
@@ -303,6 +305,18 @@ function virginCvOf(loads: readonly LoadLine[]): Results["virginCv"] {
   return found.length > 0 ? { least: firstOf(found), greatest: lastOf(found), count: found.length } : undefined;
 }
 
+/** Each remark once, with the loads that have it, in the order of the loads. */
+function remarksOfLoads(loads: readonly LoadLine[]): Results["loadRemarks"] {
+  const found = new Map<string, { loads: number[]; remark: Message }>();
+  for (const { number, remark } of loads) {
+    if (!remark) continue;
+    const same = found.get(english(remark));
+    if (same) same.loads.push(number);
+    else found.set(english(remark), { loads: [number], remark });
+  }
+  return [...found.values()];
+}
+
 function assumedIn(cells: Cells, record: TestRecord): Results["assumed"] {
   const gs = cells.shown("specific_gravity");
   const basis = record.words.specific_gravity_basis;
@@ -330,6 +344,7 @@ export function resultsOf(values: NamedValues, record: TestRecord): Results {
     chosen: yieldMethodOf(record),
     virginCv: virginCvOf(loads),
     loads,
+    loadRemarks: remarksOfLoads(loads),
     hasReadings: loadsRead(record).length > 0,
     hasImpossible,
     remarks: REMARKS.flatMap((name) => {

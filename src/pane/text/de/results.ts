@@ -79,7 +79,7 @@ export const results = {
     quality_remark: "Zur Probe",
     test_remarks: "Des Labors",
   },
-  loadRemark: (load: number) => `Laststufe ${load}`,
+  loadRemark: (count: number, loads: string) => `${count === 1 ? "Laststufe" : "Laststufen"} ${loads}`,
   loadsHeading: "Laststufen",
   loadsHint:
     "Pfeiltasten gehen von Zelle zu Zelle, Enter geht zu ihr auf dem Blatt. Erstbelastung ist mit * bezeichnet.",

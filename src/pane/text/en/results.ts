@@ -78,7 +78,7 @@ export const results = {
     quality_remark: "On the sample",
     test_remarks: "Of the laboratory",
   },
-  loadRemark: (load: number) => `Load ${load}`,
+  loadRemark: (count: number, loads: string) => `${count === 1 ? "Load" : "Loads"} ${loads}`,
   loadsHeading: "Loads",
   loadsHint: "Arrows move from cell to cell, Enter goes to it on the sheet. Virgin loads are marked with *.",
   load: "Load",

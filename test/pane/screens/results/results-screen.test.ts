@@ -70,6 +70,13 @@ test("it shows numbers, interval, remarks and assumptions; a number leads to its
   expect(port.shown).toEqual([`${SHEET}!${cellOf("preconsolidation_stress")}`]);
 });
 
+test("loads with the same remark stand in one line", async () => {
+  port.lay(SHEET, { ...VALUES, load_remark: ["no tail", "no tail"] });
+  await open();
+  expect(place.textContent).toContain("Loads 1, 2: no tail");
+  expect(place.textContent).not.toContain("Load 1: no tail");
+});
+
 test("the table of loads is one stop of the Tab key; arrows move in it, and Enter goes to the cell", async () => {
   await open();
   const grid = place.querySelector<HTMLElement>("[role=grid]")!;
