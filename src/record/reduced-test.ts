@@ -228,7 +228,8 @@ function trimmings(record: TestRecord): Outcome<number> {
     : badInput(say`it needs a tin of trimmings (${listed(["tin_mass", "tin_and_wet", "tin_and_dry"].map(nameOf))})`);
 }
 
-const stressCalled = (record: TestRecord, stress: number): Message =>
+/** A stress in kPa with the unit of the sheet, such as "50 kPa". */
+export const stressCalled = (record: TestRecord, stress: number): Message =>
   say`${digits(inSheetStress(record, stress), 4)} ${verbatim(record.words.stress_unit ?? "kPa")}`;
 
 /** The stress of a load with its unit, such as "50 kPa"; "" if the load has no stress. */

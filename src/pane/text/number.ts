@@ -16,7 +16,7 @@ export const contentText = (content: CellValue): string =>
 
 /**
  * `code` is a format of the data sheet: "0.000", "0.0%", "0.0E+00", or a format that depends on the size of the number.
- * Without it, the number is written as it is.
+ * Without it, the number is written as it is. A number has no marks of thousands: "1.439" would be read as a decimal.
  */
 export function numberText(value: number, code?: string): string {
   const locale = LOCALES[language()];
@@ -26,7 +26,7 @@ export function numberText(value: number, code?: string): string {
       .toExponential(/\.(0*)E/.exec(format)?.[1]?.length ?? 1)
       .replace(".", (0.5).toLocaleString(locale).charAt(1))
       .replace("-", "−");
-  if (format === undefined) return value.toLocaleString(locale, { maximumSignificantDigits: 6 });
+  if (format === undefined) return value.toLocaleString(locale, { maximumSignificantDigits: 6, useGrouping: false });
   const isPercent = format.endsWith("%");
   const digits = /\.(0*)/.exec(format)?.[1]?.length ?? 0;
   const size = Math.abs(isPercent ? 100 * value : value);

@@ -89,6 +89,13 @@ test("what it writes into cells is English", async () => {
   for (const one of german) expect(texts.filter((cell) => cell.includes(one))).toEqual([]);
 });
 
+test("the stress of a load has a comma", async () => {
+  const { stressInWords } = await import("../../../src/pane/screens/load-stress");
+  const { readRecord } = await import("../../../src/record/record");
+  const record = readRecord({ load_stress: [[12.5], [""]], stress_unit: [["kPa"]] });
+  expect([12.5, undefined].map((stress) => stressInWords(record, { stress }))).toEqual(["12,5 kPa", ""]);
+});
+
 test("questions, their answers and the remarks of the reduction are German", async () => {
   const { ChecksScreen } = await import("../../../src/pane/screens/checks/checks-screen");
   const { ResultsScreen } = await import("../../../src/pane/screens/results/results-screen");

@@ -4,7 +4,7 @@
  */
 import { Text } from "@fluentui/react-components";
 import { useReducer } from "react";
-import { stressText } from "../../../record/reduced-test";
+import { stressInWords } from "../load-stress";
 import { cellBeside } from "../../../record/places";
 import { loadInFrame, loadsToRead, standingLoad, type StandingLoad } from "../../../record/standing-load";
 import { DAY_MINUTES, localDayNumber } from "../../../workbook/day-number";
@@ -100,7 +100,7 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
       <Choice
         label={words.load}
         options={loads.map(
-          (one) => [String(one.number), words.loadOption(one.number, stressText(record, one))] as const,
+          (one) => [String(one.number), words.loadOption(one.number, stressInWords(record, one))] as const,
         )}
         value={String(number)}
         onChoose={(chosen) => dispatch({ does: "choose load", load: Number(chosen) })}

@@ -1,7 +1,7 @@
 /** Shows the loads as masses: the mass on the hanger for this load, and the mass to add or remove for the next one. */
 import { Text } from "@fluentui/react-components";
 import { useState } from "react";
-import { stressText } from "../../../record/reduced-test";
+import { stressInWords } from "../load-stress";
 import { loadsToRead } from "../../../record/standing-load";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { hangerMass } from "../../../reduction/loading";
@@ -49,14 +49,14 @@ export function NextMass({ port, test, record, load }: NextMassProps) {
     <Step title={words.mass}>
       <Text block>
         {now.ok
-          ? words.massNow(stressText(record, load), numberText(now.value, FORMAT))
+          ? words.massNow(stressInWords(record, load), numberText(now.value, FORMAT))
           : sentence(inWords(now.reason))}
       </Text>
       {next && then?.ok && now.ok && (
         <Text block weight="semibold">
           {words.massNext(
             next.number,
-            stressText(record, next),
+            stressInWords(record, next),
             numberText(then.value, FORMAT),
             then.value >= now.value
               ? words.add(numberText(then.value - now.value, FORMAT))

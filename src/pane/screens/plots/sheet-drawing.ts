@@ -2,7 +2,8 @@
  * Makes a plot from the record of a data sheet and the choices of the person. It shows the sheet's own results in the
  * sheet's units.
  */
-import { initialOf, inputs, inSheetStress, reduced, stressText, type LoadReduced } from "../../../record/reduced-test";
+import { stressInWords } from "../load-stress";
+import { initialOf, inputs, inSheetStress, reduced, type LoadReduced } from "../../../record/reduced-test";
 import { dialSense, incrementOfLoad, loadColumn, loadCurve, loadsRead } from "../../../record/load-curve";
 import { methodOfLoad, picksOfCurve, type RecordedPick } from "../../../record/picks";
 import type { LoadRecord, TestRecord } from "../../../record/record";
@@ -195,7 +196,7 @@ function swell(record: TestRecord, choices: SheetChoices): Outcome<PlotSpec> {
     const { times, strains } = wettingStrains(record, stage);
     return swellPlot(times, strains, {
       rate: wettingRate(record, stage),
-      stress: stressText(record, stage.load.record),
+      stress: stressInWords(record, stage.load.record),
       load,
       inWords,
     });
@@ -245,7 +246,7 @@ export function timeCurve(record: TestRecord, load: LoadRecord, axis: "log" | "r
   const title =
     load.stress === undefined
       ? say`Load ${load.number}, ${against}`
-      : say`Load ${load.number} (${verbatim(stressText(record, load))}), ${against}`;
+      : say`Load ${load.number} (${verbatim(stressInWords(record, load))}), ${against}`;
   return then(draw(times, readings, { readingLabel, increment, sense, inWords }), (spec) =>
     given({ ...spec, title: inWords(title) }),
   );

@@ -4,7 +4,7 @@ import { useEffect, useMemo, useRef, useState } from "react";
 import { headOf } from "../../../record/head-of-sheet";
 import { loadsRead } from "../../../record/load-curve";
 import type { TestRecord } from "../../../record/record";
-import { stressText } from "../../../record/reduced-test";
+import { stressInWords } from "../load-stress";
 import { METHOD_NAMES } from "../../../reduction/curve/method-words";
 import type { WorkbookPort } from "../../../workbook/port";
 import { Figure } from "../../ui/figure";
@@ -181,7 +181,7 @@ function Choices({ record, choices, choose }: ChoicesProps) {
           label={words.stage}
           options={stagesOf(record).map((load) => [
             String(load.number),
-            words.loadName(load.number, stressText(record, load)),
+            words.loadName(load.number, stressInWords(record, load)),
           ])}
           value={String(stage.number)}
           onChoose={(chosen) => choose({ stage: Number(chosen) })}
@@ -220,7 +220,7 @@ function LoadSteps({ record, choices, choose, takesFocus }: ChoicesProps & { rea
         <Select ref={ref} value={String(shown.number)} onChange={(_, { value }) => choose({ load: Number(value) })}>
           {loads.map((load) => (
             <option key={load.number} value={String(load.number)}>
-              {words.loadName(load.number, stressText(record, load))}
+              {words.loadName(load.number, stressInWords(record, load))}
             </option>
           ))}
         </Select>

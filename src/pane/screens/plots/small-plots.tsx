@@ -7,7 +7,7 @@ import type { TestRecord } from "../../../record/record";
 import type { PlotSpec } from "../../../plots/spec";
 import { drawPlot } from "../../../plots/svg";
 import { Notice } from "../../ui/notice";
-import { stressText } from "../../../record/reduced-test";
+import { stressInWords } from "../load-stress";
 import { smallPlots, type SmallPlot } from "./sheet-drawing";
 import { useStyles as useSharedStyles } from "./plot-styles";
 import { sentence } from "../../text/sentence";
@@ -92,7 +92,7 @@ export function SmallPlots({ record, axis, onOpen }: SmallPlotsProps) {
       <ul className={styles.grid} aria-label={words.sheetPlots.all}>
         {plots.map((plot) => {
           const { load, isUnloading } = plot;
-          const called = words.loadName(load.number, stressText(record, load));
+          const called = words.loadName(load.number, stressInWords(record, load));
           const reason = reasonOf(plot);
           return (
             <li key={load.number}>

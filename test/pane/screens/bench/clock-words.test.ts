@@ -8,7 +8,15 @@ import {
 } from "../../../../src/pane/screens/bench/clock-words";
 
 test("times of the schedule are in minutes, or in hours if they are whole hours", () => {
-  expect([0.25, 15, 90, 60, 1440].map(timeText)).toEqual(["0.25 min", "15 min", "90 min", "1 h", "24 h"]);
+  // No mark of thousands: a reader would take 1,439 or 1.439 for a decimal.
+  expect([0.25, 15, 90, 60, 1440, 1439].map(timeText)).toEqual([
+    "0.25 min",
+    "15 min",
+    "90 min",
+    "1 h",
+    "24 h",
+    "1439 min",
+  ]);
 });
 
 test("a duration is given to the second", () => {
