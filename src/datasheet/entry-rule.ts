@@ -6,7 +6,7 @@ import type { SheetWords } from "../specification/text/words";
 
 /** Returns the rule of a field; undefined for texts and picks. `loads` is the number of loads of the sheet. */
 export function entryRule(
-  { label, measure, limits }: Pick<Field, "label" | "measure" | "limits">,
+  { label, measure, limits, isOfLoad = false }: Pick<Field, "label" | "measure" | "limits" | "isOfLoad">,
   box: Box,
   loads: number,
   words: SheetWords,
@@ -25,6 +25,6 @@ export function entryRule(
     box,
     kind: "number",
     ...allowed,
-    message: words.enterNumber(called, words.within(allowed)),
+    message: `${words.enterNumber(called, words.within(allowed))}${isOfLoad ? ` ${words.takenOff}` : ""}`,
   };
 }

@@ -22,6 +22,8 @@ export interface Field {
    * loads.
    */
   readonly limits?: Limits | ((loads: number) => Limits);
+  /** True for the stress of a load: the refusal of a 0 says what to enter for a load that was taken off. */
+  readonly isOfLoad?: boolean;
   /** The number of lines of text that the cell has room for, if it is more than one. */
   readonly lines?: number;
   /**

@@ -49,8 +49,9 @@ const COMPRESSION: readonly Column[] = [
     heading: ["Stress", ""],
     measure: "stress",
     kind: "input",
-    note: "Total axial stress of the load, in test order: loading, unloading and reloading.",
+    note: "Total axial stress of the load, in test order: loading, unloading and reloading. Where the load was taken off, the stress of cap and disk is left.",
     limits: { least: 0, above: true },
+    isOfLoad: true,
     start: '=IF({seating_stress}="",0,{seating_stress})',
   },
   {

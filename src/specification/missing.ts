@@ -33,7 +33,7 @@ const missing = [
   ...NEEDED.map(([name, words]) => `IF({${name}}="",${item(`"${words}, "&${at(name)}`)},"")`),
   `IF({${IN_SITU}}="",${item(`"in-situ stress (for OCR, field curve and quality), "&${at(IN_SITU)}`)},"")`,
   `IF(COUNT({load_stress})=0,${item(`"stresses of the loads, from "&${atTop("load_stress")}`)},"")`,
-  `IF(${LOAD_WITHOUT_STRESS}=0,"",${item(`"stress of load "&${LOAD_WITHOUT_STRESS}&", "&${addressAtLoad("load_stress", LOAD_WITHOUT_STRESS)}`)})`,
+  `IF(OR(COUNT({load_stress})=0,${LOAD_WITHOUT_STRESS}=0),"",${item(`"stress of load "&${LOAD_WITHOUT_STRESS}&", "&${addressAtLoad("load_stress", LOAD_WITHOUT_STRESS)}`)})`,
   `IF({next_load}="","",${item('"readings of load "&{next_load}&", in row "&ROW(INDEX({times_01},1))&" and below"')})`,
 ].join("&");
 

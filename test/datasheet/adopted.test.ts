@@ -66,7 +66,7 @@ test("typed values and the results that depend on them are in use; the results o
   expect(number("field_compression_index")).not.toBe(plain.number("field_compression_index"));
   expect([0, 4].map((row) => cell("adopted_source", row))).toEqual(["adopted", "adopted, no reason, no initials"]);
   expect(cell("preconsolidation_remark")).toMatch(
-    /^Preconsolidation stress adopted: 118 by XY, two sister specimens read 118 \(the constructions gave 125\.\d+\); Compression index Cc adopted: 0\.6 /,
+    /^Preconsolidation stress adopted: 118 by XY, two sister specimens read 118 \(the constructions gave 125\.\d\); Compression index Cc adopted: 0\.6 /,
   );
   expect(record.adopted?.preconsolidation_stress).toEqual({ value: 118, reason: REASON, by: "XY", day: "2031-06-01" });
   const { preconsolidation, compressionIndex } = reduced(record);

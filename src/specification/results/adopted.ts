@@ -50,7 +50,9 @@ export const adoptedOrBlank = (name: AdoptableName): string =>
 /** A sentence for each adopted value; blank if no value was adopted. */
 export const ADOPTED_SENTENCES = ADOPTABLE.map(({ label }, index) => {
   const row = index + 1;
-  const given = `IFERROR(INDEX({adopted_constructed},${row})&"","no value")`;
+  const value = `INDEX({adopted_constructed},${row})`;
+  // Four significant figures: what is not a number cannot be rounded, and stays as it is.
+  const given = `IFERROR(ROUND(${value},3-INT(LOG(ABS(${value}),10)))&"",IFERROR(${value}&"","no value"))`;
   const text = (column: string, none: string) => `IF(INDEX({${column}},${row})="","${none}",INDEX({${column}},${row}))`;
   return `IF(${isTyped(row)},"${label} adopted: "&INDEX({adopted_value},${row})&" by "&${text("adopted_by", "no initials")}&", "&${text("adopted_reason", "no reason")}&" (the constructions gave "&IF(${given}="","no value",${given})&"); ","")`;
 }).join("&");

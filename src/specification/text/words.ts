@@ -35,6 +35,8 @@ export interface SheetWords {
   readonly within: (limits: Limits) => string;
   /** The sentence that refuses an entry: what the cell is called, and what it takes. */
   readonly enterNumber: (called: string, within: string) => string;
+  /** What to enter for a load that was taken off; it follows the sentence that refuses a 0. */
+  readonly takenOff: string;
   readonly enterDate: (called: string, isMoment: boolean) => string;
 }
 

@@ -42,6 +42,7 @@ export const de: SheetWords = {
   within,
   enterNumber: (called, allowed) =>
     `${called}: ${allowed} eingeben, mit dem Dezimalzeichen dieses Rechners (ein Text wie 12,5 kPa ist keine Zahl).`,
+  takenOff: "Wurde die Last abgenommen, die Spannung von Kopfplatte und Filterstein eingeben.",
   enterDate: (called, isMoment) =>
     `${called}: ein Datum${isMoment ? ", auch mit Uhrzeit," : ""} in der Form dieses Rechners eingeben, von 1990 bis 2099.`,
 };

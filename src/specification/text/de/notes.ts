@@ -317,8 +317,8 @@ export const notes: Readonly<Record<string, string>> = {
     "Eingaben, die noch fehlen, und Eingaben, die nicht sein können, je mit ihrer Zelle. Der Kopf des Blatts zeigt davon, was hineinpasst.",
 
   // Loads.
-  "Total axial stress of the load, in test order: loading, unloading and reloading.":
-    "Gesamte Axialspannung der Laststufe, in der Reihenfolge des Versuchs: Be-, Ent- und Wiederbelastung.",
+  "Total axial stress of the load, in test order: loading, unloading and reloading. Where the load was taken off, the stress of cap and disk is left.":
+    "Gesamte Axialspannung der Laststufe, in der Reihenfolge des Versuchs: Be-, Ent- und Wiederbelastung. Wurde die Last abgenommen, bleibt die Spannung von Kopfplatte und Filterstein.",
   "inundated: water was added under this load. wetting: a stage of its own, in which the specimen was wetted under the stress of the load before.":
     "inundated: unter dieser Laststufe wurde Wasser zugegeben. wetting: eine Stufe für sich, in der unter der Spannung der Laststufe davor gewässert wurde.",
   "Mark this cell where the specimen was inundated under the seating stress, before the first load. Where the readings of that wetting stand in the first load, mark the first load instead.":

@@ -18,6 +18,7 @@ export const en: SheetWords = {
   within: numberWithin,
   enterNumber: (called, within) =>
     `${called}: enter ${within}, with this computer's own decimal sign (a text such as 12,5 or 12.5 kPa is no number).`,
+  takenOff: "If the load was taken off, enter the stress of cap and disk.",
   enterDate: (called, isMoment) =>
     `${called}: enter a date${isMoment ? ", with the time if you like," : ""} of this computer's own form, from 1990 to 2099.`,
 };
