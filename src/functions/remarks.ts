@@ -1,6 +1,5 @@
 /** Worksheet functions of remarks: a remark that many loads share appears once. */
-import { english, say } from "../reduction/message";
-import { inRuns } from "../reduction/numeric/runs";
+import { english, inRuns, say } from "../reduction/message";
 import { CellError, isNoWord, refuseCell, toCell, toOptionalWord } from "./cells";
 
 const NOTHING_TO_SAY = "ok";

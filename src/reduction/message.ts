@@ -3,6 +3,7 @@
  * the pane puts it into its own language, from a catalogue whose keys are the templates.
  */
 import { nth } from "./numeric/lists";
+import { runsOf } from "./numeric/runs";
 
 /** A number as the sentence shows it, in digits with a decimal point. */
 export interface Digits {
@@ -150,3 +151,14 @@ export function namedIn(message: Message): { readonly cells: readonly string[]; 
   look(message);
   return { cells: [...cells], loads: [...loads] };
 }
+
+/**
+ * Whole numbers in rising order for a sentence, three neighbours or more as a run: "1, 2, 5 to 9".
+ * @example inRuns([1, 2, 5, 6, 7]) // "1, 2, 5 to 7"
+ */
+export const inRuns = (numbers: readonly number[]): Listed =>
+  listed(
+    runsOf(numbers).flatMap<number | Message>(([from, to]) =>
+      to > from + 1 ? [say`${from} to ${to}`] : to > from ? [from, to] : [from],
+    ),
+  );

@@ -1,5 +1,3 @@
-import { listed, say, type Listed, type Message } from "../message";
-
 /**
  * Runs of neighbours among whole numbers in rising order: 4, 5, 6, 9 is 4 to 6 and 9.
  * @example runsOf([4, 5, 6, 9]) // [[4, 6], [9, 9]]
@@ -13,14 +11,3 @@ export function runsOf(numbers: readonly number[]): (readonly [from: number, to:
   }
   return found;
 }
-
-/**
- * Whole numbers in rising order for a sentence, three neighbours or more as a run: "1, 2, 5 to 9".
- * @example inRuns([1, 2, 5, 6, 7]) // "1, 2, 5 to 7"
- */
-export const inRuns = (numbers: readonly number[]): Listed =>
-  listed(
-    runsOf(numbers).flatMap<number | Message>(([from, to]) =>
-      to > from + 1 ? [say`${from} to ${to}`] : to > from ? [from, to] : [from],
-    ),
-  );

@@ -1,6 +1,5 @@
 /** Finds the items that a report must show and a data sheet lacks, with their cells. */
-import { inRuns } from "../../reduction/numeric/runs";
-import { say, type Message } from "../../reduction/message";
+import { inRuns, say, type Message } from "../../reduction/message";
 import { REQUIRED } from "../../specification/required";
 import { called, type DataCells, type ReportedLoad } from "../page/source";
 

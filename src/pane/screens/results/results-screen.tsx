@@ -6,7 +6,7 @@ import { Link, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState, type ReactNode } from "react";
 import type { MethodName } from "../../../reduction/curve/method-words";
 import { firstOf } from "../../../reduction/numeric/lists";
-import { inRuns } from "../../../reduction/numeric/runs";
+import { inRuns } from "../../../reduction/message";
 import { labelOnSheet } from "../../live/sheet-language";
 import type { TestRecord } from "../../../record/record";
 import { addressInList } from "../../../workbook/lists";
