@@ -1091,6 +1091,31 @@ const STIFFER = [
   [1600, 0.69],
 ] as const;
 
+/** Readings of all loads, changed. */
+const everyReading = (change: (load: number, reading: number, index: number) => CellValue): Changes =>
+  Object.assign({}, ...loads.map((_, at) => series(at + 1, (reading, index) => change(at + 1, reading, index))));
+const ONLY_5: Changes = Object.assign({}, ...loads.map((_, at) => (at === 4 ? {} : blank(at + 1))));
+/** The same test on a dial that is read to 2 divisions of half the size, with readings that are off. */
+const TWICE = (off: (load: number, index: number) => number): Changes => ({
+  ...everyReading((load, reading, index) => 2 * reading + off(load, index)),
+  ...{ zero_reading: 2 * cell("zero_reading"), dial_factor: cell("dial_factor") / 2 },
+});
+
+test("a dial whose readings fall on compression gives the same answers", () => {
+  const answers = (changes: Changes) =>
+    runChecks(readRecord(withValues(base, changes))).map(
+      ({ check, answer: { status, sentence } }) => `${check.id} ${status}: ${english(sentence)}`,
+    );
+  const fallen = answers({
+    ...everyReading((_, reading) => 10_000 - reading),
+    ...{ zero_reading: 10_000 - cell("zero_reading"), dial_sense: "fall" },
+  });
+  // Two answers quote readings: Q24 those at time 0, Q58 the results on the sheet, which are those of the rising dial.
+  const others = (all: readonly string[]) => all.filter((answer) => !/^Q(24|58)/.test(answer));
+  expect(others(fallen)).toEqual(others(answers({})));
+  expect(fallen.find((answer) => answer.startsWith("Q24"))).toMatch(/^Q24 pass: .* 9600 div, .* 9600 div/);
+});
+
 /** Answers by another way than those of CASES: what else a question needs, and other reasons to pass. */
 const OTHERS: readonly {
   readonly id: string;
@@ -1101,6 +1126,135 @@ const OTHERS: readonly {
   readonly previous?: readonly string[];
   readonly answer: readonly [Status, RegExp];
 }[] = [
+  ...(
+    [
+      ["Q69", /^nothing was picked by hand on the compression curve$/],
+      ["Q70", /^no index is adopted: those of the constructions are used$/],
+      ["Q73", /^no cv is adopted: those of the loads are used$/],
+    ] as const
+  ).map(([id, sentence]) => ({ id, when: "nothing was changed by hand", answer: ["pass", sentence] as const })),
+  ...(
+    [
+      [2, /^Cr: 0.9 is adopted; the steps of the test give 0.0647 to 0.065: give the reason in/],
+      [3, /^Cs: 0.9 is adopted; the steps of the test give 0.0647 to 0.065: give the reason in/],
+      [4, /^C alpha: 0.9 is adopted; the steps of the test give 0.000988 to 0.00848: give the reason in/],
+    ] as const
+  ).map(([row, sentence]) => ({
+    ...{ id: "Q70", when: `another value is adopted in row ${row + 1}, without a reason` },
+    changes: { adopted_value: [...Array<string>(row).fill(""), 0.9] },
+    answer: ["explain", sentence] as const,
+  })),
+  ...[
+    [1, "Cc"],
+    [2, "Cr"],
+    [3, "Cs"],
+    [4, "C alpha"],
+  ].map(([row, said]) => ({
+    ...{ id: "Q70", when: `${said} is adopted, and there is no curve`, without: ["load_stress"] },
+    changes: { ...typedCurve(bent(0.45)), adopted_value: [...Array<string>(Number(row)).fill(""), 0.9] },
+    answer: ["cannot be asked", RegExp(`^the test gives no ${said} to compare with$`)] as const,
+  })),
+  ...(
+    [
+      ["", 130],
+      [60, ""],
+      [60, 60],
+    ] as const
+  ).map(([low, high]) => ({
+    ...{ id: "Q73", when: `a cv is adopted from "${low}" to "${high}"` },
+    changes: { adopted_cv_low: [low, ""], adopted_cv_high: [high, ""], adopted_cv: [0.1, ""] },
+    answer: ["explain", /^cv, recompression: a cv is adopted without a range of stress: enter the stresses/] as const,
+  })),
+  {
+    ...{ id: "Q73", when: "loads end at both ends of the range: the load of 100 kPa and its reloading count" },
+    changes: { adopted_cv_low: [50, ""], adopted_cv_high: [100, ""], adopted_cv: [0.1, ""] },
+    answer: ["explain", /0.1 m2\/yr is adopted; the loads that end within the range give 10.99 m2\/yr to 11.82 m2\/yr/],
+  },
+  // Two steps of the dial are allowed, of 2 divisions each.
+  ...(
+    [
+      [4, "pass", /they differ by 4 div, not more than 4 div$/],
+      [
+        6,
+        "explain",
+        /they differ by 6 div, more than 4 div; the dial was reset, or the zero was taken with the load on$/,
+      ],
+    ] as const
+  ).map(([off, status, sentence]) => ({
+    ...{ id: "Q24", when: `a load begins ${off} divisions off on a dial read to 2 divisions` },
+    changes: TWICE((load, i) => (load === 5 && i === 0 ? off : 0)),
+    answer: [status, sentence] as const,
+  })),
+  // Three steps of the dial are allowed, of 2 divisions each.
+  ...(
+    [
+      [6, "pass", /the greatest step back is 6 div, not above 6 div$/],
+      [8, "explain", /the greatest step back is 8 div, above 6 div: row 10 of the readings goes back/],
+    ] as const
+  ).map(([back, status, sentence]) => ({
+    ...{ id: "Q23", when: `a reading goes ${back} divisions back on a dial read to 2 divisions` },
+    changes: {
+      ...ONLY_5,
+      ...series(5, (reading, i) => 2 * (i === 9 ? readings(5)[8] : reading) - (i === 9 ? back : 0)),
+    },
+    answer: [status, sentence] as const,
+  })),
+  {
+    ...{ id: "Q23", when: "a load has three readings" },
+    changes: { ...ONLY_5, ...series(5, (reading, i) => (i < 3 ? reading : "")) },
+    answer: ["pass", /^load 5 \(200 kPa\): the greatest step back is 0 div/],
+  },
+  {
+    ...{ id: "Q26", when: "a time stands twice" },
+    changes: { ...ONLY_5, times_05: [0, 0.1, 0.1, ...TIMES.slice(3)] },
+    answer: ["cannot be asked", /^it needs three readings in order of time$/],
+  },
+  {
+    ...{ id: "Q37", when: "the readings have more digits than a dial" },
+    changes: { ...ONLY_5, ...series(5, (reading) => reading + Math.sin(reading) / 3) },
+    answer: ["cannot be asked", /^the readings show no step$/],
+  },
+  ...(["Q32", "Q33"] as const).map((id) => ({
+    ...{ id, when: "the sheet shows no d0 and d100: the recalculated ones are compared" },
+    without: ["log_d0", "log_d100", "root_d0", "root_d100"],
+    answer:
+      id === "Q32"
+        ? (["pass", /^load 4 \(100 kPa\): d0 by log time is 771.2 div, .* differ by 0.6673 % of primary/] as const)
+        : (["explain", /^load 2 \(25 kPa\): d100 by log time is 600.4 div, .* differ by 33.49 % of primary/] as const),
+  })),
+  {
+    ...{ id: "Q71", when: "the load before the wetting has no stress" },
+    changes: { ...wettedUnder(12.5), ...stresses((stress, load) => (load === 1 ? "" : load === 2 ? 12.5 : stress)) },
+    answer: [
+      "cannot be asked",
+      /^it needs the stress of load 2 and the one before it \(load_stress, seating_stress\)$/,
+    ],
+  },
+  // A specimen neither swells nor collapses under its swelling pressure itself.
+  ...(
+    [
+      [-200, 12.4, "explain", /the specimen swelled on wetting under more than its swelling pressure/],
+      [-200, 12.5, "pass", /the specimen swelled on wetting, and nothing says otherwise$/],
+      [200, 12.5, "pass", /the specimen did not swell on wetting, and nothing says otherwise$/],
+      [200, 12.6, "explain", /the specimen compressed on wetting under less than its swelling pressure/],
+    ] as const
+  ).map(([moved, swelling_pressure, status, sentence]) => ({
+    ...{
+      id: "Q72",
+      when: `it moved by ${moved} divisions under 12.5 kPa, of ${swelling_pressure} kPa swelling pressure`,
+    },
+    changes: {
+      ...wettedUnder(12.5),
+      ...series(2, (reading, i) => reading + moved * Math.min(i, 1)),
+      swelling_pressure,
+    },
+    answer: [status, sentence] as const,
+  })),
+  ...["It swelled.", "It collapsed."].map((test_remarks) => ({
+    ...{ id: "Q72", when: `the specimen did not move, and the remarks say: ${test_remarks}` },
+    changes: { ...wettedUnder(12.5), ...series(2, () => readings(2)[0]), test_remarks },
+    answer: ["pass", /the specimen did not swell on wetting, and nothing says otherwise$/] as const,
+  })),
   {
     ...{ id: "Q02", when: "too dry a specimen was dismantled under its greatest load" },
     changes: { ...UNDER_LOAD, ring_and_wet_after: cell("ring_and_wet_after") - 8 },
