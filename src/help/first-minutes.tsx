@@ -6,6 +6,7 @@ import { firstOf, lastOf } from "../reduction/numeric/lists";
 import type { Result } from "./evaluate";
 import { Languages } from "./layout";
 import { cellIn, errorIn, formulaIn } from "./notation";
+import { reasonIn } from "./reasons";
 import { HELP_WORDS } from "./text";
 import type { Facts } from "./text/words";
 
@@ -54,7 +55,12 @@ function factsIn(language: Language, calculate: Calculate): Facts {
       first: cellIn(notation, firstOf(stresses)),
       last: cellIn(notation, lastOf(stresses)),
     },
-    swapped: { formula: formulaIn(notation, SWAPPED), error: errorIn(notation, code), reason },
+    swapped: {
+      formula: formulaIn(notation, SWAPPED),
+      error: errorIn(notation, code),
+      reason,
+      meaning: reasonIn(language, reason),
+    },
     ofAnError: { formula: formulaIn(notation, OF_AN_ERROR), error: errorIn(notation, "#VALUE!") },
     demonstration: {
       preconsolidation_stress: decimal(DEMONSTRATION.preconsolidation_stress),

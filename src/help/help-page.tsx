@@ -9,6 +9,7 @@ import type { FunctionHelp } from "./jsdoc";
 import { Languages, Wide } from "./layout";
 import { cellIn, errorIn, formulaIn } from "./notation";
 import type { Picture } from "./pictures";
+import { reasonIn } from "./reasons";
 import { HELP_WORDS } from "./text";
 
 export interface Worked {
@@ -38,13 +39,15 @@ const anchorOf = (id: string): string => id.toLowerCase();
 
 const MOST_ROWS = 12;
 
-const Words = createContext(HELP_WORDS.en);
+/** The language of the page. */
+const Shown = createContext<Language>("en");
+const useWords = () => HELP_WORDS[useContext(Shown)];
 
 /** The answers of the functions, which are English in every language. */
 const ANSWERS = "en";
 
 const Cells = ({ rows }: { rows: readonly (readonly Cell[])[] }) => {
-  const { notation, page } = useContext(Words);
+  const { notation, page } = useWords();
   return (
     <>
       <table lang={ANSWERS}>
@@ -65,8 +68,22 @@ const Cells = ({ rows }: { rows: readonly (readonly Cell[])[] }) => {
   );
 };
 
+/** The error that a cell shows, with its reason as Excel shows it, which is English, and in the language of the page. */
+function Refusal({ code, reason }: { readonly code: string; readonly reason: string }) {
+  const { notation } = useWords();
+  const own = reasonIn(useContext(Shown), reason);
+  return (
+    <>
+      <p>
+        <strong>{errorIn(notation, code)}</strong> <span lang={ANSWERS}>{reason}</span>
+      </p>
+      {own !== undefined && <p className="quiet">{own}</p>}
+    </>
+  );
+}
+
 function Example({ formula: asEnglish, result }: Worked) {
-  const { notation, page } = useContext(Words);
+  const { notation, page } = useWords();
   const formula = formulaIn(notation, asEnglish);
   const alone = "code" in result ? undefined : aloneIn(result.rows);
   return (
@@ -75,9 +92,7 @@ function Example({ formula: asEnglish, result }: Worked) {
         <code>{formula}</code>
       </p>
       {"code" in result ? (
-        <p>
-          <strong>{errorIn(notation, result.code)}</strong> <span lang={ANSWERS}>{result.reason}</span>
-        </p>
+        <Refusal {...result} />
       ) : alone !== undefined ? (
         <p style={{ whiteSpace: "pre-line" }} lang={ANSWERS}>
           {cellIn(notation, alone)}
@@ -102,7 +117,7 @@ interface EntryProps {
 }
 
 function Pictures({ entry, pictures, placeOf }: EntryProps) {
-  const { page } = useContext(Words);
+  const { page } = useWords();
   return entry.pictures.map((name) => {
     const { notes, svg } = pictures.get(name)!;
     return placeOf(name) === entry.id ? (
@@ -118,7 +133,7 @@ function Pictures({ entry, pictures, placeOf }: EntryProps) {
 
 function Entry(props: EntryProps) {
   const { id, description, parameters, returns, worked, refused, sources } = props.entry;
-  const { notation, page } = useContext(Words);
+  const { notation, page } = useWords();
   return (
     <section aria-labelledby={anchorOf(id)}>
       <h3 id={anchorOf(id)}>{id}</h3>
@@ -160,7 +175,7 @@ function Entry(props: EntryProps) {
 const letterOf = (column: number): string => String.fromCharCode("A".charCodeAt(0) + column);
 
 function ExampleSheet() {
-  const { notation, page } = useContext(Words);
+  const { notation, page } = useWords();
   const all = exampleRows();
   return (
     <Wide label={page.sheet.heading}>
@@ -194,7 +209,7 @@ const slug = (title: string): string => title.toLowerCase().replace(/[^a-z]+/g, 
 
 /** The names of the functions by their groups, as links. */
 function Contents({ groups }: Pick<HelpContents, "groups">): ReactElement {
-  const { page } = useContext(Words);
+  const { page } = useWords();
   return (
     <nav aria-label={page.functions}>
       {groups.map(({ title, entries: some }) => (
@@ -220,7 +235,7 @@ function Contents({ groups }: Pick<HelpContents, "groups">): ReactElement {
 
 /** What holds for every function, and what every function refuses. */
 function Rules(): ReactElement {
-  const { rules, errors } = useContext(Words).page;
+  const { rules, errors } = useWords().page;
   return (
     <>
       <h2 id="rules">{rules.heading}</h2>
@@ -241,13 +256,12 @@ function Rules(): ReactElement {
 }
 
 export function HelpPage({ language, version, groups, pictures }: HelpContents): ReactElement {
-  const words = HELP_WORDS[language];
-  const { page } = words;
+  const { page } = HELP_WORDS[language];
   const { about } = CATALOGUES[language];
   const entries = groups.flatMap((group) => group.entries);
   const placeOf = (picture: string): string => entries.find((entry) => entry.pictures.includes(picture))!.id;
   return (
-    <Words.Provider value={words}>
+    <Shown.Provider value={language}>
       <header>
         <Languages page="help.html" shown={language} />
         <h1>{page.title}</h1>
@@ -280,6 +294,6 @@ export function HelpPage({ language, version, groups, pictures }: HelpContents):
         </ul>
         <p>{about.privacy}</p>
       </main>
-    </Words.Provider>
+    </Shown.Provider>
   );
 }

@@ -9,6 +9,7 @@ import { EXAMPLE_SHEET, exampleRows } from "../../src/help/example-sheet";
 import { readFunctions } from "../../src/help/jsdoc";
 import { inLanguage, LANGUAGE_FOLDERS, textsIn } from "../../src/help/languages";
 import { cellIn, errorIn, formulaIn } from "../../src/help/notation";
+import { reasonIn } from "../../src/help/reasons";
 import { HELP_WORDS } from "../../src/help/text";
 import { CATALOGUES } from "../../src/pane/text";
 import { fileIn, LANGUAGES } from "../../src/pane/text/language";
@@ -84,10 +85,11 @@ test.each(LANGUAGES)(
   },
 );
 
+const escaped = (text: string): string => renderToStaticMarkup(createElement("p", null, text)).slice(3, -4);
+
 describe.each(LANGUAGES)("the help in %s", (language) => {
   const html = built(fileIn("help.html", language));
   const words = HELP_WORDS[language];
-  const escaped = (text: string): string => renderToStaticMarkup(createElement("p", null, text)).slice(3, -4);
 
   test("has the cautions of the pane, and the description of every function with those of its arguments", () => {
     const texts = textsIn(LANGUAGE_FOLDERS, language);
@@ -105,6 +107,40 @@ describe.each(LANGUAGES)("the help in %s", (language) => {
       expect(html).toContain(`>${language === "en" ? heading : words.page.sheet.columns[heading]}</th>`);
   });
 });
+
+describe.each(LANGUAGES.filter((language) => language !== "en"))("the reasons of refusals in %s", (language) => {
+  const html = built(fileIn("help.html", language));
+  const reasons = (): string[] => [
+    ...new Set([...results.values()].flatMap((result) => ("code" in result ? [result.reason] : []))),
+  ];
+
+  test("each stands below the English one, without a word of it", () => {
+    const wrong = reasons().filter((reason) => {
+      const own = reasonIn(language, reason);
+      const isLeft = own === undefined || /\b(?:the|is|of|than|readings|stress)\b/.test(own);
+      return isLeft || !html.includes(`${escaped(reason)}</span></p><p class="quiet">${escaped(own)}</p>`);
+    });
+    expect(wrong).toEqual([]);
+  });
+
+  test("each keeps its numbers", () => {
+    const numbers = (text: string): string[] =>
+      (text.match(/\d+(?:[.,]\d+)?/g) ?? []).map((one) => one.replace(",", "."));
+    for (const reason of reasons())
+      expect([reason, numbers(reasonIn(language, reason)!).sort()]).toEqual([reason, numbers(reason).sort()]);
+  });
+
+  test("what no function says has no words, and each sentence of the help's own belongs to an example", () => {
+    expect(reasonIn(language, "no function says this")).toBeUndefined();
+    const literal = (template: string): string[] => template.split(/\{\d+\}/).filter((part) => part.length > 3);
+    const unused = Object.keys(HELP_WORDS[language].reasons).filter(
+      (template) => !reasons().some((reason) => literal(template).every((part) => reason.includes(part))),
+    );
+    expect(unused).toEqual([]);
+  });
+});
+
+test("in English a reason is not said twice", () => expect(reasonIn("en", "the tolerance is 2")).toBeUndefined());
 
 test("German formulas and numbers have semicolons and decimal commas; texts in quotation marks stay", () => {
   const { notation } = HELP_WORDS.de;

@@ -59,8 +59,13 @@ export interface Facts {
     readonly first: string;
     readonly last: string;
   };
-  /** Refused; the reason is English, as Excel shows it. */
-  readonly swapped: { readonly formula: string; readonly error: string; readonly reason: string };
+  /** Refused; the reason is English, as Excel shows it. `meaning` has it in the language; undefined in English. */
+  readonly swapped: {
+    readonly formula: string;
+    readonly error: string;
+    readonly reason: string;
+    readonly meaning?: string;
+  };
   readonly ofAnError: { readonly formula: string; readonly error: string };
   /** Values of the worked demonstration (SI). */
   readonly demonstration: Readonly<
@@ -85,6 +90,8 @@ export interface FirstMinutesWords {
 
 export interface HelpWords {
   readonly notation: Notation;
+  /** Reasons of refusals by their English, {0} for a value; the pane's messages have the others. None in English. */
+  readonly reasons: Readonly<Record<string, string>>;
   readonly page: PageWords;
   readonly firstMinutes: FirstMinutesWords;
 }

@@ -76,7 +76,7 @@ const answerSteps = ({ waterContent, schedule, swapped }: Facts): readonly Step[
     seen: (
       <>
         Die Zelle zeigt {code(swapped.error)}, und das Zeichen sagt, auf Englisch: „
-        <span lang="en">{swapped.reason}</span>“. (Die Trockenmasse ist größer als die Feuchtmasse.)
+        <span lang="en">{swapped.reason}</span>“ ({swapped.meaning}).
       </>
     ),
     otherwise: <>Bitte melden, was das Zeichen sagt.</>,

@@ -10,7 +10,7 @@ export const about = {
   language: "Sprache dieses Bereichs",
   languageOfHost: "wie die Umgebung",
   languageHint:
-    "Wirkt nach dem Neuladen dieses Bereichs; was hier begonnen und noch nicht geschrieben ist, geht dabei verloren. Was in Zellen geschrieben wird, und die Sätze der Auswertung selbst, sind englisch.",
+    "Wirkt nach dem Neuladen dieses Bereichs; was hier begonnen und noch nicht geschrieben ist, geht dabei verloren. Datenblatt und Bericht haben ihre eigene Sprache, die gewählt wird, wo sie entstehen; die Antworten der Tabellenfunktionen sind englisch.",
   languageUse: "Sprache wechseln und neu laden",
   privacyHeading: "Ihre Daten",
   privacy:
