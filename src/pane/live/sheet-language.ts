@@ -12,6 +12,9 @@ export function speakOfSheet(language: SheetLanguage): void {
   callCells(language === "en" ? undefined : (cell) => labelOn(language, cell));
 }
 
+/** The language of the sheet, as the value of `lang` of an element that quotes its labels. */
+export const languageOfLabels = (): SheetLanguage => current;
+
 /** The label of a cell as the sheet has it. */
 export const labelOnSheet = (name: string): string => labelOn(current, name);
 

@@ -96,6 +96,17 @@ test("the stress of a load has a comma", async () => {
   expect([12.5, undefined].map((stress) => stressInWords(record, { stress }))).toEqual(["12,5 kPa", ""]);
 });
 
+test("a result that is compared by hand is called as its sheet calls it", async () => {
+  const { named } = await import("../../../src/pane/screens/by-hand/typed-values");
+  const { speakOfSheet, languageOfLabels } = await import("../../../src/pane/live/sheet-language");
+  const calledOn = (language: "en" | "de"): string[] => {
+    speakOfSheet(language);
+    return [languageOfLabels(), named({ name: "dry_mass" }), named({ name: "void_ratio_end", load: 3 })];
+  };
+  expect(calledOn("de")).toEqual(["de", "Trockenmasse", "Porenzahl am Ende der Laststufe, der Laststufe 3"]);
+  expect(calledOn("en")).toEqual(["en", "Dry mass of soil", "Void ratio at the end of the load, der Laststufe 3"]);
+});
+
 test("questions, their answers and the remarks of the reduction are German", async () => {
   const { ChecksScreen } = await import("../../../src/pane/screens/checks/checks-screen");
   const { ResultsScreen } = await import("../../../src/pane/screens/results/results-screen");

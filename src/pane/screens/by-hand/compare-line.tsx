@@ -2,6 +2,7 @@
 import { Button, Text } from "@fluentui/react-components";
 import { compare, type Compared } from "../../../book/agreement";
 import type { Pair, Quantity } from "../../../book/comparison";
+import { labelOnSheet, languageOfLabels } from "../../live/sheet-language";
 import { text } from "../../text";
 import { numberText } from "../../text/number";
 import { NumberField } from "../../ui/number-field";
@@ -29,7 +30,7 @@ export function CompareLine({ quantity, typed, pair, change, remove }: CompareLi
   return (
     <li className={styles.line}>
       <Text weight="semibold">
-        <span lang="en">{quantity.label}</span>
+        <span lang={languageOfLabels()}>{labelOnSheet(quantity.name)}</span>
         {quantity.load !== undefined && `, ${words.load(quantity.load)}`}
       </Text>
       <Text className={shared.quiet}>

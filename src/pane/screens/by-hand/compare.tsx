@@ -1,6 +1,7 @@
 /** Compares results with values calculated by hand, and signs the comparison. */
 import { Button, Field, Input, Select, Text } from "@fluentui/react-components";
 import { useState } from "react";
+import { labelOnSheet, languageOfLabels } from "../../live/sheet-language";
 import { text } from "../../text";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
@@ -39,10 +40,10 @@ function AddLine({ comparison: { all, left, add } }: { comparison: Comparison })
       <div className={shared.fields}>
         <ResultsOf load={load} loads={loadsOf(all)} onChoose={setLoad} />
         <Field label={words.quantity}>
-          <Select value={pick?.key ?? ""} onChange={(_, { value }) => setChosen(value)} lang="en">
+          <Select value={pick?.key ?? ""} onChange={(_, { value }) => setChosen(value)} lang={languageOfLabels()}>
             {offered.map((one) => (
               <option key={one.key} value={one.key}>
-                {one.label}
+                {labelOnSheet(one.name)}
               </option>
             ))}
           </Select>

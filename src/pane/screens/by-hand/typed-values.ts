@@ -1,5 +1,6 @@
 /** What a person typed beside the results to compare them with, and how quantities and their values are said. */
 import { type Pair, type Quantity } from "../../../book/comparison";
+import { labelOnSheet } from "../../live/sheet-language";
 import { text } from "../../text";
 import { contentText, numberText } from "../../text/number";
 import { typedNonZero } from "../../ui/typed-number";
@@ -15,8 +16,11 @@ export interface Typed {
 
 export const percentOf = (ratio: number): string => contentText(Number((100 * ratio).toPrecision(2)));
 
-export const named = ({ label, load }: Quantity): string =>
-  load === undefined ? label : `${label}, ${words.load(load)}`;
+/** What a quantity is called on the sheet, with its load. */
+export function named({ name, load }: Pick<Quantity, "name" | "load">): string {
+  const label = labelOnSheet(name);
+  return load === undefined ? label : `${label}, ${words.load(load)}`;
+}
 export const said = (value: number, { format, unit }: Quantity): string =>
   `${numberText(value, format)} ${unit}`.trim();
 

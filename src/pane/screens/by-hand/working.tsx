@@ -5,6 +5,7 @@ import { bookSheet, calculationBook, type Entry } from "../../../book/calculatio
 import type { evaluateAgain } from "../../../book/second-evaluation";
 import { refuseNotYet } from "../../../workbook/rules/busy";
 import { newSheet } from "../../live/new-sheet";
+import { labelOnSheet, languageOfLabels } from "../../live/sheet-language";
 import { text } from "../../text";
 import { numberText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
@@ -93,7 +94,7 @@ function WorkingLine({ entry, again, className }: WorkingLineProps) {
   const shared = useSharedStyles();
   return (
     <div className={className}>
-      <dt lang="en">{entry.label}</dt>
+      <dt lang={languageOfLabels()}>{labelOnSheet(entry.name)}</dt>
       <dd className={styles.book} style={{ margin: 0 }}>
         <span lang="en">{entry.text}</span>
         {again && (
