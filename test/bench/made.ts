@@ -28,5 +28,5 @@ export function loggerLines(count: number): string {
     const reading = load / 5 + Math.log10(1 + (line % (count / LOADS_OF_LOGGER))) / 50;
     return `${line};${12.5 * 2 ** load};${reading.toFixed(4)}`;
   });
-  return ["time;stress;reading", ...lines].join("\n");
+  return ["Time (s);Stress (kPa);Reading (mm)", ...lines].join("\n");
 }

@@ -6,6 +6,7 @@ import { EvaluationError, Model, registries, UIPlugin } from "@odoo/o-spreadshee
 
 import "./look/chart";
 import "./engine-words";
+import "./evaluation/as-in-excel";
 import "./evaluation/compiled";
 import "./evaluation/export";
 import "./evaluation/one-row-index";

@@ -6,6 +6,7 @@
  */
 import { CompiledFormula, functionCache } from "@odoo/o-spreadsheet";
 import { lazily, type Execute } from "./branches";
+import { withTightMinus } from "./tight-minus";
 
 /** The engine's code by its source. */
 const bySource = new Map<string, Execute>();
@@ -92,7 +93,11 @@ function small(formula: Compiled): Partial<Compiled> {
 for (const method of ["Compile", "CompileForSerializedFormula"] as const) {
   const compile = CompiledFormula[method].bind(CompiledFormula) as (...args: unknown[]) => CompiledFormula;
   CompiledFormula[method] = (...args: unknown[]) => {
-    const formula = compile(...args);
+    const [given, ...others] = args;
+    const formula = compile(
+      typeof given === "string" && method === "Compile" ? withTightMinus(given) : given,
+      ...others,
+    );
     return Object.assign(formula, small(formula as unknown as Compiled));
   };
 }

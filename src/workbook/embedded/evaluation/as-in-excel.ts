@@ -1,0 +1,188 @@
+/**
+ * Ordinary functions and operators answer as in Excel where the engine answers otherwise. A table of formulas with their answers is
+ * `test/workbook/embedded/evaluation/ordinary-functions.ts`, which names the sources.
+ * Casts: the engine's type of a computation does not tell the arguments of one function.
+ */
+import { EvaluationError, helpers, registries } from "@odoo/o-spreadsheet";
+import { wordFor } from "../engine-words";
+
+interface Held {
+  readonly value: unknown;
+  readonly message?: string;
+  /** The cell from which the value comes; absent for a value that was calculated or typed into the formula. */
+  readonly position?: object;
+}
+
+/** A value, a range (columns of cells), or an argument that is left out. */
+type Argument = Held | readonly (readonly Held[])[] | undefined;
+
+type Compute = (this: { readonly locale: unknown }, ...args: Argument[]) => unknown;
+
+const { functionRegistry } = registries;
+
+const isRange = (argument: Argument): argument is readonly (readonly Held[])[] => Array.isArray(argument);
+
+const isError = ({ value }: Held): boolean => typeof value === "string" && helpers.isEvaluationError(value);
+
+/** The one value of an argument; undefined for a range of several cells. */
+function single(argument: Argument): Held | undefined {
+  if (!isRange(argument)) return argument;
+  const [first = [], ...others] = argument;
+  return others.length === 0 && first.length === 1 ? first[0] : undefined;
+}
+
+/** Gives a function another computation, made from the engine's own. */
+function change(name: string, make: (compute: Compute) => Compute): void {
+  const known = functionRegistry.get(name);
+  const compute = make(known.compute as Compute);
+  functionRegistry.replace(name, { ...known, compute: compute as typeof known.compute });
+}
+
+const noNumber = (): EvaluationError =>
+  new EvaluationError(wordFor("An empty text is no number: it cannot be calculated with."), "#VALUE!");
+
+/** The kinds of an argument for which an empty text is an error; the engine takes it for 0, or for FALSE. */
+const NUMBERS = new Set(["NUMBER", "BOOLEAN", "DATE"]);
+
+/** An empty text is no number and no truth value: ""+1 is #VALUE!. */
+function refuseEmptyTexts(): void {
+  for (const name of functionRegistry.getKeys()) {
+    const { args } = functionRegistry.get(name) as unknown as {
+      readonly args: readonly { readonly type: readonly string[] }[];
+    };
+    const isNumber = args.map(({ type }) => type.length > 0 && type.every((one) => NUMBERS.has(one)));
+    if (name === "IF") isNumber[0] = true;
+    if (name === "TEXT" || !isNumber.includes(true)) continue;
+    change(
+      name,
+      (compute) =>
+        function (...given) {
+          const isWrong = given.some(
+            (one, at) => isNumber[Math.min(at, isNumber.length - 1)] && single(one)?.value === "",
+          );
+          return isWrong ? noNumber() : compute.apply(this, given);
+        },
+    );
+  }
+}
+
+/** The first error among the cells of some arguments. */
+const errorIn = (given: readonly Argument[]): Held | undefined =>
+  given.flatMap((one) => (isRange(one) ? one.flat() : (one ?? []))).find(isError);
+
+/** Functions whose answer is the error that one of their arguments holds, whatever the others hold. */
+for (const name of ["AND", "OR", "XOR", "SUMPRODUCT"])
+  change(
+    name,
+    (compute) =>
+      function (...given) {
+        return errorIn(given) ?? compute.apply(this, given);
+      },
+  );
+
+/**
+ * Functions that look into a cell otherwise than at a value of the formula: a blank, a text or a truth value in a cell does not
+ * count. The engine takes a cell that INDEX or INDIRECT gives for a value.
+ */
+for (const name of [
+  "COUNT",
+  "COUNTA",
+  "SUM",
+  "AVERAGE",
+  "MIN",
+  "MAX",
+  "PRODUCT",
+  "MEDIAN",
+  "STDEV",
+  "VAR",
+  "AND",
+  "OR",
+])
+  change(
+    name,
+    (compute) =>
+      function (...given) {
+        return compute.apply(
+          this,
+          given.map((one) => (!isRange(one) && one?.position !== undefined ? [[one]] : one)),
+        );
+      },
+  );
+
+/** Where the conditions of a function stand: the first, and the distance between two. */
+const CONDITIONS: Readonly<Record<string, readonly [number, number]>> = {
+  ...{ COUNTIF: [1, Infinity], SUMIF: [1, Infinity], AVERAGEIF: [1, Infinity] },
+  ...{ COUNTIFS: [1, 2], SUMIFS: [2, 2], AVERAGEIFS: [2, 2] },
+};
+
+/** A blank cell as a condition asks for 0. */
+for (const [name, [first, step]] of Object.entries(CONDITIONS))
+  change(
+    name,
+    (compute) =>
+      function (...given) {
+        const isCondition = (at: number): boolean => at === first || (at > first && (at - first) % step === 0);
+        return compute.apply(
+          this,
+          given.map((one, at) => (isCondition(at) && one && single(one)?.value === null ? { value: 0 } : one)),
+        );
+      },
+  );
+
+/** Numbers are rounded as they are written with 15 digits: 1.005 to 1.01, though the nearest binary number lies below. */
+change(
+  "ROUND",
+  (compute) =>
+    function (...given) {
+      const [number, places] = given.map((one) => single(one)?.value ?? 0);
+      if (typeof number !== "number" || typeof places !== "number") return compute.apply(this, given);
+      const digits = Math.abs(number).toPrecision(15);
+      const rounded = Number(`${Math.round(Number(`${digits}e${Math.trunc(places)}`))}e${-Math.trunc(places)}`);
+      return Number.isNaN(rounded) ? compute.apply(this, given) : { value: Math.sign(number) * rounded };
+    },
+);
+
+const SCIENTIFIC = /^0(?:\.(0+))?E\+00$/;
+
+/** A number as Excel writes it in the format "0.00E+00"; undefined for another format. */
+function scientific(number: number, format: string): string | undefined {
+  const found = SCIENTIFIC.exec(format);
+  if (!found) return undefined;
+  const [mantissa = "", exponent = ""] = number.toExponential(found[1]?.length ?? 0).split("e");
+  return `${mantissa}E${exponent.slice(0, 1)}${exponent.slice(1).padStart(2, "0")}`;
+}
+
+/** A text that is no number stays as it is, and a format without a sign shows nothing. */
+change(
+  "TEXT",
+  (compute) =>
+    function (...given) {
+      const [shown, format] = given.map((one) => single(one)?.value);
+      if (shown === "" || format === "") return "";
+      const written = typeof shown === "number" ? scientific(shown, String(format)) : undefined;
+      if (written !== undefined) return written;
+      if (typeof shown !== "string") return compute.apply(this, given);
+      try {
+        return compute.apply(this, given);
+      } catch {
+        return shown;
+      }
+    },
+);
+
+/** SEARCH knows ? for any character, * for any characters, and ~ before one of these that is meant itself. */
+change(
+  "SEARCH",
+  (compute) =>
+    function (...given) {
+      const [wanted, within, from] = given.map((one) => single(one)?.value);
+      if (typeof wanted !== "string" || !/[?*]/.test(wanted) || (from ?? 1) !== 1) return compute.apply(this, given);
+      const pattern = wanted.replace(/~([?*~])|([?*])|([.+^${}()|[\]\\])/g, (_, meant, any, own) =>
+        meant ? `\\${meant}` : any ? (any === "?" ? "." : ".*") : `\\${own}`,
+      );
+      const at = String(within ?? "").search(new RegExp(pattern, "is"));
+      return at < 0 ? compute.call(this, { value: "\u0000" }, given[1]) : at + 1;
+    },
+);
+
+refuseEmptyTexts();

@@ -1,0 +1,110 @@
+/**
+ * Ordinary functions on blank cells, texts, errors, truth values and single cells. `ordinary-functions.tsv` has formulas with
+ * the answers of LibreOffice 7.4.7, which calculated them from an .xlsx file; `IN_EXCEL` has those that Excel answers
+ * otherwise, with the source.
+ */
+import "../engine-in-node";
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { Model } from "../../../../src/workbook/embedded/engine";
+import { withTightMinus } from "../../../../src/workbook/embedded/evaluation/tight-minus";
+
+const CELLS = {
+  ...{ A2: "x", A3: "5", A4: "=1/0", A5: "TRUE", A6: '=""', A7: "'7", A8: "0", A9: "-2.5" },
+  ...{ C1: "1", C2: "2", C3: "3", D1: "a", D2: "b", D3: "c", E1: "1", E3: "3" },
+};
+
+const COUNTED =
+  "Microsoft, COUNT: of a reference only numbers count, and a number in quotation marks counts (from memory)";
+const SUMMED =
+  "Microsoft, SUM, AVERAGE, MAX: a number in quotation marks counts, a truth value in a cell does not (from memory)";
+const LOGICAL = "Excel takes no text but TRUE and FALSE for a truth value (from memory)";
+
+const IN_EXCEL: readonly (readonly [formula: string, answer: string | number, source: string])[] = [
+  ["COUNT(A1:A9)", 3, COUNTED],
+  ["COUNT(A5)", 0, COUNTED],
+  ["SUM(A5)", 0, SUMMED],
+  ["SUM(A5:A9)", -2.5, SUMMED],
+  ['SUM("7",1)', 8, SUMMED],
+  ['MAX("7",A3)', 7, SUMMED],
+  ["MAX(A5:A9)", 0, SUMMED],
+  ["AVERAGE(A5,A3)", 5, SUMMED],
+  ["IF(A7,1,2)", "#VALUE!", LOGICAL],
+  ['NOT("7")', "#VALUE!", LOGICAL],
+  ['COUNTIF(A1:A9,">0")', 1, "Excel compares numbers with numbers alone (from memory)"],
+  [
+    'TEXT(1.5,"0.00E+00")',
+    "1.50E+00",
+    "Microsoft, number format codes: E+ shows the sign of the exponent always (from memory)",
+  ],
+  ['TEXT(0.00012,"0.00E+00")', "1.20E-04", "as above"],
+];
+
+const ENGINE_ERRORS: Readonly<Record<string, string>> = { "#ERROR": "#VALUE!", "#REF": "#REF!", "#BAD_EXPR": "#NAME?" };
+/** Errors that are told apart; the engine has one code for several others. */
+const TOLD = new Set(["#DIV/0!", "#N/A"]);
+
+function comparable(value: unknown): string | number {
+  if (typeof value === "boolean") return String(value).toUpperCase();
+  const text = ENGINE_ERRORS[String(value)] ?? String(value ?? "");
+  if (text.startsWith("#")) return TOLD.has(text) ? text : "another error";
+  return text.trim() !== "" && Number.isFinite(Number(text)) ? Number(Number(text).toPrecision(9)) : text;
+}
+
+const COLUMN = 40;
+
+/** What each formula answers, in a column beside the cells that it reads. */
+function answersOf(formulas: readonly string[]): (string | number)[] {
+  const model = new Model({ sheets: [{ id: "s", name: "S", colNumber: 60, rowNumber: 100, cells: CELLS }] } as object);
+  const at = { sheetId: "s", col: COLUMN, row: 20 };
+  return formulas.map((formula) => {
+    model.dispatch("UPDATE_CELL", { ...at, content: `=${formula}` });
+    return comparable(model.getters.getEvaluatedCell(at).value);
+  });
+}
+
+beforeAll(() => void jest.spyOn(console, "error").mockImplementation(() => undefined));
+afterAll(() => jest.restoreAllMocks());
+
+test("formulas answer as LibreOffice answers them", () => {
+  const rows = readFileSync(path.join(__dirname, "ordinary-functions.tsv"), "utf8").trimEnd().split("\n");
+  const pairs = rows.map((row) => row.split("\t") as [string, string]);
+  const answers = answersOf(pairs.map(([formula]) => formula));
+  const other = pairs.flatMap(([formula, answer], i) =>
+    answers[i] === comparable(answer) ? [] : [`${formula}: ${answers[i]}, not ${answer}`],
+  );
+  expect(pairs.length).toBeGreaterThan(900);
+  expect(other).toEqual([]);
+});
+
+test("formulas that Excel answers otherwise than LibreOffice answer as in Excel", () => {
+  const answers = answersOf(IN_EXCEL.map(([formula]) => formula));
+  expect(IN_EXCEL.map(([formula], i) => [formula, answers[i]])).toEqual(
+    IN_EXCEL.map(([formula, answer]) => [formula, comparable(answer)]),
+  );
+});
+
+test.each([
+  ["=-A1^2", "=(-A1)^2"],
+  ["=--2^2", "=(-(-2))^2"],
+  ["=SUM(-A1^2,-(1+2)^2)", "=SUM((-A1)^2,(-(1+2))^2)"],
+  ["=-SUM(A1,B1)^2", "=(-SUM(A1,B1))^2"],
+  ["=- ring ^2+1", "=(- ring) ^2+1"],
+  ["=1-2^2", "=1-2^2"],
+  ["=A1%-B1^2", "=A1%-B1^2"],
+  ["=(A1)-B1^2", "=(A1)-B1^2"],
+  ["=2^-1", "=2^-1"],
+  ['="a-b^2"', '="a-b^2"'],
+  ["=1E-3^2", "=1E-3^2"],
+])("the sign in %s belongs to what stands behind it: %s", (formula, spelt) => {
+  expect(withTightMinus(formula)).toBe(spelt);
+});
+
+test("a cell shows the formula with the parentheses that it was given", () => {
+  const model = new Model({ sheets: [{ id: "s", name: "S", cells: { A1: "3", B1: "=1-2^2" } }] } as object);
+  const at = { sheetId: "s", col: 1, row: 0 };
+  const shown = () => [model.getters.getCellText(at, { showFormula: true }), model.getters.getEvaluatedCell(at).value];
+  expect(shown()).toEqual(["=1-2^2", -3]);
+  model.dispatch("UPDATE_CELL", { ...at, content: "=-A1^2" });
+  expect(shown()).toEqual(["=(-A1)^2", 9]);
+});
