@@ -6,6 +6,7 @@
  */
 import { CompiledFormula, functionCache } from "@odoo/o-spreadsheet";
 import { lazily, type Execute } from "./branches";
+import { shareParts } from "./range-parts";
 import { withTightMinus } from "./tight-minus";
 
 /** The engine's code by its source. */
@@ -40,6 +41,7 @@ interface Compiled {
   readonly execute: Execute;
   readonly tokens: readonly Token[];
   readonly symbols: readonly string[];
+  readonly rangeDependencies: readonly object[];
   readonly literalValues: { readonly numbers: readonly unknown[]; readonly strings: readonly unknown[] };
 }
 
@@ -83,6 +85,7 @@ function sharedForm({ tokens, symbols, normalizedFormula }: Compiled): Form {
 function small(formula: Compiled): Partial<Compiled> {
   if (formula.isBadExpression) return {};
   const { numbers, strings } = formula.literalValues;
+  formula.rangeDependencies.forEach(shareParts);
   return {
     ...sharedForm(formula),
     execute: sharedCode(formula),

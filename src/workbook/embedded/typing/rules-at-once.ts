@@ -6,6 +6,7 @@
 import { coreTypes, helpers, registries } from "@odoo/o-spreadsheet";
 import type { Command } from "../engine";
 import type { SheetRange } from "../evaluation/engine-parts";
+import { shareParts } from "../evaluation/range-parts";
 import type { Zone } from "../zones";
 
 /** Adds many rules of entry in one command. */
@@ -62,7 +63,7 @@ class RulesAtOnce extends Rules {
     const sheetId: string = command.sheetId;
     let rules = [...(this.rules[sheetId] ?? [])];
     for (const { ranges: given, rule } of command.rules as readonly NewRule[]) {
-      const ranges: SheetRange[] = given.map((range) => this.getters.getRangeFromRangeData(range));
+      const ranges: SheetRange[] = given.map((range) => shareParts(this.getters.getRangeFromRangeData(range)));
       // A later rule takes its cells from the earlier ones.
       const isOver = rules.some(
         (one) => one.id === rule.id || one.ranges.some((a) => ranges.some((b) => helpers.overlap(a.zone, b.zone))),
