@@ -5,6 +5,7 @@
 import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { UNITS, unitNamed } from "../../reduction/units";
 import { LONGEST_FIGURE, numberIn, timeIn } from "./cell";
+import { runsBackwards } from "./direction";
 import {
   DATE_ORDERS,
   DELIMITERS,
@@ -294,14 +295,19 @@ export function offerLayout(
   }));
   const found = findColumns(columns);
   const { time, reading, load, temperature } = found;
+  const ofTime = timesOf(found, decimal);
+  const dates = ofTime.date === null ? undefined : found.dateAlone?.cells;
+  const isBackwards = runsBackwards(
+    timesIn(time?.cells ?? [], ofTime.timeForm ?? "min", decimal, { order: ofTime.dateOrder, dates }),
+  );
   return {
     columns: columns.map(({ words }) => words),
     draft: {
       ...{ delimiter, decimal, firstLine },
       time: time?.index,
-      ...timesOf(found, decimal),
+      ...ofTime,
       reading: reading?.index,
-      sense: reading && senseOf(reading.cells, decimal),
+      sense: reading && senseOf(reading.cells, decimal, isBackwards),
       load: load?.index ?? null,
       ...unitsOf(found),
       lever: 1,
@@ -311,25 +317,40 @@ export function offerLayout(
   };
 }
 
+/** The times of a column in minutes, as far as they can be read. */
+const timesIn = (
+  cells: readonly string[],
+  form: TimeForm,
+  decimal: DecimalMark,
+  {
+    order = "ymd",
+    dates,
+  }: { readonly order?: DateOrder | undefined; readonly dates?: readonly string[] | undefined } = {},
+): number[] =>
+  cells
+    .map((cell, index) => timeIn(cell, form, decimal, order, dates?.[index])?.minutes)
+    .filter((time) => time !== undefined);
+
 /** Whether times fall back to their start. */
 function timesRun(cells: readonly string[], form: TimeForm, decimal: DecimalMark): "test" | "load" {
-  const times = cells
-    .map((cell) => timeIn(cell, form, decimal, "ymd")?.minutes)
-    .filter((time) => time !== undefined)
-    .filter((time) => time >= 0);
+  const times = timesIn(cells, form, decimal).filter((time) => time >= 0);
+  if (runsBackwards(times)) return "test";
   const fallsBack = (time: number, index: number): boolean =>
     index > 0 && time < nth(times, index - 1) && time <= 1.5 * firstOf(times);
   return times.some(fallsBack) ? "load" : "test";
 }
 
-/** Whether readings rise or fall, from their start and their end: a test loads more than it unloads. */
-function senseOf(cells: readonly string[], decimal: DecimalMark): "rise" | "fall" | undefined {
+/**
+ * Whether readings rise or fall, from their start and their end: a test loads more than it unloads. A file that begins
+ * with its newest line has its start at the bottom.
+ */
+function senseOf(cells: readonly string[], decimal: DecimalMark, isBackwards: boolean): "rise" | "fall" | undefined {
   const readings = cells
     .map((cell) => numberIn(cell, decimal))
     .filter((reading) => reading !== undefined)
     .filter((reading) => !NO_READING.includes(reading));
   if (readings.length < 2) return undefined;
-  const change = lastOf(readings) - firstOf(readings);
+  const change = (lastOf(readings) - firstOf(readings)) * (isBackwards ? -1 : 1);
   return change === 0 ? undefined : change > 0 ? "rise" : "fall";
 }
 

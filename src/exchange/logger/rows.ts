@@ -5,6 +5,7 @@
 import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { numberIn, timeIn } from "./cell";
 import type { TextFile } from "./decode";
+import { runsBackwards } from "./direction";
 import type { Layout } from "./layout";
 import { cellsOf } from "./table";
 
@@ -49,6 +50,8 @@ export interface LoggerRows {
   readonly temperatures?: readonly number[];
   /** Whether every time includes a date, so that the minutes count from 1970. */
   readonly dated?: boolean;
+  /** True if the file begins with its newest line: the rows then come from the last line to the first. */
+  readonly isBackwards?: boolean;
   /** Indices of rows at which the times begin again, without the first row. */
   readonly restarts: readonly number[];
   readonly faults: readonly Fault[];
@@ -98,6 +101,21 @@ const looksCut = (row: readonly string[], before: string, { delimiter }: Layout)
   const cells = firstOf(cellsOf([before], delimiter));
   return row.length === cells.length && lastOf(row).length < lastOf(cells).length;
 };
+
+/** The number of lines that show in which direction a file runs. */
+const SHOW_DIRECTION = 200;
+
+/** Whether the file begins with its newest line; a clock without dates does not show it. */
+function beginsWithNewest({ lines }: TextFile, layout: Layout): boolean {
+  if (layout.timesRun !== "test") return false;
+  const first = lines.slice(layout.firstLine - 1, layout.firstLine - 1 + SHOW_DIRECTION);
+  const read = cellsOf(first, layout.delimiter).flatMap((row) => {
+    const line = readLine(row, layout, { widest: Math.max(layout.time, layout.reading), isCutOff: false });
+    return "time" in line ? [line.time] : [];
+  });
+  if (layout.timeForm === "clock" && !read.every(({ dated }) => dated)) return false;
+  return runsBackwards(read.map(({ minutes }) => minutes));
+}
 
 /** Reads the file by the layout, in steps: yields the share that is done, and returns the rows. */
 export function* readRows(file: TextFile, layout: Layout): Generator<number, LoggerRows> {
@@ -155,15 +173,32 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
     dated &&= time.dated;
   };
 
-  for (let from = firstLine - 1; from < file.lines.length; from += CHUNK) {
-    const rows = cellsOf(file.lines.slice(from, from + CHUNK), delimiter);
-    rows.forEach((row, index) => take(from + index + 1, row));
-    yield Math.min(1, (from + CHUNK) / file.lines.length);
+  const isBackwards = beginsWithNewest(file, layout);
+  const lineAt = (index: number): number => (isBackwards ? file.lines.length - index : firstLine + index);
+  const count = Math.max(0, file.lines.length - firstLine + 1);
+  for (let from = 0; from < count; from += CHUNK) {
+    const size = Math.min(CHUNK, count - from);
+    const part = Array.from({ length: size }, (_, index) => lineAt(from + index));
+    const rows = cellsOf(
+      part.map((line) => nth(file.lines, line - 1)),
+      delimiter,
+    );
+    rows.forEach((row, index) => take(nth(part, index), row));
+    yield Math.min(1, (from + CHUNK) / count);
   }
   for (const index of farOff(readings))
     faults.push({ line: nth(lines, index), kind: "far", cell: String(nth(readings, index)) });
   const beside = { ...(layout.temperature != null && { temperatures }), dated: dated && lines.length > 0 };
-  return { lines, times, readings, loads, ...beside, restarts, faults: faults.sort((a, b) => a.line - b.line) };
+  return {
+    lines,
+    times,
+    readings,
+    loads,
+    ...beside,
+    ...(isBackwards && { isBackwards }),
+    restarts,
+    faults: faults.sort((a, b) => a.line - b.line),
+  };
 }
 
 /**

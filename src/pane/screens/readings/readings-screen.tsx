@@ -168,6 +168,7 @@ function LoadSteps({ port, source, targets, read, onBusy }: FileStepsProps & { r
             onChoose={choose}
           />
         )}
+        {rows.isBackwards && <Text>{words.backwards}</Text>}
         <Faults faults={rows.faults} />
       </Step>
       {rows.lines.length > 0 && (

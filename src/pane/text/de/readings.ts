@@ -138,6 +138,7 @@ export const readings = {
     ]
       .filter(Boolean)
       .join("; "),
+  backwards: "Die Datei beginnt mit ihrer neuesten Zeile: ihre Zeilen werden von der letzten bis zur ersten gelesen.",
   noFaults: "Jede Zeile wird verwendet.",
   fault: (line: number, said: string) => `Zeile ${whole(line)}: ${said}`,
   moreFaults: (count: number) => `und ${whole(count)} weitere, aufgeführt auf dem Blatt der Datei`,

@@ -130,6 +130,7 @@ export const readings = {
     ]
       .filter(Boolean)
       .join("; "),
+  backwards: "The file begins with its newest line: its lines are read from the last to the first.",
   noFaults: "Every line is used.",
   fault: (line: number, said: string) => `Line ${whole(line)}: ${said}`,
   moreFaults: (count: number) => `and ${whole(count)} more, listed on the sheet of the file`,
