@@ -32,7 +32,7 @@ const MAY_IMPORT = {
   book: [...RECORD, "checks"],
   report: [...RECORD, "checks", "book", "plots"],
   summary: RECORD,
-  functions: ["reduction", "reduction/numeric", "checks", "book"],
+  functions: ["reduction", "reduction/numeric", "record", "checks", "book"],
   help: ["reduction", "reduction/numeric", "plots", "functions", "pane/text"],
   "pane/text": ["workbook", "workbook/look", "reduction", "reduction/numeric", "checks"],
   "pane/ui": ["reduction/numeric", "plots", "pane/text"],

@@ -5,6 +5,7 @@
  */
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
+import { dialSense } from "../record/load-curve";
 import { methodOfLoad, picksOfCurve } from "../record/picks";
 import type { NamedValues, TestRecord } from "../record/record";
 import { cvOfRange } from "../reduction/curve/cv-at";
@@ -579,9 +580,9 @@ const before = ({ cell, before: row }: LoadSheet, name: string, start: string): 
   row === undefined ? cell(start) : cell(name, row);
 
 /** The dial factor, with the sign of compression. */
-const factor = ({ values, cell }: Sheet): Cell => {
+const factor = ({ record, cell }: Sheet): Cell => {
   const size = cell("dial_factor");
-  return size === undefined ? undefined : values.dial_sense?.[0]?.[0] === "fall" ? -size : size;
+  return size === undefined ? undefined : dialSense(record) === "fall" ? -size : size;
 };
 const faces = ({ record }: Sheet): number => (record.words.drainage === "single" ? 1 : 2);
 const methodOf = ({ record, index }: LoadSheet): string => methodOfLoad(record, nth(record.loads, index).number);
@@ -661,8 +662,8 @@ const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
   strain_d100: ({ cell, row, line }) => line("strain", [cell("deformation_d100", row), cell("initial_height"), 0]),
   void_ratio_d100: ({ cell, row, line }) =>
     line("void_ratio", [less(cell("initial_height"), cell("deformation_d100", row)), cell("solids_height")]),
-  void_ratio_curve: ({ values, row, cell }) => {
-    const atD100 = values.curve_point?.[row]?.[0] === "d100";
+  void_ratio_curve: ({ record, index, row, cell }) => {
+    const atD100 = nth(record.loads, index).words.curve_point === "d100";
     return {
       text: `the void ratio ${atD100 ? "at d100" : "at the end of the load"}`,
       result: cell(atD100 ? "void_ratio_d100" : "void_ratio_end", row),

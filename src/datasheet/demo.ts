@@ -8,15 +8,15 @@ import type { System } from "../specification/measures";
 import type { SheetLanguage } from "../specification/text/language";
 import { titleIn, wordsOf } from "../specification/text/words";
 import { blankSheet, fillSheet } from "./layout";
+import { typedIn } from "./typed-words";
 
 export function demoSheet(system: System, language: SheetLanguage = "en"): SheetPlan {
   const { readings, cells, columns } = demoTest(system);
   const series = Object.fromEntries(readings.map((values, index) => [readingsName(index + 1), values]));
   const words = wordsOf(language);
   return fillSheet(blankSheet(system, { name: titleIn(words, "Demonstration"), language }), {
-    ...cells,
+    ...typedIn(language, { ...cells, ...columns }),
     ...words.demo,
-    ...columns,
     ...series,
   });
 }

@@ -2,13 +2,13 @@
  * Checks whether a sheet is a complete data sheet. It looks at the names, the rows of the tables, and the contents of
  * the cells, as a workbook port returns them. Each finding names the fault, its consequence and the remedy.
  */
-import { listed, say, verbatim, type Message, type Value } from "../reduction/message";
+import { listed, listWord, say, verbatim, type Message, type Value } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import type { Box, SheetName } from "../workbook/port";
 import { boxAddress, columnLetters } from "../workbook/address";
 import { asColumn, cellOfList, liesAcross } from "../workbook/lists";
 import { OF_CURVE } from "../reduction/curve/picks";
-import { METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
+import { AUTOMATIC, METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
@@ -234,13 +234,13 @@ function pickFindings(
     const word = String(after).trim().toLowerCase();
     const known: readonly string[] | undefined =
       of === METHOD_PICK ? TIME_METHODS : of === PROCEDURE_PICK ? PROCEDURES : undefined;
-    if (word !== "automatic" && (known ? !known.includes(word) : typeof after !== "number"))
+    if (word !== AUTOMATIC && (known ? !known.includes(word) : typeof after !== "number"))
       return [
         found(
           "stop",
           known
-            ? say`${where} picks "${verbatim(String(after))}" as ${picked}, which cannot be used: enter ${listed(known.map(verbatim))} or automatic.`
-            : say`${where} picks "${verbatim(String(after))}" as ${picked}, which cannot be used: enter a number, or automatic.`,
+            ? say`${where} picks "${verbatim(String(after))}" as ${picked}, which cannot be used: enter ${listed(known.map(listWord))} or ${listWord(AUTOMATIC)}.`
+            : say`${where} picks "${verbatim(String(after))}" as ${picked}, which cannot be used: enter a number, or ${listWord(AUTOMATIC)}.`,
         ),
       ];
     const lacks = reason !== undefined ? say`initials` : by === undefined ? say`reason and initials` : say`reason`;

@@ -11,6 +11,7 @@ import { asTyped, english } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import { notPositive } from "../reduction/outcome";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
+import { englishWord } from "../record/cells";
 
 /** The error that a cell shows: its code, and the message of its hover text. */
 export class CellError extends Error {
@@ -164,12 +165,14 @@ export function toOptionalWord(argument: unknown, name: string): string | undefi
   return String(value).trim();
 }
 
-/** One of the words in `choices`, in upper or lower case; `fallback` if omitted. */
+/** One of the words in `choices`, in upper or lower case, or the word of a German sheet for it; `fallback` if omitted. */
 export function toChoice<T extends string>(argument: unknown, name: string, choices: readonly T[], fallback: T): T {
   const word = toOptionalWord(argument, name);
   if (word === undefined) return fallback;
-  const found = choices.find((choice) => choice.toLowerCase() === word.toLowerCase());
-  return found ?? refuseCell(`${name} is "${word}": use one of ${choices.join(", ")}`);
+  const named = (text: string) => choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
+  return (
+    named(word) ?? named(englishWord(word)) ?? refuseCell(`${name} is "${word}": use one of ${choices.join(", ")}`)
+  );
 }
 
 /** A unit of the quantity; `fallback` if omitted. */

@@ -5,6 +5,7 @@ import { answersOf, unknownThresholds } from "../checks/answering";
 import type { Figure } from "../checks/check";
 import { compare } from "../book/agreement";
 import { unitNamed } from "../reduction/units";
+import { englishWord } from "../record/cells";
 import { valueOf } from "./answer";
 import {
   isNoWord,
@@ -118,7 +119,8 @@ export function WORKING(
       continue;
     }
     const word = toOptionalWord(cell, "the unit")!;
-    const drains = formula.arguments.some(({ symbol }) => symbol === "n") && DRAINING_FACES[word.toLowerCase()];
+    const drains =
+      formula.arguments.some(({ symbol }) => symbol === "n") && DRAINING_FACES[englishWord(word).toLowerCase()];
     const found = measuredBy(formula, word);
     if (drains) faces = drains;
     else if (found) units[found.measures] = found.unit;

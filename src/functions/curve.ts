@@ -22,13 +22,19 @@ import { english, distinct } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import { then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
+import { englishWord } from "../record/cells";
 import { answer, type Item, remarksOf, rowsOfLines, toldOrThrown, valueOf } from "./answer";
 import { isNoWord, refuseCell, toChoice, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
 import { reduceTest, toCurvePicks, toKind, toTest } from "./test-cells";
 
 /** Accepts the short name of a method, or its name in words on a data sheet. */
 const toMethod = (method: unknown): MethodName =>
-  toChoice((typeof method === "string" && methodNamed(method)) || method, "the method", METHOD_NAMES, "casagrande");
+  toChoice(
+    (typeof method === "string" && methodNamed(englishWord(method))) || method,
+    "the method",
+    METHOD_NAMES,
+    "casagrande",
+  );
 
 /**
  * Preconsolidation (yield) stress of a whole test. Refuses (#N/A) a curve that shows no yield.

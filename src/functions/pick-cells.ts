@@ -1,12 +1,13 @@
 /** Reads the picks by hand that a worksheet function gets as a range of names and values. */
 import { pickNamed } from "../reduction/increment/constructions/picks";
 import { firstOf } from "../reduction/numeric/lists";
+import { englishWord } from "../record/cells";
 import { isOmitted, refuseCell, toCell, toChoice } from "./cells";
 
 const COLUMNS = "the picks must be a range of two columns: names and values";
 
 /** A pick given in words by its short name; any other cell as it is. */
-export const asPick = (cell: unknown): unknown => (typeof cell === "string" ? pickNamed(cell) : cell);
+export const asPick = (cell: unknown): unknown => (typeof cell === "string" ? pickNamed(englishWord(cell)) : cell);
 
 /**
  * Picks from a range of names and values; a row without a value (blank, or 0, since desktop Excel passes a blank cell

@@ -10,6 +10,7 @@ import {
 } from "../reduction/increment/constructions/picks";
 import { CURVE_PICK_NAMES, OF_CURVE } from "../reduction/curve/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
+import { englishWord } from "../record/cells";
 import { isNoWord, refuseCell, toCell, toChoice, toNumber } from "./cells";
 import { asPick } from "./pick-cells";
 
@@ -27,20 +28,26 @@ function toColumn(range: unknown, name: string): unknown[] {
   return rows.flat();
 }
 
-/** The value that a cell shows, for a comparison: a formatted number arrives as an object. */
+/** The value that a cell shows, for a comparison: a formatted number arrives as an object, and a word may be German. */
 const shownOf = (cell: unknown): unknown =>
   typeof cell === "object" && cell !== null && "basicValue" in cell ? cell.basicValue : cell;
 
 const wordOf = (cell: unknown): string | undefined => {
   const shown = shownOf(cell);
-  return typeof shown === "string" || typeof shown === "number" ? String(shown) : undefined;
+  return typeof shown === "string" || typeof shown === "number" ? englishWord(String(shown)) : undefined;
 };
 
-const isCurve = (cell: unknown): boolean => typeof cell === "string" && cell.trim().toLowerCase() === OF_CURVE;
+const isCurve = (cell: unknown): boolean => wordOf(cell)?.trim().toLowerCase() === OF_CURVE;
+
+/** A word picked: one of the words in English, otherwise as the cell has it. */
+function wordPicked(cell: unknown, name: string, words: readonly [string, ...string[]]): string {
+  const english = toChoice<string>(cell, name, words, words[0]);
+  const typed = String(shownOf(cell)).trim();
+  return typed.toLowerCase() === english ? english : typed;
+}
 
 /** What a pick is of: the number of a load, or the compression curve. */
-const toPicked = (cell: unknown): PickedThing =>
-  isCurve(shownOf(cell)) ? OF_CURVE : toNumber(cell, "the load number");
+const toPicked = (cell: unknown): PickedThing => (isCurve(cell) ? OF_CURVE : toNumber(cell, "the load number"));
 
 function tableOf(loads: unknown, picks: unknown, values: unknown): TableRow[] {
   const ofLoads = toColumn(loads, "the loads of the picks");
@@ -55,7 +62,7 @@ function tableOf(loads: unknown, picks: unknown, values: unknown): TableRow[] {
     const number = typeof load === "object" ? toCell(load, `row ${index + 1} of the loads of the picks`) : load;
     const value = cells[index];
     return {
-      load: isCurve(shownOf(load)) ? OF_CURVE : typeof number === "number" && number !== 0 ? number : undefined,
+      load: isCurve(load) ? OF_CURVE : typeof number === "number" && number !== 0 ? number : undefined,
       of: wordOf(names[index]),
       // A value of another type (an error, TRUE) counts too: the function that uses the pick names it in its refusal.
       after: isNoWord(value) ? undefined : (wordOf(value) ?? "?"),
@@ -117,7 +124,7 @@ export function LAST_PICK(load: any, pick: any, loads: any[][], picks: any[][], 
   const row = standingRows(tableOf(loads, picks, values), of).get(name.toLowerCase());
   if (!row) return isNoWord(otherwise) ? "" : shownOf(Array.isArray(otherwise) ? otherwise[0]?.[0] : otherwise);
   const { value, where } = row;
-  if (name === METHOD_PICK) return toChoice(value, `"${METHOD_PICK}" in ${where}`, TIME_METHODS, TIME_METHODS[0]);
-  if (name === PROCEDURE_PICK) return toChoice(value, `"${PROCEDURE_PICK}" in ${where}`, PROCEDURES, PROCEDURES[0]);
+  if (name === METHOD_PICK) return wordPicked(value, `"${METHOD_PICK}" in ${where}`, TIME_METHODS);
+  if (name === PROCEDURE_PICK) return wordPicked(value, `"${PROCEDURE_PICK}" in ${where}`, PROCEDURES);
   return toCell(value, where) ?? "";
 }

@@ -10,9 +10,12 @@ export interface SizeLimit {
   readonly gzip: number;
 }
 
-/** The goals are 230 and 75 kB. All texts of the file together take 22 kB by gzip, and none of them may change. */
+/**
+ * The goals are 230 and 75 kB. All texts of the file together take 22 kB by gzip, and none of them may change. The German words
+ * of lists, which the cells of a German sheet pass to the functions and to the checks, take 1.6 kB, 1.0 kB by gzip.
+ */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 240_500, gzip: 82_500 },
+  "functions.js": { bytes: 241_000, gzip: 83_500 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");

@@ -5,6 +5,7 @@
 import { REQUIRED } from "../specification/required";
 import { FIELDS_APART_FROM_READINGS } from "../specification/fields";
 import { unitCellOf } from "../specification/measures";
+import { OTHER_LANGUAGES, STATES, TYPED_WORDS, wordIn } from "../specification/list-words";
 import { PICK_OF } from "../specification/pick-choices";
 import { labelByName } from "./label-by-name";
 import { labelsAlone } from "./labels-alone";
@@ -19,6 +20,16 @@ const UNIT_CELLS = new Set<string | undefined>(FIELDS_APART_FROM_READINGS.map(({
 
 const FIELDS = new Map(FIELDS_APART_FROM_READINGS.map((field) => [field.name, field]));
 
+/** The words of a list in another language, in the same order; a word that is the same in English is left out. */
+const wordsElsewhere = (choices: readonly string[]): string[] =>
+  OTHER_LANGUAGES.map((language) => {
+    const words = choices.map((word) => {
+      const own = wordIn(language, word);
+      return own === word ? "" : own;
+    });
+    return words.some((word) => word !== "") ? words.join(BETWEEN_CHOICES) : "";
+  });
+
 /** The line of a cell. Parts that follow from the name, and empty parts at the end, are left out. */
 const lineOf = (name: string): string => {
   const field = FIELDS.get(name);
@@ -31,8 +42,9 @@ const lineOf = (name: string): string => {
     label === labelByName(name) ? "" : label,
     measure === "text" ? "" : measure,
     isKnown ? "" : choices.join(BETWEEN_CHOICES),
+    ...wordsElsewhere(choices),
   ];
-  const separators = [...name, ...label, ...choices.join("")].filter((letter) => letter === "\n" || letter === "|");
+  const separators = [...parts.join("")].filter((letter) => letter === "\n" || letter === "|");
   if (separators.length > 0) throw new Error(`the cell ${name} has a letter that separates parts of its line`);
   return parts.join("|").replace(/\|+$/, "");
 };
@@ -42,7 +54,7 @@ const linesOf = (names: readonly string[]): string => names.map(lineOf).join("\n
 const LISTED = new Set<string>([NUMBERS, WORDS, RESULTS, REMARKS, LOAD_RESULTS, LOAD_WORDS].flat());
 
 /**
- * Every cell and column of the sheet, but the readings of the loads: a line for each, "name|label|measure|choices".
+ * Every cell and column of the sheet, but the readings of the loads: a line for each, "name|label|measure|choices|choices in German".
  * Without a label, it is the name in plain letters; without a measure, it is "text". Choices have a slash between them.
  * `cells.ts` reads the lines. One text takes half the bytes of lists.
  */
@@ -55,6 +67,13 @@ export const CELL_LINES = {
   loadWords: linesOf(LOAD_WORDS),
   others: linesOf([...FIELDS.keys()].filter((name) => !LISTED.has(name))),
 };
+
+/** The words of no list, as the line of a cell without a name. */
+export const WORD_LINE = [
+  ...["", "", ""],
+  [...STATES, ...TYPED_WORDS].join(BETWEEN_CHOICES),
+  ...wordsElsewhere([...STATES, ...TYPED_WORDS]),
+].join("|");
 
 /** A cell that a report requires, or several of which one is enough; or a column that needs a value for each load. */
 export type RequiredCell = readonly [string, ...string[]] | { readonly ofLoads: string };

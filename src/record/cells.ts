@@ -2,7 +2,7 @@
 import type { Measure } from "../specification/measures";
 import { OLD_PICK_CHOICES, PICK_CHOICES, PICK_OF } from "../specification/pick-choices";
 import { MOST_LOADS, readingsOfLoads } from "../specification/readings";
-import { CELL_LINES } from "./cell-rows";
+import { CELL_LINES, WORD_LINE } from "./cell-rows";
 import { labelByName } from "./label-by-name";
 import { OLD_WORDS, type LoadResultName, type LoadWordName, type NumberName } from "./names";
 import type { RemarkName, ResultName, WordName } from "./names";
@@ -17,22 +17,25 @@ export interface Cell<N extends string = string> {
   readonly alsoReads?: readonly string[];
 }
 
+/** The English words of a list in a line. */
+const choicesIn = (name: string, listed: string | undefined): readonly string[] | undefined =>
+  name === PICK_OF ? PICK_CHOICES : listed?.split("/");
+
 /**
  * The cells of a text of lines. `cell-rows.ts` makes the lines from the list of names of the same group and from the
  * measures of the specification: `cell-rows.test.ts` compares the cells with both.
  */
 const cellsOf = <N extends string>(lines: string): readonly Cell<N>[] =>
   lines.split("\n").map((line) => {
-    const [name = "", label, measure, choices] = line.split("|");
-    const isPick = name === PICK_OF;
+    const [name = "", label, measure, listed] = line.split("|");
     return {
       // The names of a group are in its lines.
       name: name as N,
       label: label || labelByName(name),
       // The specification has only measures.
       measure: (measure || "text") as Measure,
-      choices: isPick ? PICK_CHOICES : choices?.split("/"),
-      alsoReads: isPick ? OLD_PICK_CHOICES : undefined,
+      choices: choicesIn(name, listed),
+      alsoReads: name === PICK_OF ? OLD_PICK_CHOICES : undefined,
     };
   });
 
@@ -49,6 +52,56 @@ export const CELL_GROUPS = {
 
 /** All these cells. */
 export const CELLS: readonly Cell[] = Object.values<readonly Cell[]>(CELL_GROUPS).flat();
+
+/** The words of a line in other languages, in lower case, each with its English word. */
+function wordsElsewhere(line: string): (readonly [string, string])[] {
+  const [name = "", , , listed, ...others] = line.split("|");
+  const choices = choicesIn(name, listed) ?? [];
+  return others.flatMap((words) =>
+    words.split("/").flatMap((word, index) => (word ? [[word.toLowerCase(), choices[index] ?? word] as const] : [])),
+  );
+}
+
+const ENGLISH: ReadonlyMap<string, string> = new Map(
+  [...Object.values(CELL_LINES), WORD_LINE].flatMap((lines) => lines.split("\n")).flatMap(wordsElsewhere),
+);
+
+/**
+ * The English word of a list or a state, from its word in another language of a sheet, in any case; any other text is
+ * returned unchanged.
+ * @example englishWord("Fällt") // "fall"
+ */
+export const englishWord = (text: string): string => ENGLISH.get(text.trim().toLowerCase()) ?? text;
+
+/** Cells without a list that hold its words: results that show a state, and the columns of the table of picks. */
+const WITHOUT_LIST = [
+  "load_branch",
+  "load_method",
+  "load_procedure",
+  "curve_point",
+  "test_state",
+  "pick_load",
+  "pick_before",
+  "pick_after",
+];
+
+const WORDED: ReadonlySet<string> = new Set([
+  ...CELLS.flatMap(({ name, choices }) => (choices ? [name] : [])),
+  ...WITHOUT_LIST,
+]);
+
+/** The English words of the list of a cell; none if it has no list, and for a unit. */
+export const choicesOf = (name: string): readonly string[] => CELLS.find((cell) => cell.name === name)?.choices ?? [];
+
+/** True if the words of a cell are those of a list or of a state. */
+export const hasWords = (name: string): boolean => WORDED.has(name);
+
+/**
+ * The text of a cell as the program knows it: a word of a list or of a state in English.
+ * @example textOf("drainage", "beidseitig") // "double"
+ * @example textOf("project", "Feldkurve") // "Feldkurve"
+ */
+export const textOf = (name: string, text: string): string => (hasWords(name) ? englishWord(text) : text);
 
 /** These cells and the readings of as many loads as a sheet can have. */
 export const CELLS_AND_READINGS: readonly Cell[] = [...CELLS, ...readingsOfLoads(1, MOST_LOADS)];

@@ -8,7 +8,7 @@
  * value, and is listed.
  */
 import { isoDay, isoMoment } from "../workbook/day-number";
-import { say, verbatim, listed, type Verbatim, type Message } from "../reduction/message";
+import { say, verbatim, listed, listWord, type Verbatim, type Message } from "../reduction/message";
 import { OF_CURVE } from "../reduction/curve/picks";
 import { pickNamed, standingRows, type PickedThing } from "../reduction/increment/constructions/picks";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
@@ -17,7 +17,7 @@ import type { CellValue } from "../workbook/port";
 import { LOADS, loadSuffix, readingsOfLoads } from "../specification/readings";
 import { isDate, unitCellOf, type Measure } from "../specification/measures";
 import { ADOPTABLE, ALL_ADOPTABLE } from "../specification/results/adoptable";
-import { CELL_GROUPS, CELLS, CELLS_AND_READINGS, labelOf, type Cell } from "./cells";
+import { CELL_GROUPS, CELLS, CELLS_AND_READINGS, labelOf, textOf, type Cell } from "./cells";
 import { adoptedCalled, adoptedOf, type Adopted } from "./adopted";
 import { PICK_COLUMNS, type RecordedPick } from "./picks";
 import { LANGUAGE_CELL } from "../specification/text/language";
@@ -276,18 +276,22 @@ class Reader {
     if (isDate(measure)) return this.#date(name, row);
     if (UNIT_QUANTITIES.has(name)) return this.#units.get(name);
     const text = this.#text(name, row);
-    if (text === undefined || !choices) return text;
-    const found = [...choices, ...alsoReads].find((choice) => choice.toLowerCase() === text.toLowerCase());
+    if (text === undefined) return text;
+    const own = textOf(name, text);
+    if (!choices) return own;
+    const found = [...choices, ...alsoReads].find((choice) => choice.toLowerCase() === own.toLowerCase());
     return (
       found ??
-      this.#fault(name, row, "choice", say`holds "${short(text)}": choose one of ${listed(choices.map(verbatim))}`)
+      this.#fault(name, row, "choice", say`holds "${short(text)}": choose one of ${listed(choices.map(listWord))}`)
     );
   }
 
   /** A number, or a word instead of one. */
   value(name: string, row: number): number | string | undefined {
     const cell = this.#cell(name, row);
-    return typeof cell === "number" ? cell : this.#text(name, row);
+    if (typeof cell === "number") return cell;
+    const text = this.#text(name, row);
+    return text === undefined ? undefined : textOf(name, text);
   }
 
   /** A day number, with the time of day as its fraction. */

@@ -3,6 +3,7 @@
  * or deflection set. Lengths have the unit that the register names, masses are in grams, days are day numbers.
  */
 import { convert, unitNamed } from "../reduction/units";
+import { everyWord, haveWord } from "../specification/list-words";
 import { LENGTH_UNITS } from "../specification/form/unit-choices";
 import type { CellValue } from "../workbook/port";
 import { referenceTo } from "../workbook/references";
@@ -71,7 +72,9 @@ export function readRegister(values: NamedValues): readonly RegisterItem[] | und
     return value === undefined ? undefined : convert(value, "length", unit, "mm");
   };
   return (values[REGISTER_MARK] ?? []).flatMap(([typed], row): RegisterItem[] => {
-    const kind = REGISTER_KINDS.find((one) => same(one, word(cell("register_kind", row))));
+    const kind = REGISTER_KINDS.find((one) =>
+      everyWord(one).some((named) => same(named, word(cell("register_kind", row)))),
+    );
     if (!kind || word(typed) === "") return [];
     return [
       {
@@ -208,14 +211,18 @@ export function lookupsOf(
 function overRows(register: string, kind: Equipment) {
   const of = (name: string): string => referenceTo(name, register);
   const numbers = of(REGISTER_MARK);
-  const rows = `${of("register_kind")},"${kind}",${numbers},{${NUMBER_CELLS[kind]}}`;
+  // A register and a data sheet may be in different languages.
+  const sumOf = (call: (rows: string) => string): string =>
+    everyWord(kind)
+      .map((named) => call(`${of("register_kind")},"${named}",${numbers},{${NUMBER_CELLS[kind]}}`))
+      .join("+");
   const number = `{${NUMBER_CELLS[kind]}}`;
   // A number of equipment may stand as a text in one sheet and as a number in the other.
   const isNumber = `((${numbers}=${number}&"")+(${numbers}=${number})>0)`;
-  const place = `SUMPRODUCT((${of("register_kind")}="${kind}")*${isNumber}*(ROW(${numbers})-ROW(INDEX(${numbers},1))+1))`;
+  const place = `SUMPRODUCT((${haveWord(of("register_kind"), kind)})*${isNumber}*(ROW(${numbers})-ROW(INDEX(${numbers},1))+1))`;
   return {
-    count: `COUNTIFS(${rows})`,
-    sum: (column: string): string => `SUMIFS(${of(column)},${rows})`,
+    count: sumOf((rows) => `COUNTIFS(${rows})`),
+    sum: (column: string): string => sumOf((rows) => `SUMIFS(${of(column)},${rows})`),
     text: (column: string): string => `INDEX(${of(column)},${place})&""`,
     unit: of(REGISTER_UNIT),
   };

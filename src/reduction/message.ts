@@ -19,6 +19,8 @@ export interface Verbatim {
   readonly cell?: string;
   /** What people call that cell, if the text has its name for formulas as well. */
   readonly label?: string;
+  /** True if the text is the English word of a list: a sheet in another language has its own. */
+  readonly isListWord?: true;
 }
 
 /** Several values, with a punctuation mark between them. */
@@ -51,6 +53,12 @@ export const say = (said: readonly string[], ...values: Value[]): Message => ({ 
  * @example say`the stress is in ${verbatim("kPa")}` // "the stress is in kPa"
  */
 export const verbatim = (text: string): Verbatim => ({ verbatim: text });
+
+/**
+ * A word of a list of the data sheet, by its English word.
+ * @example say`take the mark "${listWord("wetting")}" off` // "take the mark "wetting" off"
+ */
+export const listWord = (text: string): Verbatim => ({ verbatim: text, isListWord: true });
 
 /**
  * A number to the given count of significant digits, without trailing zeros.

@@ -1,6 +1,7 @@
 /** Parts of formulas that several fields share. */
 import { OF_CURVE } from "../reduction/curve/picks";
 import { INTRINSIC_LINE, SEDIMENTATION_SENSITIVITY } from "../reduction/curve/intrinsic";
+import { hasWord, isWord } from "./list-words";
 
 /** The names of the cells with what cannot be: among the numbers, among the words of lists, and of the points of the curve. */
 export const INPUT_REMARK = "input_remark";
@@ -31,7 +32,7 @@ export const SPECIMEN_CALL =
   "CLAY.SPECIMEN({diameter},{initial_height},{ring_mass},{ring_and_wet_before},{ring_and_wet_after},{ring_and_dry},{specific_gravity},{final_height},{length_unit}";
 
 /** True if the test is finished. A sheet without a cell for this counts as finished. */
-const IS_OVER = 'IFERROR({test_state},"")<>"running"';
+const IS_OVER = `NOT(IFERROR(${isWord("{test_state}", "running")},FALSE))`;
 
 /** True if every input can be. A sheet without cells for these remarks counts as such. */
 const IS_POSSIBLE = `IFERROR({${INPUT_REMARK}}&{${CHOICE_REMARK}},"")=""`;
@@ -60,7 +61,7 @@ export const CURVE = "{load_stress},{void_ratio_curve}";
 export const METHOD = 'IF(IFERROR({preconsolidation_method},"")="","Casagrande",{preconsolidation_method})';
 
 /** Whether the table of picks has a row of the compression curve. */
-const HAS_CURVE_PICKS = `IFERROR(MATCH("${OF_CURVE}",{pick_load},0),0)>0`;
+const HAS_CURVE_PICKS = hasWord("{pick_load}", OF_CURVE);
 /** The picks of the compression curve that count; blank if there is none. */
 export const CURVE_PICKS = `IF(${HAS_CURVE_PICKS},CLAY.LOAD_PICKS("${OF_CURVE}",{pick_load},{pick_of},{pick_after}),"")`;
 

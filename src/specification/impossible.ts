@@ -2,7 +2,7 @@
  * The inputs that cannot be: numbers outside their limits, texts in the place of numbers, words that are not on the list of
  * their cell. The sheet names each with its cell and the remedy, and the results that need it stay blank.
  */
-import { METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
+import { AUTOMATIC, METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { ADOPTED_TABLE } from "./results/adopted";
 import { ADOPTED_CV_TABLE } from "./results/adopted-cv";
@@ -11,6 +11,7 @@ import { CHOICES } from "./form/choices";
 import { CLASSIFICATION } from "./form/classification";
 import { isTable, type Column, type Field, type Part } from "./field";
 import { atLoad, CHOICE_REMARK, CURVE_GAP, INPUT_REMARK } from "./formulas";
+import { everyWord, haveWord } from "./list-words";
 import { LOAD_TABLE } from "./load-table";
 import { MASSES, TINS } from "./form/masses";
 import { isDate, limitsOf, numberWithin, type Limits } from "./measures";
@@ -59,14 +60,14 @@ function ofColumn(column: Column): string {
 
 /** The sentence about a cell with a word of a list. */
 function ofWord({ name, choices = [], label }: Field): string {
-  const words = ["", ...choices].map((choice) => `"${choice}"`).join(",");
+  const words = ["", ...choices.flatMap(everyWord)].map((choice) => `"${choice}"`).join(",");
   return `IF(ISNUMBER(MATCH({${name}}&"",{${words}},0)),"","${label.trim()}, "&${addressOf(name)}&": choose a word of its list. ")`;
 }
 
 /** The sentence about the lowest row of the table of picks that picks this with a word that is not on its list. */
 function ofPick(pick: string, words: readonly string[]): string {
-  const isKnown = ["", "automatic", ...words].map((word) => `({pick_after}&""="${word}")`).join("+");
-  const row = `SUMPRODUCT(MAX(({pick_of}="${pick}")*(1-(${isKnown}))*ROW({pick_after})))`;
+  const isKnown = haveWord('{pick_after}&""', "", AUTOMATIC, ...words);
+  const row = `SUMPRODUCT(MAX((${haveWord("{pick_of}", pick)})*(1-(${isKnown}))*ROW({pick_after})))`;
   return `IF(IFERROR(${row},0)=0,"","Pick by hand of ${pick}, "&ADDRESS(${row},COLUMN(INDEX({pick_after},1)),4)&": enter ${words.join(" or ")}, or automatic. ")`;
 }
 

@@ -6,6 +6,7 @@
 import { MOST_ON_UNLOADING, SAME_LOAD } from "../reduction/curve/loads";
 import { when, type Column, type Table } from "./field";
 import { atLoad, shown } from "./formulas";
+import { isWord, shownWord } from "./list-words";
 import type { Measure } from "./measures";
 import { LOADS } from "./readings";
 
@@ -33,10 +34,19 @@ const spilled = (name: string, label: string, heading: Heading, measure: Measure
   note,
 });
 
+/** 1 if the readings rise on compression, -1 if they fall. */
+const SENSE = `IF(${isWord("{dial_sense}", "fall")},-1,1)`;
+
+/** A condition on the branch of the load: loading, unloading or wetting. */
+const isOnBranch = (branch: "loading" | "unloading" | "wetting"): string => isWord("[load_branch]", branch);
+
+/** True if the curve is drawn through d100, and the load has one. */
+const AT_D100 = `AND(${isWord("{curve_from}", "d100")},[void_ratio_d100]<>"")`;
+
 /**
  * Converts a reading to the corrected cumulative deformation. Compression is positive for either direction of the dial.
  */
-const deformation = (reading: string) => `(${reading}-{zero_reading})*IF({dial_sense}="fall",-1,1)*{dial_factor}`;
+const deformation = (reading: string) => `(${reading}-{zero_reading})*${SENSE}*{dial_factor}`;
 
 const deflection = (branch: string) =>
   `CLAY.APPARATUS_DEFLECTION([load_stress],{apparatus_stress},{apparatus_${branch}})`;
@@ -83,7 +93,7 @@ const COMPRESSION: readonly Column[] = [
     "text",
     when(
       ["[load_stress]"],
-      `IF(AND([^load_stress]>0,[load_stress]<=[^load_stress]*${1 + SAME_LOAD},[^load_stress]<=[load_stress]*${1 + SAME_LOAD}),"wetting",IF([load_stress]<[^load_stress],"unloading","loading"))`,
+      `IF(AND([^load_stress]>0,[load_stress]<=[^load_stress]*${1 + SAME_LOAD},[^load_stress]<=[load_stress]*${1 + SAME_LOAD}),${shownWord("wetting")},IF([load_stress]<[^load_stress],${shownWord("unloading")},${shownWord("loading")}))`,
       "ISNUMBER([^load_stress]+0)",
     ),
     `Unloading where the stress is less than that of the load before; wetting where it is the same within ${100 * SAME_LOAD} %: water was added, or the load was left standing.`,
@@ -119,7 +129,7 @@ const COMPRESSION: readonly Column[] = [
       "length",
       when(
         ["[deformation]"],
-        `IF(COUNT({apparatus_stress})=0,0,IF(COUNT({apparatus_deflection_seating})=0,"",IF(AND([load_branch]="wetting",[^apparatus_deflection]<>""),[^apparatus_deflection],IFERROR(IF(AND([load_branch]="unloading",COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")})-{apparatus_deflection_seating},""))))`,
+        `IF(COUNT({apparatus_stress})=0,0,IF(COUNT({apparatus_deflection_seating})=0,"",IF(AND(${isOnBranch("wetting")},[^apparatus_deflection]<>""),[^apparatus_deflection],IFERROR(IF(AND(${isOnBranch("unloading")},COUNT({apparatus_unloading})>0),${deflection("unloading")},${deflection("loading")})-{apparatus_deflection_seating},""))))`,
       ),
       "Deflection since the seating stress: interpolated on log stress in the apparatus deflection table, on the branch of the load, less the deflection at the seating stress; on wetting that of the load before; 0 where the table is empty, blank where it does not reach the stress.",
     ),
@@ -181,7 +191,7 @@ const COMPRESSION: readonly Column[] = [
     "Corrected deformation at d100",
     ["Deform.", "at d100"],
     "length",
-    '=IF([load_method]="root time",' +
+    `=IF(${isWord("[load_method]", "root time")},` +
       `IF(OR([root_d100]="",[corrected_deformation]=""),"",${deformation("[root_d100]")}-[apparatus_deflection]),` +
       `IF(OR([load_method]="",[log_d100]="",[corrected_deformation]=""),"",${deformation("[log_d100]")}-[apparatus_deflection]))`,
     "d100 of the load's own construction, as corrected cumulative deformation; blank where it gave none.",
@@ -217,7 +227,7 @@ const COMPRESSION: readonly Column[] = [
       "Void ratio of the curve",
       ["Void ratio", "of curve"],
       "ratio",
-      '=IF(AND({curve_from}="d100",[void_ratio_d100]<>""),[void_ratio_d100],[void_ratio_end])',
+      `=IF(${AT_D100},[void_ratio_d100],[void_ratio_end])`,
       "The values that the compression curve is drawn through, as chosen among the choices. Where d100 was chosen and a load has none, the end of that load is used, and the next part says so.",
     ),
   ),
@@ -248,7 +258,7 @@ const repeated = (part: string): readonly Column[] => [
  * swelled.
  */
 const ofConsolidation = (formula: string): string =>
-  `IF(OR([load_branch]<>"loading",[height_end]>[^height_end]),"",${formula})`;
+  `IF(OR(NOT(${isOnBranch("loading")}),[height_end]>[^height_end]),"",${formula})`;
 
 const coefficientOfConsolidation = (time: string, height: string, call: string) =>
   when(
@@ -261,10 +271,10 @@ const coefficientOfConsolidation = (time: string, height: string, call: string) 
 const heightAt = (reading: string) => `{initial_height}-(${deformation(reading)}-[apparatus_deflection])`;
 
 /** The construction that the person chose for all loads. */
-const METHOD = 'IF({time_method}="root time","root time","log time")';
+const METHOD = `IF(${isWord("{time_method}", "root time")},${shownWord("root time")},${shownWord("log time")})`;
 
 /** The procedure that the person chose for all loads. */
-const PROCEDURE = 'IF({time_procedure}="drawn","drawn","aided")';
+const PROCEDURE = `IF(${isWord("{time_procedure}", "drawn")},${shownWord("drawn")},${shownWord("aided")})`;
 
 /**
  * The stress of the load that is `rows` after this load (-2: two loads before), found by its number. It is an error if
@@ -293,7 +303,7 @@ const OUT_OF_ORDER =
  * The remark on a load that was taken off, and under which the specimen compressed, or rose above its initial height.
  */
 const UNLOADED =
-  `IF(OR([load_branch]<>"unloading",COUNT([height_end],[^height_end],{initial_height})<3),"",` +
+  `IF(OR(NOT(${isOnBranch("unloading")}),COUNT([height_end],[^height_end],{initial_height})<3),"",` +
   `IF([^height_end]-[height_end]>${MOST_ON_UNLOADING}*{initial_height},"the specimen compressed while load was taken off: check the stress and the readings; ",` +
   `IF([height_end]>{initial_height},"the specimen rose above its initial height: check the readings, unless the soil swells; ","")))`;
 
@@ -313,7 +323,7 @@ const COEFFICIENTS: readonly Column[] = [
     "Point of the curve taken at",
     ["Curve", "point at"],
     "text",
-    when(["[void_ratio_curve]"], 'IF(AND({curve_from}="d100",[void_ratio_d100]<>""),"d100","end")'),
+    when(["[void_ratio_curve]"], `IF(${AT_D100},${shownWord("d100")},${shownWord("end")})`),
     "Whether the compression curve shows this load at d100 or at its end.",
   ),
   result(
@@ -366,7 +376,7 @@ const COEFFICIENTS: readonly Column[] = [
     "cv reported",
     ["cv", "chosen"],
     "cv",
-    '=IF([load_method]="root time",[cv_root_time],IF([load_method]="log time",[cv_log_time],""))',
+    `=IF(${isWord("[load_method]", "root time")},[cv_root_time],IF(${isWord("[load_method]", "log time")},[cv_log_time],""))`,
     "cv of the load's own construction.",
   ),
   {
@@ -397,7 +407,7 @@ const COEFFICIENTS: readonly Column[] = [
     when(
       ["[void_ratio_curve]", "[^void_ratio_curve]"],
       // No stiffness for a row without a change of load, or if the specimen moved against the change.
-      'IF(OR([load_branch]="wetting",([^void_ratio_curve]-[void_ratio_curve])*([load_stress]-[^load_stress])<=0),"",' +
+      `IF(OR(${isOnBranch("wetting")},([^void_ratio_curve]-[void_ratio_curve])*([load_stress]-[^load_stress])<=0),"",` +
         shown(
           'CLAY.VOLUME_COMPRESSIBILITY([^load_stress],[load_stress],[^void_ratio_curve],[void_ratio_curve],"e","start",{void_ratio_initial},{stress_unit},{mv_unit})',
         ) +
@@ -424,7 +434,7 @@ const COEFFICIENTS: readonly Column[] = [
     "small",
     when(
       ["[tail_slope]", "[height_end]"],
-      ofConsolidation('CLAY.STRAIN(IF({dial_sense}="fall",-1,1)*[tail_slope]*{dial_factor},{initial_height})'),
+      ofConsolidation(`CLAY.STRAIN(${SENSE}*[tail_slope]*{dial_factor},{initial_height})`),
       "ABS([tail_slope]*{dial_factor})<{initial_height}",
     ),
     "Strain per log cycle of time on the straight tail, on the initial height; loading only. Blank where the tail was not measured far enough past the end of primary: the remark says so.",
@@ -436,7 +446,7 @@ const COEFFICIENTS: readonly Column[] = [
     "strain",
     when(
       ["[height_end]", "[^height_end]"],
-      'IF(OR([load_mark]="wetting",AND([load_mark]="inundated",[load_branch]="wetting")),CLAY.WETTING_STRAIN([^height_end],[height_end],IF(IFERROR({wetting_reference},"")="initial height",{initial_height},[^height_end])),"")',
+      `IF(OR(${isWord("[load_mark]", "wetting")},AND(${isWord("[load_mark]", "inundated")},${isOnBranch("wetting")})),CLAY.WETTING_STRAIN([^height_end],[height_end],IF(IFERROR(${isWord("{wetting_reference}", "initial height")},FALSE),{initial_height},[^height_end])),"")`,
       "AND([height_end]>0,[^height_end]>0)",
     ),
     "(height before - height after) / the height chosen among the choices, of each stage of wetting: positive for collapse, negative for swell.",
@@ -452,10 +462,10 @@ const COEFFICIENTS: readonly Column[] = [
       'IF(COUNT({apparatus_stress})=0,"not corrected for the apparatus; ","")' +
       '&IF(AND(COUNT({apparatus_stress})>0,COUNT({apparatus_deflection_seating})=0),"the deflection table does not reach the seating stress: enter a row for it; ",IF(AND(COUNT([deformation])=1,[apparatus_deflection]=""),"the deflection table does not reach this stress: correct the stress or extend the table; ",""))' +
       '&IF(COUNT([height_end],{solids_height},{initial_height})<3,"",IF(OR([height_end]>{solids_height},{solids_height}>={initial_height}),"","the height at the end is not above the height of solids: correct the readings; "))' +
-      '&IF(AND([load_mark]="wetting",[load_branch]<>"wetting"),"marked as wetting, but the stress is not that of the load before: enter the stress that was kept; ","")' +
-      '&IF([load_branch]="wetting","wetting: no cv, mv, k or C alpha; ",IF(AND([load_branch]="loading",IFERROR([height_end]>[^height_end],FALSE)),"the specimen swelled under the load: no cv, mv, k or C alpha; ",""))' +
+      `&IF(AND(${isWord("[load_mark]", "wetting")},NOT(${isOnBranch("wetting")})),"marked as wetting, but the stress is not that of the load before: enter the stress that was kept; ","")` +
+      `&IF(${isOnBranch("wetting")},"wetting: no cv, mv, k or C alpha; ",IF(AND(${isOnBranch("loading")},IFERROR([height_end]>[^height_end],FALSE)),"the specimen swelled under the load: no cv, mv, k or C alpha; ",""))` +
       `&${UNLOADED}` +
-      '&IF(AND({curve_from}="d100",[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")' +
+      `&IF(AND(${isWord("{curve_from}", "d100")},[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")` +
       '&IF(ISERROR([log_d0]),"the time curve is refused: its first cell says why",[time_remark]))',
     note: "Remarks on the load; in full on the page of remarks.",
   },

@@ -7,6 +7,7 @@ import type { Field } from "./field";
 import { CHOICE_REMARK, CURVE_GAP, CURVE_IS_WRONG, HAS_CURVE, INPUT_REMARK } from "./formulas";
 import { WITHOUT_STRESS } from "./load-table";
 import { addressAtLoad, addressOf as at, topOf as atTop } from "./impossible";
+import { isWord } from "./list-words";
 
 /** The inputs that every result needs, in the order of the form. */
 const NEEDED: readonly (readonly [name: string, words: string])[] = [
@@ -69,7 +70,7 @@ const impossible = [
 ].join("&");
 
 /** While the test is running, the results of the curve may need further loads. */
-const notFarEnough = `IF(AND(IFERROR({test_state},"")="running",IFERROR({preconsolidation_stress}="",FALSE),COUNT({void_ratio_curve})>0),IF(${CURVE_IS_WRONG},"","The loads so far give no virgin line yet: read further loads. "),"")`;
+const notFarEnough = `IF(AND(IFERROR(${isWord("{test_state}", "running")},FALSE),IFERROR({preconsolidation_stress}="",FALSE),COUNT({void_ratio_curve})>0),IF(${CURVE_IS_WRONG},"","The loads so far give no virgin line yet: read further loads. "),"")`;
 
 const IN_FULL = "missing_in_full";
 

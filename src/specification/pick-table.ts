@@ -4,10 +4,13 @@
  * construction.
  */
 import { OF_CURVE } from "../reduction/curve/picks";
+import { AUTOMATIC } from "../reduction/increment/constructions/picks";
 import type { Column, Table } from "./field";
+import { isWord } from "./list-words";
 import { OLD_PICK_CHOICES, PICK_CHOICES, PICK_OF } from "./pick-choices";
 
 const LAST = "CLAY.LAST_PICK([pick_load],[pick_of],{pick_load},{pick_of},{pick_after})";
+const IS_AUTOMATIC = isWord("[pick_after]", AUTOMATIC);
 
 const COLUMNS: readonly Column[] = [
   {
@@ -70,8 +73,8 @@ const COLUMNS: readonly Column[] = [
     formula:
       '=IF(AND([pick_load]="",[pick_of]="",[pick_after]=""),"",' +
       'IF(OR([pick_load]="",[pick_of]="",[pick_after]="",[pick_after]=0),"unfinished: not used",' +
-      `IF(AND([pick_load]<>"${OF_CURVE}",IFERROR(MATCH([pick_load],{load_number},0),0)=0),"no such load: not used",` +
-      `IFERROR(IF(${LAST}=IF([pick_after]="automatic","",[pick_after]),IF([pick_after]="automatic","automatic again","used"),"replaced further down")` +
+      `IF(AND(NOT(${isWord("[pick_load]", OF_CURVE)}),IFERROR(MATCH([pick_load],{load_number},0),0)=0),"no such load: not used",` +
+      `IFERROR(IF(${LAST}=IF(${IS_AUTOMATIC},"",[pick_after]),IF(${IS_AUTOMATIC},"automatic again","used"),"replaced further down")` +
       '&IF([pick_reason]="",", no reason","")&IF([pick_by]="",", no initials",""),"cannot be used"))))',
     note: "Whether this row counts, and what it lacks.",
   },

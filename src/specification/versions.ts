@@ -16,7 +16,7 @@ export const NEWS: readonly News[] = [
   {
     version: 7,
     sentences: [
-      "A sheet says in which language its titles, labels and notes are: English, or German if that is chosen.",
+      "A sheet says in which language its titles, labels, notes and the words of its lists are: English, or German if that is chosen; formulas and reading take the words of both.",
       "The table of picks by hand has 42 rows and prints on one page, below its headings.",
       "A remark names a load that has readings and no stress, and a load that was taken off while the specimen compressed or rose above its initial height; where a value of the curve does not fit the others, the head of the sheet says which.",
     ],

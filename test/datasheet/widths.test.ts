@@ -1,5 +1,9 @@
 /** No column and no neighbouring cell cuts off a label, a heading, a unit or a word of a list. */
 import { blankSheet, demoSheet } from "../../src/datasheet";
+import { TIME_METHODS } from "../../src/reduction/increment/constructions/picks";
+import { PROCEDURES } from "../../src/reduction/increment/constructions/procedure";
+import { wordIn } from "../../src/specification/list-words";
+import { SHEET_LANGUAGES } from "../../src/specification/text/language";
 import { cellAddress } from "../../src/workbook/address";
 import { charactersToPixels } from "../../src/workbook/embedded/look/styles";
 import type { CellPlan, SheetPlan } from "../../src/workbook/port";
@@ -62,11 +66,22 @@ describe.each([
   });
 });
 
-test("the words of the branch of a load fit into their column", () => {
-  const { names, columnWidths } = blankSheet("SI");
-  const room = charactersToPixels(columnWidths[names.load_branch.col]) - MARGIN;
-  const widths = ["loading", "unloading", "wetting"].map((word) => textWidth(word, "bold"));
-  expect(Math.max(...widths)).toBeLessThanOrEqual(room);
+/** What the formulas of a column show, in English. */
+const STATES = {
+  load_branch: ["loading", "unloading", "wetting"],
+  load_method: TIME_METHODS,
+  load_procedure: PROCEDURES,
+  curve_point: ["d100", "end"],
+  test_state: ["running", "over"],
+};
+
+test.each(SHEET_LANGUAGES)("the words that formulas show stand whole in their columns, in %s", (language) => {
+  const { names, columnWidths } = blankSheet("SI", { language });
+  const cut = Object.entries(STATES).flatMap(([name, words]) => {
+    const room = charactersToPixels(columnWidths[names[name].col]) - MARGIN;
+    return words.map((word) => wordIn(language, word)).filter((word) => textWidth(word, "bold") > room);
+  });
+  expect(cut).toEqual([]);
 });
 
 test("the whole form is visible beside the pane in a window of 1440 pixels", () => {

@@ -1,5 +1,6 @@
 /** The table of picks by hand as worksheet functions read it, and its effect on the time curves. */
 import fc from "../properties";
+import { PRECONSOLIDATION } from "../../src/functions/curve";
 import * as I from "../../src/functions/increment";
 import { LAST_PICK, LOAD_PICKS } from "../../src/functions/picks";
 import { PICK_NAMES } from "../../src/reduction/increment/constructions/picks";
@@ -168,5 +169,44 @@ describe("LAST_PICK", () => {
       '#VALUE! "cv by" in row 3 of the table of picks is "root": use one of log time, root time',
     );
     expect(refusal(() => LAST_PICK(2, "t50", ...picks))).toMatch(/the pick is "t50": use one of d0/);
+  });
+});
+
+describe("the words of a German table", () => {
+  const german = table(
+    [3, "cv nach", "Wurzel t"],
+    [3, "Kriechast ab", 60],
+    [4, "Verfahren", "automatisch"],
+    ["Kurve", "Erstbelastung ab", 200],
+    [5, "CV NACH", "root time"],
+  );
+  test("count as the English ones, in any case; a word picked stays in its language", () => {
+    expect(LAST_PICK(3, "cv by", ...german, "log time")).toBe("Wurzel t");
+    expect(LAST_PICK(5, "cv nach", ...german, "log t")).toBe("root time");
+    expect(LAST_PICK(4, "procedure", ...german, "gestützt")).toBe("gestützt");
+    expect(LAST_PICK(3, "tail from", ...german)).toBe(60);
+    expect(LAST_PICK("Kurve", "virgin_from", ...german)).toBe(200);
+    expect(LOAD_PICKS("curve", ...german)).toEqual([["virgin_from", 200, "row 4 of the table of picks"]]);
+    expect(LOAD_PICKS(3, ...german)).toEqual([["tail_from", 60, "row 2 of the table of picks"]]);
+  });
+
+  test("are arguments of every function that takes a word", () => {
+    expect(I.CV_FROM_T50(4, 20, "einseitig", "mm2/min")).toBe(I.CV_FROM_T50(4, 20, "single", "mm2/min"));
+    expect(I.CV_FROM_T50(4, 20, "BEIDSEITIG", "mm2/min")).toBe(I.CV_FROM_T50(4, 20, "double", "mm2/min"));
+    expect(refusal(() => I.CV_FROM_T50(4, 20, "allseitig"))).toMatch(
+      /the drainage is "allseitig": use one of double, single/,
+    );
+    const [stresses, ratios] = [
+      column([10, 20, 40, 80, 160, 320, 640]),
+      column([1, 0.99, 0.97, 0.93, 0.82, 0.68, 0.54]),
+    ];
+    for (const [word, short] of [
+      ["Arbeit", "work"],
+      ["doppeltlogarithmisch", "bilog"],
+      ["Schnittpunkt", "intersection"],
+    ])
+      expect(PRECONSOLIDATION(stresses, ratios, word, "stress")).toEqual(
+        PRECONSOLIDATION(stresses, ratios, short, "stress"),
+      );
   });
 });

@@ -82,7 +82,7 @@ describe("a German sheet", () => {
   };
 
   test("says what cannot be in German, and every sentence is read back, each with its cell", async () => {
-    const heavy = await said({ ring_and_dry: 300, drainage: "beidseitig", dial_factor: 0, in_situ_stress: "" });
+    const heavy = await said({ ring_and_dry: 300, drainage: "allseitig", dial_factor: 0, in_situ_stress: "" });
     expect(heavy.text).toMatch(/^Uhrfaktor, \w+: Zahl über 0 eingeben\. .*ein Wort der Liste wählen\. /);
     expect(heavy.text).toMatch(/Es fehlt: In-situ-Spannung \(für OCR, Feldkurve und Güte\), \w+\.$/);
     expect(heavy.sentences.filter(({ sentence }) => templateOf(sentence) === "{0}")).toEqual([]);

@@ -4,8 +4,10 @@ import { FIELDS } from "../../src/specification/fields";
 import { ALL_PARTS } from "../../src/specification/parts";
 import { isSpill, isTable } from "../../src/specification/field";
 import { LANGUAGE_NAMES, SHEET_LANGUAGES, languageOf } from "../../src/specification/text/language";
+import { everyWord, STATES, TYPED_WORDS, wordIn } from "../../src/specification/list-words";
 import { labelIn, textInFormula, wordsOf } from "../../src/specification/text/words";
 import { CELLS } from "../../src/record/cells";
+import { EQUIPMENT, liveState } from "../../src/record/register";
 import { checkPlan } from "../../src/workbook/rules/plan-check";
 import { LOADS } from "../../src/specification/readings";
 import type { SheetPlan } from "../../src/workbook/port";
@@ -13,21 +15,21 @@ import type { SheetPlan } from "../../src/workbook/port";
 const english = blankSheet("SI");
 const OTHERS = SHEET_LANGUAGES.filter((language) => language !== "en");
 
-/** The texts between quotation marks in formulas. */
-const textsIn = ({ cells }: SheetPlan): string[] => [
-  ...new Set(cells.flatMap(({ formula = "" }) => [...formula.matchAll(/"((?:[^"]|"")*)"/g)].map(([, text]) => text))),
-];
+/** The texts between quotation marks in a formula. */
+const textsOf = (formula: string): string[] => [...formula.matchAll(/"((?:[^"]|"")*)"/g)].map(([, text]) => text);
+const textsIn = ({ cells }: SheetPlan): string[] => [...new Set(cells.flatMap(({ formula = "" }) => textsOf(formula)))];
 
 /**
- * Texts of formulas that stay English: arguments and answers of the worksheet functions, words of lists, units, and the
- * states that other formulas and the record compare.
+ * Texts of formulas that stay: arguments and answers of the worksheet functions, units, and the words of lists and states in
+ * every language, which formulas compare.
  */
+const COMPARED = [...english.cells.flatMap(({ choices = [] }) => choices), ...STATES, ...TYPED_WORDS];
 const KEPT = new Set([
-  ...english.cells.flatMap(({ choices = [] }) => choices),
+  ...COMPARED.flatMap(everyWord),
   ...["salt", "void_index", "e_100", "C_c", "stress", "e", "curve", "picked by hand", "remark", "mean", "loads"],
   ...["S0", "Sf", "low", "high", "ratio", "Cc", "Cr", "words", "meets the laboratory line", "de_e0", "class"],
   ...["strain_class", "e_in_situ", "e_final", "mv", "M", "cv", "from", "potential", "index", "pressure", "Together"],
-  ...["start", "blank", "readings", "automatic", "running", "over", "loading", "unloading", "end"],
+  ...["start", "blank", "readings"],
 ]);
 const METHOD_BEFORE = /^(Casagrande|Work|Bilogarithmic|Intersection|Pacheco Silva|Janbu): $/;
 const MARKS = /^[^A-Za-z]*$/;
@@ -72,7 +74,7 @@ describe.each(OTHERS)("the sheet in %s", (language) => {
     expect(labelIn(words, "Times of load 7")).not.toBe("Times of load 7");
   });
 
-  test("has a note for every note, and the meaning of every word of a list but names and units", () => {
+  test("has a note for every note, and a word for every word of a list but names and units", () => {
     const notes = english.cells.flatMap(({ note }) => note ?? []);
     expect(notes.filter((note) => !has(words.notes, note))).toEqual([]);
     const units = new Set(
@@ -84,12 +86,17 @@ describe.each(OTHERS)("the sheet in %s", (language) => {
     const names = ["Casagrande", "Pacheco Silva", "Janbu", "d0", "d90", "d100"];
     const listed = english.cells.flatMap(({ choices = [] }) => choices);
     const plain = listed.filter((choice) => !units.has(choice) && !names.includes(choice));
-    expect([...new Set(plain)].filter((choice) => !has(words.choices, choice))).toEqual([]);
+    const all = new Set([...plain, ...STATES, ...TYPED_WORDS]);
+    expect([...all].filter((choice) => wordIn(language, choice) === choice)).toEqual([]);
   });
 
-  test("says the meanings in the note of each single cell with a list", () => {
-    const lists = plan.cells.filter(({ choices = [], row }) => choices.some((one) => one in words.choices) && row < 80);
-    expect(lists.filter(({ note }) => note === undefined)).toEqual([]);
+  test("has the words of its own language in every list and at its start", () => {
+    const own = (word: unknown) => (typeof word === "string" ? wordIn(language, word) : word);
+    const lists = ({ cells }: SheetPlan) =>
+      cells.flatMap(({ choices, value }) => (choices ? [{ choices, value }] : []));
+    expect(lists(plan)).toEqual(
+      lists(english).map(({ choices, value }) => ({ choices: choices.map(own), value: own(value) })),
+    );
   });
 
   test("shows no English text by a formula but words of functions and of lists", () => {
@@ -112,11 +119,18 @@ describe.each(OTHERS)("the sheet in %s", (language) => {
     expect([...KEPT].filter((text) => textInFormula(words, text) !== text)).toEqual([]);
   });
 
+  test("has every text that a live register shows", () => {
+    const compared = new Set(EQUIPMENT.flatMap(everyWord));
+    const left = textsOf(liveState("Register", EQUIPMENT)).filter((text) => textInFormula(words, text) === text);
+    expect(left.filter((text) => !MARKS.test(text) && !compared.has(text))).toEqual([]);
+  });
+
   test("has no text that the sheet lacks", () => {
     const texts = textsIn(english);
     const ofSeries = textsIn(wettingSeries("SI"));
+    const ofRegister = textsOf(liveState("Register", EQUIPMENT));
     const unused = Object.keys(words.formulas).filter(
-      (text) => !text.includes("{0}") && !texts.includes(text) && !ofSeries.includes(text),
+      (text) => !text.includes("{0}") && ![texts, ofSeries, ofRegister].some((all) => all.includes(text)),
     );
     const notes = new Set(english.cells.flatMap(({ note }) => note ?? []));
     expect([...unused, ...Object.keys(words.notes).filter((note) => !notes.has(note))]).toEqual([]);
@@ -125,8 +139,8 @@ describe.each(OTHERS)("the sheet in %s", (language) => {
   test("differs from the English sheet in words alone", () => {
     const shape = ({ rows, cols, names, merges, pages, columnWidths, rowHeights, open, cells }: SheetPlan) => ({
       ...{ rows, cols, names, merges, pages, columnWidths, rowHeights, open },
-      cells: cells.map(({ row, col, kind, choices, format, align }) => ({ row, col, kind, choices, format, align })),
-      inputs: cells.flatMap(({ kind, value }) => (kind === "input" ? [value] : [])),
+      cells: cells.map(({ row, col, kind, format, align }) => ({ row, col, kind, format, align })),
+      inputs: cells.flatMap(({ kind, value, choices }) => (kind === "input" && !choices ? [value] : [])),
     });
     expect(shape(plan)).toEqual(shape(english));
     const rules = ({ entries = [] }: SheetPlan) => entries.map((rule) => ({ ...rule, message: undefined }));

@@ -4,7 +4,7 @@ import { stageAt, wettingPlaces, type WettingStage } from "../../record/wetting"
 import type { TestRecord } from "../../record/record";
 import { reduced } from "../../record/reduced-test";
 import { SAME_LOAD } from "../../reduction/curve/loads";
-import { say } from "../../reduction/message";
+import { listWord, say } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, type Answer, type Question } from "../check";
 
@@ -52,7 +52,7 @@ function stressKept(record: TestRecord, at: number): Answer {
     ],
     { value: stress - before, kind: "stress" },
     { stop: SAME_LOAD * before },
-    say`enter the stress that was kept, or take the mark "wetting" off`,
+    say`enter the stress that was kept, or take the mark "${listWord("wetting")}" off`,
   );
 }
 

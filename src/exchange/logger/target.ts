@@ -1,8 +1,11 @@
 /** The data sheet that readings go to: its present content, and the cells that are written. */
 import { nth } from "../../reduction/numeric/lists";
 import { convert, unitNamed, UNITS } from "../../reduction/units";
+import { englishWord } from "../../record/cells";
 import { usedRows } from "../../record/standing-load";
 import type { CellValue, NamedColumns } from "../../workbook/port";
+import { wordIn } from "../../specification/list-words";
+import { LANGUAGE_CELL, languageOf, type SheetLanguage } from "../../specification/text/language";
 import { MOST_LOADS, readingsName, timesName } from "../../specification/readings";
 import type { Layout } from "./layout";
 
@@ -25,6 +28,7 @@ export const TARGET_NAMES: readonly string[] = [
   "diameter",
   "frame_number",
   "test_remarks",
+  LANGUAGE_CELL,
   ...numbers.flatMap((load) => [timesName(load), readingsName(load)]),
 ];
 
@@ -49,6 +53,9 @@ export interface Target {
   readonly room: number;
   readonly zeroReading: CellValue;
   readonly dialFactor: CellValue;
+  /** The language of the words that are written into the sheet; English if it is left out. */
+  readonly language?: SheetLanguage;
+  /** "rise" or "fall", whatever the language of the sheet. */
   readonly dialSense: CellValue;
   readonly lengthUnit: string;
   readonly stressUnit: string;
@@ -95,7 +102,8 @@ export function targetOf(found: Readonly<Record<string, readonly (readonly CellV
     ),
     zeroReading: single("zero_reading"),
     dialFactor: single("dial_factor"),
-    dialSense: single("dial_sense"),
+    language: languageOf(found),
+    dialSense: englishWord(String(single("dial_sense"))),
     lengthUnit,
     stressUnit: unit("stress_unit", Object.keys(UNITS.stress), "kPa"),
     seating: numberOf(single("seating_stress")),
@@ -170,6 +178,7 @@ export function columnsFor(
     stresses[row] = Number(stress.toPrecision(6));
   }
   if (stresses.length > 0) columns.load_stress = stresses;
-  for (const { name, wanted } of changes) columns[name] = [wanted];
+  for (const { name, wanted } of changes)
+    columns[name] = [typeof wanted === "string" ? wordIn(target.language ?? "en", wanted) : wanted];
   return columns;
 }

@@ -1,15 +1,21 @@
-/** The language of the sheet that the pane speaks of: sentences quote its labels as it has them. */
+/** The language of the sheet that the pane speaks of: sentences quote its labels and the words of its lists as it has them. */
 import { labelOn } from "../../record/sheet-labels";
 import type { Value } from "../../reduction/message";
+import { wordIn } from "../../specification/list-words";
 import type { SheetLanguage } from "../../specification/text/language";
-import { callCells, translated } from "../text/messages";
+import { speakAs, translated, type OnSheet } from "../text/messages";
+
+const sheetIn = (language: SheetLanguage): OnSheet => ({
+  label: (cell) => labelOn(language, cell),
+  word: (english) => wordIn(language, english),
+});
 
 let current: SheetLanguage = "en";
 
 /** Call this when a sheet was read, before anything is said of it. */
 export function speakOfSheet(language: SheetLanguage): void {
   current = language;
-  callCells(language === "en" ? undefined : (cell) => labelOn(language, cell));
+  speakAs(language === "en" ? undefined : sheetIn(language));
 }
 
 /** The language of the sheet, as the value of `lang` of an element that quotes its labels. */
@@ -18,8 +24,8 @@ export const languageOfLabels = (): SheetLanguage => current;
 /** The label of a cell as the sheet has it. */
 export const labelOnSheet = (name: string): string => labelOn(current, name);
 
-/** A message all in one language, with the labels of cells too, whatever the language of the sheet: for a report. */
+/** A message all in one language, with the labels of cells and the words of lists too, whatever the language of the sheet: for a report. */
 export const inOneLanguage =
   (language: SheetLanguage) =>
   (value: Value): string =>
-    translated(value, language, (cell) => labelOn(language, cell));
+    translated(value, language, sheetIn(language));

@@ -10,33 +10,40 @@ export const MESSAGES: Readonly<Partial<Record<Language, Readonly<Record<string,
 /** The decimal sign of languages that do not use a point. */
 const DECIMAL_SIGN: Readonly<Partial<Record<Language, string>>> = { de: "," };
 
-/** The label of a cell as the sheet has it; undefined while the sheet is English, as the messages are. */
-let labelOnSheet: Labelled | undefined;
+/** What a sheet calls things. */
+export interface OnSheet {
+  /** The label of a cell by its name. */
+  readonly label: (cell: string) => string;
+  /** A word of a list by its English word. */
+  readonly word: (english: string) => string;
+}
 
-/** Gives the label of a cell by its name. */
-type Labelled = (cell: string) => string;
+/** The sheet that messages speak of; undefined while it is English, as the messages are. */
+let sheetSpokenOf: OnSheet | undefined;
 
-/** From now on, messages call cells as a sheet in another language than English does. */
-export function callCells(labelled: Labelled | undefined): void {
-  labelOnSheet = labelled;
+/** From now on, messages call cells and words of lists as a sheet in another language than English does. */
+export function speakAs(sheet: OnSheet | undefined): void {
+  sheetSpokenOf = sheet;
 }
 
 /**
- * A message in a language, with the labels of cells instead of their names, as the sheet has them unless `labelled` gives
- * them; a message without a translation stays English.
+ * A message in a language, with the labels of cells instead of their names and with words of lists, as the sheet has them
+ * unless `sheet` gives them; a message without a translation stays English.
  */
-export function translated(value: Value, into: Language, labelled = labelOnSheet): string {
+export function translated(value: Value, into: Language, sheet = sheetSpokenOf): string {
   if (typeof value === "number" || "digits" in value) return english(value).replace(".", DECIMAL_SIGN[into] ?? ".");
-  if ("verbatim" in value)
-    return value.cell === undefined || !labelled
+  if ("verbatim" in value) {
+    if (value.isListWord && sheet) return sheet.word(value.verbatim);
+    return value.cell === undefined || !sheet
       ? (value.label ?? value.verbatim)
       : value.label === undefined
-        ? `${labelled(value.cell)} (${value.cell})`
-        : labelled(value.cell);
-  if ("listed" in value) return value.listed.map((one) => translated(one, into, labelled)).join(value.between);
+        ? `${sheet.label(value.cell)} (${value.cell})`
+        : sheet.label(value.cell);
+  }
+  if ("listed" in value) return value.listed.map((one) => translated(one, into, sheet)).join(value.between);
   const template = templateOf(value);
   return (MESSAGES[into]?.[template] ?? template).replace(/\{(\d+)\}/g, (_, index) =>
-    translated(nth(value.values, Number(index)), into, labelled),
+    translated(nth(value.values, Number(index)), into, sheet),
   );
 }
 

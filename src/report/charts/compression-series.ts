@@ -4,6 +4,7 @@ import { METHOD_PLOTS } from "../../plots/methods";
 import type { PlotSpec } from "../../plots/spec";
 import type { MethodName } from "../../reduction/curve/method-words";
 import { given, type Outcome } from "../../reduction/outcome";
+import { isWord } from "../../specification/list-words";
 import { rulesOf } from "../../specification/versions";
 import type { BlockColumn, BlockSeries, SeriesBlock, Where } from "./series-block";
 import { constructionColumns, markAt } from "./series-lines";
@@ -95,7 +96,7 @@ export function compressionOf(sheet: Sheet, kind: "e" | "strain", method?: Metho
   const [end, primary, point] = ["strain_end", "strain_d100", "curve_point"].map((name) => sheet.source(name));
   // The strain at the point from which the void ratio of the curve is calculated.
   const strain = (i: number): string =>
-    primary && point ? `IF(${point.cell(i)}="d100",${primary.cell(i)},${end!.cell(i)})` : end!.cell(i);
+    primary && point ? `IF(${isWord(point.cell(i), "d100")},${primary.cell(i)},${end!.cell(i)})` : end!.cell(i);
   const curve = sheet.source("void_ratio_curve");
   const [ends, primaries] = [sheet.numbers("strain_end"), sheet.numbers("strain_d100")];
   const values =

@@ -2,6 +2,7 @@
 import type { PlotAxis, PlotSpec } from "../../plots/spec";
 import type { Cells } from "../../plots/time";
 import type { InWords } from "../../plots/words";
+import { textOf } from "../../record/cells";
 import { picksOfCurve } from "../../record/picks";
 import { readRecord, type NamedValues } from "../../record/record";
 import { OF_CURVE, type CurvePicks } from "../../reduction/curve/picks";
@@ -102,9 +103,10 @@ export class Sheet {
     return this.numbers(name)[0] ?? undefined;
   }
 
+  /** The text of a cell, a word of a list in English; "" for anything else. */
   word(name: string, row = 0): string {
     const cell: CellValue = asColumn(this.data.values[name] ?? [])[row]?.[0] ?? "";
-    return typeof cell === "string" && !cell.startsWith("#") ? cell.trim() : "";
+    return typeof cell === "string" && !cell.startsWith("#") ? textOf(name, cell.trim()) : "";
   }
 
   /** A refusal that names the missing cells; undefined if none is missing. */

@@ -5,6 +5,7 @@ import { nameOf } from "../../record/record";
 import { say } from "../../reduction/message";
 import { firstOf } from "../../reduction/numeric/lists";
 import { given, notApplicable, then, type Outcome } from "../../reduction/outcome";
+import { isWord } from "../../specification/list-words";
 import { readingsName, timesName } from "../../specification/readings";
 import type { BlockColumn, BlockSeries, SeriesBlock } from "./series-block";
 import { ROOM, Sheet, frameOf, lastOf, titled, type DrawnColumns, type Source } from "./sheet-cells";
@@ -32,7 +33,7 @@ const senseOf = (sheet: Sheet): number => (sheet.word("dial_sense") === "fall" ?
 /** Dial units to height, with the sign of the dial, as a formula. */
 function factorOf(sheet: Sheet): string {
   const sense = sheet.address("dial_sense");
-  return `${sense ? `IF(${sense}="fall",-1,1)*` : ""}${sheet.address("dial_factor")!}`;
+  return `${sense ? `IF(${isWord(sense, "fall")},-1,1)*` : ""}${sheet.address("dial_factor")!}`;
 }
 
 const heldIn = (sheet: Sheet, name: string, row = 0): Held => ({

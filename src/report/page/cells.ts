@@ -1,6 +1,9 @@
 /** Numbers of the data sheet in the report: live formulas, rounded once, for display, by their number formats. */
 import { LUNNE_NAMES } from "../../reduction/curve/sample-quality";
 import { english, say, verbatim, type Message, type Verbatim } from "../../reduction/message";
+import { choicesOf } from "../../record/cells";
+import { everyWord, isWord, wordIn } from "../../specification/list-words";
+import { SHEET_LANGUAGES } from "../../specification/text/language";
 import type { CellPlan } from "../../workbook/port";
 import type { DataCells } from "./source";
 
@@ -22,7 +25,7 @@ export const toldFormula = (text: string): string =>
     .join("&")}`;
 
 const BRANCHES = [say`loading`, say`unloading`, say`wetting`];
-/** The words that a cell of the data sheet can hold, by the name of the cell. */
+/** The words of a cell of the data sheet for which a report has its own words, by the name of the cell. */
 const CHOICES: Readonly<Record<string, readonly Message[]>> = {
   specific_gravity_basis: [say`measured`, say`assumed`],
   drainage: [say`double`, say`single`],
@@ -35,12 +38,22 @@ const CHOICES: Readonly<Record<string, readonly Message[]>> = {
   quality_class: Object.values(LUNNE_NAMES),
 };
 
-/** An expression for the word of a cell in the language of the report; any other text is kept. */
+/** The English words that a cell can hold, each with the word of the report. */
+function wordsOf(cells: DataCells, name: string): (readonly [english: string, own: string])[] {
+  const own = CHOICES[name];
+  if (own) return own.map((choice) => [english(choice), cells.words(choice)]);
+  const language = SHEET_LANGUAGES.find((one) => one === cells.source.language) ?? "en";
+  return choicesOf(name).map((choice) => [choice, wordIn(language, choice)]);
+}
+
+/**
+ * An expression for the word of a cell in the language of the report, whatever the language of the sheet; any other text is
+ * kept.
+ */
 function worded(cells: DataCells, reference: string, name: string | undefined): string {
-  const others = (CHOICES[name ?? ""] ?? []).filter((choice) => cells.words(choice) !== english(choice));
+  const others = wordsOf(cells, name ?? "").filter(([word, own]) => everyWord(word).some((one) => one !== own));
   return others.reduceRight(
-    (otherwise, choice) =>
-      `IF(${reference}=${inFormula(english(choice))},${inFormula(cells.words(choice))},${otherwise})`,
+    (otherwise, [word, own]) => `IF(${isWord(reference, word)},${inFormula(own)},${otherwise})`,
     reference,
   );
 }

@@ -2,6 +2,7 @@
 import { english, say, verbatim, type Message, type Value } from "../../reduction/message";
 import { boxAddress, quoted } from "../../workbook/address";
 import { addressInList, lengthOf, partOfList } from "../../workbook/lists";
+import { textOf } from "../../record/cells";
 import { cellNamed, type NamedValues, type TestRecord } from "../../record/record";
 import type { Answered } from "../../checks";
 import type { Box, CellValue, SheetName } from "../../workbook/port";
@@ -117,10 +118,10 @@ export class DataCells {
       : addressInList(box, row ?? 0);
   }
 
-  /** The value of the cell; "" for a blank, a cell of spaces, or no cell. */
+  /** The value of the cell, a word of a list in English; "" for a blank, a cell of spaces, or no cell. */
   value(name: string, row = 0): CellValue {
     const value = this.source.values[name]?.[row]?.[0] ?? "";
-    return typeof value === "string" ? value.trim() : value;
+    return typeof value === "string" ? textOf(name, value.trim()) : value;
   }
 
   text(name: string, row = 0): string {

@@ -1,6 +1,7 @@
 /** The tables of the report that have a row for each load. */
 import { reducedLoads, type BothWays } from "./both-ways";
 import { say, type Message } from "../../reduction/message";
+import { isWord } from "../../specification/list-words";
 import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
 import { THREE_FIGURES } from "../../workbook/look/number-format";
@@ -125,7 +126,7 @@ function methodOf(cells: DataCells, { row }: ReportedLoad): string | undefined {
   const cv = cells.at("cv_chosen", row);
   if (!chosen || !cv) return undefined;
   const [root, log] = [say`root`, say`log`].map((word) => inFormula(cells.words(word)));
-  return orError(cells, `IF(${cv}="","${NOTHING}",IF(${chosen}="root time",${root},${log}))`);
+  return orError(cells, `IF(${cv}="","${NOTHING}",IF(${isWord(chosen, "root time")},${root},${log}))`);
 }
 
 export const loadColumn: LoadColumn = { heading: [say`Load`], formula: ({ number }) => number, format: always("0") };

@@ -3,6 +3,7 @@ import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { say, type Message } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
 import { wettingPlaces } from "../../record/wetting";
+import { isWord } from "../../specification/list-words";
 import { FORMATS, formatIn, inFormula, live, toldFormula, typedFormat, worked, type Shown } from "../page/cells";
 import type { Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
@@ -109,7 +110,7 @@ function cvReported(cells: DataCells): string {
     say`by root time (Taylor): T90 = ${T90}, line factor ${LINE_FACTOR}, unless a load's row says otherwise`,
   );
   const log = t(say`by log time (Casagrande): T50 = ${T50}, unless a load's row says otherwise`);
-  return `=IF(${method}="root time",${inFormula(root)},${inFormula(log)})`;
+  return `=IF(${isWord(method, "root time")},${inFormula(root)},${inFormula(log)})`;
 }
 
 /** A formula for the point of each load that the compression curve uses. */
@@ -118,7 +119,7 @@ function curveFrom(cells: DataCells): string {
   const from = cells.at("curve_from");
   if (!from) return toldFormula(t(say`the data sheet does not say`));
   const primary = t(say`the end of primary (d100), or the end of the load where there is no d100`);
-  return `=IF(${from}="d100",${inFormula(primary)},${inFormula(t(say`the end of each load`))})`;
+  return `=IF(${isWord(from, "d100")},${inFormula(primary)},${inFormula(t(say`the end of each load`))})`;
 }
 
 /** The stage of wetting, in a test that has one. */

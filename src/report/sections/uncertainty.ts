@@ -3,6 +3,7 @@
  * the worksheet functions calculate from them; and, apart from these, the spread of the constructions.
  */
 import { english, say, type Message } from "../../reduction/message";
+import { isWord } from "../../specification/list-words";
 import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
 import { FORMATS, inFormula, NOTHING, shownCell, twoFigures, unitCell, worked } from "../page/cells";
@@ -255,7 +256,7 @@ export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Blo
     inFormula(t(say`Gs IS ASSUMED: its limit of error is an estimate, and governs e.`)),
   ];
   const assumed = basis
-    ? `=IF(${basis}="measured",${measured},IF(${basis}="assumed",${estimate},${inFormula(unsaid)}))`
+    ? `=IF(${isWord(basis, "measured")},${measured},IF(${isWord(basis, "assumed")},${estimate},${inFormula(unsaid)}))`
     : undefined;
   const blocks: Block[] = [
     band(t(say`Intervals of e, stress, strain and cv`)),
@@ -312,7 +313,7 @@ function intervalsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Blo
     const root = of("height_middle_root", load);
     const log = of("height_middle", load);
     const method = of("load_method", load) ?? cells.at("time_method");
-    const height = root && log && method ? `IF(${method}="root time",${root},${log})` : log;
+    const height = root && log && method ? `IF(${isWord(method, "root time")},${root},${log})` : log;
     const [times, readings] = [cells.column(timesName(load.number)), cells.column(readingsName(load.number))];
     const units = ["drainage", "cv_unit", "length_unit"].map((name) => cells.at(name) ?? "");
     if (!times || !readings || !method) return undefined;

@@ -5,6 +5,7 @@
 import { when, type Field } from "../field";
 import { input, result } from "../form-fields";
 import { atLoad, onceOver } from "../formulas";
+import { haveWord, isWord } from "../list-words";
 
 /** The heights that a strain on wetting may be referred to. */
 export const WETTING_REFERENCES = ["height before", "initial height"] as const;
@@ -34,14 +35,14 @@ const [BEFORE, AFTER] = ["{wetting_height_before}", "{wetting_height_after}"];
 const ofStage = (formula: string): string => when([STAGE], formula);
 const afterBoth = (formula: string): string => when([BEFORE, AFTER], formula, `AND(${BEFORE}>0,${AFTER}>0)`);
 
-const REFERENCE = `IF(IFERROR({wetting_reference},"")="initial height",{initial_height},${BEFORE})`;
+const REFERENCE = `IF(IFERROR(${isWord("{wetting_reference}", "initial height")},FALSE),{initial_height},${BEFORE})`;
 const COLLAPSE_CALL = `CLAY.COLLAPSE(${BEFORE},${AFTER},{initial_height},{wetting_stress}`;
 
 /** The rows from the wetting on that were read: other rows count as blank. */
 const fromWetting = (column: string): string =>
   `IF(ISNUMBER({height_end}),IF({load_number}>=${STAGE},${column},""),"")`;
 const PRESSURE_CALL = `CLAY.SWELLING_PRESSURE(${fromWetting("{load_stress}")},${fromWetting(`(${BEFORE}-{height_end})/${BEFORE}`)},{swelling_method}`;
-const IS_READ = 'OR({swelling_method}="load back",{swelling_method}="constant volume")';
+const IS_READ = isWord("{swelling_method}", "load back", "constant volume");
 const pressure = (item: string, otherwise = '""'): string =>
   `=IF(IFERROR(${IS_READ},FALSE),IF(OR(${BEFORE}="",${AFTER}=""),"",${onceOver(`${PRESSURE_CALL},"${item}")`)}),${otherwise})`;
 
@@ -51,7 +52,7 @@ export const WETTING: readonly (readonly Field[])[] = [
       "wetting_load",
       "Wetting stage, load",
       "count",
-      '=IFERROR(INDEX({load_number},MATCH("wetting",{load_mark},0)),IFERROR(INDEX({load_number},MATCH(1,IF({load_mark}="inundated",IF({load_branch}="wetting",1,0),0),0)),""))',
+      `=IFERROR(INDEX({load_number},MATCH(1,${haveWord("{load_mark}", "wetting")},0)),IFERROR(INDEX({load_number},MATCH(1,(${haveWord("{load_mark}", "inundated")})*(${haveWord("{load_branch}", "wetting")}),0)),""))`,
       'The first load marked "wetting", or the first marked "inundated" whose stress is that of the load before.',
     ),
     result("wetting_stress", "  stress kept", "stress", ofStage(atLoad("load_stress", STAGE)), "Stress of that load."),
@@ -90,7 +91,7 @@ export const WETTING: readonly (readonly Field[])[] = [
       "  rate at the end",
       "small",
       ofStage(
-        `IFERROR(IF(ISNUMBER(${atLoad("tail_slope", STAGE)}),IF({dial_sense}="fall",-1,1)*${atLoad("tail_slope", STAGE)}*{dial_factor}/${REFERENCE},""),"")`,
+        `IFERROR(IF(ISNUMBER(${atLoad("tail_slope", STAGE)}),IF(${isWord("{dial_sense}", "fall")},-1,1)*${atLoad("tail_slope", STAGE)}*{dial_factor}/${REFERENCE},""),"")`,
       ),
       "Strain per log cycle of time on the straight tail of the stage, on the height of the strain; negative while the specimen swells.",
     ),

@@ -7,6 +7,7 @@ import { lacking, signature } from "./adopted";
 import { CV_RANGES, type CvRangeName } from "./adoptable";
 import type { Column, Table } from "../field";
 import { shown } from "../formulas";
+import { hasWord, isWord, shownWord } from "../list-words";
 
 /** The stresses that bound a range unless others are typed. */
 const BOUNDS: Readonly<Record<CvRangeName, readonly [from: string, to: string]>> = {
@@ -35,7 +36,7 @@ const ofLoads = (item: string): string =>
 const NO_RANGE = '"give both stresses, the lower first"';
 
 /** The construction that gave the cv of the loads. */
-const BY = `IF(IFERROR(MATCH("${METHOD_PICK}",{pick_of},0),0)>0,"each load's choice",IF({time_method}="root time","root time","log time"))`;
+const BY = `IF(${hasWord("{pick_of}", METHOD_PICK)},"each load's choice",IF(${isWord("{time_method}", "root time")},${shownWord("root time")},${shownWord("log time")}))`;
 
 /** The number of loads of a range, as "1 load" or "3 loads". */
 const LOADS = `IF(${ofLoads("loads")}=1,"1 load",${ofLoads("loads")}&" loads")`;

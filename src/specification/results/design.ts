@@ -10,12 +10,13 @@ import { DESIGN_CURVE } from "../form/choices";
 import { when, type Field } from "../field";
 import { result } from "../form-fields";
 import { CURVE, CURVE_PICKS, HAS_CURVE, shown, toldOnceOver } from "../formulas";
+import { isWord } from "../list-words";
 
 /** The increase of stress that was typed, or the usual one. */
 const INCREASE = `IF(IFERROR({design_increase},"")="",CLAY.CONVERT_UNIT(${DESIGN_INCREASE},"kPa",{stress_unit}),{design_increase})`;
 
 /** True if the values are to be read from the field curve. */
-const ON_FIELD = `IFERROR({${DESIGN_CURVE}},"")="field"`;
+const ON_FIELD = `IFERROR(${isWord(`{${DESIGN_CURVE}}`, "field")},FALSE)`;
 
 const DESIGN_CALL = `CLAY.DESIGN_PARAMETERS(${CURVE},{in_situ_stress},${INCREASE},{preconsolidation_stress},{void_ratio_initial},"e"`;
 

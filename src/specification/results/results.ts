@@ -21,24 +21,25 @@ import {
   shown,
   SPECIMEN_CALL,
 } from "../formulas";
+import { hasWord, haveWord, isWord, shownWord } from "../list-words";
 import type { Measure } from "../measures";
 
 /** The row of the first load that is marked as inundated or as a stage of wetting. */
-const INUNDATED = 'MATCH(1,IF({load_mark}="inundated",1,IF({load_mark}="wetting",1,0)),0)';
+const INUNDATED = `MATCH(1,${haveWord("{load_mark}", "inundated", "wetting")},0)`;
 
 export const INUNDATION: readonly Field[] = [
   result(
     "inundation_stress",
     "Inundated under",
     "stress",
-    `=IF({seating_mark}="inundated",IF({seating_stress}="","",{seating_stress}),IFERROR(IF(INDEX({load_stress},${INUNDATED})="","",INDEX({load_stress},${INUNDATED})),""))`,
+    `=IF(${isWord("{seating_mark}", "inundated")},IF({seating_stress}="","",{seating_stress}),IFERROR(IF(INDEX({load_stress},${INUNDATED})="","",INDEX({load_stress},${INUNDATED})),""))`,
     "Stress of the load that is marked as inundated, or the seating stress where that is marked.",
   ),
   result(
     "inundation_strain",
     "  strain of that load",
     "strain",
-    `=IF({seating_mark}="inundated","",IFERROR(IF(INDEX({strain_end},${INUNDATED})="","",INDEX({strain_end},${INUNDATED})-IF(INDEX({load_number},${INUNDATED})=1,0,${atLoad("strain_end", `INDEX({load_number},${INUNDATED})-1`)})),""))`,
+    `=IF(${isWord("{seating_mark}", "inundated")},"",IFERROR(IF(INDEX({strain_end},${INUNDATED})="","",INDEX({strain_end},${INUNDATED})-IF(INDEX({load_number},${INUNDATED})=1,0,${atLoad("strain_end", `INDEX({load_number},${INUNDATED})-1`)})),""))`,
     "Strain at the end of the inundated load less that of the load before; negative where the specimen swelled. Inundate under a load of its own to see swell or collapse alone; blank where the water was added under the seating stress.",
   ),
 ];
@@ -171,7 +172,7 @@ export const STATE: readonly Field[] = [
     "test_state",
     "Test",
     "text",
-    '=IF(COUNT({end_reading})=0,"",IF(AND({next_load}="",OR(COUNTIF({load_branch},"unloading")>0,AND(IFERROR(COUNT({date_ended}),0)>0,COUNT({end_reading})>5))),"over","running"))',
+    `=IF(COUNT({end_reading})=0,"",IF(AND({next_load}="",OR(${hasWord("{load_branch}", "unloading")},AND(IFERROR(COUNT({date_ended}),0)>0,COUNT({end_reading})>5))),${shownWord("over")},${shownWord("running")}))`,
     "over: every load that has a stress is read, and there is a load of unloading, or the date of the end and more than five loads. While the test is running, a method that does not apply yet leaves its cells blank; after it, #N/A says that it does not apply.",
   ),
 ];

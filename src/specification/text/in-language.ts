@@ -4,7 +4,7 @@ import { LOAD_PARTS } from "../load-table";
 import { CAUTION, FORM, MISSING, REMARKS, RESULTS, TYPED_REMARKS, type Section } from "../main-page";
 import { PICK_TABLE } from "../pick-table";
 import type { SheetLanguage } from "./language";
-import { formulaIn, labelIn, noteIn, titleIn, wordsOf, type SheetWords } from "./words";
+import { choicesIn, formulaIn, labelIn, noteIn, titleIn, wordsOf, type SheetWords } from "./words";
 
 const optionally = (words: SheetWords, formula: string | undefined): string | undefined =>
   formula === undefined ? undefined : formulaIn(words, formula);
@@ -12,7 +12,8 @@ const optionally = (words: SheetWords, formula: string | undefined): string | un
 const fieldIn = (words: SheetWords, field: Field): Field => ({
   ...field,
   label: labelIn(words, field.label),
-  note: noteIn(words, field.note, field.choices),
+  note: noteIn(words, field.note),
+  ...choicesIn(words, field),
   formula: optionally(words, field.formula),
 });
 
@@ -24,19 +25,20 @@ const spillIn = (words: SheetWords, spill: Spill): Spill => ({
 });
 
 function columnIn(words: SheetWords, column: Column): Column {
-  const { label, heading, note, choices, formula, start, startInput, byRow } = column;
+  const { label, heading, note, formula, start, startInput, byRow } = column;
   return {
     ...column,
     label: labelIn(words, label),
     heading: [titleIn(words, heading[0]), titleIn(words, heading[1])],
-    note: noteIn(words, note, choices),
+    note: noteIn(words, note),
+    ...choicesIn(words, column),
     formula: optionally(words, formula),
     start: optionally(words, start),
     ...(startInput && {
       startInput: {
         ...startInput,
         label: labelIn(words, startInput.label),
-        note: noteIn(words, startInput.note, choices),
+        note: noteIn(words, startInput.note),
       },
     }),
     ...(byRow && {

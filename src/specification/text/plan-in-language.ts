@@ -1,7 +1,7 @@
 /** The plan of a sheet beside the data sheet in a language: titles, headings, labels, notes and texts of its formulas. */
 import type { CellPlan, SheetPlan } from "../../workbook/port";
 import type { SheetLanguage } from "./language";
-import { besideIn, formulaIn, labelIn, wordsOf, type SheetWords } from "./words";
+import { besideIn, choicesIn, formulaIn, labelIn, wordsOf, type SheetWords } from "./words";
 
 /** A text that no table has is a value, such as a unit, and stays. */
 const textIn = (words: SheetWords, text: string): string =>
@@ -10,6 +10,7 @@ const textIn = (words: SheetWords, text: string): string =>
 const cellIn = (words: SheetWords, cell: CellPlan): CellPlan => ({
   ...cell,
   ...(cell.kind !== "input" && typeof cell.value === "string" && { value: textIn(words, cell.value) }),
+  ...choicesIn(words, cell),
   ...(cell.formula !== undefined && { formula: formulaIn(words, cell.formula) }),
 });
 

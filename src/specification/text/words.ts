@@ -5,6 +5,7 @@
  */
 import type { HostWords } from "../../workbook/port";
 import type { Limits } from "../measures";
+import { wordIn, wordShown } from "../list-words";
 import { de } from "./de";
 import { en } from "./en";
 import type { SheetLanguage } from "./language";
@@ -17,8 +18,6 @@ export interface SheetWords {
   readonly titles: Table;
   readonly labels: Table;
   readonly notes: Table;
-  /** What the words of lists mean; the cells keep the English words. */
-  readonly choices: Table;
   /** The texts that formulas show. */
   readonly formulas: Table;
   /** The sentences at the head of the sheet, by the English templates that they are read back as. */
@@ -29,8 +28,6 @@ export interface SheetWords {
   readonly beside: Table;
   /** The words that the host shows of the sheet. */
   readonly host: HostWords;
-  /** What stands in the note of a cell before the meanings of the words of its list. */
-  readonly list: string;
   /** "a number greater than 0 and not more than 60" */
   readonly within: (limits: Limits) => string;
   /** The sentence that refuses an entry: what the cell is called, and what it takes. */
@@ -73,20 +70,17 @@ export function labelIn({ labels }: SheetWords, label: string): string {
   return `${indent}${found.trimStart()}`;
 }
 
-/** A note, with the meanings of the words of the list. */
-export function noteIn(
-  words: SheetWords,
-  note: string | undefined,
-  choices: readonly string[] = [],
-): string | undefined {
-  const meanings = choices.flatMap((choice) => {
-    const meaning = words.choices[choice];
-    return meaning === undefined ? [] : [`${choice} = ${meaning}`];
-  });
-  const list = meanings.length > 0 ? `${words.list} ${meanings.join("; ")}.` : "";
-  const own = note === undefined ? "" : (words.notes[note] ?? note);
-  return [own, list].filter(Boolean).join(" ") || undefined;
-}
+export const noteIn = ({ notes }: SheetWords, note: string | undefined): string | undefined =>
+  note === undefined ? undefined : (notes[note] ?? note);
+
+/** The words of a list, and the word that stands in its cell at the start. */
+export const choicesIn = <T extends { readonly choices?: readonly string[]; readonly value?: unknown }>(
+  { language }: SheetWords,
+  { choices, value }: T,
+): { readonly choices?: readonly string[]; readonly value?: string } => ({
+  ...(choices && { choices: choices.map((word) => wordIn(language, word)) }),
+  ...(choices && typeof value === "string" && { value: wordIn(language, value) }),
+});
 
 /** The limits that an English text of `within` names. */
 function limitsSaid(text: string): Limits | undefined {
@@ -100,8 +94,11 @@ function limitsSaid(text: string): Limits | undefined {
   };
 }
 
-/** The text of a formula; a text that the table lacks is a word of a function or of a list, and stays. */
+/** The text of a formula; a text that the table lacks is an argument of a function or a word that is compared, and stays. */
 export function textInFormula(words: SheetWords, text: string): string {
+  const word = wordShown(text);
+  if (word !== undefined) return wordIn(words.language, word);
+  if (words.language === "en") return text;
   const found = words.formulas[text];
   if (found !== undefined) return found;
   const [, entered] = /^: enter (.*)\. $/.exec(text) ?? [];
@@ -114,9 +111,7 @@ export function textInFormula(words: SheetWords, text: string): string {
 
 /** A formula with the texts that it shows in the language of the sheet. */
 export const formulaIn = (words: SheetWords, formula: string): string =>
-  words.language === "en"
-    ? formula
-    : formula.replace(/"((?:[^"]|"")*)"/g, (_, text: string) => `"${textInFormula(words, text)}"`);
+  formula.replace(/"((?:[^"]|"")*)"/g, (_, text: string) => `"${textInFormula(words, text)}"`);
 
 /** Shorter texts of formulas, such as " by ", may stand in a text by chance. */
 const LONG_ENOUGH = 10;

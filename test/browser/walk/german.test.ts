@@ -13,6 +13,7 @@ import { cellCalled, RECORD_NAMES } from "../../../src/record/record";
 import { FIELDS, MORE_FIELDS } from "../../../src/specification/fields";
 import { labelOf } from "../../../src/record/cells";
 import { demoSheet } from "../../../src/datasheet";
+import { choices as listWords } from "../../../src/specification/text/de/choices";
 import { wordsOf as sheetWordsOf } from "../../../src/specification/text/words";
 import { cellAddress } from "../../../src/workbook/address";
 import {
@@ -72,20 +73,15 @@ const REPEATED = [
 ];
 
 const SHEET_WORDS = sheetWordsOf("de");
-const SHEET_TABLES = [SHEET_WORDS.titles, SHEET_WORDS.labels, SHEET_WORDS.formulas];
+const SHEET_TABLES = [SHEET_WORDS.titles, SHEET_WORDS.labels, SHEET_WORDS.formulas, listWords];
 
 /** Words of the English sheet that the German one does not have. */
 const ENGLISH_ON_SHEET = new Set(SHEET_TABLES.flatMap((table) => Object.keys(table)).flatMap(wordsOf));
 for (const word of SHEET_TABLES.flatMap((table) => Object.values(table)).flatMap(wordsOf))
   ENGLISH_ON_SHEET.delete(word);
 
-/** Words of lists, and states that formulas compare. */
-const LIST_WORDS = new Set([
-  ...["running", "over", "loading", "unloading", "wetting", "end"],
-  ...demoSheet("SI").cells.flatMap(({ choices = [] }) => choices),
-]);
 /** Formulas that repeat what a worksheet function or a person says. */
-const ANSWERED = /CLAY\.|preconsolidation_spread|\{project\}|REMARKS|time_method/;
+const ANSWERED = /CLAY\.|preconsolidation_spread|\{project\}|REMARKS/;
 
 /** Every text that is seen in a document, and every name that a screen reader reads. */
 const seenIn = (frame: Frame | Page): Promise<string[]> =>
@@ -274,11 +270,12 @@ withBrowser("in German", (openPage) => {
     const isAnswer = (row: number, col: number): boolean =>
       [spilled, ofLoad].some((box) => col === box.col && row >= box.row) ||
       (row >= spread.row && row < spread.row + spread.rows && col >= spread.col && col < spread.col + 3);
-    const english = plan.cells.flatMap(({ row, col, kind, formula = "" }) => {
+    const english = plan.cells.flatMap(({ row, col, kind, choices, formula = "" }) => {
       const shown = values[row]?.[col];
       if (isAnswer(row, col)) return [];
-      // What a function answers stays English, and so do the words of lists and the states that are worked out from them.
-      if (typeof shown !== "string" || kind === "input" || ANSWERED.test(formula) || LIST_WORDS.has(shown)) return [];
+      // What a function answers stays English; a person types what they like, but in a list.
+      const isTyped = kind === "input" && !choices;
+      if (typeof shown !== "string" || isTyped || ANSWERED.test(formula)) return [];
       return wordsOf(shown).some((word) => ENGLISH_ON_SHEET.has(word)) ? [`${cellAddress(row, col)}: ${shown}`] : [];
     });
     expect(english).toEqual([]);

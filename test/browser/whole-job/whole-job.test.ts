@@ -46,8 +46,8 @@ withBrowser("a whole job with the keys alone", (openPage) => {
 
     const number = (value: number): string => String(value).replace(".", way.mark);
     const valueOf = async (name: string, row = 0) => Number((await readNames(page, sheet, [name]))[name]![row]![0]);
-    /** Goes to the cell of a name, as the labels of the sheet say where it is, and types into it. */
-    const enter = async (name: string, value: string | number): Promise<void> => {
+    /** Goes to the cell of a name, as the labels of the sheet say where it is. */
+    const goToCell = async (name: string): Promise<void> => {
       const place = await page.evaluate(
         async ([of, wanted]) => {
           const names = await (globalThis as any).clayledger.port.listNames(of);
@@ -57,8 +57,23 @@ withBrowser("a whole job with the keys alone", (openPage) => {
         [sheet, name],
       );
       await hands.goTo(place);
-      await hands.type(typeof value === "number" ? number(value) : value);
+    };
+    const holds = async (name: string, value: string | number): Promise<void> =>
       expect([name, (await readNames(page, sheet, [name]))[name]![0]![0]]).toEqual([name, value]);
+    const enter = async (name: string, value: string | number): Promise<void> => {
+      await goToCell(name);
+      await hands.type(typeof value === "number" ? number(value) : value);
+      await holds(name, value);
+    };
+    /** Begins to type a word of the list of a cell, goes down to the word in the list that opens, and takes it. */
+    const choose = async (name: string, begun: string, word: string): Promise<void> => {
+      await goToCell(name);
+      await page.keyboard.type(begun, { delay: 25 });
+      await page.locator(".o-autocomplete-value", { hasText: word }).waitFor();
+      await picture("list");
+      await hands.press("ArrowDown");
+      await hands.press("Enter");
+      await holds(name, word);
     };
 
     test("Shift+F6 goes to the header; there the decimal mark is chosen", async () => {
@@ -70,6 +85,8 @@ withBrowser("a whole job with the keys alone", (openPage) => {
       const before = await sheetNames(page);
       await hands.screen(words.tabs.sheet);
       await hands.pick(words.sheet[way.units], words.sheet[way.units === "SI" ? "US" : "SI"]);
+      // The person in German takes a German sheet.
+      if (way.language === "German") await hands.pick(words.sheet.languages.de, words.sheet.languages.en);
       await hands.fill(words.sheet.loads, String(STEPS));
       await hands.push(words.sheet.blank);
       while ((await sheetNames(page)).length === before.length) await page.waitForTimeout(50);
@@ -123,6 +140,17 @@ withBrowser("a whole job with the keys alone", (openPage) => {
       const preconsolidation = (await valueOf("preconsolidation_stress")) / (stress.first * 2 ** KNEE);
       expect(preconsolidation).toBeGreaterThan(0.7);
       expect(preconsolidation).toBeLessThan(1.5);
+    });
+
+    test("the other construction is chosen from the list of its cell, in the word of the sheet, and its cv is reported", async () => {
+      const [word, begun] = way.language === "German" ? ["Wurzel t", "Wu"] : ["root time", "roo"];
+      const byLog = await valueOf("cv_chosen", 6);
+      expect(byLog).toBe(await valueOf("cv_log_time", 6));
+      await choose("time_method", begun, word);
+      expect((await readNames(page, sheet, ["load_method"])).load_method![6]![0]).toBe(word);
+      expect(await valueOf("cv_chosen", 6)).toBe(await valueOf("cv_root_time", 6));
+      await choose("time_method", "log", way.language === "German" ? "log t" : "log time");
+      expect(await valueOf("cv_chosen", 6)).toBe(byLog);
     });
 
     test("the sheet is signed, and the report is made", async () => {

@@ -49,6 +49,14 @@ test("the cells that must change for the file are reported, not changed", () => 
   expect(inputChanges(target, { ...LAYOUT, readingUnit: "div", sense: "rise" })).toEqual([]);
 });
 
+test("on a German sheet the sense of the readings is read and written in German", () => {
+  const target = targetOf(namesOf(blankSheet("SI", { language: "de" })));
+  const changes = inputChanges(target, LAYOUT);
+  expect(changes).toContainEqual({ name: "dial_sense", now: "rise", wanted: "fall" });
+  expect(columnsFor(target, [], changes).dial_sense).toEqual(["fällt"]);
+  expect(inputChanges(target, { ...LAYOUT, readingUnit: "div", sense: "rise" })).toEqual([]);
+});
+
 test("the columns of a load replace everything that they held; stresses are written only where the sheet has none", () => {
   const target = targetOf(namesOf(demoSheet("SI")));
   const blank = { ...target, loads: target.loads.map((load, index) => (index === 2 ? { held: 0, used: 0 } : load)) };

@@ -3,10 +3,11 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import ts from "typescript";
 import { LANGUAGES } from "../../../src/pane/text/language";
+import { inOneLanguage, speakOfSheet } from "../../../src/pane/live/sheet-language";
 import { inWords, MESSAGES, translated } from "../../../src/pane/text/messages";
 import { NEWS } from "../../../src/specification/versions";
 import { cellNamed } from "../../../src/record/record";
-import { digits, english, listed, say, templateOf, verbatim } from "../../../src/reduction/message";
+import { digits, english, listed, listWord, say, templateOf, verbatim } from "../../../src/reduction/message";
 
 const SOURCES = join(__dirname, "../../../src");
 
@@ -97,4 +98,14 @@ test("a cell is told by its label, and its name for formulas stays out of the pa
   expect(inWords(say`it needs ${cellNamed("ring_and_dry")}`)).toBe("it needs Ring + dry soil");
   expect(inWords(cellNamed("preconsolidation_low"))).toBe("Preconsolidation stress, not less than");
   expect(english(cellNamed("ring_and_dry"))).toBe("Ring + dry soil (ring_and_dry)");
+});
+
+test("a word of a list is told as the sheet has it, whatever the language of the pane", () => {
+  const message = say`take the mark "${listWord("wetting")}" off ${cellNamed("load_mark")}`;
+  expect(inWords(message)).toBe('take the mark "wetting" off Water added under the load');
+  speakOfSheet("de");
+  expect(inWords(message)).toBe('take the mark "Wässern" off Wasserzugabe unter der Laststufe');
+  speakOfSheet("en");
+  expect(english(message)).toMatch(/^take the mark "wetting" off /);
+  expect(inOneLanguage("de")(listWord("fall"))).toBe("fällt");
 });

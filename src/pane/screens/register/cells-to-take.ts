@@ -10,6 +10,9 @@ import {
 } from "../../../record/register";
 import { liveTable, type DeflectionColumns } from "../../../record/register-sets";
 import { FROZEN_STATE, type REGISTER_MODES } from "../../../specification/form/apparatus";
+import { wordIn } from "../../../specification/list-words";
+import { languageNamed } from "../../../specification/text/language";
+import { formulaIn, wordsOf } from "../../../specification/text/words";
 import { isoDay, localDayNumber } from "../../../workbook/day-number";
 import type { CellContent, CellValue } from "../../../workbook/port";
 import type { Reading } from "../../live/workbook-store";
@@ -29,6 +32,7 @@ export function cellsToTake(
   mode: Mode,
 ): CellContent[] {
   const boxes = boxesByName(reading.names);
+  const language = languageNamed(reading.record.sheetLanguage);
   const day = isoDay(localDayNumber(new Date()));
   const kinds = EQUIPMENT.filter((kind) => boxes.has(NUMBER_CELLS[kind]));
   const at = (name: string, content: { formula: string } | { value: CellValue }, row = 0): CellContent[] => {
@@ -53,8 +57,10 @@ export function cellsToTake(
               : { value: line.registered },
           ),
     ),
-    ...at("register_mode", { value: mode }),
+    ...at("register_mode", { value: wordIn(language, mode) }),
     ...at("register_source", { value: saidSource(source, day) }),
-    ...at("register_state", { formula: mode === "live" ? liveState(source.called, kinds) : FROZEN_STATE }),
+    ...at("register_state", {
+      formula: mode === "live" ? formulaIn(wordsOf(language), liveState(source.called, kinds)) : FROZEN_STATE,
+    }),
   ];
 }

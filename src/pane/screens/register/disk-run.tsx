@@ -13,6 +13,7 @@ import { readingText } from "../../text/number";
 import { sentence } from "../../text/sentence";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
+import { languageNamed } from "../../../specification/text/language";
 import { setOfRun, type NewSet } from "./new-set";
 
 const words = text.register.set;
@@ -30,6 +31,7 @@ export interface DiskRunProps {
 export function DiskRun({ reading, register, busy, onWrite }: DiskRunProps) {
   const styles = useStyles();
   const { record } = reading;
+  const language = languageNamed(record.sheetLanguage);
   const found = useMemo(() => setOfRun(record), [record]);
   const [typed, setTyped] = useState<Typed>({
     ...{ number: "", disks: "", paper: "" },
@@ -64,7 +66,7 @@ export function DiskRun({ reading, register, busy, onWrite }: DiskRunProps) {
       <div>
         <Button
           disabled={busy || typed.number.trim() === ""}
-          onClick={() => onWrite({ ...typed, day: Math.floor(localDayNumber(new Date())), rows })}
+          onClick={() => onWrite({ ...typed, day: Math.floor(localDayNumber(new Date())), rows, language })}
         >
           {words.write(register.sheet)}
         </Button>

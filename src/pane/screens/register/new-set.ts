@@ -1,6 +1,6 @@
 /** A new deflection set from the loads of a data sheet that hold a run on a disk, and its rows in a register. */
 import { boxesByName } from "../../../record/places";
-import { readRegister, REGISTER_MARK } from "../../../record/register";
+import { readRegister, REGISTER_KINDS, REGISTER_MARK } from "../../../record/register";
 import { REGISTER_STRESS_UNIT, REGISTER_UNIT, same, word } from "../../../record/register-cells";
 import { SET_NUMBER } from "../../../record/register-sets";
 import { dialSense } from "../../../record/load-curve";
@@ -10,6 +10,8 @@ import { diskRun, type DiskLoad, type SetDeflection } from "../../../reduction/d
 import { then, type Outcome } from "../../../reduction/outcome";
 import { convert, unitNamed } from "../../../reduction/units";
 import { LENGTH_UNITS, STRESS_UNITS } from "../../../specification/form/unit-choices";
+import { wordIn } from "../../../specification/list-words";
+import { SHEET_LANGUAGES, type SheetLanguage } from "../../../specification/text/language";
 import type { Box, CellContent, CellValue, Looked } from "../../../workbook/port";
 
 /** The set of a run that was entered like a test, the disk in the place of the specimen; kPa and mm. */
@@ -35,6 +37,16 @@ export interface NewSet {
   /** The day of the run as a day number. */
   readonly day: number;
   readonly rows: readonly SetDeflection[];
+  /** The language of the data sheet; English if it is left out. */
+  readonly language?: SheetLanguage;
+}
+
+/** The language of a register: that of the kinds in its rows, otherwise that of the data sheet. */
+function languageIn({ values }: Looked, otherwise: SheetLanguage): SheetLanguage {
+  const kinds = (values.register_kind ?? []).map(([kind]) => word(kind));
+  const isUsed = (language: SheetLanguage): boolean =>
+    REGISTER_KINDS.some((kind) => kinds.includes(wordIn(language, kind)));
+  return SHEET_LANGUAGES.find(isUsed) ?? otherwise;
 }
 
 /** Why a set cannot be written. */
@@ -76,7 +88,7 @@ export function cellsOfSet(register: Looked, set: NewSet): readonly CellContent[
   const inUnit = (value: number | undefined) =>
     value === undefined ? undefined : Number(convert(value, "length", "mm", length).toPrecision(6));
   const about = {
-    register_kind: "deflection set",
+    register_kind: wordIn(languageIn(register, set.language ?? "en"), "deflection set"),
     [REGISTER_MARK]: set.number.trim(),
     register_frame: set.frame.trim(),
     register_disks: set.disks.trim(),

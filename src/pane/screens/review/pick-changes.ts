@@ -17,6 +17,8 @@ import {
 } from "../../../reduction/increment/constructions/picks";
 import { CURVE_PICK_NAMES, CURVE_PICK_WORDS, OF_CURVE, type CurvePickName } from "../../../reduction/curve/picks";
 import { firstOf } from "../../../reduction/numeric/lists";
+import { wordIn } from "../../../specification/list-words";
+import { languageOf, type SheetLanguage } from "../../../specification/text/language";
 import type { CellValue, NamedColumns } from "../../../workbook/port";
 
 /** A pick with a number: of a time curve, or of the compression curve. */
@@ -36,11 +38,13 @@ export interface PicksTable {
   readonly capacity: number;
   /** Columns that have no name on the sheet. If one is missing, nothing can be saved. */
   readonly missing: readonly string[];
+  /** The language of the words of the sheet. */
+  readonly language: SheetLanguage;
 }
 
 /**
  * Reads the table from the values of a sheet by name, as `WorkbookPort.readNames` returns them; they must include
- * PICK_COLUMNS.
+ * PICK_COLUMNS, and LANGUAGE_CELL unless the sheet is English.
  */
 export function tableOf(values: NamedValues): PicksTable {
   const byName = Object.fromEntries(PICK_COLUMNS.map((name) => [name, values[name] ?? []]));
@@ -53,6 +57,7 @@ export function tableOf(values: NamedValues): PicksTable {
     lastUsed: Math.max(...used),
     capacity: Math.min(...columns.map(({ length }) => length)),
     missing: PICK_COLUMNS.filter((name) => !values[name]),
+    language: languageOf(values),
   };
 }
 
@@ -132,22 +137,23 @@ export const dayNumber = (date: Date): number => localDayNumber(new Date(Math.ro
 export const freeRows = ({ lastUsed, capacity }: PicksTable): number => capacity - lastUsed;
 
 /**
- * The cells for the changes of one load or of the curve, below the last row that is not blank. There must be at least as many
+ * The cells for the changes of one load or of the curve, in the language of the sheet, below the last row that is not blank. There must be at least as many
  * `freeRows`.
  */
 export function cellsOfChanges(
-  { lastUsed }: PicksTable,
+  { lastUsed, language }: PicksTable,
   load: PickedThing,
   changes: readonly Change[],
   { reason, by, when }: { readonly reason: string; readonly by: string; readonly when: number },
 ): NamedColumns {
   const above = new Array<null>(lastUsed).fill(null);
   const column = (value: (change: Change) => CellValue) => [...above, ...changes.map(value)];
+  const worded = (value: number | string): CellValue => (typeof value === "string" ? wordIn(language, value) : value);
   return {
-    pick_load: column(() => load),
-    pick_of: column(({ of }) => (of === METHOD_PICK ? of : WORDS[of])),
-    pick_before: column(({ before }) => before),
-    pick_after: column(({ after }) => after),
+    pick_load: column(() => worded(load)),
+    pick_of: column(({ of }) => worded(of === METHOD_PICK ? of : WORDS[of])),
+    pick_before: column(({ before }) => worded(before)),
+    pick_after: column(({ after }) => worded(after)),
     pick_reason: column(() => reason),
     pick_by: column(() => by),
     pick_when: column(() => when),

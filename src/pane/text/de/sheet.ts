@@ -7,7 +7,7 @@ export const sheet = {
   US: "US-Einheiten: in, g, tsf",
   language: "Sprache des Blatts",
   languageHint:
-    "Überschriften, Beschriftungen und Notizen. Die Wörter der Listen und die Antworten der Tabellenfunktionen sind englisch.",
+    "Überschriften, Beschriftungen, Notizen und die Wörter der Listen. Die Antworten der Tabellenfunktionen sind englisch.",
   languages: { en: "Englisch", de: "Deutsch" },
   loads: "Laststufen des leeren Blatts",
   loadsHint: (most: number) => `Be-, Ent- und Wiederbelastung zusammen; höchstens ${most}`,

@@ -5,7 +5,7 @@ export const sheet = {
   SI: "SI: mm, g, kPa",
   US: "US customary: in, g, tsf",
   language: "Language of the sheet",
-  languageHint: "Its titles, labels and notes. The words of lists, and what worksheet functions answer, are English.",
+  languageHint: "Its titles, labels, notes and the words of its lists. What worksheet functions answer is English.",
   languages: { en: "English", de: "German" },
   loads: "Loads of the blank sheet",
   loadsHint: (most: number) => `Loading, unloading and reloading steps together; ${most} at most`,

@@ -5,7 +5,7 @@
  * still beginning; a tail too short to show its slope gets the slope of the fit. Drawn, or where a span is picked: raw
  * readings alone.
  */
-import { say, digits, fixed, listed, type Message } from "../../message";
+import { listWord, say, digits, fixed, listed, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 import { straightLine } from "../../numeric/straight-line";
 import { creep } from "../fit/model";
@@ -132,7 +132,7 @@ function drawnTail(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tail> {
   if (from === undefined) {
     const short = picks.d100 === undefined && noSlope(cyclesPast(times, end));
     return short
-      ? logTimeRefuses(say`${short}, or use the procedure "aided"`)
+      ? logTimeRefuses(say`${short}, or use the procedure "${listWord("aided")}"`)
       : given(lineThrough(used, indicesFrom(times, 0).slice(-2), fit));
   }
   const remarks: Message[] = [];

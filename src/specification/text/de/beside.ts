@@ -5,7 +5,7 @@ export const beside: Readonly<Record<string, string>> = {
   "Register of rings, frames, dials, balances and deflection sets":
     "Verzeichnis der Ringe, Rahmen, Messuhren, Waagen und Verformungssätze",
   "One row for each. A ring has diameter, height and mass; a frame its lever ratio; a dial the length of one division; a mass of a hanger its mass; a deflection set its frame, disks and paper.":
-    "Eine Zeile für jedes: ring (Ring) mit Durchmesser, Höhe, Masse; frame (Rahmen) mit Hebelverhältnis; dial (Messuhr) mit der Länge eines Skalenteils; balance (Waage); mass (Masse am Gehänge) mit ihrer Masse; deflection set (Verformungssatz) mit Rahmen, Filtersteinen, Papier.",
+    "Eine Zeile für jedes: Ring mit Durchmesser, Höhe, Masse; Rahmen mit Hebelverhältnis; Messuhr mit der Länge eines Skalenteils; Waage; Gehängemasse mit ihrer Masse; Verformungssatz mit Rahmen, Filtersteinen, Papier.",
   "A deflection set has its deflections in the table on the right: one row for each stress, cumulative since the seating stress.":
     "Ein Verformungssatz hat seine Verformungen in der Tabelle rechts: eine Zeile je Spannung, gesamt seit der Anfangsspannung.",
   "Unit of diameter, height, dial factor and deflections:":

@@ -6,10 +6,10 @@ export const formulas: Readonly<Record<string, string>> = {
   ": enter {0}. ": ": {0} eingeben. ",
   ": choose a word of its list. ": ": ein Wort der Liste wählen. ",
   ": enter the number of a load. ": ": Nummer einer Laststufe eingeben. ",
-  "Pick by hand of cv by, ": "Festlegung „cv by“, ",
-  "Pick by hand of procedure, ": "Festlegung „procedure“, ",
-  ": enter log time or root time, or automatic. ": ": log time, root time oder automatic eingeben. ",
-  ": enter aided or drawn, or automatic. ": ": aided, drawn oder automatic eingeben. ",
+  "Pick by hand of cv by, ": "Festlegung „cv nach“, ",
+  "Pick by hand of procedure, ": "Festlegung „Verfahren“, ",
+  ": enter log time or root time, or automatic. ": ": log t, Wurzel t oder automatisch eingeben. ",
+  ": enter aided or drawn, or automatic. ": ": gestützt, gezeichnet oder automatisch eingeben. ",
   "Load ": "Laststufe ",
   " gives no point of the curve: ": " gibt keinen Punkt der Kurve: ",
   "its height at the end is not above the height of solids: correct its last readings, the initial height, ":
@@ -138,4 +138,20 @@ export const formulas: Readonly<Record<string, string>> = {
   used: "gilt",
   "replaced further down": "weiter unten ersetzt",
   "cannot be used": "nicht verwendbar",
+
+  // What a live register lacks.
+  "ring ": "Ring ",
+  "frame ": "Rahmen ",
+  "dial ": "Messuhr ",
+  "balance ": "Waage ",
+  "deflection set ": "Verformungssatz ",
+  " is not in the register": " steht nicht im Verzeichnis",
+  " stands in several rows of the register": " steht in mehreren Zeilen des Verzeichnisses",
+  ": its values were kept; ": ": die Werte blieben stehen; ",
+  " is not in the register: its values were kept; ": " steht nicht im Verzeichnis: die Werte blieben stehen; ",
+  " stands in several rows of the register: its values were kept; ":
+    " steht in mehreren Zeilen des Verzeichnisses: die Werte blieben stehen; ",
+  " has no deflections in the register: the table was kept; ":
+    " hat im Verzeichnis keine Verformungen: die Tabelle blieb stehen; ",
+  " has more than 12 rows: the table was kept; ": " hat mehr als 12 Zeilen: die Tabelle blieb stehen; ",
 };

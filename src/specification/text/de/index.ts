@@ -2,7 +2,6 @@
 import type { Limits } from "../../measures";
 import type { SheetWords } from "../words";
 import { beside } from "./beside";
-import { choices } from "./choices";
 import { demo } from "./demo";
 import { formulas } from "./formulas";
 import { head } from "./head";
@@ -25,7 +24,6 @@ export const de: SheetWords = {
   titles,
   labels,
   notes,
-  choices,
   formulas,
   head,
   demo,
@@ -38,7 +36,6 @@ export const de: SheetWords = {
     notListed: "Nicht in der Liste",
     chooseOne: "Eines von diesen wählen:",
   },
-  list: "Die Wörter der Liste bleiben englisch:",
   within,
   enterNumber: (called, allowed) =>
     `${called}: ${allowed} eingeben, mit dem Dezimalzeichen dieses Rechners (ein Text wie 12,5 kPa ist keine Zahl).`,

@@ -166,7 +166,7 @@ export const labels: Readonly<Record<string, string>> = {
   "Final height, measured - read": "Endhöhe, gemess. - gelesen",
   "Final void ratio, water - read": "Endporenzahl, Wasser - gel.",
   "Initial w, trimmings - specimen": "w0, Abschn. - Probekörper",
-  "Inundated under": "Gewässert unter",
+  "Inundated under": "Geflutet unter",
   "  strain of that load": "  Stauchung dieser Stufe",
   "  not less than": "  nicht kleiner als",
   "  not more than": "  nicht größer als",

@@ -101,7 +101,7 @@ export const notes: Readonly<Record<string, string>> = {
   "Cumulative deflection of the apparatus on unloading. Where it is empty, the loading column serves both.":
     "Gesamte Eigenverformung des Geräts bei Entlastung. Ist sie leer, gilt die Spalte der Belastung für beides.",
   "frozen: as they were on the day they were taken. live: formulas that follow the register; a number that it does not have keeps the value that stood here.":
-    "frozen: wie am Tag der Übernahme. live: Formeln, die dem Verzeichnis folgen; fehlt ihm eine Nummer, bleibt der Wert, der hier stand.",
+    "fest: wie am Tag der Übernahme. mitgehend: Formeln, die dem Verzeichnis folgen; fehlt ihm eine Nummer, bleibt der Wert, der hier stand.",
   "Live values only: the numbers that the register does not have; their values stay as they were when they were taken.":
     "Nur bei lebenden Werten: die Nummern, die das Verzeichnis nicht hat; ihre Werte bleiben wie bei der Übernahme.",
   "Interpolated in the loading column on log stress. The zero reading was taken under it, so that a load is corrected by the table's value less this one. 0 where the seating stress is blank or 0. Blank where the table does not reach down to the seating stress: enter a row for that stress, with deflection 0 where the blank test was zeroed under it.":
@@ -139,15 +139,15 @@ export const notes: Readonly<Record<string, string>> = {
   "The height that the strain on wetting is divided by: that just before wetting (ASTM D4546), or the initial height (ASTM D5333).":
     "Die Höhe, auf die sich die Stauchung beim Wässern bezieht: die unmittelbar davor (ASTM D4546) oder die Anfangshöhe (ASTM D5333).",
   "laboratory: e, mv, M and CR from the laboratory loading curve; field: from Schmertmann's field curve. RR and SR are those of the test.":
-    "laboratory: e, mv, M und CR aus der Belastungskurve des Labors; field: aus der Feldkurve nach Schmertmann. RR und SR sind die des Versuchs.",
+    "Laborkurve: e, mv, M und CR aus der Belastungskurve des Labors; Feldkurve: aus der Feldkurve nach Schmertmann. RR und SR sind die des Versuchs.",
   "What the compression curve shows: void ratios at the end of each load, or at d100.":
     "Was die Druck-Setzungs-Kurve zeigt: Porenzahlen am Ende jeder Laststufe oder bei d100.",
   "aided: theory helps to choose the readings and straightens a short tail. drawn: as a hand repeats them with a ruler, through raw readings. A load may have its own in the table of picks.":
-    "aided: die Theorie hilft, die Ablesungen zu wählen, und richtet einen kurzen Kriechast. drawn: wie von Hand mit dem Lineal, durch die rohen Ablesungen. Eine Laststufe kann in der Tabelle der Festlegungen ihre eigene Weise haben.",
+    "gestützt: die Theorie hilft, die Ablesungen zu wählen, und richtet einen kurzen Kriechast. gezeichnet: wie von Hand mit dem Lineal, durch die rohen Ablesungen. Eine Laststufe kann in der Tabelle der Festlegungen ihre eigene Weise haben.",
   "Rise of stress above the in-situ stress over which the design values are given; blank counts as 100 kPa.":
     "Spannungszuwachs über die In-situ-Spannung, für den die Bemessungswerte gelten; leer zählt als 100 kPa.",
   "measured: as typed among sizes and masses. load back, constant volume: from the loads after the wetting. zero strain: of several specimens, typed from the sheet of the series.":
-    "measured: wie bei Maßen und Massen eingetragen. load back, constant volume: aus den Laststufen nach dem Wässern. zero strain: mehrerer Probekörper, vom Blatt der Reihe eingetragen.",
+    "gemessen: wie bei Maßen und Massen eingetragen. Rückbelastung, konst. Volumen: aus den Laststufen nach dem Wässern. Stauchung null: mehrerer Probekörper, vom Blatt der Reihe eingetragen.",
   "What the plots of the pane and the first page of the report show; the other curve stands beside it, and every number in both.":
     "Was die Diagramme im Aufgabenbereich und die erste Seite des Berichts zeigen; die andere Kurve steht daneben, und jede Zahl in beidem.",
   "Number of the load whose C alpha is reported.": "Nummer der Laststufe, deren C alpha berichtet wird.",
@@ -184,7 +184,7 @@ export const notes: Readonly<Record<string, string>> = {
     "Störung, Muscheln, Schlieren und was ein Leser sonst wissen muss.",
   "The first load that has a stress and no reading.": "Die erste Laststufe, die eine Spannung und keine Ablesung hat.",
   "over: every load that has a stress is read, and there is a load of unloading, or the date of the end and more than five loads. While the test is running, a method that does not apply yet leaves its cells blank; after it, #N/A says that it does not apply.":
-    "running = läuft; over = beendet: jede Laststufe mit Spannung ist abgelesen, und es gibt eine Entlastung, oder das Datum des Endes und mehr als fünf Laststufen. Läuft der Versuch, bleiben die Zellen eines noch nicht anwendbaren Verfahrens leer; danach sagt #N/A, dass es nicht anwendbar ist.",
+    "beendet: jede Laststufe mit Spannung ist abgelesen, und es gibt eine Entlastung, oder das Datum des Endes und mehr als fünf Laststufen. Läuft der Versuch, bleiben die Zellen eines noch nicht anwendbaren Verfahrens leer; danach sagt #N/A, dass es nicht anwendbar ist.",
   "w0 = (wet mass before - dry mass) / dry mass, of the specimen itself.":
     "w0 = (feuchte Masse vorher - Trockenmasse) / Trockenmasse, des Probekörpers selbst.",
   "wf = (wet mass after - dry mass) / dry mass.": "wf = (feuchte Masse nachher - Trockenmasse) / Trockenmasse.",
@@ -204,9 +204,9 @@ export const notes: Readonly<Record<string, string>> = {
   "More than 0.02 + 2 % of e either way: look at masses, readings and blotting (common practice, no source).": `Mehr als 0,02 + 2 % von e nach oben oder unten: Massen, Ablesungen und Abtupfen ansehen ${PRACTICE}.`,
   "More than 2 points either way: the trimmings may not stand for the specimen (common practice, no source).": `Mehr als 2 Prozentpunkte nach oben oder unten: die Abschnitte stehen vielleicht nicht für den Probekörper ${PRACTICE}.`,
   "Stress of the load that is marked as inundated, or the seating stress where that is marked.":
-    "Spannung der als gewässert markierten Laststufe, oder die Anfangsspannung, wo diese markiert ist.",
+    "Spannung der als geflutet markierten Laststufe, oder die Anfangsspannung, wo diese markiert ist.",
   "Strain at the end of the inundated load less that of the load before; negative where the specimen swelled. Inundate under a load of its own to see swell or collapse alone; blank where the water was added under the seating stress.":
-    "Stauchung am Ende der gewässerten Laststufe weniger die der Laststufe davor; negativ, wo der Probekörper schwoll. Unter einer Laststufe für sich wässern, um Schwellen oder Sackung allein zu sehen; leer, wo unter der Anfangsspannung gewässert wurde.",
+    "Stauchung am Ende der gefluteten Laststufe weniger die der Laststufe davor; negativ, wo der Probekörper schwoll. Unter einer Laststufe für sich fluten, um Schwellen oder Sackung allein zu sehen; leer, wo unter der Anfangsspannung gewässert wurde.",
   "The value adopted, or else by the method chosen on the void ratio against log stress curve.":
     "Der eingesetzte Wert, sonst der nach dem gewählten Verfahren, an der Kurve der Porenzahl über log Spannung.",
   "Lower end of the range that these points allow; the choice of method is not in it.":
@@ -269,7 +269,7 @@ export const notes: Readonly<Record<string, string>> = {
 
   // Wetting.
   'The first load marked "wetting", or the first marked "inundated" whose stress is that of the load before.':
-    "Die erste Laststufe mit der Markierung „wetting“, oder die erste mit „inundated“, deren Spannung die der Laststufe davor ist.",
+    "Die erste Laststufe mit der Markierung „Wässern“, oder die erste mit „geflutet“, deren Spannung die der Laststufe davor ist.",
   "Stress of that load.": "Spannung dieser Laststufe.",
   "Height at the end of the load before; the initial height where the stage is the first load.":
     "Höhe am Ende der Laststufe davor; die Anfangshöhe, wo das Wässern die erste Laststufe ist.",
@@ -320,13 +320,13 @@ export const notes: Readonly<Record<string, string>> = {
   "Total axial stress of the load, in test order: loading, unloading and reloading. Where the load was taken off, the stress of cap and disk is left.":
     "Gesamte Axialspannung der Laststufe, in der Reihenfolge des Versuchs: Be-, Ent- und Wiederbelastung. Wurde die Last abgenommen, bleibt die Spannung von Kopfplatte und Filterstein.",
   "inundated: water was added under this load. wetting: a stage of its own, in which the specimen was wetted under the stress of the load before.":
-    "inundated: unter dieser Laststufe wurde Wasser zugegeben. wetting: eine Stufe für sich, in der unter der Spannung der Laststufe davor gewässert wurde.",
+    "geflutet: unter dieser Laststufe wurde Wasser zugegeben. Wässern: eine Stufe für sich, in der unter der Spannung der Laststufe davor gewässert wurde.",
   "Mark this cell where the specimen was inundated under the seating stress, before the first load. Where the readings of that wetting stand in the first load, mark the first load instead.":
     "Diese Zelle markieren, wo der Probekörper unter der Anfangsspannung, vor der ersten Laststufe, gewässert wurde. Stehen die Ablesungen dieses Wässerns in der ersten Laststufe, diese markieren.",
   "Date and time of day, typed as 2031-03-07 09:15 or in this computer's own form. A date alone shows 00:00 and counts as a day whose time is not known.":
     "Datum und Uhrzeit, als 2031-03-07 09:15 oder in der Form dieses Rechners. Ein Datum allein zeigt 00:00 und zählt als Tag mit unbekannter Uhrzeit.",
   "Unloading where the stress is less than that of the load before; wetting where it is the same within 0.5 %: water was added, or the load was left standing.":
-    "loading = Belastung; unloading = Entlastung, wo die Spannung kleiner ist als die der Laststufe davor; wetting = Wässern, wo sie auf 0,5 % gleich ist: es wurde gewässert, oder die Last blieb stehen.",
+    "entlastet, wo die Spannung kleiner ist als die der Laststufe davor; Wässern, wo sie auf 0,5 % gleich ist: es wurde gewässert, oder die Last blieb stehen.",
   "The reading at the latest time that has one.": "Die Ablesung zur spätesten Zeit, die eine hat.",
   "(end reading - zero reading) x dial factor, compression positive.":
     "(Endablesung - Nullablesung) x Uhrfaktor, Stauchung positiv.",
@@ -354,7 +354,7 @@ export const notes: Readonly<Record<string, string>> = {
   "cv = 0.848 Hdr^2 / t90; Hdr is half the height at 50 % of consolidation in double drainage.":
     "cv = 0,848 Hdr^2 / t90; Hdr ist bei beidseitiger Entwässerung die halbe Höhe bei 50 % der Konsolidation.",
   'The construction whose d100 and cv are reported and used further: the last "cv by" of the load in the table of picks, otherwise the one chosen among the choices.':
-    "Die Konstruktion, deren d100 und cv berichtet und weiter verwendet werden: das letzte „cv by“ der Laststufe in der Tabelle der Festlegungen, sonst die gewählte. log time = log. Zeit, root time = Wurzel der Zeit.",
+    "Die Konstruktion, deren d100 und cv berichtet und weiter verwendet werden: das letzte „cv nach“ der Laststufe in der Tabelle der Festlegungen, sonst die gewählte.",
   "cv of the load's own construction.": "cv nach der Konstruktion der Laststufe.",
   "Mean temperature while the load stood.": "Mittlere Temperatur, während die Laststufe stand.",
   "Chosen cv times the viscosity of water at the temperature over that at 20 degrees Celsius; k is that of the test.":
@@ -370,7 +370,7 @@ export const notes: Readonly<Record<string, string>> = {
   "Remarks on the load; in full on the page of remarks.":
     "Bemerkungen zur Laststufe; ganz auf der Seite der Bemerkungen.",
   'aided or drawn: the last "procedure" of the load in the table of picks, otherwise the one chosen among the choices.':
-    "aided = gestützt, drawn = gezeichnet: das letzte „procedure“ der Laststufe in der Tabelle der Festlegungen, sonst das gewählte.",
+    "gestützt oder gezeichnet: das letzte „Verfahren“ der Laststufe in der Tabelle der Festlegungen, sonst das gewählte.",
   "One formula spills the whole row: the log-of-time and root-time constructions on the load's readings, with the picks by hand of the load. Blank where a method does not apply.":
     "Eine Formel füllt die ganze Zeile: die Konstruktionen nach log t und Wurzel t an den Ablesungen der Laststufe, mit deren Festlegungen von Hand. Leer, wo ein Verfahren nicht anwendbar ist.",
   "Half way between d0 and d100.": "In der Mitte zwischen d0 und d100.",
@@ -387,13 +387,13 @@ export const notes: Readonly<Record<string, string>> = {
 
   // Picks by hand.
   'Number of the load that the pick is of, or "curve" for the compression curve of the whole test.':
-    "Nummer der Laststufe, für die die Festlegung gilt, oder „curve“ für die Druck-Setzungs-Kurve des ganzen Versuchs.",
+    "Nummer der Laststufe, für die die Festlegung gilt, oder „Kurve“ für die Druck-Setzungs-Kurve des ganzen Versuchs.",
   "d0, d90, d100: readings. The straight part of the root-time plot, the tail and the tangent of the log-time plot: the times, in minutes, from which and to which they are drawn; 4:1 pair at: the first time of the pair. cv by: the construction whose d100 and cv the load reports; procedure: how its constructions are made. For the compression curve, as stresses: greatest curvature; the readings from which and to which the lines of recompression, of the virgin part and of the final unloading are drawn; the two points of the line through the loop.":
-    "d0, d90, d100: Ablesungen. Gerades Stück über Wurzel t, Kriechast und Tangente über log t: die Zeiten in Minuten, von denen und bis zu denen sie gezeichnet sind; 4:1 pair at: die erste Zeit des Paars. cv by: die Konstruktion, deren d100 und cv die Laststufe berichtet; procedure: wie konstruiert wird. Für die Druck-Setzungs-Kurve, als Spannungen: größte Krümmung; die Ablesungen, von denen und bis zu denen die Geraden der Wiederbelastung, der Erstbelastung und der letzten Entlastung gezeichnet sind; die zwei Punkte der Geraden durch die Schleife.",
+    "d0, d90, d100: Ablesungen. Gerades Stück über Wurzel t, Kriechast und Tangente über log t: die Zeiten in Minuten, von denen und bis zu denen sie gezeichnet sind; 4:1-Paar ab: die erste Zeit des Paars. cv nach: die Konstruktion, deren d100 und cv die Laststufe berichtet; Verfahren: wie konstruiert wird. Für die Druck-Setzungs-Kurve, als Spannungen: Krümmung, wo sie am größten ist; die Ablesungen, von denen und bis zu denen die Geraden der Wiederbelastung, der Erstbelastung und der letzten Entlastung gezeichnet sind; die zwei Punkte der Geraden durch die Schleife.",
   "What stood there before the change, for the record; nothing is worked out from it.":
     "Was vor der Änderung da stand, fürs Protokoll; nichts wird daraus berechnet.",
   'The value picked; for "cv by": log time or root time; for procedure: aided or drawn. "automatic" goes back to what the constructions find. 0 counts as blank.':
-    "Der festgelegte Wert; für „cv by“: log time oder root time; für „procedure“: aided oder drawn. „automatic“ kehrt zu dem zurück, was die Konstruktionen finden. 0 zählt als leer.",
+    "Der festgelegte Wert; für „cv nach“: log t oder Wurzel t; für „Verfahren“: gestützt oder gezeichnet. „automatisch“ kehrt zu dem zurück, was die Konstruktionen finden. 0 zählt als leer.",
   "Whether this row counts, and what it lacks.": "Ob diese Zeile gilt, und was ihr fehlt.",
   "Why the automatic value is not used: what the plot shows.":
     "Warum der automatische Wert nicht verwendet wird: was das Diagramm zeigt.",

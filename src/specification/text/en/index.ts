@@ -8,13 +8,11 @@ export const en: SheetWords = {
   titles: {},
   labels: {},
   notes: {},
-  choices: {},
   formulas: {},
   head: {},
   demo: {},
   beside: {},
   host: ENGLISH_HOST_WORDS,
-  list: "",
   within: numberWithin,
   enterNumber: (called, within) =>
     `${called}: enter ${within}, with this computer's own decimal sign (a text such as 12,5 or 12.5 kPa is no number).`,

@@ -73,6 +73,22 @@ test("it is written below what the register has, and read back as it was", async
   ]);
 });
 
+test("its kind is written in the words that the register has, otherwise in those of the data sheet", async () => {
+  const kindOf = (looked: Looked, language?: "de") => {
+    const cells = cellsOfSet(looked, { ...SET, language });
+    return typeof cells === "string" ? cells : cells.flatMap((cell) => ("value" in cell ? [cell.value] : []))[0];
+  };
+  const [blank, english, german] = [
+    await register("SI"),
+    await register("SI", ["frame"], ["LF-1"]),
+    await register("SI", ["Rahmen"], ["LF-1"]),
+  ];
+  expect([kindOf(await blank.look()), kindOf(await blank.look(), "de")]).toEqual(["deflection set", "Verformungssatz"]);
+  expect(kindOf(await english.look(), "de")).toBe("deflection set");
+  expect(kindOf(await german.look())).toBe("Verformungssatz");
+  expect(readRegister((await german.look()).values)?.map(({ kind }) => kind)).toEqual(["frame"]);
+});
+
 test("in a register in inches and tsf, its values come back in mm and kPa", async () => {
   const { port, look } = await register("US");
   const cells = cellsOfSet(await look(), SET);

@@ -9,6 +9,7 @@ import {
   freeRows,
   looksLikeFormula,
   methodWith,
+  NONE,
   picksWith,
   sameRows,
   savedOf,
@@ -17,7 +18,8 @@ import {
   type Change,
   type Draft,
 } from "../../../../src/pane/screens/review/pick-changes";
-import { AUTOMATIC, PICK_NAMES } from "../../../../src/reduction/increment/constructions/picks";
+import { OF_CURVE } from "../../../../src/reduction/curve/picks";
+import { AUTOMATIC, METHOD_PICK, PICK_NAMES } from "../../../../src/reduction/increment/constructions/picks";
 import type { CellValue, NamedColumns } from "../../../../src/workbook/port";
 
 type Columns = Record<string, CellValue[][]>;
@@ -183,3 +185,28 @@ test.each(["=1+1", " +49", "-", "@x"])("%s would become a formula", (text) =>
   expect(looksLikeFormula(text)).toBe(true),
 );
 test("a sentence would not become a formula", () => expect(looksLikeFormula("bedding error - dial = 0")).toBe(false));
+
+test("on a German sheet a change is written in German words, and read back as the same change", () => {
+  const german = { ...blank(), sheet_language: [["Deutsch"]] };
+  const written = cellsOfChanges(
+    tableOf(german),
+    OF_CURVE,
+    [
+      { of: "virgin_from", before: NONE, after: 200 },
+      { of: METHOD_PICK, before: "log time", after: "root time" },
+      { of: "virgin_to", before: 800, after: AUTOMATIC },
+    ],
+    SIGNED,
+  );
+  expect(written).toMatchObject({
+    pick_load: ["Kurve", "Kurve", "Kurve"],
+    pick_of: ["Erstbelastung ab", "cv nach", "Erstbelastung bis"],
+    pick_before: ["keines", "log t", 800],
+    pick_after: [200, "Wurzel t", "automatisch"],
+  });
+  expect(tableOf(filled(german, written)).rows).toMatchObject([
+    { load: OF_CURVE, of: "virgin_from", before: NONE, after: 200 },
+    { load: OF_CURVE, of: METHOD_PICK, before: "log time", after: "root time" },
+    { load: OF_CURVE, of: "virgin_to", before: 800, after: AUTOMATIC },
+  ]);
+});

@@ -189,7 +189,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "Is swell on wetting reported?": "Ist das Schwellen beim Wässern genannt?",
   "the water was added under the seating stress, before the zero of the deformations was read":
     "gewässert wurde unter der Anfangsspannung, bevor die Nullablesung genommen wurde",
-  "no load is marked as inundated ({0})": "keine Laststufe ist als gewässert bezeichnet ({0})",
+  "no load is marked as inundated ({0})": "keine Laststufe ist als geflutet bezeichnet ({0})",
   "strain on wetting ({0})": "Stauchung beim Wässern ({0})",
   "swell on wetting ({0})": "Schwellen beim Wässern ({0})",
   "say so in {0}": "das in {0} sagen",

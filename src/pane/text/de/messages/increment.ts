@@ -163,7 +163,7 @@ export const increment: Readonly<Record<string, string>> = {
   "the tail is only {0} of a log cycle long": "der Kriechast ist nur {0} einer Zehnerpotenz der Zeit lang",
   "the picked tail ({0} to {1} min) holds {2} readings: it needs 2":
     "der festgelegte Kriechast ({0} bis {1} min) enthält {2} Ablesungen: er braucht 2",
-  '{0}, or use the procedure "aided"': "{0}, oder das Verfahren „aided“ wählen",
+  '{0}, or use the procedure "{1}"': "{0}, oder das Verfahren „{1}“ wählen",
   "the tail begins at {0} times the end of primary: some of it is still primary compression":
     "der Kriechast beginnt beim {0}-fachen des Endes der Primärkonsolidation: ein Teil ist noch Primärsetzung",
   "the tail is too short to show its slope: d100 leans on that of the fit to theory":

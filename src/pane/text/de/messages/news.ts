@@ -1,7 +1,7 @@
 /** The news of the versions of the data sheet. */
 export const news: Readonly<Record<string, string>> = {
-  "A sheet says in which language its titles, labels and notes are: English, or German if that is chosen.":
-    "Ein Blatt sagt, in welcher Sprache seine Überschriften, Beschriftungen und Notizen sind: Englisch oder, wenn gewählt, Deutsch.",
+  "A sheet says in which language its titles, labels, notes and the words of its lists are: English, or German if that is chosen; formulas and reading take the words of both.":
+    "Ein Blatt sagt, in welcher Sprache seine Überschriften, Beschriftungen, Notizen und die Wörter seiner Listen sind: Englisch oder, wenn gewählt, Deutsch; Formeln und Einlesen nehmen die Wörter beider.",
   "The table of picks by hand has 42 rows and prints on one page, below its headings.":
     "Die Tabelle der Festlegungen von Hand hat 42 Zeilen und wird auf einer Seite unter ihren Überschriften gedruckt.",
   "A remark names a load that has readings and no stress, and a load that was taken off while the specimen compressed or rose above its initial height; where a value of the curve does not fit the others, the head of the sheet says which.":

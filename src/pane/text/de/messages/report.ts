@@ -111,7 +111,7 @@ export const report: Readonly<Record<string, string>> = {
   Drainage: "Entwässerung",
   "Conduct of the test": "Durchführung des Versuchs",
   "Seating stress": "Anfangsspannung",
-  "Inundated under": "Gewässert unter",
+  "Inundated under": "Geflutet unter",
   "Load frame": "Lastrahmen",
   "Dial or transducer": "Messuhr oder Aufnehmer",
   "Swelling pressure": "Schwelldruck",
@@ -134,7 +134,7 @@ export const report: Readonly<Record<string, string>> = {
   single: "einseitig",
   loading: "Belastung",
   wetting: "Wässern",
-  inundated: "gewässert",
+  inundated: "geflutet",
   end: "Ende",
   error: "Fehler",
 

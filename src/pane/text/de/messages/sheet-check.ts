@@ -34,10 +34,10 @@ export const sheetCheck: Readonly<Record<string, string>> = {
     "{0} der Festlegungen von Hand ist unvollständig und wird nicht verwendet: Sie braucht eine Laststufe, eine Größe und einen neuen Wert.",
   "{0} picks {1}, and there is no such load: correct the load, or clear the row.":
     "{0} legt {1} fest, und diese Laststufe gibt es nicht: die Laststufe berichtigen oder die Zeile leeren.",
-  '{0} picks "{1}" as {2}, which cannot be used: enter {3} or automatic.':
-    "{0} legt „{1}“ als {2} fest, was nicht geht: eines davon eingeben: {3} oder automatic.",
-  '{0} picks "{1}" as {2}, which cannot be used: enter a number, or automatic.':
-    "{0} legt „{1}“ als {2} fest, was nicht geht: eine Zahl oder automatic eingeben.",
+  '{0} picks "{1}" as {2}, which cannot be used: enter {3} or {4}.':
+    "{0} legt „{1}“ als {2} fest, was nicht geht: eines davon eingeben: {3} oder {4}.",
+  '{0} picks "{1}" as {2}, which cannot be used: enter a number, or {3}.':
+    "{0} legt „{1}“ als {2} fest, was nicht geht: eine Zahl oder {3} eingeben.",
   initials: "Kürzel",
   "reason and initials": "Grund und Kürzel",
   reason: "Grund",

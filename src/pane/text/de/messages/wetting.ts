@@ -9,8 +9,8 @@ export const wetting: Readonly<Record<string, string>> = {
     "es fehlt die Spannung der Laststufe {0} oder die davor ({1}, {2})",
   "the stress in the stage of wetting (load {0})": "die Spannung in der Stufe des Wässerns (Laststufe {0})",
   "the stress before it": "die Spannung davor",
-  'enter the stress that was kept, or take the mark "wetting" off':
-    "die gehaltene Spannung eintragen, oder die Markierung „wetting“ entfernen",
+  'enter the stress that was kept, or take the mark "{0}" off':
+    "die gehaltene Spannung eintragen, oder die Markierung „{0}“ entfernen",
   "Does the specimen move on wetting the way that is said of it?":
     "Bewegt sich der Probekörper beim Wässern so, wie es angegeben ist?",
   "strain on wetting": "Stauchung beim Wässern",
