@@ -117,10 +117,17 @@ async function measured(page: Page, work: (step: Step) => Promise<void>): Promis
 }
 
 /** Makes something of all sheets, on the tab Summary. */
-async function ofAll(page: Page, kind: string, button: RegExp, done: RegExp): Promise<void> {
+async function ofAll(
+  page: Page,
+  kind: string,
+  button: RegExp,
+  done: RegExp,
+  fields: Readonly<Record<string, string>> = {},
+): Promise<void> {
   const pane = page.frameLocator("#pane");
   await pane.getByRole("tab", { name: "Summary" }).click();
   await pane.getByRole("combobox", { name: "What to make" }).selectOption({ label: kind });
+  for (const [name, value] of Object.entries(fields)) await pane.getByRole("textbox", { name }).fill(value);
   await pane.getByRole("button", { name: button }).click();
   await pane.getByText(done).first().waitFor();
 }
@@ -157,7 +164,9 @@ const onWorkbook =
         await pane.getByRole("status").filter({ hasText: "is on the new sheet" }).first().waitFor();
       });
       await step("AGS4 of all sheets", () =>
-        ofAll(page, "One AGS4 file", /^Make (?:one|the) AGS4 file of/, /was made, with|test can be written/),
+        ofAll(page, "One AGS4 file", /^Make (?:one|the) AGS4 file of/, /was made, with|test can be written/, {
+          ...{ Producer: "Laboratory", Recipient: "Engineer" },
+        }),
       );
       await step("save and open", async () => {
         await page.evaluate(async () => clayledger.open(await clayledger.save(), "again.xlsx"));
@@ -200,12 +209,17 @@ const demonstrations =
       await page.evaluate((one) => clayledger.port.insertSheet(one), ofSpecimen(demoSheet("SI"), `S${made}`));
   };
 
-/** The sheet of another specimen: an AGS4 file takes a specimen once. */
+/** The sheet of another specimen, with what an AGS4 file needs: such a file takes a specimen once. */
 function ofSpecimen(plan: SheetPlan, specimen: string): SheetPlan {
-  const at = plan.names.specimen;
-  const cells = plan.cells.map((cell) =>
-    cell.row === at?.row && cell.col === at.col ? { ...cell, value: specimen } : cell,
-  );
+  const given = new Map<string, string | number>();
+  for (const [name, value] of Object.entries({ specimen, sample_type: "U", sample_top: 1 })) {
+    const at = plan.names[name];
+    if (at) given.set(`${at.row} ${at.col}`, value);
+  }
+  const cells = plan.cells.map((cell) => {
+    const value = given.get(`${cell.row} ${cell.col}`);
+    return value === undefined ? cell : { ...cell, value };
+  });
   return { ...plan, cells };
 }
 

@@ -245,11 +245,12 @@ class Taking {
     return true;
   }
 
-  /** Takes a part and the parts that it leads to. Returns its new path. */
+  /** Takes a part and the parts that it leads to. Returns its new path. The part of a sheet is read when its sheet is. */
   part(kind: string, from: string): string {
     const { path, type } = PLACES[kind]!;
     const to = path(this.#next(kind));
-    this.take(from, to);
+    if (kind === "worksheet") this.parts.setLater(to, () => partText(this.archive.read(from), from));
+    else this.take(from, to);
     if (type) this.types.push([to, type]);
     const led = relationsIn(this.archive, from).flatMap((relation) => this.#led(kind, from, relation));
     // Each path is two folders deep, or a path two folders deep leads to it.

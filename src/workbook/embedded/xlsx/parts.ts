@@ -1,10 +1,11 @@
 /**
- * The text parts of an .xlsx file by path. A part that is changed as XML is parsed once, and written once at the end.
+ * The text parts of an .xlsx file by path. A part that is changed as XML is parsed once, and written once at the end. A part that is
+ * wanted later is read when it is first asked for: the texts of 40 data sheets take 120 MB.
  */
 import { parseXml, writeXml } from "../../file/xml";
 
 export class Parts {
-  readonly #texts: Map<string, string>;
+  readonly #texts: Map<string, string | (() => string)>;
   readonly #documents = new Map<string, Document>();
 
   constructor(texts: Iterable<readonly [string, string]>) {
@@ -17,7 +18,13 @@ export class Parts {
 
   get(path: string): string | undefined {
     this.#write(path);
-    return this.#texts.get(path);
+    return this.#text(path);
+  }
+
+  /** Adds a part that is read when it is first asked for. */
+  setLater(path: string, read: () => string): void {
+    this.#documents.delete(path);
+    this.#texts.set(path, read);
   }
 
   set(path: string, text: string): void {
@@ -34,7 +41,7 @@ export class Parts {
   document(path: string, otherwise?: string): Document {
     let document = this.#documents.get(path);
     if (document) return document;
-    const text = this.#texts.get(path) ?? otherwise;
+    const text = this.#text(path) ?? otherwise;
     if (text === undefined) throw new Error(`the file has no part ${path}`);
     document = parseXml(text);
     this.#texts.set(path, text);
@@ -60,7 +67,15 @@ export class Parts {
 
   entries(): [string, string][] {
     this.settle();
-    return [...this.#texts];
+    return [...this.#texts.keys()].map((path) => [path, this.#text(path)!]);
+  }
+
+  #text(path: string): string | undefined {
+    const text = this.#texts.get(path);
+    if (typeof text !== "function") return text;
+    const read = text();
+    this.#texts.set(path, read);
+    return read;
   }
 
   #write(path: string): void {

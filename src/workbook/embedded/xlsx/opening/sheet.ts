@@ -129,6 +129,9 @@ function droppedRules(document: Document, name: string): Message[] {
 /** Reads a sheet called `name` in steps. The XML of one sheet is held at a time. */
 export function* readSheet(sheet: SheetPart, name: string, file: OfFile): Generator<number, Kept> {
   const { parts, names, areas, isOpen, strings, sheetNames, styles, isLight } = file;
+  // The text of the sheet is unpacked in a step of its own.
+  parts.get(sheet.path);
+  yield 0;
   const { document, rows, remarks } = readSheetPart(parts, sheet);
   numberCells(rows, name);
   const dropped = droppedRules(document, name);
