@@ -1128,6 +1128,29 @@ const OTHERS: readonly {
 }[] = [
   ...(
     [
+      ["the day of its end", "2031-03-19", "pass", /^tested by NN, checked by MM, dates in order$/],
+      ["the day before its end", "2031-03-18", "explain", /date_checked\) 2031-03-18 lies before .*2031-03-19$/],
+    ] as const
+  ).map(([when, checked, status, sentence]) => ({
+    ...{ id: "Q64", when: `the test was checked on ${when}` },
+    changes: { ...REPORTED, date_ended: day("2031-03-19"), date_checked: day(checked) },
+    answer: [status, sentence] as const,
+  })),
+  {
+    ...{ id: "Q64", when: "nobody is named as the one who tested", changes: { ...REPORTED, tested_by: "" } },
+    answer: ["explain", /^Tested by \(tested_by\) is blank$/],
+  },
+  {
+    ...{ id: "Q64", when: "the sheet has no cell for who checked", changes: REPORTED, without: ["checked_by"] },
+    answer: ["explain", /^Checked by \(checked_by\) is blank$/],
+  },
+  {
+    ...{ id: "Q65", when: "two values were replaced without a reason" },
+    changes: { override_of: ["cv of load 3", "cv of load 4"], override_reason: ["", ""], override_by: ["NN", "NN"] },
+    answer: ["stop", /^no reason or no name for: cv of load 3; cv of load 4$/],
+  },
+  ...(
+    [
       ["Q69", /^nothing was picked by hand on the compression curve$/],
       ["Q70", /^no index is adopted: those of the constructions are used$/],
       ["Q73", /^no cv is adopted: those of the loads are used$/],
