@@ -48,5 +48,6 @@ test("a step down to a hundred-thousandth of the range is found, a smaller one i
 
 test("readings that are off their step by a five-millionth of their range keep the step, by a 300,000th they have none", () => {
   expect(readingStep([0, 1, 2.9998, 7.0002, 500, 1000])).toBeCloseTo(1, 9);
+  expect(readingStep([0, 2, 5.0002, 9, 1000])).toBeCloseTo(1, 9);
   expect(readingStep([0, 1, 2.996, 7.003, 500, 1000])).toBe(0);
 });
