@@ -32,6 +32,7 @@ export const increment: Readonly<Record<string, string>> = {
   "initial compression is {0} % of the movement: gas, bedding or the deflection of the apparatus":
     "die Sofortsetzung ist {0} % der Bewegung: Gas, Bettung oder Eigenverformung des Geräts",
   "{0} divisions, {1} % of primary": "{0} Skalenteile, {1} % der Primärsetzung",
+  "{0} in the readings, {1} % of primary": "{0} in der Ablesung, {1} % der Primärsetzung",
   "{0} % of primary": "{0} % der Primärsetzung",
 
   // The fit to theory.
