@@ -58,7 +58,9 @@ describe("the early parabola", () => {
       "the 4:1 pairs of the early parabola give d0 from 991.8 to 1004, 12 divisions, 3.1 % of primary apart: bedding, slow loading or a late start of the clock",
     ]);
     expect(shifted(5.9, 6)).toEqual([]);
-    expect(shifted(6.1, 6)).toEqual([expect.stringMatching(/give d0 from 987.8 to 1006, 18 in the readings, 4.6 % of/)]);
+    expect(shifted(6.1, 6)).toEqual([
+      expect.stringMatching(/give d0 from 987.8 to 1006, 18 in the readings, 4.6 % of/),
+    ]);
   });
 
   test("compares means of neighbouring pairs of a dense record, so that noise alone is not remarked", () => {
