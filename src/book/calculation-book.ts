@@ -27,7 +27,7 @@ import { FORMULAS, FORMULA_UNITS, type Measured } from "./formulas";
 import { working, type Units, type Worked } from "./line";
 import { boxesByName, rowOfLoad } from "../checks/integrity";
 import { inSheetStress, reduced, yieldMethodOf, type Reduced } from "../record/reduced-test";
-import { englishRemark } from "../record/sheet-remarks";
+import { NO_CV_THERE } from "../specification/remark-sentences";
 import { wettingAt } from "../record/wetting";
 import { OWN, tableSheet } from "../workbook/table-sheet";
 import { labelOf } from "../record/cells";
@@ -562,9 +562,13 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
   cv_recompression: cvOver("cv_recompression"),
   cv_virgin: cvOver("cv_virgin"),
   cv_another: cvOver("cv_another"),
-  design_cv: ({ record }) => ({
-    text: `cv at the in-situ stress and half the increase: ${englishRemark(record, record.remarks.design_cv_from ?? "between the loads, on log stress")}`,
-  }),
+  design_cv: ({ record: { results, remarks } }) => {
+    const from =
+      results.design_cv === undefined && remarks.design_cv_from !== undefined
+        ? english(NO_CV_THERE)
+        : (remarks.design_cv_from ?? "between the loads, on log stress");
+    return { text: `cv at the in-situ stress and half the increase: ${from}` };
+  },
   design_k: ({ cell, line }) => line("conductivity", [cell("design_cv"), cell("design_mv")]),
   design_c_alpha: ({ cell }) => ({ text: "C alpha in use", result: cell("c_alpha_chosen") }),
 };

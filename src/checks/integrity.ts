@@ -8,6 +8,7 @@ import { isFormula } from "../workbook/contents";
 import { runsOf } from "../reduction/numeric/runs";
 import { say, verbatim, type Message } from "../reduction/message";
 import { cellAddress, columnLetters, columnNumber } from "../workbook/address";
+import { isError } from "../workbook/cell-error";
 import { addressInList, cellOfList, lengthOf, liesAcross } from "../workbook/lists";
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
@@ -58,7 +59,6 @@ export const CONTENT_NAMES: readonly string[] = WORKED.map(({ name }) => name);
 
 const isBlank = (content: CellValue | undefined): boolean =>
   content === undefined || (typeof content === "string" && content.trim() === "");
-const isError = (value: CellValue | undefined): boolean => typeof value === "string" && /^#[A-Z]/i.test(value);
 
 /** The row of a load in its columns, from 0. It goes by the load number, so that a moved row is found. */
 export function rowOfLoad(values: NamedValues, load: number): number {

@@ -1,12 +1,23 @@
 /**
- * What the head of a data sheet says of its inputs, sentence by sentence as messages: the screens repeat it in their own
- * language. The texts are those of the formulas in `specification/impossible` and `specification/missing`, in the language of
- * the sheet.
+ * What the head of a data sheet says of its inputs, as messages made from the values of its cells: the screens repeat it in their
+ * own language, whatever the language of the sheet. The rules are those of the formulas in `specification/impossible` and
+ * `specification/missing`, and a test compares both. Numbers are in the units of the sheet.
  */
-import { listed, say, templateOf, verbatim, type Message, type Value } from "../reduction/message";
-import { languageNamed, type SheetLanguage } from "../specification/text/language";
-import { wordsOf, type SheetWords } from "../specification/text/words";
-import type { TestRecord } from "./record";
+import { listed, listWord, verbatim, type Message, type Value } from "../reduction/message";
+import { AUTOMATIC } from "../reduction/increment/constructions/picks";
+import { WETTEST } from "../reduction/specimen";
+import type { Column, Field } from "../specification/field";
+import * as sentences from "../specification/head-sentences";
+import { CHECKED_INPUTS, limitsIn, type PickWords } from "../specification/impossible";
+import type { Limits } from "../specification/measures";
+import { HEAVIER, MISSING_IN_FULL, NEEDED_INPUTS, WET_MASSES, type Heavier } from "../specification/missing";
+import { isError } from "../workbook/cell-error";
+import { asColumn } from "../workbook/lists";
+import type { CellValue, SheetName } from "../workbook/port";
+import { englishWord } from "./cells";
+import { boxesByName, cellBeside } from "./places";
+import type { LoadRecord, NamedValues, TestRecord } from "./record";
+import { reduced } from "./reduced-test";
 
 /** A sentence of the head, with the first cell that it names. */
 export interface HeadSentence {
@@ -16,143 +27,263 @@ export interface HeadSentence {
   readonly address?: string;
 }
 
-type Shape = (...holes: Value[]) => Message;
+/** A data sheet as the pane reads it. Without its names, a sentence has the names of cells in the place of addresses. */
+interface ReadSheet {
+  readonly values: NamedValues;
+  readonly record: TestRecord;
+  readonly names?: readonly SheetName[];
+}
 
-const LIMITS: readonly Shape[] = [
-  (least, most) => say`a number greater than ${least} and not more than ${most}`,
-  (least, most) => say`a number not less than ${least} and not more than ${most}`,
-  (least) => say`a number greater than ${least}`,
-  (least) => say`a number not less than ${least}`,
-  (most) => say`a number not more than ${most}`,
-  () => say`a number`,
-  () => say`the number of a load`,
-];
+const isNumber = (value: CellValue | undefined): value is number => typeof value === "number";
 
-const WORDS: readonly Shape[] = [
-  () => say`specific gravity`,
-  () => say`diameter`,
-  () => say`initial height`,
-  () => say`ring mass`,
-  () => say`ring + wet soil before`,
-  () => say`ring + wet soil after`,
-  () => say`ring + dry soil`,
-  () => say`Ring + wet soil before`,
-  () => say`Ring + wet soil after`,
-  () => say`Ring + dry soil`,
-  () => say`dial factor`,
-  () => say`zero reading`,
-  () => say`in-situ stress (for OCR, field curve and quality)`,
-];
+/** The cells of a sheet, and what its sentences call them. */
+class Cells {
+  readonly #values: NamedValues;
+  readonly #names: readonly SheetName[];
 
-const THE_RING: Shape = () => say`the ring`;
-
-/** The parts of a sentence that a screen words in its own language. */
-const PARTS = [...LIMITS, ...WORDS, THE_RING];
-/** The parts of a sentence about an impossible input; it quotes a label that is not English as the sheet has it. */
-const partsOfImpossible = ({ language }: SheetWords): readonly Shape[] =>
-  language === "en" ? PARTS : [...LIMITS, THE_RING];
-
-const MISSING_ITEMS: readonly Shape[] = [
-  (cell) => say`stresses of the loads, from ${cell}`,
-  (load, row) => say`readings of load ${load}, in row ${row} and below`,
-  (load, cell) => say`stress of load ${load}, ${cell}`,
-  (words, cell) => say`${words}, ${cell}`,
-];
-
-const IMPOSSIBLE: readonly Shape[] = [
-  (label, cell) => say`${label}, ${cell}: choose a word of its list.`,
-  (label, cell, limits) => say`${label}, ${cell}: enter ${limits}.`,
-  (label, cell, than, other) =>
-    say`${label}, ${cell}, must be heavier than ${than}, ${other}, or as heavy: correct one of them.`,
-  (label, cell, than, other) => say`${label}, ${cell}, must be heavier than ${than}, ${other}: correct one of them.`,
-  (height, diameter, ring, dry, gravity) =>
-    say`The solids alone would fill the ring: correct the height, ${height}, the diameter, ${diameter}, the masses, ${ring} and ${dry}, or the specific gravity, ${gravity}.`,
-  (mass, cell, content) => say`The water content by ${mass}, ${cell}, is above ${content} %: correct it.`,
-  (load, height, zero, factor, sense) =>
-    say`Load ${load} gives no point of the curve: its height at the end is not above the height of solids: correct its last readings, the initial height, ${height}, the zero reading, ${zero}, the dial factor, ${factor}, or the sense of the readings, ${sense}.`,
-  (load, table, stress, seating) =>
-    say`Load ${load} gives no point of the curve: the table of deflection, from ${table} on, does not reach its stress, ${stress}, or the seating stress, ${seating}: correct the stress, or extend the table.`,
-  (stresses, remark) => say`Loads, from ${stresses} on: ${remark}.`,
-];
-
-const RUNNING: readonly Shape[] = [() => say`The loads so far give no virgin line yet: read further loads.`];
-
-const NUMBER = /^-?\d+(?:[.,]\d+)?$/;
-const ADDRESS = /\b[A-Z]{1,3}[1-9]\d*\b/;
-
-/** A pattern that matches this text alone. */
-export const literally = (text: string): string => text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
-
-/** The holes of a template, {0}, {1}, ... */
-const HOLE = /\{(\d)\}/;
-
-/** The message of the first shape that the text has; its parts may have a shape of their own. */
-function read(
-  text: string,
-  shapes: readonly Shape[],
-  words: SheetWords,
-  parts: readonly Shape[] = PARTS,
-): Message | undefined {
-  for (const shape of shapes) {
-    const holes = Array.from({ length: shape.length }, () => verbatim(""));
-    const english = templateOf(shape(...holes));
-    // The texts between the holes, and the numbers of the holes, in turn.
-    const pieces = (words.head[english] ?? english).split(HOLE);
-    const pattern = pieces.map((part, index) => (index % 2 === 1 ? "(.+)" : literally(part))).join("");
-    const found = new RegExp(`^${pattern}$`).exec(text)?.slice(1);
-    if (!found) continue;
-    const order = pieces.filter((_, index) => index % 2 === 1).map(Number);
-    return shape(...holes.map((_, hole) => valueOf(found[order.indexOf(hole)] ?? "", words, parts)));
+  constructor({ values, names = [] }: ReadSheet) {
+    this.#values = values;
+    this.#names = names;
   }
-  return undefined;
+
+  /** The cells of a column; none if the sheet lacks its name. */
+  column(name: string): readonly CellValue[] {
+    return asColumn(this.#values[name] ?? []).map(([value = ""]) => value);
+  }
+
+  /** A single cell; undefined if the sheet lacks its name. */
+  cell(name: string): CellValue | undefined {
+    return this.column(name)[0];
+  }
+
+  /** The numbers of these cells; undefined unless each has one. */
+  numbers<N extends string>(names: Readonly<Record<N, string>>): Readonly<Record<N, number>> | undefined {
+    const found = Object.entries<string>(names).map(([key, name]) => [key, this.cell(name)] as const);
+    if (!found.every(([, value]) => isNumber(value))) return undefined;
+    // Object.fromEntries types the keys as strings; they are those of the names.
+    return Object.fromEntries(found) as Record<N, number>;
+  }
+
+  address(name: string, row = 1): string {
+    return cellBeside(this.#names, name, row) ?? name;
+  }
+
+  at(name: string, row?: number): Value {
+    return verbatim(this.address(name, row));
+  }
+
+  /** A sentence about an impossible input, with the cell that it names first. */
+  impossible(sentence: Message, name: string, row?: number): HeadSentence {
+    return { kind: "impossible", sentence, address: this.address(name, row) };
+  }
+
+  /** The row of the sheet in which a column begins. */
+  firstRow(name: string): Value {
+    const box = boxesByName(this.#names).get(name);
+    return box ? box.row + 1 : verbatim(name);
+  }
 }
 
-const valueOf = (text: string, words: SheetWords, parts: readonly Shape[]): Value =>
-  NUMBER.test(text) ? { digits: text.replace(",", ".") } : (read(text, parts, words, parts) ?? verbatim(text));
+/** The label of a field: the pane calls the field as the sheet does. */
+function quoted({ name, label }: Pick<Field, "name" | "label">): Value {
+  const alone = label.trim();
+  return { verbatim: alone, cell: name, label: alone };
+}
 
-/** A sentence that no shape has, such as one of a later version of the sheet, stays as the sheet shows it. */
-const asMessage = (text: string, shapes: readonly Shape[], words: SheetWords, parts?: readonly Shape[]): Message =>
-  read(text, shapes, words, parts) ?? say`${verbatim(text)}`;
+const fits = (value: CellValue, { least, above, most }: Limits): boolean =>
+  isNumber(value) &&
+  (least === undefined || (above ? value > least : value >= least)) &&
+  (most === undefined || value <= most);
 
-const MISSING = "Missing: ";
+/** Whether a cell has this word of a list, in any language of a sheet. */
+const isSame = (value: CellValue, word: string): boolean =>
+  englishWord(String(value)).toLowerCase() === word.toLowerCase();
 
-/**
- * Between two sentences, and, in sheets in which the list of what is missing ends with a semicolon, before a sentence
- * that follows on the list.
- */
-const BETWEEN = /(?<=\.) (?=\S|$)|(?<=; )(?=The |Die )/;
+/** The row, from 1, of the last cell for which this holds; undefined if there is none. */
+const lastRow = (
+  cells: readonly CellValue[],
+  holds: (value: CellValue, index: number) => boolean,
+): number | undefined =>
+  cells.reduce<number | undefined>((last, value, index) => (holds(value, index) ? index + 1 : last), undefined);
 
-/**
- * The sentences of a text as the head of the sheet shows it, in the language of the sheet; none for a blank text.
- */
-export function headSentences(text: string, language: SheetLanguage = "en"): HeadSentence[] {
-  const words = wordsOf(language);
-  const missing = words.head[MISSING] ?? MISSING;
-  const sentences = text.split(BETWEEN).map((one) => one.trim());
-  return sentences.filter(Boolean).map((one): HeadSentence => {
-    const address = ADDRESS.exec(one)?.[0];
-    if (one.startsWith(missing)) {
-      const items = one
-        .slice(missing.length)
-        .split("; ")
-        .map((item) => item.replace(/[;.]$/, "").trim());
-      const sentence = say`Missing: ${listed(
-        items.filter(Boolean).map((item) => asMessage(item, MISSING_ITEMS, words)),
-        "; ",
-      )}.`;
-      return { kind: "missing", sentence, address };
-    }
-    const running = read(one, RUNNING, words);
-    return running
-      ? { kind: "running", sentence: running }
-      : { kind: "impossible", sentence: asMessage(one, IMPOSSIBLE, words, partsOfImpossible(words)), address };
+function outOfLimits(cells: Cells, field: Pick<Field, "name" | "label">, limits: Limits, row?: number): HeadSentence {
+  const sentence = sentences.enterNumber(quoted(field), cells.at(field.name, row), sentences.numberWithin(limits));
+  return cells.impossible(sentence, field.name, row);
+}
+
+function ofNumber(cells: Cells, field: Field): HeadSentence[] {
+  const value = cells.cell(field.name) ?? "";
+  const limits = limitsIn(field);
+  return value === "" || isError(value) || fits(value, limits) ? [] : [outOfLimits(cells, field, limits)];
+}
+
+/** A column names its lowest impossible cell alone. */
+function ofColumn(cells: Cells, column: Column): HeadSentence[] {
+  const limits = limitsIn(column);
+  const isWrong = (value: CellValue): boolean =>
+    isNumber(value) ? !fits(value, limits) : typeof value === "string" && value !== "" && !isError(value);
+  const row = lastRow(cells.column(column.name), isWrong);
+  return row === undefined ? [] : [outOfLimits(cells, column, limits, row)];
+}
+
+function ofLoadNumber(cells: Cells): HeadSentence[] {
+  const { ofLoad } = CHECKED_INPUTS;
+  const value = cells.cell(ofLoad.name) ?? "";
+  if (value === "" || cells.column("load_number").some((one) => isSame(one, String(value)))) return [];
+  const sentence = sentences.enterNumber(quoted(ofLoad), cells.at(ofLoad.name), sentences.LOAD_NUMBER);
+  return [cells.impossible(sentence, ofLoad.name)];
+}
+
+function ofWord(cells: Cells, field: Field): HeadSentence[] {
+  const value = cells.cell(field.name) ?? "";
+  if (isError(value) || ["", ...(field.choices ?? [])].some((choice) => isSame(value, choice))) return [];
+  return [cells.impossible(sentences.chooseWord(quoted(field), cells.at(field.name)), field.name)];
+}
+
+function ofPick(cells: Cells, { pick, words }: PickWords): HeadSentence[] {
+  const of = cells.column("pick_of");
+  const isWrong = (value: CellValue, index: number): boolean =>
+    isSame(of[index] ?? "", pick) && !["", AUTOMATIC, ...words].some((word) => isSame(value, word));
+  const row = lastRow(cells.column("pick_after"), isWrong);
+  if (row === undefined) return [];
+  const [one, other] = words;
+  const at = cells.at("pick_after", row);
+  const sentence = sentences.pickWord(listWord(pick), at, listWord(one), listWord(other), listWord(AUTOMATIC));
+  return [cells.impossible(sentence, "pick_after", row)];
+}
+
+function ofHeavier(cells: Cells, { more, less, called, orAsHeavy }: Heavier): HeadSentence[] {
+  const masses = cells.numbers({ more, less });
+  if (!masses || masses.more > masses.less || (orAsHeavy && masses.more === masses.less)) return [];
+  const sentence = orAsHeavy ? sentences.mustBeAsHeavy : sentences.mustBeHeavier;
+  return [cells.impossible(sentence(sentences.AT_START[more], cells.at(more), called, cells.at(less)), more)];
+}
+
+function ofSolids(cells: Cells): HeadSentence[] {
+  const heights = cells.numbers({ solids: "solids_height", initial: "initial_height" });
+  if (!heights || heights.solids < heights.initial) return [];
+  const [height, diameter] = [cells.at("initial_height"), cells.at("diameter")];
+  const [ring, dry, gravity] = [cells.at("ring_mass"), cells.at("ring_and_dry"), cells.at("specific_gravity")];
+  return [cells.impossible(sentences.solidsFill(height, diameter, ring, dry, gravity), "initial_height")];
+}
+
+function ofWetMass(cells: Cells, { content, mass }: (typeof WET_MASSES)[number]): HeadSentence[] {
+  const given = cells.cell(content);
+  if (!isNumber(given) || given <= WETTEST) return [];
+  const sentence = sentences.tooWet(sentences.WITHIN[mass], cells.at(mass), 100 * WETTEST);
+  return [cells.impossible(sentence, mass)];
+}
+
+/** The last load that was read and gives no point of the curve. */
+function ofCurve(cells: Cells): HeadSentence[] {
+  const sizes = cells.numbers({
+    ...{ solids: "solids_height", initial: "initial_height" },
+    ...{ factor: "dial_factor", zero: "zero_reading" },
   });
+  if (!sizes || sizes.initial <= sizes.solids || sizes.factor <= 0) return [];
+  const points = cells.column("void_ratio_curve");
+  const row = lastRow(cells.column("end_reading"), (value, index) => isNumber(value) && !isNumber(points[index]));
+  const load = row === undefined ? undefined : cells.column("load_number")[row - 1];
+  if (row === undefined || !isNumber(load)) return [];
+  if (isNumber(cells.column("corrected_deformation")[row - 1])) {
+    const [height, zero] = [cells.at("initial_height"), cells.at("zero_reading")];
+    const reason = sentences.notAboveSolids(height, zero, cells.at("dial_factor"), cells.at("dial_sense"));
+    return [cells.impossible(sentences.noPoint(load, reason), "initial_height")];
+  }
+  const [table, stress] = [cells.at("apparatus_stress"), cells.at("load_stress", row)];
+  const reason = sentences.beyondTable(table, stress, cells.at("seating_stress"));
+  return [cells.impossible(sentences.noPoint(load, reason), "apparatus_stress")];
 }
 
-/** What the head of a sheet says; nothing if the sheet is older than this line. */
-export const headOf = ({ remarks, sheetLanguage }: Pick<TestRecord, "remarks" | "sheetLanguage">): HeadSentence[] =>
-  headSentences(remarks.missing_in_full ?? "", languageNamed(sheetLanguage));
+/** Why the curve gives no preconsolidation stress, if a value of it cannot be used; it has the points of all loads. */
+function refusalOf(cells: Cells, record: TestRecord): Message | undefined {
+  const hasCurve = cells.column("void_ratio_curve").some(isNumber) && ofCurve(cells).length === 0;
+  if (isNumber(cells.cell("preconsolidation_stress")) || !hasCurve || impossibleEntries(cells).length > 0)
+    return undefined;
+  const { preconsolidation: found } = reduced(record);
+  return found.ok || found.fault !== "input" ? undefined : found.reason;
+}
 
-/** The impossible inputs, as the head of the sheet names them. */
-export const impossibleInputs = (record: Pick<TestRecord, "remarks" | "sheetLanguage">): HeadSentence[] =>
-  headOf(record).filter(({ kind }) => kind === "impossible");
+function ofWrongCurve(cells: Cells, record: TestRecord): HeadSentence[] {
+  const reason = refusalOf(cells, record);
+  if (!reason) return [];
+  return [cells.impossible(sentences.wrongCurve(cells.at("load_stress"), reason), "load_stress")];
+}
+
+/** The last load that has readings and no stress, if the load after it has no stress either. */
+const withoutStress = (cells: Cells, { loads }: TestRecord): LoadRecord | undefined =>
+  loads
+    .filter(
+      ({ number, row, readings }) =>
+        cells.column("load_stress")[row - 1] === "" &&
+        readings.some(({ reading }) => reading !== undefined) &&
+        !loads.some((next) => next.number === number + 1 && (next.stress ?? 0) > 0),
+    )
+    .at(-1);
+
+/** The list of what is missing, with its first cell. */
+function missing(cells: Cells, record: TestRecord): HeadSentence[] {
+  const inputs = NEEDED_INPUTS.filter(([name]) => cells.cell(name) === "");
+  const stresses = cells.column("load_stress");
+  const lacksStresses = stresses.length > 0 && !stresses.some(isNumber);
+  const bare = withoutStress(cells, record);
+  const load = cells.cell("next_load");
+  const items = [
+    ...inputs.map(([name, words]) => sentences.inputMissing(words, cells.at(name))),
+    ...(lacksStresses ? [sentences.stressesMissing(cells.at("load_stress"))] : []),
+    ...(bare && !lacksStresses ? [sentences.stressMissing(bare.number, cells.at("load_stress", bare.row))] : []),
+    ...(isNumber(load) ? [sentences.readingsMissing(load, cells.firstRow("times_01"))] : []),
+  ];
+  if (items.length === 0) return [];
+  const first = inputs[0]?.[0] ?? (lacksStresses || bare ? "load_stress" : undefined);
+  const row = inputs[0] || lacksStresses ? 1 : bare?.row;
+  const sentence = sentences.missing(listed(items, "; "));
+  return [{ kind: "missing", sentence, ...(first !== undefined && { address: cells.address(first, row) }) }];
+}
+
+const isNotFarEnough = (cells: Cells, record: TestRecord): boolean =>
+  isSame(cells.cell("test_state") ?? "", "running") &&
+  cells.cell("preconsolidation_stress") === "" &&
+  cells.column("void_ratio_curve").some(isNumber) &&
+  impossibleEntries(cells).length === 0 &&
+  refusalOf(cells, record) === undefined;
+
+/** Sheets that are older than the line at the head say nothing. */
+const hasHead = ({ values }: ReadSheet): boolean => MISSING_IN_FULL.name in values;
+
+/** The entries that cannot be, each by itself. */
+function impossibleEntries(cells: Cells): HeadSentence[] {
+  const { numbers, columns, words, picks, classes } = CHECKED_INPUTS;
+  return [
+    ...numbers.flatMap((field) => ofNumber(cells, field)),
+    ...ofLoadNumber(cells),
+    ...columns.flatMap((column) => ofColumn(cells, column)),
+    ...words.flatMap((field) => ofWord(cells, field)),
+    ...picks.flatMap((pick) => ofPick(cells, pick)),
+    ...classes.flatMap((field) => ofNumber(cells, field)),
+  ];
+}
+
+/** The impossible inputs, each with its cell and the remedy. */
+export function impossibleInputs(sheet: ReadSheet): HeadSentence[] {
+  if (!hasHead(sheet)) return [];
+  const cells = new Cells(sheet);
+  return [
+    ...impossibleEntries(cells),
+    ...HEAVIER.flatMap((pair) => ofHeavier(cells, pair)),
+    ...ofSolids(cells),
+    ...WET_MASSES.flatMap((one) => ofWetMass(cells, one)),
+    ...ofCurve(cells),
+    ...ofWrongCurve(cells, sheet.record),
+  ];
+}
+
+/** What the head of a sheet says: impossible inputs, then what is missing, then whether further loads are needed. */
+export function headOf(sheet: ReadSheet): HeadSentence[] {
+  if (!hasHead(sheet)) return [];
+  const cells = new Cells(sheet);
+  const running = isNotFarEnough(cells, sheet.record)
+    ? [{ kind: "running", sentence: sentences.NOT_FAR_ENOUGH } as const]
+    : [];
+  return [...impossibleInputs(sheet), ...missing(cells, sheet.record), ...running];
+}

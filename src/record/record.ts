@@ -12,6 +12,7 @@ import { say, verbatim, listed, listWord, type Verbatim, type Message } from "..
 import { OF_CURVE } from "../reduction/curve/picks";
 import { pickNamed, standingRows, type PickedThing } from "../reduction/increment/constructions/picks";
 import { convert, unitNamed, unitsOf, type Quantity } from "../reduction/units";
+import { isError } from "../workbook/cell-error";
 import { asColumn } from "../workbook/lists";
 import type { CellValue } from "../workbook/port";
 import { LOADS, loadSuffix, readingsOfLoads } from "../specification/readings";
@@ -204,7 +205,6 @@ const LAST_DAY = 2_958_465;
 const looksLikeDate = (value: number): boolean => Number.isInteger(value) && value >= 36_526 && value <= 73_050;
 const NEVER_DATES: readonly Measure[] = ["mass", "length", "ratio", "percent", "strain", "depth", "factor"];
 
-const isError = (text: string): boolean => /^#[A-Z][A-Z0-9_/]*[!?]?$/i.test(text);
 const isNumeric = (text: string): boolean => /^[+-]?[\d.,'’\s]*\d[\d.,'’\s]*(e[+-]?\d+)?%?$/i.test(text);
 
 /** Reads cells one by one and collects the faults. */
@@ -328,7 +328,7 @@ class Reader {
     const cell = this.#cell(name, row);
     if (cell === "") return undefined;
     const text = String(cell).trim();
-    if (typeof cell === "string" && isError(text))
+    if (isError(text))
       return this.#fault(name, row, "error", say`shows ${verbatim(text)}: look at the cells that it needs`);
     return text;
   }

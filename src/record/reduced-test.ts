@@ -80,6 +80,8 @@ export interface Reduced {
   readonly branches: Outcome<Branches>;
   /** The stress in use: the adopted stress, otherwise the stress by the chosen method. The same rule holds for the indices below. */
   readonly preconsolidation: Outcome<Preconsolidation>;
+  /** The stress by the chosen method, whatever was adopted. */
+  readonly constructedStress: Outcome<Preconsolidation>;
   readonly spread: Outcome<Spread>;
   readonly compressionIndex: Outcome<Index>;
   readonly recompressionIndex: Outcome<Index>;
@@ -203,6 +205,7 @@ function reduceRecord(record: TestRecord): Reduced {
     curve,
     branches: ofCurve(branches),
     preconsolidation: yieldStress,
+    constructedStress: byMethod,
     spread: ofCurve((test) => preconsolidationSpread(test)),
     compressionIndex: index("compression_index", (test) => compressionIndex(test, undefined, picks)),
     recompressionIndex: index("recompression_index", (test) => recompressionIndex(test, undefined, picks)),

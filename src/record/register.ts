@@ -5,6 +5,7 @@
 import { convert, unitNamed } from "../reduction/units";
 import { everyWord, haveWord } from "../specification/list-words";
 import { LENGTH_UNITS } from "../specification/form/unit-choices";
+import { inFormula } from "../specification/told-formula";
 import type { CellValue } from "../workbook/port";
 import { referenceTo } from "../workbook/references";
 import { isoDay } from "../workbook/day-number";
@@ -235,8 +236,7 @@ function overRows(register: string, kind: Equipment) {
 export function liveFormula(register: string, { cell, kind }: Pick<Lookup, "cell" | "kind">, held: CellValue): string {
   const taken = TAKEN.find((one) => one.cell === cell);
   const { count, sum, text, unit } = overRows(register, kind);
-  if (taken?.measure === "text")
-    return `=IF(${count}=1,${text(REGISTER_COLUMNS[taken.of])},"${word(held).replaceAll('"', '""')}")`;
+  if (taken?.measure === "text") return `=IF(${count}=1,${text(REGISTER_COLUMNS[taken.of])},${inFormula(word(held))})`;
   const value = sum(REGISTER_COLUMNS[taken?.of ?? "mass"]);
   const inUnit = taken?.measure === "length" ? `CLAY.CONVERT_UNIT(${value},${unit},{length_unit})` : value;
   const otherwise = typeof held === "number" ? String(held) : '""';

@@ -1,19 +1,80 @@
-/** The remarks of a data sheet as messages, from its record: the cells of remarks show them in English. */
+/**
+ * The remarks of a data sheet as messages, made from the values of its cells and not from the texts that its formulas
+ * show. The text of a cell is compared with them only to notice what a person typed over a formula.
+ */
 import { fieldCurve } from "../reduction/curve/field-curve";
-import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
 import { MOST_ON_UNLOADING } from "../reduction/curve/loads";
-import { joined, say, type Message } from "../reduction/message";
+import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
+import { asTyped, digits, english, joined, say, verbatim, type Message, type Value } from "../reduction/message";
 import { constructionRemarks } from "../reduction/increment/reduce";
 import { then, type Outcome } from "../reduction/outcome";
-import { picksOfCurve } from "./picks";
-import { languageNamed, type SheetLanguage } from "../specification/text/language";
-import { labelIn, remarkInEnglish, wordsOf, type SheetWords } from "../specification/text/words";
-import { ADOPTABLE, CV_RANGES } from "../specification/results/adoptable";
-import { nth } from "../reduction/numeric/lists";
-import { literally } from "./head-of-sheet";
+import {
+  adoptedCvSaid,
+  adoptedSaid,
+  BEFORE_LOAD_ABOVE,
+  COMPRESSED,
+  CURVE_REFUSED,
+  HEIGHT_TOO_LOW,
+  NO_D100,
+  NO_INITIALS,
+  NO_MOMENT,
+  NO_REASON,
+  NO_STRESS,
+  NO_VALUE,
+  NOT_CORRECTED,
+  NOT_WETTING,
+  READINGS_WITHOUT_STRESS,
+  ROSE,
+  SEATING_BEYOND_TABLE,
+  STRESS_BEYOND_TABLE,
+  STRESS_NOT_POSITIVE,
+  STRESS_TURNS,
+  SWELLED,
+  timeBeforeLoad,
+  WETTING,
+} from "../specification/remark-sentences";
+import { ADOPTABLE, CV_RANGES, type ALL_ADOPTABLE } from "../specification/results/adoptable";
+import { languageNamed } from "../specification/text/language";
+import { shownOnSheet, wordsOf } from "../specification/text/words";
 import { rulesOf } from "../specification/versions";
-import type { RemarkName, TestRecord } from "./record";
+import { isError } from "../workbook/cell-error";
+import { asColumn } from "../workbook/lists";
+import type { CellValue } from "../workbook/port";
+import { englishWord } from "./cells";
+import { picksOfCurve } from "./picks";
+import type { NamedValues, RemarkName, TestRecord } from "./record";
 import { inputs, inSheetStress, reduced, seatingDeflection, type LoadReduced } from "./reduced-test";
+
+/** A formula shows a number with so many digits at most. */
+const SHOWN_DIGITS = 15;
+/** What the constructions gave is rounded to so many digits. */
+const GIVEN_DIGITS = 4;
+
+/** What a formula shows in a cell of remarks, part by part. */
+export interface Remark {
+  /** What the formula itself says, in the language of the sheet. */
+  readonly ofSheet: readonly Message[];
+  /** What worksheet functions answer there: English on every sheet. */
+  readonly ofFunctions: readonly Message[];
+}
+
+/** The remarks of the load table on the stress of a load. */
+function stressNotes(record: TestRecord, { record: { number, row, stress, readings } }: LoadReduced): Message[] {
+  const hasReadings = readings.some(({ reading }) => reading !== undefined);
+  const stressOf = (load: number): number => record.loads.find((one) => one.number === load)?.stress ?? 0;
+  const isText = record.faults.some((fault) => fault.name === "load_stress" && fault.row === row);
+  const next = stressOf(number + 1);
+  if (stress === undefined && !isText) return next > 0 ? [NO_STRESS] : hasReadings ? [READINGS_WITHOUT_STRESS] : [];
+  const before = number === 1 ? (record.numbers.seating_stress ?? 0) : stressOf(number - 1);
+  const direction = before - stressOf(number - 2);
+  const turns =
+    stress !== undefined &&
+    before > 0 &&
+    next > 0 &&
+    (stress - before) * direction < 0 &&
+    (next - before) * direction > 0;
+  return [...(stress === undefined || stress <= 0 ? [STRESS_NOT_POSITIVE] : []), ...(turns ? [STRESS_TURNS] : [])];
+}
 
 /** The remarks of the load table on the clock of a load. Sheets up to version 5 have none. */
 function clockNotes({ version, loads }: TestRecord, { record: load }: LoadReduced): Message[] {
@@ -24,9 +85,9 @@ function clockNotes({ version, loads }: TestRecord, { record: load }: LoadReduce
   const isBlank =
     load.started === undefined && load.readings.length > 0 && loads.some(({ appliedAt }) => appliedAt !== undefined);
   return [
-    ...(early ? [say`the time in row ${early.row} is before the load: correct or clear it`] : []),
-    ...(isBack ? [say`applied before the load above it: correct one of the two moments`] : []),
-    ...(isBlank ? [say`the moment of loading is blank, and other loads have one: enter it`] : []),
+    ...(early ? [timeBeforeLoad(early.row)] : []),
+    ...(isBack ? [BEFORE_LOAD_ABOVE] : []),
+    ...(isBlank ? [NO_MOMENT] : []),
   ];
 }
 
@@ -36,77 +97,119 @@ function unloadedNotes(record: TestRecord, load: LoadReduced, before: LoadReduce
   const { initial_height: initial } = record.numbers;
   if (!rulesOf(record).unloadingIsAsked || load.record.words.load_branch !== "unloading") return [];
   if (height === undefined || above === undefined || initial === undefined) return [];
-  if (above - height > MOST_ON_UNLOADING * initial)
-    return [say`the specimen compressed while load was taken off: check the stress and the readings`];
-  return height > initial
-    ? [say`the specimen rose above its initial height: check the readings, unless the soil swells`]
-    : [];
+  if (above - height > MOST_ON_UNLOADING * initial) return [COMPRESSED];
+  return height > initial ? [ROSE] : [];
 }
 
-/** Remarks that the load table puts before the remarks of the constructions. */
+/** Whether the load table shows a last reading of the load. */
+const hasEnd = ({ end, record: { stress = 0 } }: LoadReduced): boolean => end.ok && stress > 0;
+
+/** Whether the call that calculates the time curve of the load shows an error. */
+const hasFailed = ({ faults }: TestRecord, { record: { row } }: LoadReduced): boolean =>
+  faults.some((fault) => fault.name === "log_d0" && fault.row === row && fault.kind === "error");
+
+/** What the load table says before the remarks of the constructions. */
 function notes(record: TestRecord, load: LoadReduced, before: LoadReduced | undefined): Message[] {
   const { load_branch: branch } = load.record.words;
-  const swelled =
-    branch === "loading" &&
-    load.record.results.height_end !== undefined &&
-    before?.record.results.height_end !== undefined &&
-    load.record.results.height_end > before.record.results.height_end;
   const { height_end: height, deformation, apparatus_deflection: deflection } = load.record.results;
   const { solids_height: solids } = record.results;
   const { initial_height: initial } = record.numbers;
+  const above = before ? before.record.results.height_end : initial;
+  const swelled = branch === "loading" && height !== undefined && above !== undefined && height > above;
   // If the solids alone fill the ring, the head of the sheet says so, and the loads do not.
   const hasNoVoids =
     height !== undefined && solids !== undefined && initial !== undefined && height <= solids && solids < initial;
   const noPoint = record.words.curve_from === "d100" && load.record.results.void_ratio_d100 === undefined;
+  const isBeyond = deformation !== undefined && deflection === undefined;
+  const atOnce = [...stressNotes(record, load), ...clockNotes(record, load)];
+  if (!hasEnd(load)) return atOnce;
   return [
-    ...clockNotes(record, load),
-    ...(record.deflections.every(({ stress }) => stress === undefined) ? [say`not corrected for the apparatus`] : []),
-    ...(seatingDeflection(record).ok
-      ? deformation !== undefined && deflection === undefined
-        ? [say`the deflection table does not reach this stress: correct the stress or extend the table`]
-        : []
-      : [say`the deflection table does not reach the seating stress: enter a row for it`]),
-    ...(hasNoVoids ? [say`the height at the end is not above the height of solids: correct the readings`] : []),
-    ...(load.record.wetting && branch !== "wetting"
-      ? [say`marked as wetting, but the stress is not that of the load before: enter the stress that was kept`]
-      : []),
-    ...(branch === "wetting" ? [say`wetting: no cv, mv, k or C alpha`] : []),
-    ...(swelled ? [say`the specimen swelled under the load: no cv, mv, k or C alpha`] : []),
+    ...atOnce,
+    ...(record.deflections.every(({ stress }) => stress === undefined) ? [NOT_CORRECTED] : []),
+    ...(seatingDeflection(record).ok ? (isBeyond ? [STRESS_BEYOND_TABLE] : []) : [SEATING_BEYOND_TABLE]),
+    ...(hasNoVoids ? [HEIGHT_TOO_LOW] : []),
+    ...(load.record.wetting && branch !== "wetting" ? [NOT_WETTING] : []),
+    ...(branch === "wetting" ? [WETTING] : []),
+    ...(swelled ? [SWELLED] : []),
     ...unloadedNotes(record, load, before),
-    ...(noPoint ? [say`no d100: the curve shows the end of the load`] : []),
+    ...(noPoint ? [NO_D100] : []),
+    ...(hasFailed(record, load) ? [CURVE_REFUSED] : []),
   ];
 }
 
-/** The remark on a load as in the load table; undefined if the record has no such load. */
-export function remarkOfLoad(record: TestRecord, number: number): Message | undefined {
+/** Where functions have no remark, their cells say so. */
+const orOk = (remarks: readonly Message[]): readonly Message[] => (remarks.length > 0 ? remarks : [say`ok`]);
+
+/** The remark on a load in the load table; undefined if the record has no such load. */
+export function remarkOfLoad(record: TestRecord, number: number): Remark | undefined {
   const { loads } = reduced(record);
   const index = loads.findIndex((one) => one.record.number === number);
   const load = loads[index];
   if (!load) return undefined;
   const { cleaned } = load.increment;
   const ofCurve = cleaned.ok
-    ? constructionRemarks(load.increment)
+    ? orOk(constructionRemarks(load.increment))
     : [say`the time curve is refused: ${cleaned.reason}`];
-  return joined([...notes(record, load, loads[index - 1]), ...(ofCurve.length ? ofCurve : [say`ok`])]);
+  return {
+    ofSheet: notes(record, load, loads[index - 1]),
+    ofFunctions: hasEnd(load) && !hasFailed(record, load) ? ofCurve : [],
+  };
 }
 
-/** The remarks, or the reason of a refusal, which the cell shows in their place. */
-const remarksOf = (outcome: Outcome<unknown>): Message => (outcome.ok ? joined(outcome.remarks) : outcome.reason);
+/** The remarks of a function, or the reason of a refusal, which the cell shows in their place. */
+const ofFunction = (outcome: Outcome<unknown>): Remark => ({
+  ofSheet: [],
+  ofFunctions: outcome.ok ? orOk(outcome.remarks) : [outcome.reason],
+});
 
-/**
- * The remark of a cell on the page of remarks; undefined for a cell that a person types, and if the record gives no
- * remark.
- */
-export function remarkOfTest(record: TestRecord, name: RemarkName | "test_remarks"): Message | undefined {
-  const { curve, specimen, preconsolidation, spread, quality } = reduced(record);
-  if (name === "specimen_remark") return remarksOf(specimen);
-  if (name === "preconsolidation_remark") return remarksOf(preconsolidation);
-  if (name === "preconsolidation_verdict") return spread.ok ? spread.value.verdict : undefined;
-  if (name === "quality_remark") return remarksOf(quality);
-  if (name === "quality_class")
-    return quality.ok && quality.value.lunneClass ? LUNNE_NAMES[quality.value.lunneClass] : undefined;
-  if (name !== "field_remark") return undefined;
-  return remarksOf(
+/** While the test is running, a method that does not apply yet says nothing. */
+function ofStress(values: NamedValues, record: TestRecord): Remark {
+  const { constructedStress: found } = reduced(record);
+  const isRunning = englishWord(String(values.test_state?.[0]?.[0] ?? "")) === "running";
+  const isQuiet = isRunning && !found.ok && found.fault === "method";
+  return { ofSheet: adoptedNotes(values), ofFunctions: isQuiet ? [] : ofFunction(found).ofFunctions };
+}
+
+/** The remark of a cell with a single answer of a function. */
+export const answered = (message: Message | undefined): Remark | undefined =>
+  message && { ofSheet: [], ofFunctions: [message] };
+
+/** The sentences on adopted values: numbers in the units of the sheet, as a formula shows them. */
+function adoptedNotes(values: NamedValues): Message[] {
+  const cell = (name: string, row: number): CellValue => asColumn(values[name] ?? [])[row]?.[0] ?? "";
+  const shown = (value: CellValue, significant = SHOWN_DIGITS): Value =>
+    typeof value === "number" ? digits(value, significant) : verbatim(String(value));
+  const orNone = (value: CellValue, none: Message): Value =>
+    value === "" || isError(value) ? none : shown(value, GIVEN_DIGITS);
+  const called = ({ name, label }: (typeof ALL_ADOPTABLE)[number]): Value => ({ verbatim: label, cell: name, label });
+  const isNumber = (name: string) => (_: unknown, row: number) => typeof cell(name, row) === "number";
+  const by = (table: string, row: number) => orNone(cell(`${table}_by`, row), NO_INITIALS);
+  const reason = (table: string, row: number) => orNone(cell(`${table}_reason`, row), NO_REASON);
+  const whole = ADOPTABLE.map((one, row) =>
+    adoptedSaid(
+      called(one),
+      shown(cell("adopted_value", row)),
+      by("adopted", row),
+      reason("adopted", row),
+      orNone(cell("adopted_constructed", row), NO_VALUE),
+    ),
+  );
+  const ofCv = CV_RANGES.map((one, row) =>
+    adoptedCvSaid(
+      called(one),
+      shown(cell("adopted_cv", row)),
+      shown(cell("adopted_cv_low", row)),
+      shown(cell("adopted_cv_high", row)),
+      by("adopted_cv", row),
+      reason("adopted_cv", row),
+    ),
+  );
+  return [...whole.filter(isNumber("adopted_value")), ...ofCv.filter(isNumber("adopted_cv"))];
+}
+
+function fieldRemark(record: TestRecord): Remark {
+  const { curve, specimen, preconsolidation } = reduced(record);
+  return ofFunction(
     then(curve, (test) =>
       then(inputs(record, "in_situ_stress"), ({ in_situ_stress: inSitu }) =>
         then(specimen, ({ e0 }) =>
@@ -125,46 +228,45 @@ export function remarkOfTest(record: TestRecord, name: RemarkName | "test_remark
   );
 }
 
-/** The sentences on adopted values (`results/adopted`, `results/adopted-cv`): the label, and what follows each value. */
-const ADOPTED_SENTENCES = [
-  ...ADOPTABLE.map(({ label }) => ({ label, after: [" by ", ", ", " (the constructions gave ", "); "] })),
-  ...CV_RANGES.map(({ label }) => ({ label, after: [" from ", " to ", " by ", ", ", "; "] })),
-];
-const NOT_SAID = ["no initials", "no reason", "no value"];
-
-const ADOPTED = "{0} adopted: ";
-
-/** The sentences on adopted values in another language than that of the sheet. */
-function adoptedSentences(from: SheetWords, to: SheetWords, remark: string): string {
-  const wordIn = ({ formulas }: SheetWords, text: string): string => formulas[text] ?? text.replace("{0}", "");
-  const started = (words: SheetWords, label: string): string => labelIn(words, label).trim() + wordIn(words, ADOPTED);
-  const valueIn = (value: string): string => {
-    const found = NOT_SAID.find((one) => wordIn(from, one) === value);
-    return found === undefined ? value : wordIn(to, found);
-  };
-  return ADOPTED_SENTENCES.reduce((left, { label, after }) => {
-    const values = after.map((text) => `(.*?)${literally(wordIn(from, text))}`);
-    return left.replace(new RegExp(literally(started(from, label)) + values.join("")), (_, ...found: string[]) =>
-      [started(to, label), ...after.map((text, index) => valueIn(nth(found, index)) + wordIn(to, text))].join(""),
-    );
-  }, remark);
+/** A data sheet that was read: its values by name, and the record made from them. */
+export interface ReadTest {
+  readonly values: NamedValues;
+  readonly record: TestRecord;
 }
 
 /**
- * The text of a remark of the sheet, with the sheet's own words in English; in another language than that of the sheet
- * only the sentences on adopted values are reworded.
+ * The remark of a cell on the page of remarks; undefined for a cell that a person types, and if the record gives no
+ * remark.
  */
-export function remarkWorded(
-  { sheetLanguage }: Pick<TestRecord, "sheetLanguage">,
-  text: string,
-  language: SheetLanguage = "en",
-): string {
-  const [from, to] = [wordsOf(languageNamed(sheetLanguage)), wordsOf(language)];
-  if (from === to) return text;
-  const worded = adoptedSentences(from, to, text);
-  return to.language === "en" ? remarkInEnglish(from, worded) : worded;
+export function remarkOfTest({ values, record }: ReadTest, name: RemarkName | "test_remarks"): Remark | undefined {
+  const { specimen, spread, quality } = reduced(record);
+  if (name === "specimen_remark") return ofFunction(specimen);
+  if (name === "preconsolidation_remark") return ofStress(values, record);
+  if (name === "preconsolidation_verdict") return answered(spread.ok ? spread.value.verdict : undefined);
+  if (name === "quality_remark") return ofFunction(quality);
+  if (name === "quality_class")
+    return answered(quality.ok && quality.value.lunneClass ? LUNNE_NAMES[quality.value.lunneClass] : undefined);
+  return name === "field_remark" ? fieldRemark(record) : undefined;
 }
 
-/** The text of a remark of the sheet in English, whatever the language of the sheet. */
-export const englishRemark = (record: Pick<TestRecord, "sheetLanguage">, text: string): string =>
-  remarkWorded(record, text);
+/** The message of a remark. */
+export const messageOf = ({ ofSheet, ofFunctions }: Remark): Message => joined([...ofSheet, ...ofFunctions]);
+
+/** A text without its numbers: a formula shows those of the sheet with the decimal sign of the computer. */
+const wordsAlone = (text: string): string =>
+  text.replace(/-?\d+(?:[.,]\d+)*(?:e[+-]?\d+)?/gi, "#").replace(/[;\s]+$/, "");
+
+/**
+ * What a cell of remarks says, as a message: that of the remark if the cell shows it in the words of its sheet, otherwise
+ * the text of the cell, which a person typed or an older formula shows.
+ */
+export function saidInCell(
+  { sheetLanguage }: Pick<TestRecord, "sheetLanguage">,
+  text: string,
+  remark: Remark | undefined,
+): Message {
+  if (!remark) return asTyped(text);
+  const words = wordsOf(languageNamed(sheetLanguage));
+  const onSheet = [...remark.ofSheet.map((part) => shownOnSheet(words, part)), ...remark.ofFunctions.map(english)];
+  return wordsAlone(onSheet.join("; ")) === wordsAlone(text) ? messageOf(remark) : asTyped(text);
+}

@@ -35,7 +35,7 @@ export const SPECIMEN_CALL =
 const IS_OVER = `NOT(IFERROR(${isWord("{test_state}", "running")},FALSE))`;
 
 /** True if every input can be. A sheet without cells for these remarks counts as such. */
-const IS_POSSIBLE = `IFERROR({${INPUT_REMARK}}&{${CHOICE_REMARK}},"")=""`;
+export const IS_POSSIBLE = `IFERROR({${INPUT_REMARK}}&{${CHOICE_REMARK}},"")=""`;
 
 /** A calculation that is blank, and shows no error, while an input cannot be; the head of the sheet names the input. */
 export const shown = (call: string): string => `IF(${IS_POSSIBLE},${call},IFERROR(${call},""))`;

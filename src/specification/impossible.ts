@@ -2,6 +2,7 @@
  * The inputs that cannot be: numbers outside their limits, texts in the place of numbers, words that are not on the list of
  * their cell. The sheet names each with its cell and the remedy, and the results that need it stay blank.
  */
+import { english, verbatim, type Verbatim } from "../reduction/message";
 import { AUTOMATIC, METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { ADOPTED_TABLE } from "./results/adopted";
@@ -14,7 +15,18 @@ import { atLoad, CHOICE_REMARK, CURVE_GAP, INPUT_REMARK } from "./formulas";
 import { everyWord, haveWord } from "./list-words";
 import { LOAD_TABLE } from "./load-table";
 import { MASSES, TINS } from "./form/masses";
-import { isDate, limitsOf, numberWithin, type Limits } from "./measures";
+import { isDate, limitsOf, type Limits } from "./measures";
+import {
+  beyondTable,
+  chooseWord,
+  enterNumber,
+  LOAD_NUMBER,
+  noPoint,
+  notAboveSolids,
+  numberWithin,
+  pickWord,
+} from "./head-sentences";
+import { live, toldExpression, toldSentence } from "./told-formula";
 
 /** Inputs that no result follows from. */
 const UNUSED = new Set([
@@ -23,9 +35,10 @@ const UNUSED = new Set([
 ]);
 
 /** The present address of the cell with this name. */
-export const addressOf = (name: string): string => `ADDRESS(ROW({${name}}),COLUMN({${name}}),4)`;
+export const liveAt = (name: string): Verbatim => live(`ADDRESS(ROW({${name}}),COLUMN({${name}}),4)`);
 
-const limitsIn = ({ limits, measure }: Pick<Field, "limits" | "measure">): Limits =>
+/** The numbers that a field takes. */
+export const limitsIn = ({ limits, measure }: Pick<Field, "limits" | "measure">): Limits =>
   (typeof limits === "object" ? limits : undefined) ?? limitsOf(measure);
 
 /** The conditions on a number. */
@@ -42,7 +55,7 @@ function ofNumber(field: Field): string {
   const { name, label } = field;
   const limits = limitsIn(field);
   const fits = [`COUNT({${name}})=1`, ...within(`{${name}}`, limits)].join(",");
-  return `IF(OR({${name}}="",AND(${fits})),"","${label.trim()}, "&${addressOf(name)}&": enter ${numberWithin(limits)}. ")`;
+  return `IF(OR({${name}}="",AND(${fits})),"",${toldSentence(enterNumber(verbatim(label.trim()), liveAt(name), numberWithin(limits)))})`;
 }
 
 /** The sentence about the lowest cell of a column that is not blank and has no such number. */
@@ -55,20 +68,29 @@ function ofColumn(column: Column): string {
   // The reader of saved files drops brackets that change nothing: they would not come back the same.
   const isWrong = outside.length > 0 ? `(${isText}+ISNUMBER(${cells})*(1-${outside.join("*")}))` : isText;
   const row = `SUMPRODUCT(MAX(${isWrong}*ROW(${cells})))`;
-  return `IF(${row}=0,"","${column.label.trim()}, "&ADDRESS(${row},COLUMN(INDEX(${cells},1)),4)&": enter ${numberWithin(limits)}. ")`;
+  const address = live(`ADDRESS(${row},COLUMN(INDEX(${cells},1)),4)`);
+  return `IF(${row}=0,"",${toldSentence(enterNumber(verbatim(column.label.trim()), address, numberWithin(limits)))})`;
 }
 
 /** The sentence about a cell with a word of a list. */
 function ofWord({ name, choices = [], label }: Field): string {
   const words = ["", ...choices.flatMap(everyWord)].map((choice) => `"${choice}"`).join(",");
-  return `IF(ISNUMBER(MATCH({${name}}&"",{${words}},0)),"","${label.trim()}, "&${addressOf(name)}&": choose a word of its list. ")`;
+  return `IF(ISNUMBER(MATCH({${name}}&"",{${words}},0)),"",${toldSentence(chooseWord(verbatim(label.trim()), liveAt(name)))})`;
+}
+
+/** A pick that takes one of two words. */
+export interface PickWords {
+  readonly pick: string;
+  readonly words: readonly [string, string];
 }
 
 /** The sentence about the lowest row of the table of picks that picks this with a word that is not on its list. */
-function ofPick(pick: string, words: readonly string[]): string {
+function ofPick({ pick, words }: PickWords): string {
   const isKnown = haveWord('{pick_after}&""', "", AUTOMATIC, ...words);
   const row = `SUMPRODUCT(MAX((${haveWord("{pick_of}", pick)})*(1-(${isKnown}))*ROW({pick_after})))`;
-  return `IF(IFERROR(${row},0)=0,"","Pick by hand of ${pick}, "&ADDRESS(${row},COLUMN(INDEX({pick_after},1)),4)&": enter ${words.join(" or ")}, or automatic. ")`;
+  const address = live(`ADDRESS(${row},COLUMN(INDEX({pick_after},1)),4)`);
+  const [one, other] = words;
+  return `IF(IFERROR(${row},0)=0,"",${toldSentence(pickWord(verbatim(pick), address, verbatim(one), verbatim(other), verbatim(AUTOMATIC)))})`;
 }
 
 const inputs = (parts: readonly Part[]): Field[] =>
@@ -78,14 +100,18 @@ const inputs = (parts: readonly Part[]): Field[] =>
 const columnsOf = (...columns: readonly (readonly Column[])[]): Column[] =>
   columns.flat().filter((column) => column.kind === "input" && isNumber(column));
 
-const LOAD_NUMBER = "c_alpha_load";
-const ofLoadNumber = `IF(OR({${LOAD_NUMBER}}="",COUNTIF({load_number},{${LOAD_NUMBER}})>0),"","C alpha of load number, "&${addressOf(LOAD_NUMBER)}&": enter the number of a load. ")`;
+const OF_LOAD = { name: "c_alpha_load", label: "C alpha of load number" };
+const ofLoadNumber = `IF(OR({${OF_LOAD.name}}="",COUNTIF({load_number},{${OF_LOAD.name}})>0),"",${toldSentence(enterNumber(verbatim(OF_LOAD.label), liveAt(OF_LOAD.name), LOAD_NUMBER))})`;
 
 const SINGLE = inputs([...MASSES.flat(), ...APPARATUS.flat(), ...CHOICES.flat()]);
 /** The classification stands with the words, so that neither formula is too long for a cell. */
 const CLASSES = inputs(CLASSIFICATION.flat()).filter(isNumber);
-const NUMBERS = SINGLE.filter((field) => isNumber(field) && field.name !== LOAD_NUMBER);
+const NUMBERS = SINGLE.filter((field) => isNumber(field) && field.name !== OF_LOAD.name);
 const WORDS = SINGLE.filter(({ choices }) => choices !== undefined);
+const PICKS: readonly PickWords[] = [
+  { pick: METHOD_PICK, words: TIME_METHODS },
+  { pick: PROCEDURE_PICK, words: PROCEDURES },
+];
 const COLUMNS = columnsOf(
   TINS.columns,
   DEFLECTION.columns,
@@ -93,6 +119,16 @@ const COLUMNS = columnsOf(
   ADOPTED_TABLE.columns,
   ADOPTED_CV_TABLE.columns,
 );
+
+/** The inputs that the sentences are about. */
+export const CHECKED_INPUTS = {
+  numbers: NUMBERS,
+  columns: COLUMNS,
+  words: WORDS,
+  picks: PICKS,
+  classes: CLASSES,
+  ofLoad: OF_LOAD,
+} as const;
 
 const remark = (name: string, label: string, formula: string, note: string): Field => ({
   ...{ name, label, measure: "text", kind: "remark", formula, note },
@@ -111,8 +147,8 @@ const WITHOUT_POINT =
 
 const NO_POINT =
   `IF(COUNT(${atLoad("corrected_deformation", WITHOUT_POINT)})=1,` +
-  `"its height at the end is not above the height of solids: correct its last readings, the initial height, "&${addressOf("initial_height")}&", the zero reading, "&${addressOf("zero_reading")}&", the dial factor, "&${addressOf("dial_factor")}&", or the sense of the readings, "&${addressOf("dial_sense")},` +
-  `"the table of deflection, from "&${topOf("apparatus_stress")}&" on, does not reach its stress, "&${addressAtLoad("load_stress", WITHOUT_POINT)}&", or the seating stress, "&${addressOf("seating_stress")}&": correct the stress, or extend the table")`;
+  `${toldExpression(english(notAboveSolids(liveAt("initial_height"), liveAt("zero_reading"), liveAt("dial_factor"), liveAt("dial_sense"))))},` +
+  `${toldExpression(english(beyondTable(live(topOf("apparatus_stress")), live(addressAtLoad("load_stress", WITHOUT_POINT)), liveAt("seating_stress"))))})`;
 
 /** The remarks on what cannot be, for the page of remarks; the head of the sheet repeats them in one line. */
 export const IMPOSSIBLE: readonly Field[] = [
@@ -125,13 +161,13 @@ export const IMPOSSIBLE: readonly Field[] = [
   remark(
     CHOICE_REMARK,
     "On the choices",
-    `=${[...WORDS.map(ofWord), ofPick(METHOD_PICK, TIME_METHODS), ofPick(PROCEDURE_PICK, PROCEDURES), ...CLASSES.map(ofNumber)].join("&")}`,
+    `=${[...WORDS.map(ofWord), ...PICKS.map(ofPick), ...CLASSES.map(ofNumber)].join("&")}`,
     "Words that are not on the list of their cell, and impossible numbers of the classification. Results that need them stay blank.",
   ),
   remark(
     CURVE_GAP,
     "On the points",
-    `=IF(COUNT({solids_height},{initial_height},{dial_factor},{zero_reading})<4,"",IF(OR({initial_height}<={solids_height},{dial_factor}<=0,${WITHOUT_POINT}=0),"","Load "&${WITHOUT_POINT}&" gives no point of the curve: "&${NO_POINT}&". "))`,
+    `=IF(COUNT({solids_height},{initial_height},{dial_factor},{zero_reading})<4,"",IF(OR({initial_height}<={solids_height},{dial_factor}<=0,${WITHOUT_POINT}=0),"",${toldSentence(noPoint(live(WITHOUT_POINT), live(NO_POINT)))}))`,
     "A load that was read and has no point on the curve, and why. The results of the curve stay blank until it has one.",
   ),
 ];

@@ -4,11 +4,33 @@
  * time curves.
  */
 import { MOST_ON_UNLOADING, SAME_LOAD } from "../reduction/curve/loads";
+import { english } from "../reduction/message";
 import { when, type Column, type Table } from "./field";
 import { atLoad, shown } from "./formulas";
 import { isWord, shownWord } from "./list-words";
 import type { Measure } from "./measures";
 import { LOADS } from "./readings";
+import {
+  BEFORE_LOAD_ABOVE,
+  COMPRESSED,
+  CURVE_REFUSED,
+  HEIGHT_TOO_LOW,
+  NO_D100,
+  NO_MOMENT,
+  NO_STRESS,
+  NOT_CORRECTED,
+  NOT_WETTING,
+  READINGS_WITHOUT_STRESS,
+  ROSE,
+  SEATING_BEYOND_TABLE,
+  STRESS_BEYOND_TABLE,
+  STRESS_NOT_POSITIVE,
+  STRESS_TURNS,
+  SWELLED,
+  timeBeforeLoad,
+  WETTING,
+} from "./remark-sentences";
+import { live, toldExpression, toldPart } from "./told-formula";
 
 type Heading = readonly [string, string];
 
@@ -283,9 +305,6 @@ const PROCEDURE = `IF(${isWord("{time_procedure}", "drawn")},${shownWord("drawn"
 const stressAt = (rows: number): string =>
   atLoad("load_stress", `[load_number]${rows < 0 ? "-" : "+"}${Math.abs(rows)}`);
 
-/** What the remark on a load says of readings without a stress; the head of the sheet looks for it. */
-export const WITHOUT_STRESS = "readings and no stress";
-
 /**
  * The remark on the stress of a row, shown as soon as the stress is typed. It says that the stress is missing although
  * the next load has one or the load has readings, or that the stress turns back for this load alone, which is probably a typing error (25, 50,
@@ -293,28 +312,31 @@ export const WITHOUT_STRESS = "readings and no stress";
  */
 const DIRECTION_BEFORE = `([^load_stress]-IFERROR(${stressAt(-2)}+0,0))`;
 const OUT_OF_ORDER =
-  `IF([load_stress]="",IF(IFERROR(${stressAt(1)}>0,FALSE),"no stress, and the next load has one: enter it; ",IF(COUNT({readings_#})>0,"${WITHOUT_STRESS}: enter it; ","")),` +
-  `IF(COUNTIF([load_stress],">0")=0,"the stress is a number greater than 0: correct it; ","")&` +
+  `IF([load_stress]="",IF(IFERROR(${stressAt(1)}>0,FALSE),${toldPart(NO_STRESS)},IF(COUNT({readings_#})>0,${toldPart(READINGS_WITHOUT_STRESS)},"")),` +
+  `IF(COUNTIF([load_stress],">0")=0,${toldPart(STRESS_NOT_POSITIVE)},"")&` +
   `IF(IFERROR(AND([^load_stress]>0,([load_stress]-[^load_stress])*${DIRECTION_BEFORE}<0,` +
   `${stressAt(1)}>0,(${stressAt(1)}-[^load_stress])*${DIRECTION_BEFORE}>0),FALSE),` +
-  '"the stress turns back under this load alone: correct it if it was mistyped; ",""))';
+  `${toldPart(STRESS_TURNS)},""))`;
 
 /**
  * The remark on a load that was taken off, and under which the specimen compressed, or rose above its initial height.
  */
 const UNLOADED =
   `IF(OR(NOT(${isOnBranch("unloading")}),COUNT([height_end],[^height_end],{initial_height})<3),"",` +
-  `IF([^height_end]-[height_end]>${MOST_ON_UNLOADING}*{initial_height},"the specimen compressed while load was taken off: check the stress and the readings; ",` +
-  `IF([height_end]>{initial_height},"the specimen rose above its initial height: check the readings, unless the soil swells; ","")))`;
+  `IF([^height_end]-[height_end]>${MOST_ON_UNLOADING}*{initial_height},${toldPart(COMPRESSED)},` +
+  `IF([height_end]>{initial_height},${toldPart(ROSE)},"")))`;
+
+/** The last row of the times of a load with a time before the load. */
+const LAST_EARLY = "SUMPRODUCT(MAX(ISNUMBER({times_#})*({times_#}<0)*(ROW({times_#})-ROW(INDEX({times_#},1))+1)))";
 
 /**
  * The remark on the clock of a row: a time before the load, a moment of loading before that of the load before, and no
  * moment of loading where other loads have one.
  */
 const CLOCK =
-  `IFERROR(IF(COUNTIF({times_#},"<0")>0,"the time in row "&SUMPRODUCT(MAX(ISNUMBER({times_#})*({times_#}<0)*(ROW({times_#})-ROW(INDEX({times_#},1))+1)))&" is before the load: correct or clear it; ",""),"")&` +
-  'IFERROR(IF(AND(COUNT([load_started],[^load_started])=2,[load_started]<[^load_started]),"applied before the load above it: correct one of the two moments; ",""),"")&' +
-  'IF(AND([load_started]="",[end_reading]<>"",COUNT({load_started})>0),"the moment of loading is blank, and other loads have one: enter it; ","")';
+  `IFERROR(IF(COUNTIF({times_#},"<0")>0,${toldPart(timeBeforeLoad(live(LAST_EARLY)))},""),"")&` +
+  `IFERROR(IF(AND(COUNT([load_started],[^load_started])=2,[load_started]<[^load_started]),${toldPart(BEFORE_LOAD_ABOVE)},""),"")&` +
+  `IF(AND([load_started]="",[end_reading]<>"",COUNT({load_started})>0),${toldPart(NO_MOMENT)},"")`;
 
 const COEFFICIENTS: readonly Column[] = [
   ...repeated("coefficients"),
@@ -459,14 +481,14 @@ const COEFFICIENTS: readonly Column[] = [
     kind: "remark",
     formula:
       `=${OUT_OF_ORDER}&${CLOCK}&IF([end_reading]="","",` +
-      'IF(COUNT({apparatus_stress})=0,"not corrected for the apparatus; ","")' +
-      '&IF(AND(COUNT({apparatus_stress})>0,COUNT({apparatus_deflection_seating})=0),"the deflection table does not reach the seating stress: enter a row for it; ",IF(AND(COUNT([deformation])=1,[apparatus_deflection]=""),"the deflection table does not reach this stress: correct the stress or extend the table; ",""))' +
-      '&IF(COUNT([height_end],{solids_height},{initial_height})<3,"",IF(OR([height_end]>{solids_height},{solids_height}>={initial_height}),"","the height at the end is not above the height of solids: correct the readings; "))' +
-      `&IF(AND(${isWord("[load_mark]", "wetting")},NOT(${isOnBranch("wetting")})),"marked as wetting, but the stress is not that of the load before: enter the stress that was kept; ","")` +
-      `&IF(${isOnBranch("wetting")},"wetting: no cv, mv, k or C alpha; ",IF(AND(${isOnBranch("loading")},IFERROR([height_end]>[^height_end],FALSE)),"the specimen swelled under the load: no cv, mv, k or C alpha; ",""))` +
+      `IF(COUNT({apparatus_stress})=0,${toldPart(NOT_CORRECTED)},"")` +
+      `&IF(AND(COUNT({apparatus_stress})>0,COUNT({apparatus_deflection_seating})=0),${toldPart(SEATING_BEYOND_TABLE)},IF(AND(COUNT([deformation])=1,[apparatus_deflection]=""),${toldPart(STRESS_BEYOND_TABLE)},""))` +
+      `&IF(COUNT([height_end],{solids_height},{initial_height})<3,"",IF(OR([height_end]>{solids_height},{solids_height}>={initial_height}),"",${toldPart(HEIGHT_TOO_LOW)}))` +
+      `&IF(AND(${isWord("[load_mark]", "wetting")},NOT(${isOnBranch("wetting")})),${toldPart(NOT_WETTING)},"")` +
+      `&IF(${isOnBranch("wetting")},${toldPart(WETTING)},IF(AND(${isOnBranch("loading")},COUNT([height_end],[^height_end])=2,IFERROR([height_end]>[^height_end],FALSE)),${toldPart(SWELLED)},""))` +
       `&${UNLOADED}` +
-      `&IF(AND(${isWord("{curve_from}", "d100")},[void_ratio_d100]=""),"no d100: the curve shows the end of the load; ","")` +
-      '&IF(ISERROR([log_d0]),"the time curve is refused: its first cell says why",[time_remark]))',
+      `&IF(AND(${isWord("{curve_from}", "d100")},[void_ratio_d100]=""),${toldPart(NO_D100)},"")` +
+      `&IF(ISERROR([log_d0]),${toldExpression(english(CURVE_REFUSED))},[time_remark]))`,
     note: "Remarks on the load; in full on the page of remarks.",
   },
 ];

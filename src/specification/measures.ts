@@ -118,13 +118,6 @@ const LIMITS: Partial<Record<Measure, Limits>> = {
   temperature: { ...POSITIVE, most: 60 },
 };
 
-/** "a number greater than 0 and not more than 60" */
-export function numberWithin({ least, above, most }: Limits): string {
-  const from = least === undefined ? "" : above ? `greater than ${least}` : `not less than ${least}`;
-  const to = most === undefined ? "" : `not more than ${most}`;
-  return ["a number", [from, to].filter(Boolean).join(" and ")].filter(Boolean).join(" ");
-}
-
 /** True for a date, with or without the time of day. */
 export const isDate = (measure: Measure): boolean => ["date", "moment", "applied"].includes(measure);
 

@@ -2,75 +2,109 @@
  * The inputs that are missing or impossible, with their cells: in full on the page of remarks, and in one row at the
  * head of the sheet.
  */
+import { english, say, type Message } from "../reduction/message";
 import { WETTEST } from "../reduction/specimen";
 import type { Field } from "./field";
-import { CHOICE_REMARK, CURVE_GAP, CURVE_IS_WRONG, HAS_CURVE, INPUT_REMARK } from "./formulas";
-import { WITHOUT_STRESS } from "./load-table";
-import { addressAtLoad, addressOf as at, topOf as atTop } from "./impossible";
+import { CHOICE_REMARK, CURVE_GAP, CURVE_IS_WRONG, HAS_CURVE, INPUT_REMARK, IS_POSSIBLE } from "./formulas";
+import {
+  AT_START,
+  inputMissing,
+  missing,
+  mustBeAsHeavy,
+  mustBeHeavier,
+  NOT_FAR_ENOUGH,
+  readingsMissing,
+  solidsFill,
+  stressesMissing,
+  stressMissing,
+  tooWet,
+  WITHIN,
+  wrongCurve,
+} from "./head-sentences";
 import { isWord } from "./list-words";
+import { addressAtLoad, liveAt as at, topOf as atTop } from "./impossible";
+import { WITHOUT_STRESS } from "./remark-sentences";
+import { inFormula, live, toldExpression, toldSentence } from "./told-formula";
 
-/** The inputs that every result needs, in the order of the form. */
-const NEEDED: readonly (readonly [name: string, words: string])[] = [
-  ["specific_gravity", "specific gravity"],
-  ["diameter", "diameter"],
-  ["initial_height", "initial height"],
-  ["ring_mass", "ring mass"],
-  ["ring_and_wet_before", "ring + wet soil before"],
-  ["ring_and_wet_after", "ring + wet soil after"],
-  ["ring_and_dry", "ring + dry soil"],
-  ["dial_factor", "dial factor"],
-  ["zero_reading", "zero reading"],
+/** The inputs that every result needs, in the order of the form, and the in-situ stress. */
+export const NEEDED_INPUTS: readonly (readonly [name: string, words: Message])[] = [
+  ["specific_gravity", say`specific gravity`],
+  ["diameter", say`diameter`],
+  ["initial_height", say`initial height`],
+  ["ring_mass", say`ring mass`],
+  ["ring_and_wet_before", WITHIN.ring_and_wet_before],
+  ["ring_and_wet_after", WITHIN.ring_and_wet_after],
+  ["ring_and_dry", WITHIN.ring_and_dry],
+  ["dial_factor", say`dial factor`],
+  ["zero_reading", say`zero reading`],
+  ["in_situ_stress", say`in-situ stress (for OCR, field curve and quality)`],
 ];
 
-const IN_SITU = "in_situ_stress";
+/** An item of the list. The mark before it stands alone, because each text of a formula is translated whole. */
+const item = (said: Message): string => `"; "&${toldExpression(english(said))}`;
 
 /** The last load that has readings and no stress; 0 if there is none. */
-const LOAD_WITHOUT_STRESS = `IFERROR(SUMPRODUCT(MAX(ISNUMBER(SEARCH("${WITHOUT_STRESS}",{load_remark}))*{load_number})),0)`;
+const LOAD_WITHOUT_STRESS = `IFERROR(SUMPRODUCT(MAX(ISNUMBER(SEARCH(${inFormula(english(WITHOUT_STRESS))},{load_remark}))*{load_number})),0)`;
 
-/** An item of the list. The mark before it stands alone, because each text of a formula is translated whole. */
-const item = (formula: string): string => `"; "&${formula}`;
-
-const missing = [
-  ...NEEDED.map(([name, words]) => `IF({${name}}="",${item(`"${words}, "&${at(name)}`)},"")`),
-  `IF({${IN_SITU}}="",${item(`"in-situ stress (for OCR, field curve and quality), "&${at(IN_SITU)}`)},"")`,
-  `IF(COUNT({load_stress})=0,${item(`"stresses of the loads, from "&${atTop("load_stress")}`)},"")`,
-  `IF(OR(COUNT({load_stress})=0,${LOAD_WITHOUT_STRESS}=0),"",${item(`"stress of load "&${LOAD_WITHOUT_STRESS}&", "&${addressAtLoad("load_stress", LOAD_WITHOUT_STRESS)}`)})`,
-  `IF({next_load}="","",${item('"readings of load "&{next_load}&", in row "&ROW(INDEX({times_01},1))&" and below"')})`,
+const MISSING_ITEMS = [
+  ...NEEDED_INPUTS.map(([name, words]) => `IF({${name}}="",${item(inputMissing(words, at(name)))},"")`),
+  `IF(COUNT({load_stress})=0,${item(stressesMissing(live(atTop("load_stress"))))},"")`,
+  `IF(OR(COUNT({load_stress})=0,${LOAD_WITHOUT_STRESS}=0),"",${item(stressMissing(live(LOAD_WITHOUT_STRESS), live(addressAtLoad("load_stress", LOAD_WITHOUT_STRESS))))})`,
+  `IF({next_load}="","",${item(readingsMissing(live("{next_load}"), live("ROW(INDEX({times_01},1))")))})`,
 ].join("&");
 
-/** The list without the mark before its first item, and with a point at its end; it is shorter than 999 signs. */
-const MISSING_LIST = `"Missing: "&MID(${missing},3,999)&". "`;
+/** The list without the mark before its first item; it is shorter than 999 signs. */
+const MISSING_LIST = toldSentence(missing(live(`MID(${MISSING_ITEMS},3,999)`)));
 
-const NONE_MISSING = `AND(${[...NEEDED.map(([name]) => `{${name}}<>""`), `{${IN_SITU}}<>""`, "COUNT({load_stress})>0", `${LOAD_WITHOUT_STRESS}=0`, '{next_load}=""'].join(",")})`;
+const NONE_MISSING = `AND(${[...NEEDED_INPUTS.map(([name]) => `{${name}}<>""`), "COUNT({load_stress})>0", `${LOAD_WITHOUT_STRESS}=0`, '{next_load}=""'].join(",")})`;
 
-/** A test of two cells: the first must be heavier than the second, or at least as heavy. */
-const heavier = (more: string, words: string, less: string, lessWords: string, or = ""): string =>
-  `IF(COUNT({${more}},{${less}})<2,"",IF({${more}}${or ? "<" : "<="}{${less}},"${words}, "&${at(more)}&", must be heavier than ${lessWords}, "&${at(less)}&"${or}: correct one of them. ",""))`;
+/** A mass that must be heavier than another one, or at least as heavy. */
+export interface Heavier {
+  readonly more: keyof typeof AT_START;
+  readonly less: string;
+  /** What the sentence calls the lighter one. */
+  readonly called: Message;
+  readonly orAsHeavy: boolean;
+}
 
-const OR_AS_HEAVY = ", or as heavy";
+export const HEAVIER: readonly Heavier[] = [
+  { more: "ring_and_dry", less: "ring_mass", called: WITHIN.the_ring, orAsHeavy: false },
+  { more: "ring_and_wet_before", less: "ring_and_dry", called: WITHIN.ring_and_dry, orAsHeavy: true },
+  { more: "ring_and_wet_after", less: "ring_and_dry", called: WITHIN.ring_and_dry, orAsHeavy: true },
+];
 
-/** A wet mass that gives a water content which no soil has. */
-const tooWet = (content: string, mass: string, words: string): string =>
-  `IF(COUNT({${content}})=0,"",IF({${content}}<=${WETTEST},"","The water content by ${words}, "&${at(mass)}&", is above ${100 * WETTEST} %: correct it. "))`;
+function isLight({ more, less, called, orAsHeavy }: Heavier): string {
+  const sentence = orAsHeavy ? mustBeAsHeavy : mustBeHeavier;
+  return `IF(COUNT({${more}},{${less}})<2,"",IF({${more}}${orAsHeavy ? "<" : "<="}{${less}},${toldSentence(sentence(AT_START[more], at(more), called, at(less)))},""))`;
+}
 
-/** A value of the curve that cannot be used, in the words of the remark on the curve. */
-const wrongCurve = `IF(OR(COUNT({preconsolidation_stress})>0,NOT(${HAS_CURVE})),"",IF(AND(${CURVE_IS_WRONG},IFERROR({preconsolidation_remark},"")<>""),"Loads, from "&${atTop("load_stress")}&" on: "&{preconsolidation_remark}&". ",""))`;
+/** The wet masses, each with the water content that it gives. */
+export const WET_MASSES = [
+  { content: "water_content_initial", mass: "ring_and_wet_before" },
+  { content: "water_content_final", mass: "ring_and_wet_after" },
+] as const;
+
+const isTooWet = ({ content, mass }: (typeof WET_MASSES)[number]): string =>
+  `IF(COUNT({${content}})=0,"",IF({${content}}<=${WETTEST},"",${toldSentence(tooWet(WITHIN[mass], at(mass), 100 * WETTEST))}))`;
+
+const SOLIDS_FILL = toldSentence(
+  solidsFill(at("initial_height"), at("diameter"), at("ring_mass"), at("ring_and_dry"), at("specific_gravity")),
+);
+
+const isCurveWrong = `IF(OR(COUNT({preconsolidation_stress})>0,NOT(${HAS_CURVE}),NOT(${IS_POSSIBLE})),"",IF(AND(${CURVE_IS_WRONG},IFERROR({preconsolidation_remark},"")<>""),${toldSentence(wrongCurve(live(atTop("load_stress")), live("{preconsolidation_remark}")))},""))`;
 
 const impossible = [
   `IFERROR({${INPUT_REMARK}},"")`,
   `IFERROR({${CHOICE_REMARK}},"")`,
-  heavier("ring_and_dry", "Ring + dry soil", "ring_mass", "the ring"),
-  heavier("ring_and_wet_before", "Ring + wet soil before", "ring_and_dry", "ring + dry soil", OR_AS_HEAVY),
-  heavier("ring_and_wet_after", "Ring + wet soil after", "ring_and_dry", "ring + dry soil", OR_AS_HEAVY),
-  `IF(IFERROR(OR({solids_height}="",{initial_height}=""),TRUE),"",IF({solids_height}<{initial_height},"","The solids alone would fill the ring: correct the height, "&${at("initial_height")}&", the diameter, "&${at("diameter")}&", the masses, "&${at("ring_mass")}&" and "&${at("ring_and_dry")}&", or the specific gravity, "&${at("specific_gravity")}&". "))`,
-  tooWet("water_content_initial", "ring_and_wet_before", "ring + wet soil before"),
-  tooWet("water_content_final", "ring_and_wet_after", "ring + wet soil after"),
+  ...HEAVIER.map(isLight),
+  `IF(IFERROR(OR({solids_height}="",{initial_height}=""),TRUE),"",IF({solids_height}<{initial_height},"",${SOLIDS_FILL}))`,
+  ...WET_MASSES.map(isTooWet),
   `IFERROR({${CURVE_GAP}},"")`,
-  wrongCurve,
+  isCurveWrong,
 ].join("&");
 
 /** While the test is running, the results of the curve may need further loads. */
-const notFarEnough = `IF(AND(IFERROR(${isWord("{test_state}", "running")},FALSE),IFERROR({preconsolidation_stress}="",FALSE),COUNT({void_ratio_curve})>0),IF(${CURVE_IS_WRONG},"","The loads so far give no virgin line yet: read further loads. "),"")`;
+const notFarEnough = `IF(AND(IFERROR(${isWord("{test_state}", "running")},FALSE),IFERROR({preconsolidation_stress}="",FALSE),COUNT({void_ratio_curve})>0,${IS_POSSIBLE}),IF(${CURVE_IS_WRONG},"",${toldSentence(NOT_FAR_ENOUGH)}),"")`;
 
 const IN_FULL = "missing_in_full";
 

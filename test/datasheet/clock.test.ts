@@ -1,7 +1,7 @@
 /** Remarks of the load table on the clock: each names its row, says what to do, and is that of the record. */
 import { blankSheet, fillSheet } from "../../src/datasheet";
 import { readRecord } from "../../src/record/record";
-import { remarkOfLoad } from "../../src/record/sheet-remarks";
+import { messageOf, remarkOfLoad } from "../../src/record/sheet-remarks";
 import { english } from "../../src/reduction/message";
 import type { CellValue } from "../../src/workbook/port";
 import { calculate } from "./sheet-in-engine";
@@ -28,7 +28,7 @@ async function remarks(changes: Record<string, CellValue[]>): Promise<{ sheet: C
   const record = readRecord(await namedValues(plan));
   return {
     sheet: [0, 1].map((row) => calculated.value("load_remark", row)),
-    record: [1, 2].map((load) => english(remarkOfLoad(record, load)!)),
+    record: [1, 2].map((load) => english(messageOf(remarkOfLoad(record, load)!))),
   };
 }
 

@@ -1,11 +1,14 @@
 /**
  * One input that cannot be, in the finished demonstration: no result, no cell of the load table and no design value shows an
- * error, and the line at the head of the sheet names the cell.
+ * error, and the line at the head of the sheet names the cell. The pane makes the same sentences from the values.
  */
 import "../workbook/embedded/engine-in-node";
 import { demoSheet } from "../../src/datasheet";
 import { FIELDS, type NamedField } from "../../src/specification/fields";
 import { isDate } from "../../src/specification/measures";
+import { headOf } from "../../src/record/head-of-sheet";
+import { readRecord } from "../../src/record/record";
+import { english } from "../../src/reduction/message";
 import { cellAddress } from "../../src/workbook/address";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import { runBatch } from "../../src/workbook/embedded/engine";
@@ -100,6 +103,19 @@ async function workbook() {
     remark: (load: number): string =>
       String(value(plan.names.load_remark.row + load - 1, plan.names.load_remark.col).value),
     head: (): string => String(value(plan.names.missing_inputs.row, plan.names.missing_inputs.col).value),
+    headInFull: (): string => String(value(plan.names.missing_in_full.row, plan.names.missing_in_full.col).value),
+    /** The sentences of the head as the pane makes them. */
+    headFromValues(): string {
+      const values = Object.fromEntries(
+        NAMES_OF_HEAD.map(({ name, place }) => [
+          name,
+          Array.from({ length: place.rows }, (_, row) => [value(place.row + row, place.col).value ?? ""]),
+        ]),
+      );
+      return headOf({ values, names: NAMES_OF_HEAD, record: readRecord(values) })
+        .map(({ sentence }) => `${english(sentence)} `)
+        .join("");
+    },
     /** What a cell holds. */
     content: (row: number, col: number): string => String(value(row, col).value ?? ""),
     /** Types into cells as one step. */
@@ -110,6 +126,11 @@ async function workbook() {
     },
   };
 }
+
+/** Every name but the readings, of which the head says nothing. */
+const NAMES_OF_HEAD = Object.entries(plan.names)
+  .filter(([name]) => !/^(times|readings)_(?!01)/.test(name))
+  .map(([name, place]) => ({ name, place, scope: "sheet" as const }));
 
 test("no error anywhere, and the head of the sheet names the cell", async () => {
   const sheet = await workbook();
@@ -131,6 +152,9 @@ test("no error anywhere, and the head of the sheet names the cell", async () => 
     if (first) faults.push(`${name} in ${address} is ${content}: ${first}`);
     const isFree = (isText(field) && !field.choices) || isDay(field) || /_mark$|test_method/.test(name);
     const head = sheet.head();
+    const [inFull, made] = [sheet.headInFull(), sheet.headFromValues()];
+    if (made !== inFull)
+      faults.push(`${name} in ${address} is ${content}: the head says "${inFull}", the pane "${made}"`);
     const isNamed = READINGS.test(name)
       ? /load 3\b/i.test(head) || /the time curve is refused: row \d+/.test(sheet.remark(3))
       : head.includes(address);

@@ -1,8 +1,9 @@
-/** The sentences at the head of a sheet, read back as messages: the same in English, whole in German, each with its cell. */
+/** The sentences at the head of a sheet, made from the values of its cells: they are those that the sheet shows. */
 import { blankSheet, demoSheet, fillSheet, type SheetValues } from "../../src/datasheet";
-import { headOf, headSentences, impossibleInputs } from "../../src/record/head-of-sheet";
-import { readRecord } from "../../src/record/record";
-import { english, templateOf } from "../../src/reduction/message";
+import { headOf, type HeadSentence } from "../../src/record/head-of-sheet";
+import { readRecord, type NamedValues } from "../../src/record/record";
+import { labelOn } from "../../src/record/sheet-labels";
+import { english } from "../../src/reduction/message";
 import { cellAddress } from "../../src/workbook/address";
 import { charactersToPixels } from "../../src/workbook/embedded/look/styles";
 import { translated } from "../../src/pane/text/messages";
@@ -38,16 +39,34 @@ const linesOf = (text: string): number => {
   return lines;
 };
 
+interface Read {
+  readonly text: string;
+  readonly sentences: HeadSentence[];
+  readonly inWords: string[];
+}
+
+const readHead = async (plan: SheetPlan): Promise<Read> => {
+  const values = await namedValues(plan);
+  const names = Object.entries(plan.names).map(([name, place]) => ({ name, place, scope: "sheet" as const }));
+  const sentences = headOf({ values, names, record: readRecord(values) });
+  return {
+    text: String(values.missing_in_full[0][0]).trim(),
+    sentences,
+    inWords: sentences.map(({ sentence }) => english(sentence)),
+  };
+};
+
 describe("ring + dry soil of 300 g in the demonstration", () => {
   const plan = changed({ ring_and_dry: 300 });
 
   test("gives three sentences, each with its first cell, in English as the sheet has them", async () => {
-    const values = await namedValues(plan);
-    const said = impossibleInputs(readRecord(values));
-    expect(said.map(({ address }) => address)).toEqual(
+    const { text, sentences, inWords } = await readHead(plan);
+    expect(sentences.map(({ kind }) => kind)).toEqual(["impossible", "impossible", "impossible"]);
+    expect(sentences.map(({ address }) => address)).toEqual(
       ["ring_and_wet_before", "ring_and_wet_after", "initial_height"].map((name) => addressIn(plan, name)),
     );
-    expect(said.map(({ sentence }) => english(sentence)).join(" ")).toBe(String(values.missing_in_full[0][0]).trim());
+    expect(inWords.join(" ")).toBe(text);
+    const values = await namedValues(plan);
     expect(values.missing_inputs).toEqual(values.missing_in_full);
   });
 
@@ -56,14 +75,15 @@ describe("ring + dry soil of 300 g in the demonstration", () => {
 });
 
 test("if the sentences do not fit, the head names the first and says how many more there are", async () => {
-  const sheet = await calculate(
-    changed({ ring_and_dry: 300, specific_gravity: -1, diameter: 0, dial_factor: 0, drainage: "both", ring_mass: -5 }),
+  const plan = changed({
+    ...{ ring_and_dry: 300, specific_gravity: -1, diameter: 0, dial_factor: 0, drainage: "both", ring_mass: -5 },
+  });
+  const { text, inWords } = await readHead(plan);
+  expect(inWords.length).toBeGreaterThan(5);
+  expect(inWords.join(" ")).toBe(text);
+  expect((await calculate(plan)).value("missing_inputs")).toBe(
+    `${inWords[0]} And ${inWords.length - 1} more: see What next.`,
   );
-  const [whole, head] = [String(sheet.value("missing_in_full")), String(sheet.value("missing_inputs"))];
-  const said = headSentences(whole);
-  expect(said.length).toBeGreaterThan(5);
-  expect(head).toBe(`${english(said[0].sentence)} And ${said.length - 1} more: see What next.`);
-  expect(said.map(({ sentence }) => english(sentence)).join(" ")).toBe(whole.trim());
 });
 
 test("the longest texts fit into the row at the head", async () => {
@@ -75,105 +95,76 @@ test("the longest texts fit into the row at the head", async () => {
   expect(linesOf("number and word; ".repeat(23).slice(0, 390))).toBeLessThanOrEqual(LINES);
 });
 
-describe("a German sheet", () => {
-  const said = async (values: SheetValues) => {
-    const record = readRecord(await namedValues(fillSheet(demoSheet("SI", "de"), values)));
-    return { sentences: headOf(record), text: (record.remarks.missing_in_full ?? "").trim() };
+const BEYOND = { apparatus_stress: [50, 100, 200, 400, 800, 1600, 3200, 6400, 9000, 9500, 9600] };
+const TOO_LOW = { readings_16: Array(15).fill(9000) };
+const PICKED = { pick_load: [3, 4], pick_of: ["cv by", "procedure"], pick_after: ["log", "by eye"] };
+
+describe.each<[string, SheetValues]>([
+  ["limits of numbers", { test_temperature: 70, pore_salt: -1, liquid_limit: -3, initial_height: "thick" }],
+  ["the number of a load, and words", { c_alpha_load: 99, drainage: "both", curve_from: "d50" }],
+  ["columns", { apparatus_stress: [50, "x", -100], load_stress: [12.5, "y"] }],
+  ["picks by hand", PICKED],
+  ["masses", { ring_mass: 250, ring_and_wet_after: 5000 }],
+  ["a table of deflection that ends too soon", BEYOND],
+  ["a height below that of solids", TOO_LOW],
+  ["a stress of the curve that does not fit", { load_stress: [12.5, 25, 50, 1000] }],
+  ["readings without a stress", { load_stress: [...Array(15).fill(undefined), ""] }],
+  ["blank inputs", { diameter: "", in_situ_stress: "", zero_reading: "" }],
+])("%s", (_, values) => {
+  test("the sentences made from the values are those of the sheet", async () => {
+    const { text, inWords } = await readHead(changed(values));
+    expect(inWords.length).toBeGreaterThan(0);
+    expect(inWords.join(" ")).toBe(text);
+  });
+
+  test("the sentences of a German sheet are the same values", async () => {
+    const german = await readHead(fillSheet(demoSheet("SI", "de"), values));
+    expect(german.sentences).toEqual((await readHead(changed(values))).sentences);
+    expect(german.text).not.toBe(german.inWords.join(" "));
+  });
+});
+
+test("a blank sheet, and one with the first stresses alone, list what is missing", async () => {
+  const blank = await readHead(blankSheet("SI"));
+  expect(blank.sentences.map(({ kind }) => kind)).toEqual(["missing"]);
+  const first = await readHead(fillSheet(blankSheet("SI"), { load_stress: [12.5, 25] }));
+  for (const { text, inWords } of [blank, first]) expect(inWords.join(" ")).toBe(text);
+  expect(first.text).toContain("readings of load 1, in row ");
+});
+
+test("the pane words them in German, and calls a cell as the sheet does", async () => {
+  const { sentences } = await readHead(changed({ ...PICKED, dial_factor: 0, in_situ_stress: "" }));
+  const german = sentences.map(({ sentence }) => translated(sentence, "de", (cell) => labelOn("de", cell)));
+  expect(german[0]).toMatch(/^Uhrfaktor, \w+: eine Zahl größer als 0 eingeben\.$/);
+  expect(german[1]).toMatch(/^Festlegung „cv by“, \w+: log time, root time oder automatic eingeben\.$/);
+  expect(german.at(-1)).toMatch(/^Es fehlt: In-situ-Spannung \(für OCR, Feldkurve und Güte\), \w+\.$/);
+  expect(sentences.every(({ address }) => address !== undefined)).toBe(true);
+});
+
+test("a blank German sheet lists all that is missing in the three lines of its head", async () => {
+  const head = String((await namedValues(blankSheet("SI", { language: "de" }))).missing_inputs[0][0]);
+  expect(head).toMatch(/^Es fehlt: Korndichte Gs, /);
+  expect(linesOf(head)).toBeLessThanOrEqual(LINES);
+});
+
+test("a running test that has no virgin line yet asks for further loads", async () => {
+  const later = Array.from({ length: 14 }, (_, index) => `readings_${String(index + 3).padStart(2, "0")}`);
+  const { text, sentences, inWords } = await readHead(
+    changed(Object.fromEntries(later.map((name) => [name, Array(15).fill("")]))),
+  );
+  expect(sentences.map(({ kind }) => kind)).toEqual(["missing", "running"]);
+  expect(inWords.join(" ")).toBe(text);
+});
+
+test("a cell with an error is no impossible entry; a sheet that is older than the line at its head says nothing", () => {
+  const values = {
+    missing_in_full: [[""]],
+    diameter: [["#REF!"]],
+    apparatus_stress: [["#N/A"]],
+    drainage: [["#REF!"]],
   };
-
-  test("says what cannot be in German, and every sentence is read back, each with its cell", async () => {
-    const heavy = await said({ ring_and_dry: 300, drainage: "allseitig", dial_factor: 0, in_situ_stress: "" });
-    expect(heavy.text).toMatch(/^Uhrfaktor, \w+: Zahl über 0 eingeben\. .*ein Wort der Liste wählen\. /);
-    expect(heavy.text).toMatch(/Es fehlt: In-situ-Spannung \(für OCR, Feldkurve und Güte\), \w+\.$/);
-    expect(heavy.sentences.filter(({ sentence }) => templateOf(sentence) === "{0}")).toEqual([]);
-    expect(heavy.sentences.map(({ kind }) => kind)).toEqual([...Array(5).fill("impossible"), "missing"]);
-    expect(heavy.sentences.every(({ address }) => address !== undefined)).toBe(true);
-    const words = heavy.sentences.map(({ sentence }) => english(sentence));
-    // An English pane quotes each label as the sheet has it.
-    expect(words[0]).toMatch(/^Uhrfaktor, \w+: enter a number greater than 0\.$/);
-    expect(words[2]).toMatch(
-      /^Ring \+ feuchter Boden vorher, \w+, must be heavier than Ring \+ trockener Boden, \w+, or as heavy/,
-    );
-    expect(words[5]).toMatch(/^Missing: in-situ stress \(for OCR, field curve and quality\), \w+\.$/);
-  });
-
-  test("says why a load gives no point", async () => {
-    const reach = await said({ apparatus_stress: [50, 100, 200, 400, 800, 1600, 3200, 6400, 9000, 9500, 9600] });
-    const height = await said({ readings_16: Array(15).fill(9000) });
-    for (const { sentences, text } of [reach, height]) {
-      expect(text).toMatch(/^Laststufe \d+ gibt keinen Punkt der Kurve: .*$/);
-      expect(sentences.map(({ sentence }) => templateOf(sentence).slice(0, 31))).toEqual(
-        ["Load {0} gives no point of the c"].map((one) => one.slice(0, 31)),
-      );
-      expect(sentences.map(({ sentence }) => translated(sentence, "de"))[0]).not.toContain("{");
-    }
-  });
-
-  test("blank, lists all that is missing in the three lines of its head", async () => {
-    const values = await namedValues(blankSheet("SI", { language: "de" }));
-    const head = String(values.missing_inputs[0][0]);
-    expect(head).toMatch(/^Es fehlt: Korndichte Gs, /);
-    expect(linesOf(head)).toBeLessThanOrEqual(LINES);
-    const [missing] = headOf(readRecord(values));
-    expect(english(missing.sentence)).toMatch(
-      /^Missing: specific gravity, \w+; diameter, .*stresses of the loads, from \w+\.$/,
-    );
-  });
-});
-
-test("every shape of a sentence is read back, and worded in German", () => {
-  const sentences = [
-    "Height, I19: enter a number greater than 0 and not more than 60.",
-    "Fines, I19: enter a number not less than 0 and not more than 100.",
-    "Dial factor, N31: enter a number greater than 0.",
-    "Salt, N31: enter a number not less than 0.5.",
-    "Zero reading, AB31: enter a number.",
-    "C alpha of load number, D40: enter the number of a load.",
-    "Drainage, D40: choose a word of its list.",
-    "Ring + dry soil, N20, must be heavier than the ring, N19: correct one of them.",
-    "The water content by ring + wet soil after, I20, is above 1500 %: correct it.",
-    "Load 5 gives no point of the curve: its height at the end is not above the height of solids: correct its last readings, the initial height, I19, the zero reading, N31, the dial factor, I31, or the sense of the readings, I32.",
-    "Load 16 gives no point of the curve: the table of deflection, from A40 on, does not reach its stress, B90, or the seating stress, B84: correct the stress, or extend the table.",
-    "Loads, from B92 on: row 4: the stress 1000 does not fit the rows around it: check it.",
-    "Missing: specific gravity, I17; in-situ stress (for OCR, field curve and quality), N40; stresses of the loads, from B85; stress of load 6, B97; readings of load 6, in row 200 and below.",
-    "The loads so far give no virgin line yet: read further loads.",
-  ];
-  const read = headSentences(`${sentences.join(" ")} `);
-  expect(read.map(({ sentence }) => english(sentence))).toEqual(sentences);
-  expect(read.filter(({ sentence }) => templateOf(sentence) === "{0}")).toEqual([]);
-  const german = read.map(({ sentence }) => translated(sentence, "de"));
-  expect(german[3]).toBe("Salt, N31: eine Zahl nicht kleiner als 0,5 eingeben.");
-  expect(german[11]).toMatch(/^Laststufen, ab B92: row 4: /);
-  expect(german[12]).toBe(
-    "Es fehlt: Korndichte (Gs), I17; In-situ-Spannung (für OCR, Feldkurve und Güte), N40; Spannungen der Laststufen, ab B85; Spannung der Laststufe 6, B97; Ablesungen der Laststufe 6, ab Zeile 200.",
-  );
-  // The answer of a worksheet function stays English.
-  german.splice(11, 1);
-  expect(german.filter((one) => /\b(the|of|enter|must|correct)\b/.test(one.replace("C alpha of load", "")))).toEqual(
-    [],
-  );
-});
-
-test("the list of what is missing is read alike from sheets that end it with a semicolon", () => {
-  const list = "Missing: diameter, D19; readings of load 6, in row 200 and below";
-  const running = "The loads so far give no virgin line yet: read further loads. ";
-  const [now, before] = [". ", "; "].map((end) => headSentences(`${list}${end}${running}`));
-  expect(now.map(({ sentence }) => english(sentence))).toEqual([`${list}.`, running.trim()]);
-  expect(before).toEqual(now);
-  const inGerman = [". ", "; "].map((end) =>
-    headSentences(
-      `Es fehlt: Durchmesser, D19; Ablesungen der Laststufe 6, ab Zeile 200${end}` +
-        "Die bisherigen Laststufen geben noch keine Erstbelastungsgerade: weitere Laststufen ablesen. ",
-      "de",
-    ).map(({ sentence }) => english(sentence)),
-  );
-  expect(inGerman).toEqual([now, now].map((said) => said.map(({ sentence }) => english(sentence))));
-});
-
-test("a sentence that no shape has stays as the sheet shows it; a blank text has none", () => {
-  expect(headSentences("Something new, A1: look. ").map(({ sentence }) => english(sentence))).toEqual([
-    "Something new, A1: look.",
-  ]);
-  expect(headSentences(" ")).toEqual([]);
-  expect(headOf({ remarks: {} })).toEqual([]);
+  const ofValues = (given: NamedValues) => headOf({ values: given, record: readRecord(given) });
+  expect(ofValues(values)).toEqual([]);
+  expect(ofValues({ diameter: [[-5]] })).toEqual([]);
+  expect(ofValues({ ...values, diameter: [[-5]] })).toHaveLength(1);
 });

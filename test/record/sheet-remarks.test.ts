@@ -1,11 +1,20 @@
-/** The remarks calculated from a record are those that the cells of its sheet show. */
-import { demoSheet } from "../../src/datasheet";
+/** The remarks made from the values of a sheet are those that its cells show; what a person typed is kept. */
+import { demoSheet, fillSheet, type SheetValues } from "../../src/datasheet";
 import { readRecord, type NamedValues, type TestRecord } from "../../src/record/record";
-import { remarkOfLoad, remarkOfTest } from "../../src/record/sheet-remarks";
-import { english } from "../../src/reduction/message";
+import { messageOf, remarkOfLoad, remarkOfTest, saidInCell } from "../../src/record/sheet-remarks";
+import { english, type Message } from "../../src/reduction/message";
 import { namedValues } from "../datasheet/read-sheet";
 
-jest.setTimeout(120_000);
+jest.setTimeout(240_000);
+
+const OF_TEST = [
+  "specimen_remark",
+  "preconsolidation_remark",
+  "preconsolidation_verdict",
+  "field_remark",
+  "quality_remark",
+  "quality_class",
+] as const;
 
 describe.each(["SI", "US"] as const)("the demonstration, %s", (system) => {
   let values: NamedValues;
@@ -18,22 +27,90 @@ describe.each(["SI", "US"] as const)("the demonstration, %s", (system) => {
   test("the remarks of every load agree", () => {
     expect(record.loads.length).toBeGreaterThan(10);
     for (const { number, row } of record.loads)
-      expect(english(remarkOfLoad(record, number)!)).toBe(values.load_remark[row - 1][0]);
+      expect(english(messageOf(remarkOfLoad(record, number)!))).toBe(values.load_remark[row - 1][0]);
     expect(remarkOfLoad(record, 99)).toBeUndefined();
   });
 
-  test.each([
-    "specimen_remark",
-    "preconsolidation_remark",
-    "preconsolidation_verdict",
-    "field_remark",
-    "quality_remark",
-    "quality_class",
-  ] as const)("%s", (name) => {
-    const remark = remarkOfTest(record, name);
-    expect(remark && (english(remark) || "ok")).toBe(values[name][0][0]);
+  test.each(OF_TEST)("%s", (name) => {
+    const remark = remarkOfTest({ values, record }, name);
+    expect(remark && english(messageOf(remark))).toBe(values[name][0][0]);
   });
 
   test("a typed cell gives no remark of the reduction", () =>
-    expect(remarkOfTest(record, "test_remarks")).toBeUndefined());
+    expect(remarkOfTest({ values, record }, "test_remarks")).toBeUndefined());
+
+  test("what a person typed over a formula is kept", () => {
+    const remark = remarkOfTest({ values, record }, "specimen_remark");
+    expect(english(saidInCell(record, "shells in the upper half", remark))).toBe("shells in the upper half");
+    expect(english(saidInCell(record, "shells", undefined))).toBe("shells");
+  });
+});
+
+/** What the cells of remarks of a sheet say, and the cells themselves. */
+async function said(values: SheetValues, language: "en" | "de") {
+  const read = await namedValues(fillSheet(demoSheet("SI", language), values));
+  const record = readRecord(read);
+  const ofLoads = record.loads.map(({ number, row }) => ({
+    text: String(read.load_remark[row - 1][0]).trim(),
+    remark: remarkOfLoad(record, number),
+  }));
+  const ofTest = OF_TEST.map((name) => ({
+    text: String(read[name][0][0]).trim(),
+    remark: remarkOfTest({ values: read, record }, name),
+  }));
+  const cells = [...ofLoads, ...ofTest].filter(({ text }) => text !== "" && !text.startsWith("#"));
+  return cells.map(({ text, remark }) => ({ text, message: saidInCell(record, text, remark) }));
+}
+
+/** The text that a message repeats, if it is nothing but a text. */
+const repeated = ({ values: [value] }: Message): string | undefined =>
+  typeof value === "object" && "verbatim" in value ? value.verbatim : undefined;
+
+/** A text with numbers of twelve digits at most, and without the mark at its end. */
+const shortened = (text: string): string =>
+  text.replace(/\d+\.\d{9,}/g, (number) => Number(number).toPrecision(12)).replace(/;$/, "");
+
+const UNCORRECTED = { apparatus_stress: Array(11).fill("") };
+const DAY = 48_000;
+
+describe.each<[string, SheetValues, RegExp]>([
+  ["no table of deflection", UNCORRECTED, /^not corrected for the apparatus; /],
+  ["a table that does not reach every stress", { load_stress: [12.5, 25, 30_000] }, /does not reach this stress/],
+  ["a table that does not reach the seating stress", { seating_stress: 20_000 }, /does not reach the seating stress/],
+  [
+    "times, moments, and a time curve that is refused",
+    { load_started: [DAY + 1, DAY], times_03: [-1] },
+    /the time in row 1 is before the load.*; the time curve is refused: row 1 of the times/,
+  ],
+  ["a stress that turns back alone", { load_stress: [12.5, 25, 6, 100] }, /turns back under this load alone/],
+  ["a mark of wetting", { load_mark: ["", "", "wetting"] }, /marked as wetting, but/],
+  ["points at d100", { curve_from: "d100" }, /no d100: the curve shows the end/],
+  [
+    "adopted values",
+    {
+      ...{ adopted_value: [120, 0.5], adopted_by: ["AB"], adopted_reason: ["agreed on 3 May, by letter"] },
+      ...{
+        adopted_cv: [0.4, "", 2],
+        adopted_cv_by: ["AB"],
+        adopted_cv_from: ["", "", 10],
+        adopted_cv_to: ["", "", 90],
+      },
+    },
+    /^Preconsolidation stress adopted: 120 by AB, agreed on 3 May, by letter \(the constructions gave [\d.]+\); Compression index Cc adopted: 0.5 by no initials, no reason \(.*cv, another range adopted: 2 from 10 to 90 by no initials, no reason; /,
+  ],
+])("%s", (_, values, expected) => {
+  test("the messages are the texts of the sheet", async () => {
+    const cells = await said(values, "en");
+    expect(cells.some(({ text }) => expected.test(text))).toBe(true);
+    for (const { text, message } of cells) {
+      expect(shortened(english(message))).toBe(shortened(text));
+      expect(repeated(message)).toBeUndefined();
+    }
+  });
+
+  test("a German sheet gives the same messages", async () => {
+    const [german, inEnglish] = [await said(values, "de"), await said(values, "en")];
+    expect(german.map(({ message }) => message)).toEqual(inEnglish.map(({ message }) => message));
+    expect(german.map(({ text }) => text)).not.toEqual(inEnglish.map(({ text }) => text));
+  });
 });

@@ -98,7 +98,7 @@ test("the German report is the same from either sheet, and has no English label"
   const text = german.pages.map((cell) => cell.text).join(" ");
   expect(text).toContain("nicht um das Gerät berichtigt");
   expect(labelsIn(text)).toEqual(["de", "de", "de"]);
-  expect(text).toContain("Zur Kurve: Kompressionsbeiwert Cc eingesetzt: 0.5 von AB, ohne Begründung");
+  expect(text).toContain("Zur Kurve: Kompressionsbeiwert Cc eingesetzt: 0,5 von AB, ohne Begründung");
   expect(text).toContain("Cc, eingesetzt. Grund: (nicht angegeben). Von AB");
 });
 

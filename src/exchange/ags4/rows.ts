@@ -1,8 +1,8 @@
 /** The rows of one test for the groups of an AGS4 file, in the units of the dictionary, and what has no place there. */
-import { listed, say, verbatim, type Message, type Value } from "../../reduction/message";
+import { english, listed, say, verbatim, type Message, type Value } from "../../reduction/message";
 import { badInput, given, type Outcome } from "../../reduction/outcome";
 import { cellNamed, type LoadRecord, type TestRecord } from "../../record/record";
-import { englishRemark } from "../../record/sheet-remarks";
+import { remarkOfLoad, saidInCell } from "../../record/sheet-remarks";
 import { wettingAt } from "../../record/wetting";
 import { EDITION, SAMPLE_TYPES, type GroupName } from "./dictionary";
 import { formatNumber } from "./format";
@@ -202,7 +202,9 @@ function increment(record: TestRecord, load: LoadRecord, before: LoadRecord | un
       ? ""
       : `Strain on wetting ${formatNumber(100 * shown.load_wetting_strain, "2DP")} % (swell negative)`,
     shown.c_alpha === undefined ? "" : "CONS_INSC is strain on the initial height per log cycle of time",
-    words.load_remark && words.load_remark !== "ok" ? englishRemark(record, words.load_remark) : "",
+    words.load_remark && words.load_remark !== "ok"
+      ? english(saidInCell(record, words.load_remark, remarkOfLoad(record, load.number)))
+      : "",
   ];
   return {
     CONS_INCN: String(load.number),

@@ -1,7 +1,7 @@
 /** Repeats on a screen what the head of the data sheet says of its inputs. */
 import { makeStyles } from "@fluentui/react-components";
 import { headOf, impossibleInputs } from "../../record/head-of-sheet";
-import type { TestRecord } from "../../record/record";
+import type { Reading } from "../live/workbook-store";
 import { text } from "../text";
 import { inWords } from "../text/messages";
 import { Notice } from "../ui/notice";
@@ -13,15 +13,15 @@ const useStyles = makeStyles({
 });
 
 export interface HeadNoticeProps {
-  readonly record: TestRecord;
+  readonly reading: Reading;
   /** True to say also which inputs are missing; otherwise the notice is of inputs that cannot be. */
   readonly saysMissing?: boolean;
 }
 
-export function HeadNotice({ record, saysMissing = false }: HeadNoticeProps) {
+export function HeadNotice({ reading, saysMissing = false }: HeadNoticeProps) {
   const styles = useStyles();
-  const impossible = impossibleInputs(record);
-  const said = saysMissing ? headOf(record) : impossible;
+  const impossible = impossibleInputs(reading);
+  const said = saysMissing ? headOf(reading) : impossible;
   if (said.length === 0) return null;
   return (
     <Notice

@@ -1,28 +1,15 @@
 /** Numbers of the data sheet in the report: live formulas, rounded once, for display, by their number formats. */
 import { LUNNE_NAMES } from "../../reduction/curve/sample-quality";
-import { english, say, verbatim, type Message, type Verbatim } from "../../reduction/message";
+import { english, say, type Message } from "../../reduction/message";
 import { choicesOf } from "../../record/cells";
 import { everyWord, isWord, wordIn } from "../../specification/list-words";
 import { SHEET_LANGUAGES } from "../../specification/text/language";
+import { inFormula } from "../../specification/told-formula";
 import type { CellPlan } from "../../workbook/port";
 import type { DataCells } from "./source";
 
 /** Stands in the place of a value that the data sheet does not have; the report says what is missing and why. */
 export const NOTHING = "-";
-
-/** A text as a string in a formula: in quotation marks, with each quotation mark inside it doubled. */
-export const inFormula = (text: string): string => `"${text.replaceAll('"', '""')}"`;
-
-/** An expression within a message that becomes a formula; "\u0001" marks its ends. */
-export const live = (expression: string): Verbatim => verbatim(`\u0001${expression}\u0001`);
-
-/** The formula of a text that contains `live` expressions: ="Load "&A1&" is out". */
-export const toldFormula = (text: string): string =>
-  `=${text
-    .split("\u0001")
-    .map((part, index) => (index % 2 ? part : part && inFormula(part)))
-    .filter(Boolean)
-    .join("&")}`;
 
 const BRANCHES = [say`loading`, say`unloading`, say`wetting`];
 /** The words of a cell of the data sheet for which a report has its own words, by the name of the cell. */

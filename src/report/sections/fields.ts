@@ -1,7 +1,8 @@
 /** Items of the data sheet with their labels, one or two in a row. */
 import { say } from "../../reduction/message";
 import type { CellPlan } from "../../workbook/port";
-import { FORMATS, shownCell, toldFormula, unitCell, type Shown } from "../page/cells";
+import { toldExpression } from "../../specification/told-formula";
+import { FORMATS, shownCell, unitCell, type Shown } from "../page/cells";
 import { band, COLUMNS, fits, gap, paragraph, type Block } from "../page/page";
 import type { DataCells } from "../page/source";
 
@@ -74,6 +75,6 @@ export const told = (label: string, formula: string): Block => ({
 /** An expression for the text of a cell, or "not stated" if the cell is blank or missing. */
 export const statedFormula = (cells: DataCells, name: string): string => {
   const reference = cells.at(name);
-  const otherwise = toldFormula(cells.words(say`not stated`)).slice(1);
+  const otherwise = toldExpression(cells.words(say`not stated`));
   return reference ? `IF(${reference}="",${otherwise},${reference})` : otherwise;
 };

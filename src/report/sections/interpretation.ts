@@ -6,8 +6,7 @@ import { rulesOf } from "../../specification/versions";
 import { english, say, type Message } from "../../reduction/message";
 import type { Outcome } from "../../reduction/outcome";
 import { reduced } from "../../record/reduced-test";
-import { englishRemark, remarkWorded } from "../../record/sheet-remarks";
-import { SHEET_LANGUAGES } from "../../specification/text/language";
+import { answered, saidInCell, type Remark } from "../../record/sheet-remarks";
 import type { CellPlan } from "../../workbook/port";
 import { FORMATS, NOTHING, shownCell, twoFigures, unitCell } from "../page/cells";
 import { band, gap, paragraph, type Block } from "../page/page";
@@ -24,19 +23,9 @@ const OTHER_ROWS: Readonly<Record<string, Message>> = {
   remark: say`Remarks`,
 };
 
-/**
- * The text of a cell in the language of the report, if the text is that of the message or ends with it. Other texts of
- * the sheet are reworded as far as `remarkWorded` can. What a person typed has no message, and is kept.
- */
-export function inLanguage(cells: DataCells, text: string, message: Message | undefined): string {
-  if (!message) return text;
-  const { record, language = "en" } = cells.source;
-  const [own, said] = [english(message).trim(), cells.words(message)];
-  if (englishRemark(record, text) === own) return said;
-  const into = SHEET_LANGUAGES.find((one) => one === language) ?? "en";
-  const worded = (part: string): string => remarkWorded(record, part, into);
-  return own !== "" && text.endsWith(own) ? worded(text.slice(0, -own.length)) + said : worded(text);
-}
+/** What a cell of remarks says, in the language of the report. What a person typed is kept. */
+export const inLanguage = (cells: DataCells, text: string, remark: Remark | undefined): string =>
+  cells.words(saidInCell(cells.source.record, text, remark));
 
 /** The message for a row of the table: the note on a method, or the verdict. */
 function messageFor(cells: DataCells, row: string): Message | undefined {
@@ -70,13 +59,13 @@ function line(cells: DataCells, row: number, format: string): Block[] {
   const lead = called ? cells.words(called) : words(0);
   // The verdict may be long: it is a snapshot, in as many lines as it needs.
   if (/^(verdict|remark)$/.test(name))
-    return paragraph(inLanguage(cells, words(1) || words(2), messageFor(cells, name)) || NOTHING, {
+    return paragraph(inLanguage(cells, words(1) || words(2), answered(messageFor(cells, name))) || NOTHING, {
       col: 3,
       lead,
       kind: "remark",
     });
   const usual = name === "spread" ? OVER : RANGE;
-  const said = inLanguage(cells, words(2), messageFor(cells, name) ?? usual);
+  const said = inLanguage(cells, words(2), answered(messageFor(cells, name) ?? usual));
   const [first, ...others] = paragraph(said || NOTHING, { col: 5, kind: "remark" });
   const part = inSpread(cells, row);
   const isStress = name !== "spread";

@@ -5,11 +5,11 @@ import { isWord } from "../../specification/list-words";
 import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
 import { THREE_FIGURES } from "../../workbook/look/number-format";
+import { inFormula } from "../../specification/told-formula";
 import {
   decimalsFor,
   FORMATS,
   formatIn,
-  inFormula,
   NOTHING,
   orError,
   shownCell,

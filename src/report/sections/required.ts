@@ -1,6 +1,7 @@
 /** Finds the items that a report must show and a data sheet lacks, with their cells. */
 import { inRuns, say, type Message } from "../../reduction/message";
 import { REQUIRED } from "../../specification/required";
+import { isError } from "../../workbook/cell-error";
 import { called, type DataCells, type ReportedLoad } from "../page/source";
 
 /** An item that the report should show and cannot. */
@@ -15,7 +16,7 @@ export interface Missing {
 /** A cell that shows an error counts as empty. */
 const isEmpty = (cells: DataCells, name: string, row = 0): boolean => {
   const value = cells.value(name, row);
-  return value === "" || (typeof value === "string" && /^#[A-Z][A-Z0-9_/]*[!?]?$/i.test(value));
+  return value === "" || isError(value);
 };
 
 /** "load 3", "loads 1, 2, 5 to 9" */

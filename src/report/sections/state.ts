@@ -8,7 +8,8 @@ import { cellCalled, cellNamed } from "../../record/record";
 import { cellAddress } from "../../workbook/address";
 import type { Box, CellPlan, CellValue } from "../../workbook/port";
 import { say, type Message } from "../../reduction/message";
-import { inFormula, live, toldFormula } from "../page/cells";
+import { isError } from "../../workbook/cell-error";
+import { inFormula, live, toldExpression } from "../../specification/told-formula";
 import { COLUMNS, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 
@@ -157,11 +158,10 @@ function compared(cells: DataCells, loads: readonly ReportedLoad[]): Compared[] 
     const reference = cells.at(name);
     const value = cells.source.values[name]?.[0]?.[0] ?? "";
     if (!reference || (typeof value === "string" && value.length > LONGEST)) continue;
-    const isError = typeof value === "string" && value.startsWith("#");
     found.push({
       what: cellCalled(name),
       cell: cells.place(name)!,
-      then: isError ? "error" : value,
+      then: isError(value) ? "error" : value,
       now: `=IFERROR(IF(${reference}="","",${reference}),"error")`,
     });
   }
@@ -246,7 +246,7 @@ export function state(cells: DataCells, loads: readonly ReportedLoad[]): State {
         row: 0,
         col: 0,
         kind: "remark",
-        formula: `=IF(SUM({report_differs})=0,${inFormula(same)},${toldFormula(other).slice(1)})`,
+        formula: `=IF(SUM({report_differs})=0,${inFormula(same)},${toldExpression(other)})`,
       },
     ],
     names: { report_state: { row: 0, col: 0, rows: 1, cols: 1 } },

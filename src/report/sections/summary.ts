@@ -3,7 +3,8 @@ import { METHOD_NAMES } from "../../reduction/curve/method-words";
 import { say, type Message } from "../../reduction/message";
 import { remarkOfTest } from "../../record/sheet-remarks";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
-import { FORMATS, formatIn, inFormula, NOTHING, shownCell, shownFormula, twoFigures, worked } from "../page/cells";
+import { inFormula } from "../../specification/told-formula";
+import { FORMATS, formatIn, NOTHING, shownCell, shownFormula, twoFigures, worked } from "../page/cells";
 import { band, COLUMNS, fits, gap, paragraph, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 import { wrapped } from "../page/text";
@@ -216,7 +217,7 @@ export function threeRemarks(cells: DataCells, lacking: readonly Missing[]): Blo
   const verdict = inLanguage(
     cells,
     cells.text("preconsolidation_verdict"),
-    remarkOfTest(cells.source.record, "preconsolidation_verdict"),
+    remarkOfTest(cells.source, "preconsolidation_verdict"),
   );
   const count = (status: string) => cells.source.answered.filter(({ answer }) => answer.status === status).length;
   const [passed, stop, explain, note] = [count("pass"), count("stop"), count("explain"), count("note")];

@@ -9,7 +9,7 @@ import { ALL_ADOPTABLE } from "../../specification/results/adoptable";
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import { inRuns, listed, say, verbatim, type Message, type Verbatim } from "../../reduction/message";
-import { remarkOfLoad, remarkOfTest } from "../../record/sheet-remarks";
+import { remarkOfLoad, remarkOfTest, type Remark } from "../../record/sheet-remarks";
 import { ADD_IN_VERSION, rulesOf } from "../../specification/versions";
 import { picksOfCurve, procedureOfLoad, type RecordedPick } from "../../record/picks";
 import { shown, type Answered } from "../../checks";
@@ -34,9 +34,9 @@ const REMARKS = [
   [say`On the sample`, "quality_remark"],
 ] as const;
 
-/** The message for a remark of the data sheet; undefined for a remark that a person typed. */
-const messageOf = (cells: DataCells, name: (typeof REMARKS)[number][1]): Message | undefined =>
-  name === "deviations" || name === "test_remarks" ? undefined : remarkOfTest(cells.source.record, name);
+/** A remark of the data sheet; undefined for a remark that a person typed. */
+const remarkNamed = (cells: DataCells, name: (typeof REMARKS)[number][1]): Remark | undefined =>
+  name === "deviations" || name === "test_remarks" ? undefined : remarkOfTest(cells.source, name);
 
 /** Remarks of persons and of the reductions, in full; loads with the same remark stand together. */
 export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
@@ -44,7 +44,7 @@ export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block
   const ofTest = REMARKS.map(([label, name]) => {
     const text = cells.text(name);
     const blank = t(cells.has(name) ? say`nothing is said.` : say`the data sheet has no cell for it.`);
-    return `${t(label)}: ${text === "" ? blank : inLanguage(cells, text, messageOf(cells, name))}`;
+    return `${t(label)}: ${text === "" ? blank : inLanguage(cells, text, remarkNamed(cells, name))}`;
   });
   const saying = new Map<string, number[]>();
   for (const { number, row } of loads) {

@@ -2,12 +2,15 @@
  * cv that the engineer adopts for ranges of stress: recompression (from the in-situ stress to the preconsolidation stress),
  * virgin (beyond it), and another range of the engineer's own. Where ranges overlap the lower row counts.
  */
+import { english, verbatim, type Message } from "../../reduction/message";
 import { METHOD_PICK } from "../../reduction/increment/constructions/picks";
 import { lacking, signature } from "./adopted";
 import { CV_RANGES, type CvRangeName } from "./adoptable";
 import type { Column, Table } from "../field";
 import { shown } from "../formulas";
 import { hasWord, isWord, shownWord } from "../list-words";
+import { adoptedCvSaid, NO_INITIALS, NO_REASON } from "../remark-sentences";
+import { inFormula, live, toldPart } from "../told-formula";
 
 /** The stresses that bound a range unless others are typed. */
 const BOUNDS: Readonly<Record<CvRangeName, readonly [from: string, to: string]>> = {
@@ -62,8 +65,17 @@ export const ADOPTED_CV_ARGUMENTS = "{adopted_cv_low},{adopted_cv_high},{adopted
 /** A sentence for each adopted cv; blank if none was adopted. */
 export const ADOPTED_CV_SENTENCES = CV_RANGES.map(({ label }, index) => {
   const at = (column: string): string => `INDEX({${column}},${index + 1})`;
-  const text = (column: string, none: string): string => `IF(${at(column)}="","${none}",${at(column)})`;
-  return `IF(IFERROR(COUNT(${at("adopted_cv")}),0)>0,"${label} adopted: "&${at("adopted_cv")}&" from "&${at("adopted_cv_low")}&" to "&${at("adopted_cv_high")}&" by "&${text("adopted_cv_by", "no initials")}&", "&${text("adopted_cv_reason", "no reason")}&"; ","")`;
+  const text = (column: string, none: Message) =>
+    live(`IF(${at(column)}="",${inFormula(english(none))},${at(column)})`);
+  const said = adoptedCvSaid(
+    verbatim(label),
+    live(at("adopted_cv")),
+    live(at("adopted_cv_low")),
+    live(at("adopted_cv_high")),
+    text("adopted_cv_by", NO_INITIALS),
+    text("adopted_cv_reason", NO_REASON),
+  );
+  return `IF(IFERROR(COUNT(${at("adopted_cv")}),0)>0,${toldPart(said)},"")`;
 }).join("&");
 
 const typedStress = (name: string, label: string, heading: readonly [string, string], at: number): Column => ({

@@ -2,9 +2,12 @@
  * Values that the engineer adopts in the place of what the constructions give. A blank leaves what the constructions give;
  * either way the sheet goes on with one value, and both are seen side by side.
  */
+import { english, verbatim, type Message } from "../../reduction/message";
 import { METHOD_NAMES, METHOD_WORDS } from "../../reduction/curve/method-words";
 import { when, type Column, type Table } from "../field";
 import { atLoad, byMethod, INDEX_OF, linePicked, METHOD, ofCurve, shown, STRESS_PICKED } from "../formulas";
+import { adoptedSaid, NO_INITIALS, NO_REASON, NO_VALUE } from "../remark-sentences";
+import { inFormula, live, toldPart } from "../told-formula";
 import { ADOPTABLE, type AdoptableName } from "./adoptable";
 
 interface Constructed {
@@ -52,9 +55,17 @@ export const ADOPTED_SENTENCES = ADOPTABLE.map(({ label }, index) => {
   const row = index + 1;
   const value = `INDEX({adopted_constructed},${row})`;
   // Four significant figures: what is not a number cannot be rounded, and stays as it is.
-  const given = `IFERROR(ROUND(${value},3-INT(LOG(ABS(${value}),10)))&"",IFERROR(${value}&"","no value"))`;
-  const text = (column: string, none: string) => `IF(INDEX({${column}},${row})="","${none}",INDEX({${column}},${row}))`;
-  return `IF(${isTyped(row)},"${label} adopted: "&INDEX({adopted_value},${row})&" by "&${text("adopted_by", "no initials")}&", "&${text("adopted_reason", "no reason")}&" (the constructions gave "&IF(${given}="","no value",${given})&"); ","")`;
+  const given = `IFERROR(ROUND(${value},3-INT(LOG(ABS(${value}),10)))&"",IFERROR(${value}&"",${inFormula(english(NO_VALUE))}))`;
+  const text = (column: string, none: Message) =>
+    live(`IF(INDEX({${column}},${row})="",${inFormula(english(none))},INDEX({${column}},${row}))`);
+  const said = adoptedSaid(
+    verbatim(label),
+    live(`INDEX({adopted_value},${row})`),
+    text("adopted_by", NO_INITIALS),
+    text("adopted_reason", NO_REASON),
+    live(`IF(${given}="",${inFormula(english(NO_VALUE))},${given})`),
+  );
+  return `IF(${isTyped(row)},${toldPart(said)},"")`;
 }).join("&");
 
 const input = (column: Omit<Column, "kind">): Column => ({ kind: "input", ...column });

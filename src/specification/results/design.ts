@@ -7,7 +7,10 @@ import { ADOPTED_CV_ARGUMENTS } from "./adopted-cv";
 import { adoptedOrBlank } from "./adopted";
 import type { AdoptableName } from "./adoptable";
 import { DESIGN_CURVE } from "../form/choices";
+import { english } from "../../reduction/message";
 import { when, type Field } from "../field";
+import { NO_CV_THERE } from "../remark-sentences";
+import { inFormula } from "../told-formula";
 import { result } from "../form-fields";
 import { CURVE, CURVE_PICKS, HAS_CURVE, shown, toldOnceOver } from "../formulas";
 import { isWord } from "../list-words";
@@ -117,7 +120,7 @@ export const DESIGN: readonly (readonly Field[])[] = [
       "design_cv_from",
       "  cv is",
       "text",
-      `=IF(OR({in_situ_stress}="",COUNT({cv_chosen},{adopted_cv})=0),"",IF({design_cv}="","no load with a cv there",${cvInMiddle("from")}))`,
+      `=IF(OR({in_situ_stress}="",COUNT({cv_chosen},{adopted_cv})=0),"",IF({design_cv}="",${inFormula(english(NO_CV_THERE))},${cvInMiddle("from")}))`,
       "Whether the cv was adopted for a range of stress, or lies between the loads.",
     ),
     result(

@@ -3,6 +3,8 @@
  * shape in a folder of its own, whose keys are the English texts. `test/specification/text.test.ts` names every text
  * that a language lacks.
  */
+import { english, type Value } from "../../reduction/message";
+import { nth } from "../../reduction/numeric/lists";
 import type { HostWords } from "../../workbook/port";
 import type { Limits } from "../measures";
 import { wordIn, wordShown } from "../list-words";
@@ -20,8 +22,6 @@ export interface SheetWords {
   readonly notes: Table;
   /** The texts that formulas show. */
   readonly formulas: Table;
-  /** The sentences at the head of the sheet, by the English templates that they are read back as. */
-  readonly head: Table;
   /** What is typed into the demonstration, by the names of its cells. */
   readonly demo: Table;
   /** Texts of the sheets beside the data sheet. */
@@ -113,23 +113,23 @@ export function textInFormula(words: SheetWords, text: string): string {
 export const formulaIn = (words: SheetWords, formula: string): string =>
   formula.replace(/"((?:[^"]|"")*)"/g, (_, text: string) => `"${textInFormula(words, text)}"`);
 
-/** Shorter texts of formulas, such as " by ", may stand in a text by chance. */
-const LONG_ENOUGH = 10;
+/** What may follow on a sentence, or on the name of an input, in a text of a formula. */
+const ENDS = ["; ", " ", ", "];
 
-/** "; " ends each part of a remark but the last. */
-const withoutEnd = (text: string): string => text.replace(/;? $/, "");
+/** A part of a sentence that stands between values, or at one of its ends. */
+function partOnSheet({ formulas }: SheetWords, part: string): string {
+  const end = ENDS.find((one) => formulas[part + one] !== undefined) ?? "";
+  return formulas[part] ?? formulas[`{0}${part}`] ?? formulas[part + end]?.slice(0, -end.length) ?? part;
+}
 
-/**
- * The English of a remark that a formula of the sheet shows: the texts of the formula in English; what worksheet
- * functions answered is English already, and stays.
- */
-export function remarkInEnglish({ language, formulas }: SheetWords, remark: string): string {
-  if (language === "en") return remark;
-  const texts = Object.entries(formulas).map(([english, own]) => [withoutEnd(own), withoutEnd(english)] as const);
-  const whole = texts.find(([own]) => own !== "" && own === remark);
-  if (whole) return whole[1];
-  return texts
-    .filter(([own]) => own.length >= LONG_ENOUGH)
-    .sort(([one], [other]) => other.length - one.length)
-    .reduce((left, [own, english]) => left.replaceAll(own, english), remark);
+/** A sentence of the sheet's own as its formulas show it. A label stands in the language of the sheet. */
+export function shownOnSheet(words: SheetWords, value: Value): string {
+  if (typeof value === "number" || "digits" in value) return english(value);
+  if ("verbatim" in value) return value.cell === undefined ? value.verbatim : labelIn(words, value.verbatim).trim();
+  if ("listed" in value) return value.listed.map((one) => shownOnSheet(words, one)).join(value.between);
+  return value.said
+    .map(
+      (part, index) => (index > 0 ? shownOnSheet(words, nth(value.values, index - 1)) : "") + partOnSheet(words, part),
+    )
+    .join("");
 }

@@ -20,7 +20,7 @@ export function ByHandScreen({ port }: { port: WorkbookPort }) {
     <RecordFrame words={words} followed={followed}>
       {reading && (
         <>
-          <HeadNotice record={reading.record} />
+          <HeadNotice reading={reading} />
           <Compare key={`compare ${reading.id}`} port={port} reading={reading} />
           <Working key={`working ${reading.id}`} port={port} reading={reading} />
         </>

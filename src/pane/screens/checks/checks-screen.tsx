@@ -70,7 +70,7 @@ export function ChecksScreen({ port }: { port: WorkbookPort }) {
   const { reading, again } = followed;
   return (
     <RecordFrame words={words} followed={followed}>
-      {reading && <HeadNotice record={reading.record} />}
+      {reading && <HeadNotice reading={reading} />}
       {reading && <Review key={reading.id} port={port} reading={reading} again={again} />}
     </RecordFrame>
   );

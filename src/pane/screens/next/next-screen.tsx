@@ -2,6 +2,7 @@
 import { Button, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { runChecks } from "../../../checks";
+import { headOf } from "../../../record/head-of-sheet";
 import { answerTo } from "../../../checks/answers";
 import type { WorkbookPort } from "../../../workbook/port";
 import { useTest } from "../../live/use-test";
@@ -29,14 +30,15 @@ const useStyles = makeStyles({
   done: { color: tokens.colorNeutralForeground2 },
 });
 
-function stagesOfReading({ sheet, record, beside }: Reading): Stage[] {
+function stagesOfReading(reading: Reading): Stage[] {
+  const { sheet, record, beside } = reading;
   const { limits, answers } = besideOf(sheet, beside);
   const open = runChecks(record, limits.thresholds).filter((one) => {
     const { status } = one.answer;
     const given = answerTo(answers, sheet, one);
     return (status === "stop" || status === "explain") && (given === undefined || given.stale);
   });
-  return stagesOf({ record, open, reports: reportsOf(sheet, beside) });
+  return stagesOf({ record, head: headOf(reading), open, reports: reportsOf(sheet, beside) });
 }
 
 export interface NextScreenProps {

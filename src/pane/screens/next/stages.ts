@@ -5,7 +5,7 @@
  */
 import type { Answered } from "../../../checks";
 import { holds, requiredOf, type Lacking } from "../../../checks/lacking";
-import { headOf } from "../../../record/head-of-sheet";
+import type { HeadSentence } from "../../../record/head-of-sheet";
 import { hasReadings, outcomeOf } from "../../../record/load-curve";
 import type { TestRecord } from "../../../record/record";
 import { reduced, type LoadReduced } from "../../../record/reduced-test";
@@ -49,6 +49,8 @@ export interface Stage {
 
 export interface Known {
   readonly record: TestRecord;
+  /** What the head of the sheet says of its inputs. */
+  readonly head: readonly HeadSentence[];
   /** Questions with the answer "stop" or "explain" that no person has answered for the present finding. */
   readonly open: readonly Answered[];
   /** The names of the sheets that are reports of the test. */
@@ -132,7 +134,7 @@ const unsignedPicks = ({ picks }: TestRecord): Lack[] =>
     .filter(({ reason, by, after }) => after !== undefined && (!reason || !by))
     .map(({ row, load }) => ({ what: "pick unsigned", row, load }));
 
-export function stagesOf({ record, open, reports }: Known): Stage[] {
+export function stagesOf({ record, head, open, reports }: Known): Stage[] {
   const { typed, results } = lackingBy(record);
   const typedIn = (stage: StageName): Lack[] => typed.get(stage) ?? [];
   const stage = (name: StageName, hasBegun: boolean, lacks: readonly Lack[], looks: readonly Lack[] = []): Stage => {
@@ -150,7 +152,7 @@ export function stagesOf({ record, open, reports }: Known): Stage[] {
 
   const faults = record.faults.map(({ name, row, sentence }): Lack => ({ what: "cell at fault", name, row, sentence }));
   // Results that are missing only because inputs are missing form one line instead of a dozen.
-  const ofHead = headOf(record)
+  const ofHead = head
     .filter(({ kind }) => kind !== "missing")
     .map(({ sentence, address }): Lack => ({ what: "head of sheet", sentence, address }));
   const inputsLack = [...ofHead, ...typedIn("sized"), ...ofLoads, ...typedIn("reduced")].length > 0;

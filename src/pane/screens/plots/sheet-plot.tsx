@@ -53,7 +53,7 @@ export function SheetPlots({ port, reading }: SheetPlotsProps) {
   const { plot } = choices;
   const drawn = useMemo(() => (plot === "all" ? undefined : drawSheet(record, choices)), [record, choices, plot]);
   const spec = drawn?.ok ? drawn.value : undefined;
-  const isHeld = headOf(record).length > 0;
+  const isHeld = headOf(reading).length > 0;
 
   return (
     <>
@@ -88,7 +88,7 @@ export function SheetPlots({ port, reading }: SheetPlotsProps) {
           <Notice intent="info" title={words.nothingTitle}>
             {!isHeld && sentence(inWords(drawn.reason))}
           </Notice>
-          <HeadNotice record={record} saysMissing />
+          <HeadNotice reading={reading} saysMissing />
         </>
       )}
       {spec && (

@@ -108,7 +108,7 @@ function ReportOf({ port, reading, preparedBy, setPreparedBy }: ReportOfProps) {
   return (
     <>
       <ReadingsChanged reading={reading} />
-      <HeadNotice record={reading.record} />
+      <HeadNotice reading={reading} />
       <Lacking prospect={prospect} />
       <Field label={words.preparedBy} hint={words.preparedByHint}>
         <Input value={preparedBy} onChange={(_, { value }) => setPreparedBy(value)} />

@@ -8,7 +8,7 @@ import type { MethodName } from "../../../reduction/curve/method-words";
 import { firstOf } from "../../../reduction/numeric/lists";
 import { inRuns } from "../../../reduction/message";
 import { labelOnSheet } from "../../live/sheet-language";
-import type { TestRecord } from "../../../record/record";
+import type { Reading } from "../../live/workbook-store";
 import { addressInList } from "../../../workbook/lists";
 import type { Box, SheetName, WorkbookPort } from "../../../workbook/port";
 import { Notice } from "../../ui/notice";
@@ -192,7 +192,7 @@ export function ResultsScreen({ port }: { port: WorkbookPort }) {
     <RecordFrame words={words} followed={followed} failure={failure}>
       {reading && results && (
         <AllResults
-          record={reading.record}
+          reading={reading}
           results={results}
           goTo={goTo}
           adopt={<AdoptPart key={reading.id} {...{ port, reading, methods: results.methods, again: followed.again }} />}
@@ -209,14 +209,14 @@ function rangeOf({ groups }: Results): readonly [low: number, high: number] | un
 }
 
 interface AllResultsProps {
-  readonly record: TestRecord;
+  readonly reading: Reading;
   readonly results: Results;
   readonly goTo: GoTo;
   /** The form that adopts a value. */
   readonly adopt: ReactNode;
 }
 
-function AllResults({ record, results, goTo, adopt }: AllResultsProps) {
+function AllResults({ reading, results, goTo, adopt }: AllResultsProps) {
   const styles = useStyles();
   const list = useLineStyles();
   const shared = useSharedStyles();
@@ -235,7 +235,7 @@ function AllResults({ record, results, goTo, adopt }: AllResultsProps) {
     <>
       <Text className={shared.quiet}>{words.promise}</Text>
       {!results.hasReadings && <Notice intent="info">{words.noLoads}</Notice>}
-      <HeadNotice record={record} saysMissing />
+      <HeadNotice reading={reading} saysMissing />
       <Step title={words.groups.yield}>
         {lines("yield")}
         {(results.methods || !results.hasImpossible) && (

@@ -3,7 +3,7 @@
  * the assumptions, and the reason why a number is missing. The input is the values of the sheet by name and the record
  * read from them.
  */
-import { asTyped, english, type Message } from "../../../reduction/message";
+import { english, type Message } from "../../../reduction/message";
 import { FIELDS } from "../../../specification/fields";
 import { labelOnSheet } from "../../live/sheet-language";
 import { impossibleInputs } from "../../../record/head-of-sheet";
@@ -14,11 +14,12 @@ import type { ResultName } from "../../../record/names";
 import { loadSteps } from "../../../reduction/curve/loads";
 import { methodNamed, METHOD_NAMES, type MethodName } from "../../../reduction/curve/method-words";
 import { firstOf, lastOf } from "../../../reduction/numeric/lists";
+import { isError } from "../../../workbook/cell-error";
 import { yieldMethodOf } from "../../../record/reduced-test";
 import { ALL_ADOPTABLE, CV_RANGES } from "../../../specification/results/adoptable";
 import { picksOfCurve } from "../../../record/picks";
 import { CURVE_PICK_NAMES, type CurvePickName } from "../../../reduction/curve/picks";
-import { englishRemark, remarkOfLoad, remarkOfTest } from "../../../record/sheet-remarks";
+import { remarkOfLoad, remarkOfTest, saidInCell, type Remark } from "../../../record/sheet-remarks";
 import { interpretationSpread } from "../../../reduction/uncertainty";
 
 /** A number of one cell: the name, and in a column the row, counted from 0. */
@@ -261,15 +262,9 @@ function spreadOf(cells: Cells): MethodSpread | undefined {
   return spread.ok && first ? { methods, ...spread.value, format: first.format, unit: first.unit } : undefined;
 }
 
-/**
- * The message of a remark cell: the message of the reduction if the cell shows its text, otherwise the text of the
- * cell.
- */
-function remarkIn(record: TestRecord, cell: string, reduced: () => Message | undefined): Message | undefined {
-  if (cell === "" || cell === "ok" || cell.startsWith("#")) return undefined;
-  const message = reduced();
-  return message && english(message) === englishRemark(record, cell) ? message : asTyped(cell);
-}
+/** What a cell of remarks says; nothing if it is blank, shows an error or has nothing to remark. */
+const remarkIn = (record: TestRecord, cell: string, remark: () => Remark | undefined): Message | undefined =>
+  cell === "" || cell === "ok" || isError(cell) ? undefined : saidInCell(record, cell, remark());
 
 function loadsOf(cells: Cells, record: TestRecord): LoadLine[] {
   const yieldStress = cells.shown("preconsolidation_stress")?.value;
@@ -330,7 +325,7 @@ function assumedIn(cells: Cells, record: TestRecord): Results["assumed"] {
 }
 
 export function resultsOf(values: NamedValues, record: TestRecord): Results {
-  const hasImpossible = impossibleInputs(record).length > 0;
+  const hasImpossible = impossibleInputs({ values, record }).length > 0;
   const cells = new Cells(values, hasImpossible);
   const loads = loadsOf(cells, record);
   const said = (name: string): string | undefined => cells.text(name) || undefined;
@@ -348,7 +343,7 @@ export function resultsOf(values: NamedValues, record: TestRecord): Results {
     hasReadings: loadsRead(record).length > 0,
     hasImpossible,
     remarks: REMARKS.flatMap((name) => {
-      const remark = remarkIn(record, cells.text(name), () => remarkOfTest(record, name));
+      const remark = remarkIn(record, cells.text(name), () => remarkOfTest({ values, record }, name));
       return remark ? [{ name, remark }] : [];
     }),
     assumed: assumedIn(cells, record),

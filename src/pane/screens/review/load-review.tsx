@@ -28,9 +28,12 @@ const words = text.review;
 
 export interface ReviewLoadProps extends Tried, ReviewedThing {
   readonly onPlot: (plot: TimeMethod) => void;
+  /** True if an input of the sheet cannot be: the notice above says which. */
+  readonly hasImpossible: boolean;
 }
 
-export function ReviewLoad({ record, load, table, draft, plotChosen, onDraft, onPlot, ...rest }: ReviewLoadProps) {
+export function ReviewLoad(props: ReviewLoadProps) {
+  const { record, load, table, draft, plotChosen, onDraft, onPlot, hasImpossible, ...rest } = props;
   const tried = useLoad({ record, load, table, draft, plotChosen });
   const { saved, both, counted, units, method } = tried;
   const pick = (of: PickOf, value: number | string | undefined): void => onDraft(withPick(draft, saved, of, value));
@@ -49,7 +52,7 @@ export function ReviewLoad({ record, load, table, draft, plotChosen, onDraft, on
         title={words.figureTitle(rest.nameOf(load.number), words.plots[tried.plot])}
         onPick={pick}
       />
-      <WhatTheyGive {...{ both, load, record, units, method, counted }} />
+      <WhatTheyGive {...{ both, load, record, units, method, counted, hasImpossible }} />
       <Remarks outcome={tried.outcome} />
       <Picks tried={tried} draft={draft} onPick={pick} />
       <Step title={words.methodTitle}>

@@ -4,6 +4,7 @@
  */
 import { Button, makeStyles, mergeClasses, Spinner, Text } from "@fluentui/react-components";
 import { useMemo, useReducer, type Dispatch } from "react";
+import { impossibleInputs } from "../../../record/head-of-sheet";
 import { loadsRead } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { OF_CURVE } from "../../../reduction/curve/picks";
@@ -24,6 +25,7 @@ import { shown } from "../../text/digits";
 import { text } from "../../text";
 import { useTest } from "../../live/use-test";
 import { RECORD } from "../../live/want";
+import type { Reading } from "../../live/workbook-store";
 
 const words = text.review;
 
@@ -44,7 +46,7 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
   const shared = useSharedStyles();
   const { tests, reading, error, again } = useTest(RECORD);
   const [state, dispatch] = useReducer(reviewState, START);
-  const { id, sheet, values, record } = reading ?? {};
+  const { sheet, values, record } = reading ?? {};
   const table = useMemo(() => tableOf(values ?? {}), [values]);
   const loads = useMemo(() => (record ? loadsRead(record) : []), [record]);
   const write = useWriting({ port, sheet, table, busy: state.busy, dispatch, again });
@@ -64,12 +66,11 @@ export function ReviewScreen({ port }: { port: WorkbookPort }) {
       {!record && tests?.length === 0 && error === undefined && (
         <NothingToReview title={words.emptyTitle} remedy={words.empty} />
       )}
-      {record && <HeadNotice record={record} />}
+      {reading && <HeadNotice reading={reading} />}
       {record && !first && <NothingToReview title={words.noReadingsTitle} remedy={words.noReadings} />}
-      {record && first && sheet !== undefined && (
+      {reading && first && (
         <Things
-          {...{ record, loads, table, sheet, state, dispatch }}
-          test={id}
+          {...{ reading, loads, table, state, dispatch }}
           thing={
             state.thing === OF_CURVE
               ? OF_CURVE
@@ -95,13 +96,11 @@ function NothingToReview({ title, remedy }: { readonly title: string; readonly r
 }
 
 interface ThingsProps {
-  readonly record: TestRecord;
+  readonly reading: Reading;
   readonly loads: readonly LoadRecord[];
   /** The load under review, or the compression curve. */
   readonly thing: PickedThing;
   readonly table: PicksTable;
-  readonly test: string | undefined;
-  readonly sheet: string;
   readonly state: ReviewState;
   readonly dispatch: Dispatch<ReviewAct>;
   readonly onWrite: (cells: NamedColumns, done: string, saves?: string) => void;
@@ -119,7 +118,8 @@ function thingName(record: TestRecord, number: PickedThing): string {
 }
 
 /** The list of loads and the curve, with a sign for changed or saved picks, and what is under review. */
-function Things({ record, loads, thing, table, test, sheet, state, dispatch, onWrite }: ThingsProps) {
+function Things({ reading, loads, thing, table, state, dispatch, onWrite }: ThingsProps) {
+  const { id: test, record, sheet } = reading;
   const draftOf = (one: PickedThing) => state.drafts[draftKey(test, one)] ?? {};
   const key = draftKey(test, thing);
   const nameOf = (one: PickedThing): string => thingName(record, one);
@@ -149,6 +149,7 @@ function Things({ record, loads, thing, table, test, sheet, state, dispatch, onW
         <ReviewLoad
           key={key}
           {...common}
+          hasImpossible={impossibleInputs(reading).length > 0}
           load={load}
           plotChosen={state.plot}
           onPlot={(plot) => dispatch({ does: "draw", plot })}

@@ -1,6 +1,5 @@
 /** The results of both constructions of a load by both procedures, side by side in the units of the sheet. */
 import { makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
-import { impossibleInputs } from "../../../record/head-of-sheet";
 import { outcomeOf } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { TIME_METHODS, type TimeMethod } from "../../../reduction/increment/constructions/picks";
@@ -77,9 +76,10 @@ export interface WhatTheyGiveProps {
   readonly method: TimeMethod;
   /** The procedure whose numbers the sheet reports. */
   readonly counted: Procedure;
+  readonly hasImpossible: boolean;
 }
 
-export function WhatTheyGive({ both, record, load, units, method, counted }: WhatTheyGiveProps) {
+export function WhatTheyGive({ both, record, load, units, method, counted, hasImpossible }: WhatTheyGiveProps) {
   const shared = useSharedStyles();
   const styles = useStyles();
   const marks = marksOf(both[counted], method);
@@ -117,7 +117,7 @@ export function WhatTheyGive({ both, record, load, units, method, counted }: Wha
       </table>
       <Text size={200} block className={mergeClasses(shared.quiet, styles.below)}>
         {height === undefined
-          ? marks && impossibleInputs(record).length === 0 && words.noHeight
+          ? marks && !hasImpossible && words.noHeight
           : `${words.height(shown(convert(height, "length", "mm", lengthUnit), 5), lengthUnit, words.drainage[units.drainage])} ${words.counts(`${words.methods[method]}, ${words.procedures[counted]}`)}`}
       </Text>
       <Text size={200} block className={mergeClasses(shared.quiet, styles.below)}>

@@ -4,7 +4,6 @@ import type { SheetWords } from "../words";
 import { beside } from "./beside";
 import { demo } from "./demo";
 import { formulas } from "./formulas";
-import { head } from "./head";
 import { labels } from "./labels";
 import { notes } from "./notes";
 import { titles } from "./titles";
@@ -25,7 +24,6 @@ export const de: SheetWords = {
   labels,
   notes,
   formulas,
-  head,
   demo,
   beside,
   host: {

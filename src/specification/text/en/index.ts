@@ -1,6 +1,7 @@
 /** English: the specification has the words. */
 import { ENGLISH_HOST_WORDS } from "../../../workbook/host-words";
-import { numberWithin } from "../../measures";
+import { english } from "../../../reduction/message";
+import { numberWithin } from "../../head-sentences";
 import type { SheetWords } from "../words";
 
 export const en: SheetWords = {
@@ -9,11 +10,10 @@ export const en: SheetWords = {
   labels: {},
   notes: {},
   formulas: {},
-  head: {},
   demo: {},
   beside: {},
   host: ENGLISH_HOST_WORDS,
-  within: numberWithin,
+  within: (limits) => english(numberWithin(limits)),
   enterNumber: (called, within) =>
     `${called}: enter ${within}, with this computer's own decimal sign (a text such as 12,5 or 12.5 kPa is no number).`,
   takenOff: "If the load was taken off, enter the stress of cap and disk.",

@@ -4,7 +4,7 @@
  */
 import { bareValue, TEXT_FORMAT } from "../typing/text";
 import type { Zone } from "../zones";
-import type { Evaluated, Evaluator, HeldCell, Place } from "./engine-parts";
+import { rangeOf, type Evaluated, type Evaluator, type HeldCell, type Place, type SheetRange } from "./engine-parts";
 
 /** Runs of at most this many blank rows are evaluated with the cells around them. */
 const GAP = 100;
@@ -28,9 +28,16 @@ export function filledBands(getters: any, sheetId: string): Zone[] {
   return bands.length > MOST_BANDS ? [whole] : bands;
 }
 
+const overlap = (one: SheetRange, other: SheetRange): boolean =>
+  one.sheetId === other.sheetId &&
+  one.zone.left <= other.zone.right &&
+  other.zone.left <= one.zone.right &&
+  one.zone.top <= other.zone.bottom &&
+  other.zone.top <= one.zone.bottom;
+
 /**
- * Corrects four things in the evaluator: which rows it evaluates, what it keeps of blank cells, texts in cells of text
- * format, and texts that look like links.
+ * Corrects five things in the evaluator: which rows it evaluates, what it keeps of blank cells, texts in cells of text
+ * format, texts that look like links, and formulas that read, by a name, what is to be evaluated again.
  */
 export function correct(evaluator: Evaluator): void {
   const { getters } = evaluator;
@@ -76,6 +83,16 @@ export function correct(evaluator: Evaluator): void {
     if (evaluator.spreadingRelations.isArrayFormula(place)) return save(place);
     blank ??= evaluator.computeCell(place);
     return { ...blank, position: place };
+  };
+  // The engine learns only when a formula asks for a name that the formula reads these cells. If some of them wait to be evaluated again,
+  // the formula has to wait with them, and so have its readers: it would keep what it made of the cells as they are now.
+  const addDependencies = evaluator.addDependencies.bind(evaluator);
+  evaluator.addDependencies = (place, read) => {
+    addDependencies(place, read);
+    const waiting = [...evaluator.nextRangesToUpdate];
+    if (!waiting.some((range) => read.some((one) => overlap(one, range)))) return;
+    const range = rangeOf(place);
+    evaluator.nextRangesToUpdate.addMany([range, ...evaluator.getCellsDependingOn([range])]);
   };
   // The parameters of an evaluation hold the cells of every range that it has read.
   const evaluate = evaluator.evaluate.bind(evaluator);

@@ -34,7 +34,14 @@ export interface SheetRange {
 /** The engine's set of ranges, by sheet. */
 export interface RangeSet extends Iterable<SheetRange> {
   readonly setsBySheetId: Record<string, unknown>;
+  addMany(ranges: Iterable<SheetRange>): void;
 }
+
+/** The range of one cell. */
+export const rangeOf = ({ sheetId, col, row }: Place): SheetRange => ({
+  sheetId,
+  zone: { left: col, right: col, top: row, bottom: row },
+});
 
 /** Values by position. */
 interface PositionMap {
@@ -69,6 +76,10 @@ export interface Evaluator {
   readonly compilationParams: { readonly evalContext: { readonly __originCellPosition?: Place } };
   readonly formulaDependencies: () => DependencyGraph;
   getEvaluatedPositions(): Iterable<Place>;
+  /** What the present evaluation evaluates again when it has gone through its cells. */
+  readonly nextRangesToUpdate: RangeSet;
+  /** Tells that a formula reads these ranges, and evaluates them. */
+  addDependencies(formula: Place, read: readonly SheetRange[]): void;
   getCellsDependingOn(ranges: Iterable<SheetRange>): RangeSet;
   evaluate(ranges: readonly SheetRange[]): void;
   clearEvaluatedRanges(ranges: readonly SheetRange[]): void;

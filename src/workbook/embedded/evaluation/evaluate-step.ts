@@ -3,7 +3,7 @@
  * Casts: the engine's types do not include the inner parts of its evaluator.
  */
 import { filledBands } from "./corrected";
-import type { Evaluator, Place, SheetRange } from "./engine-parts";
+import { rangeOf, type Evaluator, type Place, type SheetRange } from "./engine-parts";
 import { know } from "./fresh";
 import type { Step } from "./step";
 
@@ -45,11 +45,6 @@ export class Missed {
     return [...this.#places].flatMap(([name, places]) => (isWanted(name) ? [...places.values()] : []));
   }
 }
-
-const rangeOf = ({ sheetId, col, row }: Place): SheetRange => ({
-  sheetId,
-  zone: { left: col, right: col, top: row, bottom: row },
-});
 
 /** Removes all that the evaluator knows of a sheet. Returns the formulas of other sheets that read it. */
 function forget(evaluator: Evaluator, sheetId: string): SheetRange[] {

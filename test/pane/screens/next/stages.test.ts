@@ -1,8 +1,10 @@
 /** The stages of a test, without a page: from a blank sheet to a reported test. */
 import { CHECKS, runChecks } from "../../../../src/checks";
 import { nextOf, stagesOf, type Known, type Stage, type StageName } from "../../../../src/pane/screens/next/stages";
+import { headOf } from "../../../../src/record/head-of-sheet";
 import { partsOf } from "../../../../src/pane/screens/next/parts";
 import { blankSheet, demoSheet } from "../../../../src/datasheet";
+import { cellBeside } from "../../../../src/record/places";
 import { readRecord, type NamedValues } from "../../../../src/record/record";
 import { REQUIRED } from "../../../../src/specification/required";
 import { SHEET_PARTS } from "../../../../src/specification/parts";
@@ -25,7 +27,10 @@ beforeAll(async () => {
 
 const stages = (values: NamedValues, known: Partial<Known> = {}): Record<StageName, Stage> =>
   Object.fromEntries(
-    stagesOf({ record: readRecord(values), open: [], reports: [], ...known }).map((stage) => [stage.name, stage]),
+    stagesOf({ record: readRecord(values), head: [], open: [], reports: [], ...known }).map((stage) => [
+      stage.name,
+      stage,
+    ]),
   ) as Record<StageName, Stage>;
 const states = (all: Record<StageName, Stage>): string[] => Object.values(all).map(({ state }) => state);
 /** The first name of each cell that a stage lacks. */
@@ -146,10 +151,10 @@ describe("the parts of the sheet", () => {
 });
 
 test("an input that cannot be is the first thing to do of the reduction, with its cell", () => {
-  const { reduced } = stages({
-    missing_in_full: [["Height, I19: enter a number greater than 0. Missing: diameter, D19. "]],
-  });
+  const values = { missing_in_full: [[""]], initial_height: [[-5]], diameter: [[""]] };
+  const { reduced } = stages(values, { head: headOf({ values, names, record: readRecord(values) }) });
+  const height = cellBeside(names, "initial_height");
   expect(reduced?.state).toBe("begun");
-  expect(reduced?.lacks[0]).toMatchObject({ what: "head of sheet", address: "I19" });
+  expect(reduced?.lacks[0]).toMatchObject({ what: "head of sheet", address: height });
   expect(reduced?.lacks.filter(({ what }) => what === "head of sheet")).toHaveLength(1);
 });

@@ -2,9 +2,9 @@
 import { checks } from "./checks";
 import { curve } from "./curve";
 import { curveQuestions } from "./curve-questions";
+import { dataSheet } from "./data-sheet";
 import { design } from "./design";
 import { files } from "./files";
-import { head } from "./head";
 import { increment } from "./increment";
 import { news } from "./news";
 import { office } from "./office";
@@ -23,9 +23,9 @@ export const messages: Readonly<Record<string, string>> = {
   ...checks,
   ...curve,
   ...curveQuestions,
+  ...dataSheet,
   ...design,
   ...files,
-  ...head,
   ...increment,
   ...news,
   ...office,

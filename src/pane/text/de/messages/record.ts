@@ -1,11 +1,5 @@
 /** Messages about the cells of a record, its loads, and the files made from it. */
 export const record: Readonly<Record<string, string>> = {
-  "the time in row {0} is before the load: correct or clear it":
-    "die Zeit in Zeile {0} liegt vor der Belastung: berichtigen oder löschen Sie sie",
-  "applied before the load above it: correct one of the two moments":
-    "vor der Laststufe darüber aufgebracht: berichtigen Sie einen der beiden Zeitpunkte",
-  "the moment of loading is blank, and other loads have one: enter it":
-    "der Zeitpunkt der Belastung fehlt, und andere Laststufen haben einen: tragen Sie ihn ein",
   "the load has a reading at {0} min already, in row {1} of its times: write this one only if the time is wrong there":
     "die Laststufe hat bei {0} min schon eine Ablesung, in Zeile {1} ihrer Zeiten: tragen Sie diese nur ein, wenn die Zeit dort falsch ist",
   // Cells.
@@ -54,21 +48,6 @@ export const record: Readonly<Record<string, string>> = {
   "it needs readings that show their step": "es braucht Ablesungen, die ihren Schritt zeigen",
 
   // Remarks of the sheet.
-  "not corrected for the apparatus": "nicht um das Gerät berichtigt",
-  "the deflection table does not reach the seating stress: enter a row for it":
-    "die Tabelle der Eigenverformung reicht nicht bis zur Anfangsspannung: eine Zeile für sie eingeben",
-  "the deflection table does not reach this stress: correct the stress or extend the table":
-    "die Tabelle der Eigenverformung reicht nicht bis zu dieser Spannung: die Spannung berichtigen oder die Tabelle ergänzen",
-  "the height at the end is not above the height of solids: correct the readings":
-    "die Höhe am Ende liegt nicht über der Höhe der Körner: die Ablesungen berichtigen",
-  "wetting: no cv, mv, k or C alpha": "Wässern: kein cv, mv, k oder C alpha",
-  "the specimen compressed while load was taken off: check the stress and the readings":
-    "der Probekörper setzte sich, während Last abgenommen wurde: Spannung und Ablesungen prüfen",
-  "the specimen rose above its initial height: check the readings, unless the soil swells":
-    "der Probekörper stieg über seine Anfangshöhe: die Ablesungen prüfen, wenn der Boden nicht quillt",
-  "the specimen swelled under the load: no cv, mv, k or C alpha":
-    "der Probekörper schwoll unter der Last: kein cv, mv, k oder C alpha",
-  "no d100: the curve shows the end of the load": "kein d100: die Kurve zeigt das Ende der Laststufe",
   "the time curve is refused: {0}": "die Zeitkurve wird abgelehnt: {0}",
   ok: "ok",
 

@@ -115,7 +115,6 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "{0} ({1}, {2})": "{0} ({1}, {2})",
   "{0} is {1} in place of {2} ({3}: {4})": "{0} ist {1} statt {2} ({3}: {4})",
   "no name": "kein Name",
-  "no reason": "kein Grund",
 
   // Methods.
   "Preconsolidation stress: Casagrande's construction on the curve of e against log stress, with the virgin line drawn at a declared slope ({0}, rise over run on the paper), since greatest curvature depends on the scale of the drawing. {1}":

@@ -1,0 +1,53 @@
+/**
+ * What a data sheet says of itself, at its head and in its remarks: in the words of the German sheet, where its formulas
+ * have the sentence in the same parts.
+ */
+import { templateOf, verbatim, type Message, type Value } from "../../../../reduction/message";
+import * as ofHead from "../../../../specification/head-sentences";
+import { NEEDED_INPUTS } from "../../../../specification/missing";
+import * as ofRemarks from "../../../../specification/remark-sentences";
+import { shownOnSheet, wordsOf } from "../../../../specification/text/words";
+
+type Sentence = Message | ((...values: Value[]) => Message);
+
+const PLACES = ["{0}", "{1}", "{2}", "{3}", "{4}", "{5}"].map(verbatim);
+
+/** The templates of sentences, each with the template on a German sheet. */
+function fromSheet(sentences: readonly Sentence[]): Readonly<Record<string, string>> {
+  const messages = sentences.map((one) => (typeof one === "function" ? one(...PLACES) : one));
+  return Object.fromEntries(messages.map((one) => [templateOf(one), shownOnSheet(wordsOf("de"), one)]));
+}
+
+/** Inputs that other messages name as well. */
+const ELSEWHERE = ["specific_gravity", "diameter", "initial_height"];
+
+const HEAD: readonly Sentence[] = [
+  ...NEEDED_INPUTS.flatMap(([name, words]) => (ELSEWHERE.includes(name) ? [] : [words])),
+  ...[ofHead.AT_START.ring_and_wet_before, ofHead.AT_START.ring_and_wet_after, ofHead.chooseWord],
+  ...[ofHead.solidsFill, ofHead.noPoint, ofHead.notAboveSolids, ofHead.beyondTable],
+  ...[ofHead.missing, ofHead.stressesMissing, ofHead.stressMissing, ofHead.readingsMissing],
+  ...[ofHead.wrongCurve, ofHead.NOT_FAR_ENOUGH],
+];
+
+export const dataSheet: Readonly<Record<string, string>> = {
+  ...fromSheet([...HEAD, ...Object.values(ofRemarks)]),
+
+  "a number greater than {0} and not more than {1}": "eine Zahl größer als {0} und nicht größer als {1}",
+  "a number not less than {0} and not more than {1}": "eine Zahl nicht kleiner als {0} und nicht größer als {1}",
+  "a number greater than {0}": "eine Zahl größer als {0}",
+  "a number not less than {0}": "eine Zahl nicht kleiner als {0}",
+  "a number not more than {0}": "eine Zahl nicht größer als {0}",
+  "a number": "eine Zahl",
+  "the number of a load": "die Nummer einer Laststufe",
+
+  "Ring + dry soil": "Ring + trockener Boden",
+
+  "{0}, {1}: enter {2}.": "{0}, {1}: {2} eingeben.",
+  "{0}, {1}, must be heavier than {2}, {3}, or as heavy: correct one of them.":
+    "{0}, {1}, muss so schwer sein wie {2}, {3}, oder schwerer: eines von beiden berichtigen.",
+  "{0}, {1}, must be heavier than {2}, {3}: correct one of them.":
+    "{0}, {1}, muss schwerer sein als {2}, {3}: eines von beiden berichtigen.",
+  "The water content by {0}, {1}, is above {2} %: correct it.":
+    "Der Wassergehalt aus {0}, {1}, liegt über {2} %: berichtigen.",
+  "Pick by hand of {0}, {1}: enter {2} or {3}, or {4}.": "Festlegung „{0}“, {1}: {2}, {3} oder {4} eingeben.",
+};

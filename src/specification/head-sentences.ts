@@ -1,0 +1,74 @@
+/**
+ * The sentences at the head of a data sheet, with places for what they name: the formulas of the sheet put expressions
+ * into these places (`live`), and a record the values of the cells (`record/head-of-sheet`).
+ */
+import { say, type Message, type Value } from "../reduction/message";
+import type { Limits } from "./measures";
+
+/** "a number greater than 0 and not more than 60" */
+export function numberWithin({ least, above, most }: Limits): Message {
+  if (least === undefined) return most === undefined ? say`a number` : say`a number not more than ${most}`;
+  if (most === undefined) return above ? say`a number greater than ${least}` : say`a number not less than ${least}`;
+  return above
+    ? say`a number greater than ${least} and not more than ${most}`
+    : say`a number not less than ${least} and not more than ${most}`;
+}
+
+export const LOAD_NUMBER: Message = say`the number of a load`;
+
+/** What a sentence calls these inputs, within it and at its start. */
+export const WITHIN = {
+  the_ring: say`the ring`,
+  ring_and_wet_before: say`ring + wet soil before`,
+  ring_and_wet_after: say`ring + wet soil after`,
+  ring_and_dry: say`ring + dry soil`,
+} as const;
+export const AT_START = {
+  ring_and_wet_before: say`Ring + wet soil before`,
+  ring_and_wet_after: say`Ring + wet soil after`,
+  ring_and_dry: say`Ring + dry soil`,
+} as const;
+
+/** A cell that lacks a number within its limits. */
+export const enterNumber = (label: Value, cell: Value, what: Message): Message =>
+  say`${label}, ${cell}: enter ${what}.`;
+
+export const chooseWord = (label: Value, cell: Value): Message => say`${label}, ${cell}: choose a word of its list.`;
+
+/** A row of the table of picks with a word that is not on the list of its pick. */
+export const pickWord = (pick: Value, cell: Value, one: Value, other: Value, automatic: Value): Message =>
+  say`Pick by hand of ${pick}, ${cell}: enter ${one} or ${other}, or ${automatic}.`;
+
+/** A mass that must be the heavier one of two. */
+export const mustBeHeavier = (mass: Value, cell: Value, than: Value, other: Value): Message =>
+  say`${mass}, ${cell}, must be heavier than ${than}, ${other}: correct one of them.`;
+export const mustBeAsHeavy = (mass: Value, cell: Value, than: Value, other: Value): Message =>
+  say`${mass}, ${cell}, must be heavier than ${than}, ${other}, or as heavy: correct one of them.`;
+
+export const solidsFill = (height: Value, diameter: Value, ring: Value, dry: Value, gravity: Value): Message =>
+  say`The solids alone would fill the ring: correct the height, ${height}, the diameter, ${diameter}, the masses, ${ring} and ${dry}, or the specific gravity, ${gravity}.`;
+
+/** A wet mass that gives a water content in percent which no soil has. */
+export const tooWet = (mass: Value, cell: Value, percent: number): Message =>
+  say`The water content by ${mass}, ${cell}, is above ${percent} %: correct it.`;
+
+/** A load that was read and has no point of the curve, with one of the two reasons that follow. */
+export const noPoint = (load: Value, reason: Value): Message =>
+  say`Load ${load} gives no point of the curve: ${reason}.`;
+export const notAboveSolids = (height: Value, zero: Value, factor: Value, sense: Value): Message =>
+  say`its height at the end is not above the height of solids: correct its last readings, the initial height, ${height}, the zero reading, ${zero}, the dial factor, ${factor}, or the sense of the readings, ${sense}`;
+export const beyondTable = (table: Value, stress: Value, seating: Value): Message =>
+  say`the table of deflection, from ${table} on, does not reach its stress, ${stress}, or the seating stress, ${seating}: correct the stress, or extend the table`;
+
+/** A value of the curve that cannot be used, in the words of the remark on the curve. */
+export const wrongCurve = (stresses: Value, remark: Value): Message => say`Loads, from ${stresses} on: ${remark}.`;
+
+/** The list of what is missing, and its items. */
+export const missing = (list: Value): Message => say`Missing: ${list}.`;
+export const inputMissing = (words: Message, cell: Value): Message => say`${words}, ${cell}`;
+export const stressesMissing = (from: Value): Message => say`stresses of the loads, from ${from}`;
+export const stressMissing = (load: Value, cell: Value): Message => say`stress of load ${load}, ${cell}`;
+export const readingsMissing = (load: Value, row: Value): Message =>
+  say`readings of load ${load}, in row ${row} and below`;
+
+export const NOT_FAR_ENOUGH: Message = say`The loads so far give no virgin line yet: read further loads.`;

@@ -1,0 +1,41 @@
+/**
+ * What the formulas of a data sheet themselves say in cells of remarks, before what worksheet functions answer there. The
+ * formulas put expressions into the places of these sentences (`live`), and a record the values of the cells
+ * (`record/sheet-remarks`).
+ */
+import { say, type Message, type Value } from "../reduction/message";
+
+/** In the load table. */
+export const NO_STRESS: Message = say`no stress, and the next load has one: enter it`;
+/** The head of the sheet looks for this in the remark on a load. */
+export const WITHOUT_STRESS: Message = say`readings and no stress`;
+export const READINGS_WITHOUT_STRESS: Message = say`readings and no stress: enter it`;
+export const STRESS_NOT_POSITIVE: Message = say`the stress is a number greater than 0: correct it`;
+export const STRESS_TURNS: Message = say`the stress turns back under this load alone: correct it if it was mistyped`;
+export const timeBeforeLoad = (row: Value): Message =>
+  say`the time in row ${row} is before the load: correct or clear it`;
+export const BEFORE_LOAD_ABOVE: Message = say`applied before the load above it: correct one of the two moments`;
+export const NO_MOMENT: Message = say`the moment of loading is blank, and other loads have one: enter it`;
+export const NOT_CORRECTED: Message = say`not corrected for the apparatus`;
+export const SEATING_BEYOND_TABLE: Message = say`the deflection table does not reach the seating stress: enter a row for it`;
+export const STRESS_BEYOND_TABLE: Message = say`the deflection table does not reach this stress: correct the stress or extend the table`;
+export const HEIGHT_TOO_LOW: Message = say`the height at the end is not above the height of solids: correct the readings`;
+export const NOT_WETTING: Message = say`marked as wetting, but the stress is not that of the load before: enter the stress that was kept`;
+export const WETTING: Message = say`wetting: no cv, mv, k or C alpha`;
+export const SWELLED: Message = say`the specimen swelled under the load: no cv, mv, k or C alpha`;
+export const COMPRESSED: Message = say`the specimen compressed while load was taken off: check the stress and the readings`;
+export const ROSE: Message = say`the specimen rose above its initial height: check the readings, unless the soil swells`;
+export const NO_D100: Message = say`no d100: the curve shows the end of the load`;
+export const CURVE_REFUSED: Message = say`the time curve is refused: its first cell says why`;
+
+/** Where the cv of the design values comes from, if there is none. */
+export const NO_CV_THERE: Message = say`no load with a cv there`;
+
+/** On an adopted value, and on a cv that was adopted for a range of stress. */
+export const adoptedSaid = (label: Value, value: Value, by: Value, reason: Value, given: Value): Message =>
+  say`${label} adopted: ${value} by ${by}, ${reason} (the constructions gave ${given})`;
+export const adoptedCvSaid = (label: Value, value: Value, from: Value, to: Value, by: Value, reason: Value): Message =>
+  say`${label} adopted: ${value} from ${from} to ${to} by ${by}, ${reason}`;
+export const NO_INITIALS: Message = say`no initials`;
+export const NO_REASON: Message = say`no reason`;
+export const NO_VALUE: Message = say`no value`;
