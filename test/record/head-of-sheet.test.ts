@@ -2,6 +2,7 @@
 import { blankSheet, demoSheet, fillSheet, type SheetValues } from "../../src/datasheet";
 import { headOf, type HeadSentence } from "../../src/record/head-of-sheet";
 import { readRecord, type NamedValues } from "../../src/record/record";
+import { wordIn } from "../../src/specification/list-words";
 import { labelOn } from "../../src/record/sheet-labels";
 import { english } from "../../src/reduction/message";
 import { cellAddress } from "../../src/workbook/address";
@@ -134,9 +135,10 @@ test("a blank sheet, and one with the first stresses alone, list what is missing
 
 test("the pane words them in German, and calls a cell as the sheet does", async () => {
   const { sentences } = await readHead(changed({ ...PICKED, dial_factor: 0, in_situ_stress: "" }));
-  const german = sentences.map(({ sentence }) => translated(sentence, "de", (cell) => labelOn("de", cell)));
+  const sheet = { label: (cell: string) => labelOn("de", cell), word: (word: string) => wordIn("de", word) };
+  const german = sentences.map(({ sentence }) => translated(sentence, "de", sheet));
   expect(german[0]).toMatch(/^Uhrfaktor, \w+: eine Zahl größer als 0 eingeben\.$/);
-  expect(german[1]).toMatch(/^Festlegung „cv by“, \w+: log time, root time oder automatic eingeben\.$/);
+  expect(german[1]).toMatch(/^Festlegung „cv nach“, \w+: log t, Wurzel t oder automatisch eingeben\.$/);
   expect(german.at(-1)).toMatch(/^Es fehlt: In-situ-Spannung \(für OCR, Feldkurve und Güte\), \w+\.$/);
   expect(sentences.every(({ address }) => address !== undefined)).toBe(true);
 });
