@@ -7,6 +7,8 @@ import type { TestRecord } from "../record/record";
 import { LINE_STRESSES } from "../reduction/curve/intrinsic";
 import { convert } from "../reduction/units";
 import { intrinsicLineAt, sedimentationLineAt } from "../specification/formulas";
+import type { SheetLanguage } from "../specification/text/language";
+import { besideIn, wordsOf } from "../specification/text/words";
 import { boxAddress, quoted } from "../workbook/address";
 import { roundedDomain } from "../workbook/look/chart-axis";
 import type { Box, CellContent, ChartAxis, ChartPlan, ChartSeries, SheetPlan } from "../workbook/port";
@@ -74,7 +76,10 @@ const POINTS = [
 
 const ONE = { rows: 1, cols: 1 };
 
-function pointCells({ sheet, boxes, rows }: DrawnSummary): CellContent[] {
+/** Gives a text of the sheet in its language. */
+type InLanguage = (text: string) => string;
+
+function pointCells({ sheet, boxes, rows }: DrawnSummary, t: InLanguage): CellContent[] {
   const at = (name: string, row: number): string | undefined => {
     const box = boxes.get(name);
     return box && `${quoted(sheet)}!${boxAddress({ row: box.row + row, col: box.col, ...ONE })}`;
@@ -82,7 +87,7 @@ function pointCells({ sheet, boxes, rows }: DrawnSummary): CellContent[] {
   return POINTS.flatMap(({ name, x, y }, index) => {
     const col = LEFT + 2 * index;
     return [
-      { row: TOP - 1, col, value: `${name}: x` },
+      { row: TOP - 1, col, value: `${t(name)}: x` },
       { row: TOP - 1, col: col + 1, value: "y" },
       ...rows.flatMap((row, down): CellContent[] => {
         const [ofX, ofY] = [at(x, row), at(y, row)];
@@ -100,9 +105,9 @@ function pointCells({ sheet, boxes, rows }: DrawnSummary): CellContent[] {
 const LINES_LEFT = LEFT + 2 * POINTS.length + 1;
 const LINE_NAMES = ["intrinsic line", "sedimentation line"] as const;
 
-const lineCells = (units: SummaryUnits): CellContent[] => [
-  { row: TOP - 1, col: LINES_LEFT, value: "line: stress" },
-  ...LINE_NAMES.map((value, index) => ({ row: TOP - 1, col: LINES_LEFT + 1 + index, value })),
+const lineCells = (units: SummaryUnits, t: InLanguage): CellContent[] => [
+  { row: TOP - 1, col: LINES_LEFT, value: t("line: stress") },
+  ...LINE_NAMES.map((name, index) => ({ row: TOP - 1, col: LINES_LEFT + 1 + index, value: t(name) })),
   ...LINE_STRESSES.flatMap((stress, down): CellContent[] => {
     const kPa = String(stress);
     const row = TOP + down;
@@ -114,11 +119,11 @@ const lineCells = (units: SummaryUnits): CellContent[] => [
   }),
 ];
 
-const lineSeries = (): ChartSeries[] =>
+const lineSeries = (t: InLanguage): ChartSeries[] =>
   LINE_NAMES.map((name, index): ChartSeries => {
     const box = (col: number): Box => ({ row: TOP, col, rows: LINE_STRESSES.length, cols: 1 });
     const ends = { x: { box: box(LINES_LEFT) }, y: { box: box(LINES_LEFT + 1 + index) } };
-    return { name, ...ends, style: "dashed", lettered: true };
+    return { name: t(name), ...ends, style: "dashed", lettered: true };
   });
 
 const CURVES_LEFT = LINES_LEFT + LINE_NAMES.length + 2;
@@ -129,7 +134,7 @@ const columnOf = (index: number, column: CurveColumn): number =>
 const rowsOf = ({ record }: Curve): number[] =>
   record.loads.flatMap(({ row, stress }) => (stress === undefined ? [] : [row]));
 
-function curveCells(curve: Curve, index: number, units: SummaryUnits): CellContent[] {
+function curveCells(curve: Curve, index: number, units: SummaryUnits, t: InLanguage): CellContent[] {
   const refer = (name: string): string => referenceTo(name, curve.sheet);
   const cells = rowsOf(curve).flatMap((row, down): CellContent[] => {
     const of = (name: string): string => `INDEX(${refer(name)},${row})`;
@@ -153,7 +158,7 @@ function curveCells(curve: Curve, index: number, units: SummaryUnits): CellConte
   });
   return [
     { row: TOP - 2, col: columnOf(index, "stress"), value: curve.called },
-    ...CURVE_COLUMNS.map((column) => ({ row: TOP - 1, col: columnOf(index, column), value: column })),
+    ...CURVE_COLUMNS.map((column) => ({ row: TOP - 1, col: columnOf(index, column), value: t(column) })),
     ...cells,
   ];
 }
@@ -200,34 +205,34 @@ interface Drawn {
   readonly lines?: readonly ChartSeries[];
 }
 
-const drawnOverStress = (units: SummaryUnits): readonly Drawn[] => [
+const drawnOverStress = (units: SummaryUnits, t: InLanguage): readonly Drawn[] => [
   {
-    title: "Compression curves",
+    title: t("Compression curves"),
     column: "e",
-    axisOf: (values) => axis("Void ratio e", "linear", span(values)),
+    axisOf: (values) => axis(t("Void ratio e"), "linear", span(values)),
     valuesOf: ({ loads }) => loads.flatMap(({ results }) => results.void_ratio_end ?? []),
   },
   {
-    title: "Compression curves in strain",
+    title: t("Compression curves in strain"),
     column: "strain",
-    axisOf: (values) => axis("Strain", "linear", span(values), true),
+    axisOf: (values) => axis(t("Strain"), "linear", span(values), true),
     valuesOf: ({ loads }) => loads.flatMap(({ results }) => results.strain_end ?? []),
   },
   {
-    title: "Compression curves in e/e0",
+    title: t("Compression curves in e/e0"),
     column: "e/e0",
     axisOf: (values) => axis("e / e0", "linear", span(values)),
     valuesOf: ratiosOf,
   },
   {
-    title: "Compression curves in void index",
+    title: t("Compression curves in void index"),
     column: "Iv",
-    axisOf: (values) => axis("Void index", "linear", span(values)),
+    axisOf: (values) => axis(t("Void index"), "linear", span(values)),
     valuesOf: voidIndicesOf,
-    lines: lineSeries(),
+    lines: lineSeries(t),
   },
   {
-    title: "cv against stress",
+    title: t("cv against stress"),
     column: "cv",
     axisOf: (values) => axis(`cv, ${units.cv}`, "log", decades(values)),
     valuesOf: ({ loads }) =>
@@ -238,7 +243,7 @@ const drawnOverStress = (units: SummaryUnits): readonly Drawn[] => [
 ];
 
 /** A chart with one line for each sheet over its stresses; nothing if no sheet has a value. */
-function curvesOver(drawn: Drawn, curves: readonly Curve[], units: SummaryUnits): Undrawn[] {
+function curvesOver(drawn: Drawn, curves: readonly Curve[], units: SummaryUnits, t: InLanguage): Undrawn[] {
   const { title, column, axisOf, valuesOf, lines = [] } = drawn;
   const values = curves.flatMap(({ record }) => valuesOf(record)).filter(Number.isFinite);
   const stresses = curves.flatMap(({ record }) =>
@@ -259,7 +264,7 @@ function curvesOver(drawn: Drawn, curves: readonly Curve[], units: SummaryUnits)
       },
     ];
   });
-  const x = axis(`Stress, ${units.stress}`, "log", decades(stresses));
+  const x = axis(`${t("Stress")}, ${units.stress}`, "log", decades(stresses));
   return [{ title, x, y: axisOf(values), series: [...series, ...lines] }];
 }
 
@@ -272,14 +277,14 @@ const POINT_LOOKS: Record<(typeof POINTS)[number]["name"], Pick<ChartSeries, "sy
   "Cc by liquid limit": { symbol: "filled" },
 };
 
-function pointSeries(rows: number, index: number): ChartSeries[] {
+function pointSeries(rows: number, index: number, t: InLanguage): ChartSeries[] {
   const point = POINTS[index];
   if (!point) return [];
   const box = (col: number): Box => ({ row: TOP, col, rows, cols: 1 });
   const col = LEFT + 2 * index;
   return [
     {
-      name: point.name,
+      name: t(point.name),
       x: { box: box(col) },
       y: { box: box(col + 1) },
       style: "points",
@@ -291,37 +296,44 @@ function pointSeries(rows: number, index: number): ChartSeries[] {
 /** The present values of the rows of the summary, which give the ends of the axes. */
 export type Shown = (name: string) => readonly number[];
 
+/** The axis and the title of the charts of Cc, by their points. */
+const CC_OVER = {
+  4: { label: "w0", title: "Cc against initial water content" },
+  5: { label: "Liquid limit", title: "Cc against liquid limit" },
+} as const;
+
 /** Cc against a column of the summary; nothing if no row has both. */
-function ccChart(index: 4 | 5, label: string, title: string, rows: number, shown: Shown): Undrawn[] {
+function ccChart(index: 4 | 5, rows: number, shown: Shown, t: InLanguage): Undrawn[] {
   const { x, y } = POINTS[index];
+  const { label, title } = CC_OVER[index];
   const [across, up] = [shown(x), shown(y)];
   if (across.length === 0 || up.length === 0) return [];
   return [
     {
-      title,
-      x: axis(label, "linear", span(across, 0)),
+      title: t(title),
+      x: axis(t(label), "linear", span(across, 0)),
       y: axis("Cc", "linear", span(up, 0)),
-      series: pointSeries(rows, index),
+      series: pointSeries(rows, index, t),
     },
   ];
 }
 
-function pointCharts(rows: number, shown: Shown, units: SummaryUnits): Undrawn[] {
+function pointCharts(rows: number, shown: Shown, units: SummaryUnits, t: InLanguage): Undrawn[] {
   const stresses = POINTS.slice(0, 4).flatMap(({ x }) => shown(x));
   const depths = shown("summary_depth");
   return [
     ...(stresses.length > 0 && depths.length > 0
       ? [
           {
-            title: "Stresses against depth: open in situ, filled preconsolidation, crosses its range",
-            x: axis(`Stress, ${units.stress}`, "linear", span(stresses, 0)),
-            y: axis(`Depth, ${units.depth}`, "linear", span(depths, 0), true),
-            series: [0, 1, 2, 3].flatMap((index) => pointSeries(rows, index)),
+            title: t("Stresses against depth: open in situ, filled preconsolidation, crosses its range"),
+            x: axis(`${t("Stress")}, ${units.stress}`, "linear", span(stresses, 0)),
+            y: axis(`${t("Depth")}, ${units.depth}`, "linear", span(depths, 0), true),
+            series: [0, 1, 2, 3].flatMap((index) => pointSeries(rows, index, t)),
           },
         ]
       : []),
-    ...ccChart(4, "w0", "Cc against initial water content", rows, shown),
-    ...ccChart(5, "Liquid limit", "Cc against liquid limit", rows, shown),
+    ...ccChart(4, rows, shown, t),
+    ...ccChart(5, rows, shown, t),
   ];
 }
 
@@ -335,30 +347,33 @@ const inGrid = (undrawn: readonly Undrawn[]): ChartPlan[] =>
 const FOLLOWS =
   "Every number here is a formula: it follows the summary and the data sheets. Insert the charts once more when a sheet was added.";
 
-/** Plans the sheet of charts and the contents of its cells. A chart is left out if no sheet has values for it. */
+/** Plans the sheet of charts, in the language of the summary, and the contents of its cells. A chart is left out if no sheet has values for it. */
 export function chartsSheet(
   summary: DrawnSummary,
   curves: readonly Curve[],
   shown: Shown,
   units: SummaryUnits,
+  language: SheetLanguage = "en",
 ): ChartsSheet {
+  const words = wordsOf(language);
+  const t: InLanguage = (text) => besideIn(words, text);
   const undrawn = [
-    ...pointCharts(summary.rows.length, shown, units),
-    ...drawnOverStress(units).flatMap((drawn) => curvesOver(drawn, curves, units)),
+    ...pointCharts(summary.rows.length, shown, units, t),
+    ...drawnOverStress(units, t).flatMap((drawn) => curvesOver(drawn, curves, units, t)),
   ];
   const cells = [
-    ...pointCells(summary),
-    ...lineCells(units),
-    ...curves.flatMap((curve, index) => curveCells(curve, index, units)),
+    ...pointCells(summary, t),
+    ...lineCells(units, t),
+    ...curves.flatMap((curve, index) => curveCells(curve, index, units, t)),
   ];
   const last = Math.max(...cells.map(({ row }) => row), Math.ceil(undrawn.length / ACROSS) * CHART.rows + 1);
   return {
     cells,
     plan: {
-      name: "Summary charts",
+      name: t("Summary charts"),
       rows: last + 1,
       cols: Math.max(...cells.map(({ col }) => col)) + 1,
-      cells: [{ row: 0, col: LEFT, kind: "note", value: FOLLOWS }],
+      cells: [{ row: 0, col: LEFT, kind: "note", value: t(FOLLOWS) }],
       names: {},
       columnWidths: {},
       merges: [],

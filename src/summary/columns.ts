@@ -12,6 +12,7 @@ import type { Adopted } from "../record/adopted";
 import { ADOPTABLE, CV_RANGES } from "../specification/results/adoptable";
 import { DATA_SHEET_NAME } from "../specification/readings";
 import { MEASURES } from "../specification/measures";
+import { labelIn, type SheetWords } from "../specification/text/words";
 
 /** The measures for which the summary has a unit of its own. */
 export const SUMMARY_MEASURES = ["stress", "depth", "density", "cv"] as const;
@@ -51,8 +52,8 @@ export interface SummaryColumn {
   /** The names of the data sheet that the formula refers to. */
   readonly needs: readonly string[];
   /** The formula; without it, the column contains constants, also for a sheet of the workbook. */
-  readonly formula?: (of: Refer, units: SummaryUnits) => string;
-  readonly value: (record: TestRecord, beside: Beside, units: SummaryUnits) => CellValue | undefined;
+  readonly formula?: (of: Refer, units: SummaryUnits, words: SheetWords) => string;
+  readonly value: (record: TestRecord, beside: Beside, units: SummaryUnits, words: SheetWords) => CellValue | undefined;
 }
 
 const blankOr = (of: string, formula = of): string => `=IF(${of}="","",${formula})`;
@@ -129,12 +130,13 @@ const adopted = (
   quantities: readonly { readonly name: keyof Adopted; readonly label: string }[],
 ): Omit<SummaryColumn, "name" | "heading" | "width"> => ({
   needs: [of],
-  formula: (refer) =>
+  formula: (refer, _, words) =>
     `=IF(COUNT(${refer(of)})=0,"",${quantities
-      .map(({ label }, index) => `IF(COUNT(INDEX(${refer(of)},${index + 1}))>0,"${label}; ","")`)
+      .map(({ label }, index) => `IF(COUNT(INDEX(${refer(of)},${index + 1}))>0,"${labelIn(words, label)}; ","")`)
       .join("&")})`,
-  value: (record) =>
-    quantities.flatMap(({ name, label }) => (record.adopted?.[name] ? [`${label}; `] : [])).join("") || undefined,
+  value: (record, _, __, words) =>
+    quantities.flatMap(({ name, label }) => (record.adopted?.[name] ? [`${labelIn(words, label)}; `] : [])).join("") ||
+    undefined,
 });
 
 const constant = (

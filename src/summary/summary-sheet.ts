@@ -1,7 +1,7 @@
 /** The sheet of a summary: headings with units, and named columns with room for rows. `update` writes the rows. */
 import { planIn } from "../specification/text/plan-in-language";
-import type { SheetLanguage } from "../specification/text/language";
-import type { Box, CellPlan, SheetPlan } from "../workbook/port";
+import { LANGUAGE_NAMES, languageNamed, type SheetLanguage } from "../specification/text/language";
+import type { Box, CellPlan, CellValue, SheetPlan } from "../workbook/port";
 import { COLUMNS, SUMMARY_MEASURES, SUMMARY_UNITS, type SummaryMeasure, type SummaryUnits } from "./columns";
 
 /**
@@ -17,6 +17,15 @@ export const unitName = (measure: SummaryMeasure): string => `summary_${measure}
 
 export const UNIT_NAMES: readonly string[] = SUMMARY_MEASURES.map(unitName);
 
+/** The cell that names the language of the summary; one without it is English. */
+export const SUMMARY_LANGUAGE = "summary_language";
+/** The language stands in the row of the title, beside it. */
+const LANGUAGE_AT = { row: 0, col: 6 } as const;
+
+/** The language of a summary by the values of its names. */
+export const languageOfSummary = (values: Readonly<Record<string, readonly (readonly CellValue[])[]>>): SheetLanguage =>
+  languageNamed(values[SUMMARY_LANGUAGE]?.[0]?.[0]);
+
 /** A sheet that has this name is a summary. */
 export const SUMMARY_SHEET_NAME = unitName("stress");
 
@@ -30,7 +39,12 @@ const NOTES = [
  * update finds them; a column is at least as wide as the longest word of its heading.
  */
 export function summarySheet(system: "SI" | "US", language: SheetLanguage = "en"): SheetPlan {
-  const plan = planIn(language, englishSheet(system));
+  const inLanguage = planIn(language, englishSheet(system));
+  const plan: SheetPlan = {
+    ...inLanguage,
+    cells: [...inLanguage.cells, { ...LANGUAGE_AT, kind: "note", value: LANGUAGE_NAMES[language] }],
+    names: { ...inLanguage.names, [SUMMARY_LANGUAGE]: { ...LANGUAGE_AT, rows: 1, cols: 1 } },
+  };
   if (language === "en") return plan;
   const widths = plan.cells.flatMap(({ kind, col, value }) => {
     const longest = Math.max(

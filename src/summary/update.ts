@@ -9,12 +9,13 @@ import { cellAddress } from "../workbook/address";
 import type { Box, CellContent, CellValue, SheetName } from "../workbook/port";
 import { referenceTo } from "../workbook/references";
 import { COLUMNS, FILE, HASH, KEY, keyFormula, OPEN, sheetOfKey, type Beside, type SummaryColumn } from "./columns";
-import { unitsOfSummary } from "./summary-sheet";
+import { wordsOf } from "../specification/text/words";
+import { languageOfSummary, unitsOfSummary } from "./summary-sheet";
 
 /** The present state of a summary. */
 export interface Standing {
   readonly names: readonly SheetName[];
-  /** The values of the columns and of the unit cells. */
+  /** The values of the columns, of the unit cells and of the language. */
   readonly values: NamedValues;
   readonly contents: NamedValues;
   /** The rows of the sheet, counted from 0, that are not blank. */
@@ -121,6 +122,7 @@ export function update(
   isAllSheets = true,
 ): Update {
   const units = unitsOfSummary(standing.values);
+  const words = wordsOf(languageOfSummary(standing.values));
   const writing = new Writing(standing);
   const rows = rowsOf(writing);
   const free = rows.filter(({ index }) => !standing.filled.has(writing.rowOnSheet(index)));
@@ -147,7 +149,12 @@ export function update(
     const row = isSame ? undefined : rowFor(beside.file, present);
     if (!row) continue;
     for (const column of COLUMNS)
-      writing.put(column, row.index, { value: column.value(record, beside, units) ?? "" }, present !== undefined);
+      writing.put(
+        column,
+        row.index,
+        { value: column.value(record, beside, units, words) ?? "" },
+        present !== undefined,
+      );
   }
   const gone = isAllSheets
     ? rows.filter(({ sheet }) => sheet !== undefined && !specimens.some((one) => same(one.sheet, sheet)))
@@ -168,9 +175,9 @@ export function update(
         if (!isCalled(on, row.index, sheet)) on.put(column, row.index, { formula: keyFormula(sheet, refer) }, true);
       } else if (column.formula) {
         if (column.needs.every((name) => has.has(name)))
-          on.put(column, row.index, { formula: column.formula(refer, units) }, false);
+          on.put(column, row.index, { formula: column.formula(refer, units, words) }, false);
       } else if (column.name === OPEN || column.name === "summary_day")
-        on.put(column, row.index, { value: column.value(record, beside, units) ?? "" }, true);
+        on.put(column, row.index, { value: column.value(record, beside, units, words) ?? "" }, true);
     }
   }
 }

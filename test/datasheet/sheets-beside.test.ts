@@ -3,10 +3,13 @@ import { demoSheet } from "../../src/datasheet";
 import { readingSheet } from "../../src/datasheet/reading-sheet";
 import { registerSheet } from "../../src/datasheet/register-sheet";
 import { wettingSeries } from "../../src/datasheet/wetting-series";
-import { readRecord } from "../../src/record/record";
+import { readRecord, type TestRecord } from "../../src/record/record";
 import { charactersToPixels } from "../../src/workbook/embedded/look/styles";
 import { wordIn } from "../../src/specification/list-words";
+import type { SheetLanguage } from "../../src/specification/text/language";
 import { wordsOf } from "../../src/specification/text/words";
+import { chartsSheet } from "../../src/summary/charts";
+import { SUMMARY_UNITS } from "../../src/summary/columns";
 import { summarySheet } from "../../src/summary/summary-sheet";
 import type { SheetPlan } from "../../src/workbook/port";
 import { namedValues } from "./read-sheet";
@@ -56,11 +59,32 @@ test("the sheet to fill in by hand follows the language of the data sheet", asyn
   expect(cut(plan)).toEqual([]);
 });
 
-test("no text stands in the table that no sheet has", () => {
-  const all = [registerSheet("SI"), wettingSeries("SI"), summarySheet("SI")].flatMap((plan) => [
-    plan.name,
-    ...textsOf(plan),
+/** The texts of the charts of a summary: the sheet, the charts, their axes and series, and the headings of the numbers. */
+const textsOfCharts = (record: TestRecord, language?: SheetLanguage): string[] => {
+  const curve = { sheet: "Test 1", called: "a", record, hasVoidIndex: true };
+  const drawn = { sheet: "S", boxes: new Map(), rows: [0] };
+  const { plan, cells } = chartsSheet(drawn, [curve], () => [1, 2], SUMMARY_UNITS.SI, language);
+  const ofCharts = plan.charts!.flatMap(({ title, x, y, series }) => [
+    title,
+    ...[x.label, y.label].map((label) => label.split(", ")[0]),
+    ...series.map(({ name }) => name),
   ]);
+  const headings = cells.flatMap((cell) => ("value" in cell && typeof cell.value === "string" ? [cell.value] : []));
+  return [plan.name, ...textsOf(plan), ...ofCharts, ...headings.map((text) => text.replace(/: x$/, ""))];
+};
+
+test("the charts of a German summary are German", async () => {
+  const record = readRecord(await namedValues(demoSheet("SI")));
+  const english = textsOfCharts(record);
+  expect(english.length).toBeGreaterThan(40);
+  const same = textsOfCharts(record, "de").filter((text, index) => text === english[index]);
+  expect([...new Set(same)].sort()).toEqual(["Cc", "Iv", "a", "cv", "e", "e / e0", "e/e0", "w0", "y"]);
+});
+
+test("no text stands in the table that no sheet has", async () => {
+  const plans = [registerSheet("SI"), wettingSeries("SI"), summarySheet("SI")];
+  const record = readRecord(await namedValues(demoSheet("SI")));
+  const all = [...plans.flatMap((plan) => [plan.name, ...textsOf(plan)]), ...textsOfCharts(record)];
   const ofReadings = /\{0\}|hanger|Readings of a|Time, min|Clock|Reading|By|Filled/;
   const { beside } = wordsOf("de");
   expect(Object.keys(beside).filter((text) => !all.includes(text) && !ofReadings.test(text))).toEqual([]);

@@ -1,7 +1,8 @@
 /** The columns of a summary, without a workbook. */
 import "../workbook/embedded/engine-in-node";
 import { COLUMN_NAMES, COLUMNS, sheetOfKey, SUMMARY_UNITS } from "../../src/summary/columns";
-import { summarySheet } from "../../src/summary/summary-sheet";
+import { wordsOf } from "../../src/specification/text/words";
+import { languageOfSummary, SUMMARY_LANGUAGE, summarySheet } from "../../src/summary/summary-sheet";
 import { Model } from "../../src/workbook/embedded/engine";
 
 test("no two columns have the same name", () => expect(new Set(COLUMN_NAMES).size).toBe(COLUMN_NAMES.length));
@@ -18,6 +19,19 @@ test("a German summary has every text in German, in columns as wide as its words
   expect(words.filter(([col, all]) => all.some((one) => one.length > german.columnWidths[col] - 1))).toEqual([]);
 });
 
+test("a summary says its language by name; one that does not is English", () => {
+  const said = (language: "en" | "de") => {
+    const { names, cells } = summarySheet("US", language);
+    const { row, col } = names[SUMMARY_LANGUAGE];
+    return { [SUMMARY_LANGUAGE]: [[cells.find((cell) => cell.row === row && cell.col === col)!.value!]] };
+  };
+  expect([languageOfSummary(said("de")), languageOfSummary(said("en")), languageOfSummary({})]).toEqual([
+    "de",
+    "en",
+    "en",
+  ]);
+});
+
 test.each([
   [`=IF(COUNT('Boring 1'!times_01)>=0,"Boring 1","")`, "Boring 1"],
   [`=IF(COUNT(Demo!times_01)>=0,"Demo","")`, "Demo"],
@@ -30,13 +44,18 @@ test.each([
 });
 
 test.each([
-  ["down a column", "A2:A6", { A3: "0.35", A6: "0.002" }],
-  ["across a row", "B1:F1", { C1: "0.35", F1: "0.002" }],
-])("the adopted values are named if their list lies %s", (_, list, cells) => {
+  ["down a column", "en", "A2:A6", { A3: "0.35", A6: "0.002" }, "Compression index Cc; C alpha-epsilon; "],
+  ["across a row", "en", "B1:F1", { C1: "0.35", F1: "0.002" }, "Compression index Cc; C alpha-epsilon; "],
+  [
+    "down a column, in German",
+    "de",
+    "A2:A6",
+    { A3: "0.35", A4: "0.04" },
+    "Kompressionsbeiwert Cc; Wiederbel.-beiwert Cr; ",
+  ],
+] as const)("the adopted values are named if their list lies %s", (_, language, list, cells, said) => {
   const { formula } = COLUMNS.find(({ name }) => name === "summary_adopted")!;
-  const content = formula!(() => list, SUMMARY_UNITS.SI);
+  const content = formula!(() => list, SUMMARY_UNITS.SI, wordsOf(language));
   const model = new Model({ sheets: [{ id: "s", cells: { ...cells, H8: content } }] });
-  expect(model.getters.getEvaluatedCell({ sheetId: "s", row: 7, col: 7 }).value).toBe(
-    "Compression index Cc; C alpha-epsilon; ",
-  );
+  expect(model.getters.getEvaluatedCell({ sheetId: "s", row: 7, col: 7 }).value).toBe(said);
 });

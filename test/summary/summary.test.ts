@@ -6,6 +6,7 @@ import "../workbook/embedded/engine-in-node";
 import { demoSheet } from "../../src/datasheet";
 import { readRecord, RECORD_NAMES } from "../../src/record/record";
 import { COLUMN_NAMES, COLUMNS, NEEDED_NAMES, SUMMARY_UNITS, type Beside } from "../../src/summary/columns";
+import { wordsOf } from "../../src/specification/text/words";
 import { FIRST_ROW, summarySheet, UNIT_NAMES } from "../../src/summary/summary-sheet";
 import { twins, update, type FileSpecimen, type Specimen, type Standing } from "../../src/summary/update";
 import type { EmbeddedPort } from "../../src/workbook/embedded";
@@ -58,7 +59,7 @@ test("a row for each sheet is live, and shows the values of the sheet's record i
   for (const { name, value } of COLUMNS.filter(({ formula }) => formula)) {
     const shown = await column(name);
     records.forEach(({ record }, index) => {
-      const expected = value(record, BESIDE, SUMMARY_UNITS.SI) ?? "";
+      const expected = value(record, BESIDE, SUMMARY_UNITS.SI, wordsOf("en")) ?? "";
       if (typeof expected === "number") expect([name, shown[index]]).toEqual([name, expect.closeTo(expected, 9)]);
       else expect([name, shown[index]]).toEqual([name, expected]);
     });

@@ -7,7 +7,14 @@ import { DATA_SHEET_NAME } from "../../../specification/readings";
 import { chartsSheet, CURVE_NAMES, VOID_INDEX_NAMES, type Curve } from "../../../summary/charts";
 import { COLUMN_NAMES, KEY, NEEDED_NAMES, FILE } from "../../../summary/columns";
 import { namedCellsOf } from "../../../summary/file-cells";
-import { SUMMARY_SHEET_NAME, summarySheet, UNIT_NAMES, unitsOfSummary } from "../../../summary/summary-sheet";
+import {
+  languageOfSummary,
+  SUMMARY_LANGUAGE,
+  SUMMARY_SHEET_NAME,
+  summarySheet,
+  UNIT_NAMES,
+  unitsOfSummary,
+} from "../../../summary/summary-sheet";
 import { twins, update, type FileSpecimen, type Specimen, type Standing, type Update } from "../../../summary/update";
 import { boxAddress } from "../../../workbook/address";
 import { localDayNumber } from "../../../workbook/day-number";
@@ -101,7 +108,7 @@ const COLUMNS_LOOKED_AT = 100;
 
 async function standingOf(port: WorkbookPort, sheet: string): Promise<Standing> {
   const [found] = await port.lookAt([
-    { sheet, values: [...COLUMN_NAMES, ...UNIT_NAMES], contents: COLUMN_NAMES, names: true },
+    { sheet, values: [...COLUMN_NAMES, ...UNIT_NAMES, SUMMARY_LANGUAGE], contents: COLUMN_NAMES, names: true },
   ]);
   const { names = [], values = {}, contents = {} } = found ?? {};
   const box = boxesByName(names).get(KEY);
@@ -233,7 +240,7 @@ export async function insertCharts(port: WorkbookPort, course: Course): Promise<
       return typeof value === "number" ? [value] : [];
     });
   const drawn = { sheet: summary, boxes: boxesByName(names), rows };
-  const { plan, cells } = chartsSheet(drawn, curves, shown, unitsOfSummary(values));
+  const { plan, cells } = chartsSheet(drawn, curves, shown, unitsOfSummary(values), languageOfSummary(values));
   if (plan.charts?.length === 0) throw new WorkbookError(asTyped(words.nothingToDraw));
   const remarks: string[] = [];
   const sheet = await port.insertSheet(plan, (remark) => void remarks.push(inWords(remark)));

@@ -89,4 +89,31 @@ export const beside: Readonly<Record<string, string>> = {
   "Read on": "Gelesen am",
   File: "Datei",
   "SHA-256 of the file": "SHA-256 der Datei",
+
+  // The charts of a summary.
+  "Summary charts": "Diagramme der Übersicht",
+  "Every number here is a formula: it follows the summary and the data sheets. Insert the charts once more when a sheet was added.":
+    "Jede Zahl hier ist eine Formel: sie folgt der Übersicht und den Datenblättern. Kommt ein Blatt dazu, die Diagramme neu einfügen.",
+  "in-situ stress": "In-situ-Spannung",
+  "preconsolidation stress": "Vorbelastungsspannung",
+  "Cc by w0": "Cc nach w0",
+  "Cc by liquid limit": "Cc nach Fließgrenze",
+  "line: stress": "Linie: Spannung",
+  "intrinsic line": "intrinsische Linie",
+  "sedimentation line": "Sedimentationslinie",
+  stress: "Spannung",
+  strain: "Stauchung",
+  "Compression curves": "Druck-Setzungs-Kurven",
+  "Compression curves in strain": "Druck-Setzungs-Kurven in Stauchung",
+  "Compression curves in e/e0": "Druck-Setzungs-Kurven in e/e0",
+  "Compression curves in void index": "Druck-Setzungs-Kurven im Porenindex",
+  "cv against stress": "cv über der Spannung",
+  "Void ratio e": "Porenzahl e",
+  Strain: "Stauchung",
+  Depth: "Tiefe",
+  "Liquid limit": "Fließgrenze",
+  "Stresses against depth: open in situ, filled preconsolidation, crosses its range":
+    "Spannungen über der Tiefe: offen in situ, gefüllt Vorbelastung, Kreuze deren Bereich",
+  "Cc against initial water content": "Cc über dem Anfangswassergehalt",
+  "Cc against liquid limit": "Cc über der Fließgrenze",
 };

@@ -15,6 +15,7 @@ import {
 } from "../../../../src/pane/screens/summary/project";
 import { AT_REST } from "../../../../src/pane/screens/summary/summary-state";
 import { text } from "../../../../src/pane/text";
+import { opened } from "../../../workbook/embedded/opened";
 import { FakePort } from "../../fake-port";
 import { sheetOf } from "../../fake-workbook";
 
@@ -54,9 +55,20 @@ test("a German summary has the formulas of an English one, and an update finds i
     const updated = await bringUpToDate(port, course());
     expect(updated.sentences.slice(0, 2)).toEqual([words.upToDate(summary), words.added(["BH-3"])]);
   }
+  // What was adopted is named in the words of the summary.
+  const isNamed = (col: number): boolean => /^summary_adopted/.test(COLUMNS[col].name);
   for (const [row, col] of COLUMNS.flatMap((_, at) => [0, 1, 2].map((one) => [FIRST_ROW + one, at] as const)))
-    expect(cell("Übersicht", row, col)).toEqual(cell("Summary", row, col));
+    if (isNamed(col))
+      expect(cell("Übersicht", row, col)?.formula).toMatch(/"(Kompressionsbeiwert Cc|cv, Erstbelastung); "/);
+    else expect(cell("Übersicht", row, col)).toEqual(cell("Summary", row, col));
 });
+
+test("the charts of a German summary are German", async () => {
+  const { port: real } = await opened(demoSheet("SI"));
+  await insertSummary(real, { system: "SI", language: "de" }, course());
+  const { sentences } = await insertCharts(real, course());
+  expect(sentences).toEqual([words.chartsInserted("Diagramme der Übersicht")]);
+}, 60_000);
 
 test("an update adds new sheets, and keeps what a person typed", async () => {
   await insertSummary(port, AT_REST.choices, course());
