@@ -4,7 +4,7 @@
  */
 import type { AdoptedValue } from "../record/adopted";
 import { cellNamed, RECORD_UNITS, type TestRecord } from "../record/record";
-import { say, verbatim, digits, asTyped, joined, english, type Message } from "../reduction/message";
+import { say, verbatim, digits, asTyped, inRuns, joined, english, namedIn, type Message } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import type { Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
@@ -226,6 +226,9 @@ export const adoptedAnswer = (
 
 const GRAVITY: readonly Status[] = ["stop", "explain", "note", "pass"];
 
+/** From this many further loads on, an answer names them by their numbers alone. */
+const MANY = 3;
+
 /**
  * One answer for several loads: the gravest, of the first load that has it, followed by the other loads that are as
  * grave. If all loads pass, the one nearest to its limit.
@@ -243,8 +246,11 @@ export function gravest(
     return { ...nearest.answer, sentence: say`${nearest.load}: ${nearest.answer.sentence}` };
   }
   const first = firstOf(same);
-  const more = same
-    .slice(1)
-    .map(({ load, answer }) => (english(load) === english(first.load) ? answer.sentence : say`also ${load}`));
+  const others = same.slice(1);
+  const numbers = others.flatMap(({ load }) => namedIn(load).loads.slice(0, 1));
+  const areManyLoads = others.length >= MANY && new Set(numbers).size === others.length;
+  const more = areManyLoads
+    ? [say`also loads ${inRuns(numbers)}`]
+    : others.map(({ load, answer }) => (english(load) === english(first.load) ? answer.sentence : say`also ${load}`));
   return { ...first.answer, sentence: joined([say`${first.load}: ${first.answer.sentence}`, ...more]) };
 }

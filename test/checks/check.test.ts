@@ -158,6 +158,17 @@ describe("one answer for several loads", () => {
     expect(gravest(cases(answer("note"), answer("pass"))).status).toBe("note");
   });
 
+  test("names many other loads by their numbers alone, in runs", () => {
+    const failing = [2, 3, 4, 5, 9].map((load) => ({
+      load: { ...say`load ${load} (100 kPa)`, load },
+      answer: answer("explain"),
+    }));
+    expect(inEnglish(gravest(failing)).sentence).toBe("load 2 (100 kPa): it is explain; also loads 3 to 5, 9");
+    expect(inEnglish(gravest(failing.slice(0, 3))).sentence).toBe(
+      "load 2 (100 kPa): it is explain; also load 3 (100 kPa); also load 4 (100 kPa)",
+    );
+  });
+
   test("repeats the sentence, and not the load, for a second answer about the same load", () => {
     const same = [answer("stop"), { ...answer("stop"), sentence: say`it is worse` }].map((one) => ({
       load: say`load 1`,

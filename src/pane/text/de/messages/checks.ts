@@ -16,6 +16,7 @@ export const checks: Readonly<Record<string, string>> = {
   "{0}, not more than {1}": "{0}, nicht mehr als {1}",
   "{0}: {1}": "{0}: {1}",
   "also {0}": "auch {0}",
+  "also loads {0}": "auch Laststufen {0}",
   "{0}; {1}": "{0}; {1}",
   "{0} or {1}": "{0} oder {1}",
   "{0} %": "{0} %",
