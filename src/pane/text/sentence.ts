@@ -14,5 +14,9 @@ export function sentenceOf(error: unknown): string {
   return name === "WorkbookError" && said ? inWords(said) : text.unexpected(message || String(error));
 }
 
+/** A symbol of the trade at the beginning of a reason, such as e, mv or d100: it keeps its small letter. */
+const SYMBOL = /^(?:e|k|[acm]v|[wdt][0-9f]\w*)(?![\w-])/;
+
 /** Starts a reason that stands alone with a capital letter. */
-export const sentence = (reason: string): string => reason.charAt(0).toUpperCase() + reason.slice(1);
+export const sentence = (reason: string): string =>
+  SYMBOL.test(reason) ? reason : reason.charAt(0).toUpperCase() + reason.slice(1);
