@@ -18,9 +18,8 @@ const TITLE = 14 / 9;
 const isBlank = ({ value, formula, kind }: CellPlan): boolean =>
   (value === undefined || value === "") && formula === undefined && kind !== "input" && kind !== "result";
 
-/** The pixels that a text can use: the columns of its cell and, on the side away from its alignment, blank columns. */
-function roomOf(plan: SheetPlan, cell: CellPlan): number {
-  const at = new Map(plan.cells.map((one) => [cellAddress(one.row, one.col), one]));
+/** The pixels that a text can use (`at` has the cells by their addresses): the columns of its cell and, on the side away from its alignment, blank columns. */
+function roomOf(plan: SheetPlan, at: ReadonlyMap<string, CellPlan>, cell: CellPlan): number {
   const merge = plan.merges.find(({ row, col }) => row === cell.row && col === cell.col);
   const columns = Array.from({ length: merge?.cols ?? 1 }, (_, index) => cell.col + index);
   const isOpen = (col: number): boolean => {
@@ -50,12 +49,13 @@ describe.each([
 ])("%s", (_, plan) => {
   test("every text fits", () => {
     const said = plan.cells.filter(({ kind, wrap }) => kind !== "note" && !wrap);
+    const at = new Map(plan.cells.map((one) => [cellAddress(one.row, one.col), one]));
     const cut = said.flatMap((cell) => {
       const texts = textsOf(cell);
       if (texts.length === 0) return [];
       // A text in the middle of its cell has as much room at its left as at its right, where the arrow is.
       const arrow = cell.choices ? ARROW * (cell.align === "center" ? 2 : 1) : 0;
-      const room = roomOf(plan, cell) - MARGIN - arrow;
+      const room = roomOf(plan, at, cell) - MARGIN - arrow;
       const weight = ["title", "heading", "result"].includes(cell.kind) ? "bold" : "regular";
       return texts
         .map((text) => ({ text, width: textWidth(text, weight) * (cell.kind === "title" ? TITLE : 1) }))
