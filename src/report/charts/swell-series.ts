@@ -50,22 +50,7 @@ function referenceValue({ strain, before, after }: Pick<Stage, "strain" | "befor
   return by === 0 ? from : (from - to) / by;
 }
 
-/** The stage that the results of the sheet are of. */
-function stageOfResults(sheet: Sheet, load: number): Outcome<Stage> {
-  const lacking = sheet.lacks("wetting_strain", "wetting_rate", "wetting_height_before", "wetting_height_after");
-  if (lacking) return lacking;
-  return given({
-    load,
-    row: sheet.numbers("load_number").indexOf(load),
-    strain: heldIn(sheet, "wetting_strain"),
-    before: heldIn(sheet, "wetting_height_before"),
-    after: heldIn(sheet, "wetting_height_after"),
-    rate: heldIn(sheet, "wetting_rate"),
-    stress: sheet.number("wetting_stress"),
-  });
-}
-
-/** Another stage, from the table of loads. */
+/** A stage, from the table of loads. */
 function stageInTable(sheet: Sheet, load: number): Outcome<Stage> {
   const lacking = sheet.lacks("load_wetting_strain", "height_end", "initial_height", "tail_slope");
   if (lacking) return lacking;
@@ -95,15 +80,13 @@ function stageInTable(sheet: Sheet, load: number): Outcome<Stage> {
 function stageOf(sheet: Sheet, asked: number | undefined): Outcome<Stage> {
   const lacking = sheet.lacks("wetting_load", "load_number", "end_reading", "dial_factor");
   if (lacking) return lacking;
-  const ofResults = sheet.number("wetting_load");
-  const load = asked ?? ofResults;
+  const load = asked ?? sheet.number("wetting_load");
   const none =
     asked === undefined
       ? notApplicable(say`no stage of wetting has been read (${nameOf("load_mark")})`)
       : notApplicable(say`load ${asked} is no stage of wetting that has been read (${nameOf("load_mark")})`);
   if (load === undefined || !sheet.numbers("load_number").includes(load)) return none;
-  const stage = load === ofResults ? stageOfResults(sheet, load) : stageInTable(sheet, load);
-  return then(stage, (found) => (found.strain.value === undefined ? none : given(found)));
+  return then(stageInTable(sheet, load), (found) => (found.strain.value === undefined ? none : given(found)));
 }
 
 /**
