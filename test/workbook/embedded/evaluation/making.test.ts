@@ -69,3 +69,20 @@ test("a formula is calculated once, and again when a cell that it reads is chang
 test("the sheet that comes first is in front, as if the engine had made the model", () => {
   expect(inSteps(dataWith([])).getters.getActiveSheetId()).toBe("sheet1");
 });
+
+test("columns that read a range into which a later column spills show what it spills", () => {
+  const cells = {
+    A1: "=SUM(list)",
+    A2: "=MATCH(3,list,0)",
+    B1: "=COUNT(D1:D9)",
+    D1: "=SEQUENCE(4)",
+    F1: "=SUM(list)",
+    F2: "=MATCH(3,list,0)",
+    F3: "=COUNT(D1:D9)",
+  };
+  const data = { sheets: [{ id: "s", name: "S", cells }], namedRanges: { list: "S!D1:D9" } };
+  const model = inSteps(data);
+  const value = (col: number, row: number) => model.getters.getEvaluatedCell({ sheetId: "s", col, row }).value;
+  expect([value(0, 0), value(0, 1), value(1, 0)]).toEqual([10, 3, 4]);
+  expect([value(5, 0), value(5, 1), value(5, 2)]).toEqual([10, 3, 4]);
+});
