@@ -18,6 +18,7 @@ const NAMES = [
   column("lever_ratio", 3, 1),
   column("readings_01", 4),
   column("readings_05", 5),
+  column("times_05", 6),
 ];
 /** A person put a row in above the fifth load. */
 const VALUES = { load_number: [1, 2, 3, 4, "", 5, 6].map((number) => [number]) };
@@ -43,6 +44,20 @@ test("the readings of a load are given from their first row", () => {
 test("the row of the readings that the answer is about is given", () => {
   const { check, answer } = said("Q23", say`${load(5)}: row 3 goes back`);
   expect(cellsOf({ check, answer: { ...answer, row: 3 } }, NAMES, VALUES)[0]?.address).toBe("F23");
+});
+
+test("times are given like readings; a row below the last one is the last one", () => {
+  const { check, answer } = said("Q26", say`${load(5)}: a long step`);
+  const at = (row: number) =>
+    cellsOf({ check, answer: { ...answer, row } }, NAMES, VALUES).map(({ address }) => address);
+  expect(at(3)).toEqual(["G23"]);
+  expect(at(12)).toEqual(["G32"]);
+  expect(at(40)).toEqual(["G32"]);
+});
+
+test("a cell that the sheet does not have is left out; a single cell stays the same for every load", () => {
+  const needs = say`it needs ${listed([cellNamed("diameter"), cellNamed("lever_ratio")])}`;
+  expect(addresses("Q58", say`${load(5)}: ${needs}`)).toEqual(["D21"]);
 });
 
 test("cells that the message names are added, wherever they stand in it; a number in a text is not a load", () => {
