@@ -78,6 +78,7 @@ withBrowser("the decimal mark", (openPage) => {
     expect(await valuesOf(page, "Sheet1", "A1:A3")).toEqual([[63.5], [0.015], [65]]);
     expect(await shown(page, 0, 0)).toBe("63,5");
     await paste(page, "C1", "1,5\t2,25");
+    await filled(page, "C1");
     expect(await valuesOf(page, "Sheet1", "C1:D1")).toEqual([[1.5, 2.25]]);
     await typeInCell(page, "E1", "63.500");
     expect(await answer(page, "Nein")).toMatch(/Punkt in „63\.500“ ein Dezimalzeichen.*E1 den Wert 63,5 erhält\?/);
