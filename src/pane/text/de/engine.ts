@@ -391,4 +391,6 @@ export const engine: Readonly<Record<string, string>> = {
   "Menu Bar": "Menüleiste",
   "Go to previous menu": "Zum vorigen Menü",
   "Close menu bar": "Menüleiste schließen",
+  "An empty text is no number: it cannot be calculated with.":
+    "Ein leerer Text ist keine Zahl: mit ihm kann nicht gerechnet werden.",
 };

@@ -6,6 +6,7 @@
 import "../engine-in-node";
 import { readFileSync } from "node:fs";
 import path from "node:path";
+import { engine as german } from "../../../../src/pane/text/de/engine";
 import { Model } from "../../../../src/workbook/embedded/engine";
 import { withTightMinus } from "../../../../src/workbook/embedded/evaluation/tight-minus";
 
@@ -107,4 +108,12 @@ test("a cell shows the formula with the parentheses that it was given", () => {
   expect(shown()).toEqual(["=1-2^2", -3]);
   model.dispatch("UPDATE_CELL", { ...at, content: "=-A1^2" });
   expect(shown()).toEqual(["=(-A1)^2", 9]);
+});
+
+test("an empty text that is calculated with is #VALUE!, and says so in the words of the page", () => {
+  const model = new Model({ sheets: [{ id: "s", name: "S", cells: { A1: '=""', B1: "=A1+1" } }] } as object);
+  const shown = model.getters.getEvaluatedCell({ sheetId: "s", col: 1, row: 0 });
+  const { message = "" } = shown as { readonly message?: string };
+  expect([shown.value, message]).toEqual(["#VALUE!", "An empty text is no number: it cannot be calculated with."]);
+  expect(german[message]).toMatch(/^Ein leerer Text ist keine Zahl/);
 });
