@@ -22,6 +22,7 @@ import type { TestRecord } from "../../../record/record";
 import type { Course } from "../../../workbook/in-slices";
 import { refuseNotYet } from "../../../workbook/rules/busy";
 import type { Looked, Selection, WorkbookPort } from "../../../workbook/port";
+import { languageNamed } from "../../../specification/text/language";
 import { LANGUAGES, type Language } from "../../text/language";
 import { inOneLanguage } from "../../live/sheet-language";
 import { inWords } from "../../text/messages";
@@ -47,7 +48,7 @@ export interface ReportChoices {
 export interface Prospect {
   /** The names of the reports of this sheet, oldest first. */
   readonly reports: readonly string[];
-  /** The language of the latest report, and the curve that the sheet says; English and void ratio otherwise. */
+  /** The language of the latest report, or else of the sheet, and the curve that the sheet says; void ratio otherwise. */
   readonly choices: ReportChoices;
   readonly issues: readonly IssueOf[];
   readonly missing: readonly Missing[];
@@ -84,13 +85,13 @@ function acknowledgedOf(
 }
 
 /**
- * The choices of a report: the language of the report before, and the curve that the sheet says; a sheet that does not
+ * The choices of a report: the language of the report before, or else of the sheet, and the curve that the sheet says; a sheet that does not
  * say it keeps the curve of the report before. An unknown word counts as no choice.
  */
-function choicesOf({ words }: TestRecord, report: Looked | undefined): ReportChoices {
+function choicesOf({ words, sheetLanguage }: TestRecord, report: Looked | undefined): ReportChoices {
   const kept = (name: string) => report?.values[name]?.[0]?.[0];
   return {
-    language: LANGUAGES.find((one) => one === kept(REPORT_LANGUAGE)) ?? "en",
+    language: LANGUAGES.find((one) => one === kept(REPORT_LANGUAGE)) ?? languageNamed(sheetLanguage),
     curve: (words.curve_shown ?? kept(REPORT_CURVE)) === "strain" ? "strain" : "e",
   };
 }

@@ -83,6 +83,18 @@ test("it makes one sheet, on the paper of the sheet's units, and says where it i
   expect(place.textContent).toContain(words.made("Sheet1", "Report Sheet1"));
 });
 
+test.each([
+  ["English", "en"],
+  ["Deutsch", "de"],
+])("the report of a sheet in %s begins with that language", async (called, language) => {
+  dataSheet("Sheet1", { sheet_language: called });
+  await open();
+  const choice = [...place.querySelectorAll("select")].find(({ options }) =>
+    [...options].some((one) => one.value === "de"),
+  );
+  expect(choice!.value).toBe(language);
+});
+
 test("paper and the name of the person who prepares it are chosen", async () => {
   dataSheet("Sheet1");
   await open();
