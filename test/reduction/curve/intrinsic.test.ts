@@ -25,7 +25,12 @@ test("a void ratio at the liquid limit outside 0.6 to 4.5 gets a remark, and no 
   expect(remarks(4.49, 100)).toEqual([]);
   expect(remarks(0.55)).toEqual([expect.stringMatching(/liquid limit is 0.55: .* between 0.6 and 4.5/)]);
   expect(remarks(4.6)).toEqual([expect.stringMatching(/liquid limit is 4.6: /)]);
-  expect(remarks(1.5, 5)).toEqual([expect.stringMatching(/stress 5 kPa lies beyond the intrinsic line/)]);
+  // The line is drawn from 10 to 10,000 kPa.
+  for (const stress of [10, 10_000]) expect(remarks(1.5, stress)).toEqual([]);
+  for (const stress of [5, 10_001])
+    expect(remarks(1.5, stress)).toEqual([
+      expect.stringMatching(RegExp(`stress ${stress} kPa lies beyond the intrinsic line`)),
+    ]);
 });
 
 test.each([
