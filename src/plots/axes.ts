@@ -78,7 +78,7 @@ export function along(axis: PlotAxis, value: number, length: number): number {
  * Extends a guide to the axis that it is read from: a level to the reading axis at the left, a vertical line from the
  * curve (its first point) down to the axis below. Other lines stay unchanged.
  */
-export function toAxis(line: ConstructionLine, x: PlotAxis, y: PlotAxis): ConstructionLine {
+export function toAxis<L extends Omit<ConstructionLine, "label">>(line: L, x: PlotAxis, y: PlotAxis): L {
   const [start, end] = line.points;
   if (line.style !== "guide" || !start || !end || line.points.length > 2) return line;
   const [[x0, y0], [x1, y1]] = [start, end];

@@ -2,7 +2,7 @@
  * The compression curve with the construction of a method as a person picked it: with the lines of recompression, loop
  * and unloading, and the other methods behind.
  */
-import type { ConstructionLine } from "../reduction/construction";
+import type { ConstructionLine, LineLabel } from "../reduction/construction";
 import { recompressionIndex, swellingIndex, type Index } from "../reduction/curve/indices";
 import type { CurvePicks } from "../reduction/curve/picks";
 import { METHOD_PLOTS } from "./methods";
@@ -27,7 +27,7 @@ export interface PickedCurveOptions extends Pick<CompressionPlotOptions, "stress
 }
 
 /** The straight line through points of one branch, on log of stress. */
-function lineOf(label: string, points: readonly LoadPoint[]): ConstructionLine {
+function lineOf(label: LineLabel, points: readonly LoadPoint[]): ConstructionLine {
   const x = points.map(({ stress }) => Math.log10(stress));
   const line = straightLine(
     x,
@@ -38,7 +38,7 @@ function lineOf(label: string, points: readonly LoadPoint[]): ConstructionLine {
 }
 
 /** The lines from which an index was taken. */
-const linesOf = (label: string, index: Outcome<Index>): ConstructionLine[] =>
+const linesOf = (label: LineLabel, index: Outcome<Index>): ConstructionLine[] =>
   index.ok ? index.value.readings.map((points) => lineOf(label, points)) : [];
 
 const inCurvePlane = (method: MethodName): boolean => METHOD_PLOTS[method].quantity === undefined;

@@ -13,7 +13,9 @@ export interface PlotAxis {
 }
 
 /** One series. Style, dashes, symbols and labels distinguish the lines; never colour alone. */
-export interface PlotSeries extends Omit<ConstructionLine, "style"> {
+export interface PlotSeries extends Omit<ConstructionLine, "style" | "label"> {
+  /** The name of the series: `labelIn` of `words.ts` puts it into the language of the reader. */
+  readonly label: string;
   /** As in a construction line; "joined": a thin line from point to point. */
   readonly style: ConstructionLine["style"] | "joined";
   /** The symbol of a series of points. */

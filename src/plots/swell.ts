@@ -7,6 +7,9 @@ import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
 import type { Cells } from "./time";
 import { labelIn, type InWords } from "./words";
 
+/** The label of the line of the rate. */
+export const RATE_LABEL = "rate at the end";
+
 export interface SwellPlotOptions {
   /** Strain per log cycle of time at the end of the stage, negative for swell; no line if omitted. */
   readonly rate?: number;
@@ -46,7 +49,7 @@ export function swellPlot(times: Cells, strains: Cells, options: SwellPlotOption
       ? []
       : [
           {
-            label: "rate at the end",
+            label: RATE_LABEL,
             style: "construction",
             points: [
               [from, strain - 100 * rate * Math.log10(end / from)],

@@ -3,6 +3,7 @@
  * by label.
  */
 import { MOST_LOADS } from "../../specification/readings";
+import type { LineLabel } from "../../reduction/construction";
 import { LINE_FACTOR } from "../../reduction/increment/cv";
 import type { MethodName } from "../../reduction/curve/method-words";
 import type { ChartAxis } from "../../workbook/port";
@@ -13,7 +14,7 @@ import type { BlockColumn, BlockSeries, Where } from "./series-block";
  * the method reads, as many as there are loads.
  */
 interface Line {
-  readonly label: string;
+  readonly label: LineLabel;
   readonly as: "curve" | "line" | "level" | "upright" | "cross" | "read" | "joined";
   readonly points: number;
   /** How many lines with that label the function gives, one after the other; the first is taken. */
@@ -23,9 +24,9 @@ interface Line {
 
 export type Construction = "log time" | "root time" | MethodName;
 
-const line = (label: string): Line => ({ label, as: "line", points: 2 });
-const level = (label: string): Line => ({ label, as: "level", points: 2 });
-const upright = (label: string, letters?: string): Line => ({ label, as: "upright", points: 2, letters });
+const line = (label: LineLabel): Line => ({ label, as: "line", points: 2 });
+const level = (label: LineLabel): Line => ({ label, as: "level", points: 2 });
+const upright = (label: LineLabel, letters?: string): Line => ({ label, as: "upright", points: 2, letters });
 const SMOOTH: Line = { label: "smooth curve", as: "curve", points: 61 };
 const YIELD = upright("preconsolidation stress", "σ′p");
 /** The most points that a method reads: the rows of the load table. */

@@ -1,6 +1,6 @@
 /** The columns of the strain on wetting against time. */
 import type { PlotSpec } from "../../plots/spec";
-import { swellPlot } from "../../plots/swell";
+import { RATE_LABEL, swellPlot } from "../../plots/swell";
 import { nameOf } from "../../record/record";
 import { say } from "../../reduction/message";
 import { firstOf } from "../../reduction/numeric/lists";
@@ -146,7 +146,7 @@ function swellBlock(
     { name: "y", heading: "Strain, %", rows: shown, cells: () => each((i) => `=IF(${isRead(i)},${strainAt(i)},NA())`) },
   ];
   const points: BlockSeries = { name: "readings", style: "points", symbol: "filled", x: "x", y: "y" };
-  const line = spec.series.find(({ label }) => label === "rate at the end");
+  const line = spec.series.find(({ label }) => label === RATE_LABEL);
   if (!line) return { ...frame, columns, series: [points] };
   const [[from], [to]] = [firstOf(line.points), line.points.at(-1)!];
   const rateColumns: BlockColumn[] = [
@@ -161,6 +161,6 @@ function swellBlock(
       ],
     },
   ];
-  const ofRate: BlockSeries = { name: "rate at the end", style: "line", lettered: true, x: "rate x", y: "rate y" };
+  const ofRate: BlockSeries = { name: RATE_LABEL, style: "line", lettered: true, x: "rate x", y: "rate y" };
   return { ...frame, columns: [...columns, ...rateColumns], series: [ofRate, points] };
 }

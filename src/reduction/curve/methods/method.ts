@@ -1,5 +1,5 @@
 /** The result of a preconsolidation method, and the parts that the methods draw it with. */
-import type { ConstructionLine } from "../../construction";
+import type { ConstructionLine, LineLabel } from "../../construction";
 import { say, digits, type Digits, type Message } from "../../message";
 import type { Outcome } from "../../outcome";
 import { valueAt, type FirstLoading } from "../shape/first-loading";
@@ -74,7 +74,7 @@ export function smoothCurve({ curve, knee, law }: CurveReading): ConstructionLin
 /** A straight line of the e-log plane between two x, in stress and value. */
 export const ruled = (
   curve: FirstLoading,
-  label: string,
+  label: LineLabel,
   line: Line,
   from: number,
   to: number,

@@ -6,6 +6,7 @@
  * answer does not depend on the scale of the drawing. The initial value is the value before the first load if the test
  * gives it, otherwise the first value.
  */
+import type { LineLabel } from "../../construction";
 import { say } from "../../message";
 import { given, notApplicable } from "../../outcome";
 import { valueAt } from "../shape/first-loading";
@@ -23,7 +24,7 @@ export const pachecoSilva: Method = (reading) => {
   const u = kneeAt(knee, top);
   const x = atVirgin(u);
   if (!(x < high)) return notApplicable(say`the construction ends beyond the loads`);
-  const level = (label: string, value: number, from: number, to: number) =>
+  const level = (label: LineLabel, value: number, from: number, to: number) =>
     ruled(curve, label, { slope: 0, intercept: value }, from, to);
   return given({
     stress: 10 ** x,

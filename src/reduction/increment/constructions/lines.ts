@@ -1,5 +1,5 @@
 /** The constructions as the lines that a person draws by hand: log time on minutes, root time on root minutes. */
-import type { ConstructionLine } from "../../construction";
+import type { ConstructionLine, LineLabel } from "../../construction";
 import { LINE_FACTOR } from "../cv";
 import type { LogTime } from "./log-time";
 import type { CleanReadings } from "../readings";
@@ -11,16 +11,16 @@ type Point = readonly [x: number, y: number];
 /** The tangent and the tail are drawn past their crossing, by this ratio of times. */
 const OVERSHOOT = 1.6;
 
-const guide = (label: string, from: Point, to: Point): ConstructionLine => ({
+const guide = (label: LineLabel, from: Point, to: Point): ConstructionLine => ({
   label,
   style: "guide",
   points: [from, to],
 });
 
 /** A length or a level that a person marks by hand, without a line to an axis. */
-const mark = (label: string, ...points: Point[]): ConstructionLine => ({ label, style: "curve", points });
+const mark = (label: LineLabel, ...points: Point[]): ConstructionLine => ({ label, style: "curve", points });
 
-const construction = (label: string, from: Point, to: Point): ConstructionLine => ({
+const construction = (label: LineLabel, from: Point, to: Point): ConstructionLine => ({
   label,
   style: "construction",
   points: [from, to],
