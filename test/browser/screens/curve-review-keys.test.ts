@@ -1,6 +1,6 @@
 /** The review of the compression curve with the keys alone: reach a handle, move it, hear its value, save, take back. */
 import type { Page } from "playwright-core";
-import { keyboard } from "../keyboard";
+import { keyboard } from "../keys-of-a-person";
 import { readNames, withBrowser } from "../page";
 
 const SHEET = "Demonstration";

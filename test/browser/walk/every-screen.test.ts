@@ -1,6 +1,6 @@
 /** Every screen of the pane: by keyboard, in every look, in both languages, and without a data sheet. One page for all. */
 import { withBrowser, type HostPage } from "../page";
-import { byKeyboard } from "./keyboard";
+import { byKeyboard } from "./screens-by-keyboard";
 import { everyLook } from "./looks";
 import { withoutSheet } from "./without-sheet";
 

@@ -9,7 +9,7 @@ import { de } from "../../../src/pane/text/de";
 import { host as deHost } from "../../../src/pane/text/de/host";
 import { en } from "../../../src/pane/text/en";
 import { host as enHost } from "../../../src/pane/text/en/host";
-import { keyboard } from "../keyboard";
+import { keyboard } from "../keys-of-a-person";
 import { fileOf, readNames, sheetNames, takePicture, withBrowser } from "../page";
 import { CC, CV, DIAMETER, DRY, E0, eAt, GS, H0, KNEE, loggerText, STEPS, UNITS, WATER_BEFORE } from "./invented-test";
 
