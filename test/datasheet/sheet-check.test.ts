@@ -202,7 +202,7 @@ describe("an older template", () => {
   /** As `npm run templates` wrote the sheet when its version was the latest. */
   const insertOld = async (version: number) => {
     const port = new EmbeddedPort(newWorkbook());
-    const file = readFileSync(path.join(__dirname, `clayledger-si-version-${version}.xlsx`));
+    const file = readFileSync(path.join(__dirname, `versions/clayledger-si-version-${version}.xlsx`));
     return { port, old: (await port.insertFile(file)).sheets[0] };
   };
 

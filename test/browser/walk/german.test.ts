@@ -231,7 +231,7 @@ withBrowser("in German", (openPage) => {
     await check.click();
     await settled(frame);
     await look("another sheet");
-    const old = readFileSync(path.join(__dirname, "../../datasheet/clayledger-si-version-1.xlsx"));
+    const old = readFileSync(path.join(__dirname, "../../datasheet/versions/clayledger-si-version-1.xlsx"));
     await page.evaluate(
       async (bytes) => {
         const { port } = (globalThis as any).clayledger;

@@ -1,7 +1,7 @@
 /** The classification on the sheet: the indices by their definitions, and sheets with limits as text. */
-import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
-import { readRecord } from "../../src/record/record";
-import { calculate } from "./sheet-in-engine";
+import { blankSheet, demoSheet, fillSheet } from "../../../src/datasheet";
+import { readRecord } from "../../../src/record/record";
+import { calculate } from "../sheet-in-engine";
 
 jest.setTimeout(120_000);
 

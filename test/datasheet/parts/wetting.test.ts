@@ -1,13 +1,13 @@
 /** The stage of wetting on the sheet, held against the functions and against printed figures. */
-import { blankSheet, fillSheet } from "../../src/datasheet";
-import { demoTest } from "../../src/datasheet/demo-test";
-import { readRecord } from "../../src/record/record";
-import { stageAt, wettingPlaces } from "../../src/record/wetting";
-import { collapse } from "../../src/reduction/wetting";
-import { swellingPressure } from "../../src/reduction/swelling-pressure";
-import type { CellValue } from "../../src/workbook/port";
-import { namedValues } from "./read-sheet";
-import { calculate } from "./sheet-in-engine";
+import { blankSheet, fillSheet } from "../../../src/datasheet";
+import { demoTest } from "../../../src/datasheet/demo-test";
+import { readRecord } from "../../../src/record/record";
+import { stageAt, wettingPlaces } from "../../../src/record/wetting";
+import { collapse } from "../../../src/reduction/wetting";
+import { swellingPressure } from "../../../src/reduction/swelling-pressure";
+import type { CellValue } from "../../../src/workbook/port";
+import { namedValues } from "../read-sheet";
+import { calculate } from "../sheet-in-engine";
 
 jest.setTimeout(180_000);
 

@@ -1,6 +1,6 @@
 /** The design values on the sheet, held against the functions' own parts and by their definitions. */
-import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
-import { calculate } from "./sheet-in-engine";
+import { blankSheet, demoSheet, fillSheet } from "../../../src/datasheet";
+import { calculate } from "../sheet-in-engine";
 
 jest.setTimeout(120_000);
 

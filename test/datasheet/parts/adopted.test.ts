@@ -1,10 +1,10 @@
 /** Values that the engineer adopts on the sheet, and the results that depend on them. */
-import { demoSheet, fillSheet, type SheetValues } from "../../src/datasheet";
-import { runChecks } from "../../src/checks";
-import { readRecord } from "../../src/record/record";
-import { reduced } from "../../src/record/reduced-test";
-import { english } from "../../src/reduction/message";
-import { namedValues } from "./read-sheet";
+import { demoSheet, fillSheet, type SheetValues } from "../../../src/datasheet";
+import { runChecks } from "../../../src/checks";
+import { readRecord } from "../../../src/record/record";
+import { reduced } from "../../../src/record/reduced-test";
+import { english } from "../../../src/reduction/message";
+import { namedValues } from "../read-sheet";
 
 jest.setTimeout(120_000);
 

@@ -1,8 +1,8 @@
 /** The sheet of a series of specimens, held against the function it calls. */
-import { fillSheet, wettingSeries } from "../../src/datasheet";
-import { swellingPressure } from "../../src/reduction/swelling-pressure";
-import { checkPlan } from "../../src/workbook/rules/plan-check";
-import { calculate } from "./sheet-in-engine";
+import { fillSheet, wettingSeries } from "../../../src/datasheet";
+import { swellingPressure } from "../../../src/reduction/swelling-pressure";
+import { checkPlan } from "../../../src/workbook/rules/plan-check";
+import { calculate } from "../sheet-in-engine";
 
 jest.setTimeout(120_000);
 

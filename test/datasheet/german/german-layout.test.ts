@@ -1,9 +1,9 @@
 /** Formulas and labels that are written into a German sheet afterwards are those that a German sheet is made with. */
-import { blankSheet, labelOf, workings } from "../../src/datasheet";
-import { layoutOf } from "../../src/record/places";
-import { NAMES_WITH_FORMULAS, placedFormulas } from "../../src/specification/placed-formulas";
-import { labelOn } from "../../src/record/sheet-labels";
-import type { SheetName } from "../../src/workbook/port";
+import { blankSheet, labelOf, workings } from "../../../src/datasheet";
+import { layoutOf } from "../../../src/record/places";
+import { NAMES_WITH_FORMULAS, placedFormulas } from "../../../src/specification/placed-formulas";
+import { labelOn } from "../../../src/record/sheet-labels";
+import type { SheetName } from "../../../src/workbook/port";
 
 const plan = blankSheet("SI", { language: "de" });
 const names = Object.entries(plan.names).map(([name, place]): SheetName => ({ name, scope: "sheet", place }));

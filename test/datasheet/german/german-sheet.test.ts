@@ -1,11 +1,11 @@
 /** A German sheet gives the same results as the English one, name by name. */
-import { demoSheet } from "../../src/datasheet";
-import { isSpill, isTable } from "../../src/specification/field";
-import { ALL_PARTS } from "../../src/specification/parts";
-import { textOf } from "../../src/record/cells";
-import { readRecord, type NamedValues } from "../../src/record/record";
-import { wordsOf } from "../../src/specification/text/words";
-import { namedValues } from "./read-sheet";
+import { demoSheet } from "../../../src/datasheet";
+import { isSpill, isTable } from "../../../src/specification/field";
+import { ALL_PARTS } from "../../../src/specification/parts";
+import { textOf } from "../../../src/record/cells";
+import { readRecord, type NamedValues } from "../../../src/record/record";
+import { wordsOf } from "../../../src/specification/text/words";
+import { namedValues } from "../read-sheet";
 
 jest.setTimeout(240_000);
 

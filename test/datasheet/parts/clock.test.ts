@@ -1,11 +1,11 @@
 /** Remarks of the load table on the clock: each names its row, says what to do, and is that of the record. */
-import { blankSheet, fillSheet } from "../../src/datasheet";
-import { readRecord } from "../../src/record/record";
-import { messageOf, remarkOfLoad } from "../../src/record/sheet-remarks";
-import { english } from "../../src/reduction/message";
-import type { CellValue } from "../../src/workbook/port";
-import { calculate } from "./sheet-in-engine";
-import { namedValues } from "./read-sheet";
+import { blankSheet, fillSheet } from "../../../src/datasheet";
+import { readRecord } from "../../../src/record/record";
+import { messageOf, remarkOfLoad } from "../../../src/record/sheet-remarks";
+import { english } from "../../../src/reduction/message";
+import type { CellValue } from "../../../src/workbook/port";
+import { calculate } from "../sheet-in-engine";
+import { namedValues } from "../read-sheet";
 
 jest.setTimeout(180_000);
 

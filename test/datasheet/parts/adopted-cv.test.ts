@@ -1,9 +1,9 @@
 /** cv that the engineer adopts for ranges of stress on the sheet, and the results that go on with it. */
-import { demoSheet, fillSheet, type SheetValues } from "../../src/datasheet";
-import { runChecks } from "../../src/checks";
-import { readRecord } from "../../src/record/record";
-import { english } from "../../src/reduction/message";
-import { namedValues } from "./read-sheet";
+import { demoSheet, fillSheet, type SheetValues } from "../../../src/datasheet";
+import { runChecks } from "../../../src/checks";
+import { readRecord } from "../../../src/record/record";
+import { english } from "../../../src/reduction/message";
+import { namedValues } from "../read-sheet";
 
 jest.setTimeout(120_000);
 
