@@ -27,7 +27,7 @@ import { FORMULAS, FORMULA_UNITS, type Measured } from "./formulas";
 import { working, type Units, type Worked } from "./line";
 import { boxesByName, rowOfLoad } from "../checks/integrity";
 import { inSheetStress, reduced, yieldMethodOf, type Reduced } from "../record/reduced-test";
-import { NO_CV_THERE } from "../specification/remark-sentences";
+import { NO_CV_THERE } from "../specification/sentences/of-remarks";
 import { wettingAt } from "../record/wetting";
 import { OWN, tableSheet } from "../workbook/table-sheet";
 import { labelOf } from "../record/cells";

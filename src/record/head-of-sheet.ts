@@ -7,7 +7,7 @@ import { listed, listWord, verbatim, type Message, type Value } from "../reducti
 import { AUTOMATIC } from "../reduction/increment/constructions/picks";
 import { WETTEST } from "../reduction/specimen";
 import type { Column, Field } from "../specification/field";
-import * as sentences from "../specification/head-sentences";
+import * as sentences from "../specification/sentences/of-head";
 import { CHECKED_INPUTS, limitsIn, type PickWords } from "../specification/impossible";
 import type { Limits } from "../specification/measures";
 import { HEAVIER, MISSING_IN_FULL, NEEDED_INPUTS, WET_MASSES, type Heavier } from "../specification/missing";

@@ -5,7 +5,7 @@
 import { convert, unitNamed } from "../reduction/units";
 import { everyWord, haveWord } from "../specification/list-words";
 import { LENGTH_UNITS } from "../specification/form/unit-choices";
-import { inFormula } from "../specification/told-formula";
+import { inFormula } from "../specification/sentences/told-formula";
 import type { CellValue } from "../workbook/port";
 import { referenceTo } from "../workbook/references";
 import { isoDay } from "../workbook/day-number";

@@ -32,7 +32,7 @@ import {
   SWELLED,
   timeBeforeLoad,
   WETTING,
-} from "../specification/remark-sentences";
+} from "../specification/sentences/of-remarks";
 import { ADOPTABLE, CV_RANGES, type ALL_ADOPTABLE } from "../specification/results/adoptable";
 import { languageNamed } from "../specification/text/language";
 import { shownOnSheet, wordsOf } from "../specification/text/words";

@@ -8,7 +8,7 @@ import { timeStamp } from "../workbook/time-stamp";
 import { ADD_IN_VERSION } from "../specification/versions";
 import type { SheetPlan } from "../workbook/port";
 import { band, COLUMN_WIDTH, COLUMNS, gap, layOut, linesOf, paragraph, ROWS_PER_PAGE, type Block } from "./page/page";
-import { inFormula } from "../specification/told-formula";
+import { inFormula } from "../specification/sentences/told-formula";
 import { figures, placeSeries, plotsOf } from "./sections/figures";
 import { missingItems, type Missing } from "./sections/required";
 import { classification } from "./sections/classification";

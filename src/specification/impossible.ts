@@ -25,8 +25,8 @@ import {
   notAboveSolids,
   numberWithin,
   pickWord,
-} from "./head-sentences";
-import { live, toldExpression, toldSentence } from "./told-formula";
+} from "./sentences/of-head";
+import { live, toldExpression, toldSentence } from "./sentences/told-formula";
 
 /** Inputs that no result follows from. */
 const UNUSED = new Set([

@@ -29,8 +29,8 @@ import {
   SWELLED,
   timeBeforeLoad,
   WETTING,
-} from "./remark-sentences";
-import { live, toldExpression, toldPart } from "./told-formula";
+} from "./sentences/of-remarks";
+import { live, toldExpression, toldPart } from "./sentences/told-formula";
 
 type Heading = readonly [string, string];
 

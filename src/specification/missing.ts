@@ -20,11 +20,11 @@ import {
   tooWet,
   WITHIN,
   wrongCurve,
-} from "./head-sentences";
+} from "./sentences/of-head";
 import { isWord } from "./list-words";
 import { addressAtLoad, liveAt as at, topOf as atTop } from "./impossible";
-import { WITHOUT_STRESS } from "./remark-sentences";
-import { inFormula, live, toldExpression, toldSentence } from "./told-formula";
+import { WITHOUT_STRESS } from "./sentences/of-remarks";
+import { inFormula, live, toldExpression, toldSentence } from "./sentences/told-formula";
 
 /** The inputs that every result needs, in the order of the form, and the in-situ stress. */
 export const NEEDED_INPUTS: readonly (readonly [name: string, words: Message])[] = [

@@ -4,7 +4,7 @@ import { english, say, type Message } from "../../reduction/message";
 import { choicesOf } from "../../record/cells";
 import { everyWord, isWord, wordIn } from "../../specification/list-words";
 import { SHEET_LANGUAGES } from "../../specification/text/language";
-import { inFormula } from "../../specification/told-formula";
+import { inFormula } from "../../specification/sentences/told-formula";
 import type { CellPlan } from "../../workbook/port";
 import type { DataCells } from "./source";
 

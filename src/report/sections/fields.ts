@@ -1,7 +1,7 @@
 /** Items of the data sheet with their labels, one or two in a row. */
 import { say } from "../../reduction/message";
 import type { CellPlan } from "../../workbook/port";
-import { toldExpression } from "../../specification/told-formula";
+import { toldExpression } from "../../specification/sentences/told-formula";
 import { FORMATS, shownCell, unitCell, type Shown } from "../page/cells";
 import { band, COLUMNS, fits, gap, paragraph, type Block } from "../page/page";
 import type { DataCells } from "../page/source";

@@ -5,7 +5,7 @@ import { isWord } from "../../specification/list-words";
 import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
 import { THREE_FIGURES } from "../../workbook/look/number-format";
-import { inFormula } from "../../specification/told-formula";
+import { inFormula } from "../../specification/sentences/told-formula";
 import {
   decimalsFor,
   FORMATS,

@@ -4,7 +4,7 @@ import { say, type Message } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
 import { wettingPlaces } from "../../record/wetting";
 import { isWord } from "../../specification/list-words";
-import { inFormula, live, toldFormula } from "../../specification/told-formula";
+import { inFormula, live, toldFormula } from "../../specification/sentences/told-formula";
 import { FORMATS, formatIn, typedFormat, worked, type Shown } from "../page/cells";
 import type { Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";

@@ -9,7 +9,7 @@ import { cellAddress } from "../../workbook/address";
 import type { Box, CellPlan, CellValue } from "../../workbook/port";
 import { say, type Message } from "../../reduction/message";
 import { isError } from "../../workbook/cell-error";
-import { inFormula, live, toldExpression } from "../../specification/told-formula";
+import { inFormula, live, toldExpression } from "../../specification/sentences/told-formula";
 import { COLUMNS, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 

@@ -3,7 +3,7 @@ import { METHOD_NAMES } from "../../reduction/curve/method-words";
 import { say, type Message } from "../../reduction/message";
 import { remarkOfTest } from "../../record/sheet-remarks";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
-import { inFormula } from "../../specification/told-formula";
+import { inFormula } from "../../specification/sentences/told-formula";
 import { FORMATS, formatIn, NOTHING, shownCell, shownFormula, twoFigures, worked } from "../page/cells";
 import { band, COLUMNS, fits, gap, paragraph, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";

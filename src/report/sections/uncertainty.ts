@@ -6,7 +6,7 @@ import { english, say, type Message } from "../../reduction/message";
 import { isWord } from "../../specification/list-words";
 import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
-import { inFormula } from "../../specification/told-formula";
+import { inFormula } from "../../specification/sentences/told-formula";
 import { FORMATS, NOTHING, shownCell, twoFigures, unitCell, worked } from "../page/cells";
 import { band, COLUMNS, gap, paragraph, type Block } from "../page/page";
 import type { DataCells, KeptLimit, ReportedLoad } from "../page/source";

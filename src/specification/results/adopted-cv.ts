@@ -9,8 +9,8 @@ import { CV_RANGES, type CvRangeName } from "./adoptable";
 import type { Column, Table } from "../field";
 import { shown } from "../formulas";
 import { hasWord, isWord, shownWord } from "../list-words";
-import { adoptedCvSaid, NO_INITIALS, NO_REASON } from "../remark-sentences";
-import { inFormula, live, toldPart } from "../told-formula";
+import { adoptedCvSaid, NO_INITIALS, NO_REASON } from "../sentences/of-remarks";
+import { inFormula, live, toldPart } from "../sentences/told-formula";
 
 /** The stresses that bound a range unless others are typed. */
 const BOUNDS: Readonly<Record<CvRangeName, readonly [from: string, to: string]>> = {

@@ -6,8 +6,8 @@ import { english, verbatim, type Message } from "../../reduction/message";
 import { METHOD_NAMES, METHOD_WORDS } from "../../reduction/curve/method-words";
 import { when, type Column, type Table } from "../field";
 import { atLoad, byMethod, INDEX_OF, linePicked, METHOD, ofCurve, shown, STRESS_PICKED } from "../formulas";
-import { adoptedSaid, NO_INITIALS, NO_REASON, NO_VALUE } from "../remark-sentences";
-import { inFormula, live, toldPart } from "../told-formula";
+import { adoptedSaid, NO_INITIALS, NO_REASON, NO_VALUE } from "../sentences/of-remarks";
+import { inFormula, live, toldPart } from "../sentences/told-formula";
 import { ADOPTABLE, type AdoptableName } from "./adoptable";
 
 interface Constructed {

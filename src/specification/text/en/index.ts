@@ -1,7 +1,7 @@
 /** English: the specification has the words. */
 import { ENGLISH_HOST_WORDS } from "../../../workbook/host-words";
 import { english } from "../../../reduction/message";
-import { numberWithin } from "../../head-sentences";
+import { numberWithin } from "../../sentences/of-head";
 import type { SheetWords } from "../words";
 
 export const en: SheetWords = {

@@ -3,9 +3,9 @@
  * have the sentence in the same parts.
  */
 import { templateOf, verbatim, type Message, type Value } from "../../../../reduction/message";
-import * as ofHead from "../../../../specification/head-sentences";
+import * as ofHead from "../../../../specification/sentences/of-head";
 import { NEEDED_INPUTS } from "../../../../specification/missing";
-import * as ofRemarks from "../../../../specification/remark-sentences";
+import * as ofRemarks from "../../../../specification/sentences/of-remarks";
 import { shownOnSheet, wordsOf } from "../../../../specification/text/words";
 
 type Sentence = Message | ((...values: Value[]) => Message);

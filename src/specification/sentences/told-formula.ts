@@ -1,5 +1,5 @@
 /** Sentences as formulas: a text with values of cells in it. */
-import { english, verbatim, type Message, type Verbatim } from "../reduction/message";
+import { english, verbatim, type Message, type Verbatim } from "../../reduction/message";
 
 /** A text as a string in a formula: in quotation marks, with each quotation mark inside it doubled. */
 export const inFormula = (text: string): string => `"${text.replaceAll('"', '""')}"`;

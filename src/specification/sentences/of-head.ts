@@ -2,8 +2,8 @@
  * The sentences at the head of a data sheet, with places for what they name: the formulas of the sheet put expressions
  * into these places (`live`), and a record the values of the cells (`record/head-of-sheet`).
  */
-import { say, type Message, type Value } from "../reduction/message";
-import type { Limits } from "./measures";
+import { say, type Message, type Value } from "../../reduction/message";
+import type { Limits } from "../measures";
 
 /** "a number greater than 0 and not more than 60" */
 export function numberWithin({ least, above, most }: Limits): Message {

@@ -3,7 +3,7 @@
  * formulas put expressions into the places of these sentences (`live`), and a record the values of the cells
  * (`record/sheet-remarks`).
  */
-import { say, type Message, type Value } from "../reduction/message";
+import { say, type Message, type Value } from "../../reduction/message";
 
 /** In the load table. */
 export const NO_STRESS: Message = say`no stress, and the next load has one: enter it`;
