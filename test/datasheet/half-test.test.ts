@@ -78,6 +78,15 @@ describe("half a test", () => {
     expect(sheet.value("missing_inputs")).toBe("The loads so far give no virgin line yet: read further loads. ");
   });
 
+  test("says nothing of swelling while the zero reading is blank; the head asks for the zero reading", async () => {
+    const plan = partly(12, ["zero_reading"], { load_stress: stresses });
+    const sheet = await calculate(plan);
+    expect(sheet.value("missing_inputs")).toBe(`Missing: zero reading, ${addressIn(plan, "zero_reading")}. `);
+    const remarks = stresses.map((_, index) => sheet.value("load_remark", index));
+    expect([...remarks, sheet.value("remarks_on_loads")].join()).not.toMatch(/swell/);
+    expect(remarks).not.toContain("");
+  });
+
   test("lacks only the final masses before the specimen is removed", async () => {
     const plan = partly(12, ["ring_and_wet_after", "ring_and_dry", "final_height_measured"]);
     const sheet = await calculate(plan);
