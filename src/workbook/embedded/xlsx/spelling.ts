@@ -6,6 +6,7 @@
 import { helpers, Model, tokenize, UIPlugin } from "@odoo/o-spreadsheet";
 import { pause } from "../../in-slices";
 import { heldText } from "../../file/escapes";
+import { withHeldGroups, withoutHeldGroups } from "../evaluation/tight-minus";
 import { lightElements, type LightElement } from "../../file/light-xml";
 
 /** The number of formulas that are asked at a time. */
@@ -19,7 +20,7 @@ const named = (within: LightElement, name: string): LightElement[] =>
 /** Some formulas as cells of a sheet, which the engine writes as a file. Returns the cells. */
 async function written(formulas: readonly string[]): Promise<LightElement[]> {
   const cells = Object.fromEntries(
-    formulas.map((formula, i) => [helpers.toXC(i % ACROSS, Math.floor(i / ACROSS)), heldText(formula)]),
+    formulas.map((formula, i) => [helpers.toXC(i % ACROSS, Math.floor(i / ACROSS)), heldText(withHeldGroups(formula))]),
   );
   const cellValues = Object.fromEntries(Object.keys(cells).map((at) => [at, 0]));
   const size = { colNumber: ACROSS, rowNumber: Math.ceil(formulas.length / ACROSS) };
@@ -43,7 +44,7 @@ async function asked(formulas: readonly string[], withPauses: boolean): Promise<
     for (const cell of await written(part)) {
       const { row, col } = helpers.toCartesian(cell.getAttribute("r")!);
       const text = named(cell, "f")[0]?.textContent;
-      if (text !== undefined) found.set(part[row * ACROSS + col]!, text);
+      if (text !== undefined) found.set(part[row * ACROSS + col]!, withoutHeldGroups(text));
     }
   }
   return found;

@@ -97,6 +97,14 @@ test.each([
   ["=2^-1", "=2^-1"],
   ['="a-b^2"', '="a-b^2"'],
   ["=1E-3^2", "=1E-3^2"],
+  ["=-5%^2", "=(-5%)^2"],
+  ["=SUM(-A1:A3^2)", "=SUM((-A1:A3)^2)"],
+  ["=-+A1^2", "=(-+A1)^2"],
+  ["=+A1^2", "=+A1^2"],
+  ["=A1#-B1^2", "=A1#-B1^2"],
+  ["=10^-3*5", "=10^(-3)*5"],
+  ["=A1/+B1*C1", "=A1/(+B1)*C1"],
+  ["=A1*-B1*C1", "=A1*-B1*C1"],
 ])("the sign in %s belongs to what stands behind it: %s", (formula, spelt) => {
   expect(withTightMinus(formula)).toBe(spelt);
 });

@@ -57,3 +57,29 @@ test("every formula of the demonstration, and few are asked", async () => {
   const alone = await oneByOne(some);
   expect(some.map((formula) => together.get(formula))).toEqual(some.map((formula) => alone.get(formula)));
 });
+
+test.each([
+  ["=-(A1^2)", "-(A1^2)", -9],
+  ["=-A1^2", "-A1^2", 9],
+  ["=(-A1)^2", "-A1^2", 9],
+  ["=-(-A1^2)", "-(-A1^2)", -9],
+  ["=(-A1*2)^2", "(-A1*2)^2", 36],
+  ["=10^(-A1*2)", "10^(-A1*2)", 1e-6],
+  ["=10^-A1*2", "10^-A1*2", 0.002],
+  ["=2^-(A1^2)", "2^-(A1^2)", 2 ** -9],
+  ["=6/(-A1*2)", "6/(-A1*2)", -1],
+  ["=6/-A1*2", "6/-A1*2", -4],
+  ["=5-(-SQRT(4)*2)", "5-(-SQRT(4)*2)", 9],
+  ["=SQRT(-A1*-A1)", "SQRT(-A1*-A1)", 3],
+  ["=2*((A1+1)^2)", "2*(A1+1)^2", 32],
+])("%s stays the same in Excel, where a sign comes before every other operator: %s", async (formula, spelt, value) => {
+  const cells = { A1: "3", B1: formula };
+  const model = new Model({ sheets: [{ id: "s", name: "S", cells }] } as object);
+  const at = { sheetId: "s", col: 1, row: 0 };
+  const shown = () => model.getters.getCellText(at, { showFormula: true });
+  const spelling = (await spellings([shown()], false)).get(shown())!;
+  expect([spelling, model.getters.getEvaluatedCell(at).value]).toEqual([spelt, value]);
+  model.dispatch("UPDATE_CELL", { ...at, content: `=${spelling}` });
+  const again = await spellings([shown()], false);
+  expect([again.get(shown()), model.getters.getEvaluatedCell(at).value]).toEqual([spelt, value]);
+});
