@@ -23,8 +23,7 @@ import {
 } from "./sentences/of-head";
 import { isWord } from "./list-words";
 import { addressAtLoad, liveAt as at, topOf as atTop } from "./impossible";
-import { WITHOUT_STRESS } from "./sentences/of-remarks";
-import { inFormula, live, toldExpression, toldSentence } from "./sentences/told-formula";
+import { live, toldExpression, toldSentence } from "./sentences/told-formula";
 
 /** The inputs that every result needs, in the order of the form, and the in-situ stress. */
 export const NEEDED_INPUTS: readonly (readonly [name: string, words: Message])[] = [
@@ -43,8 +42,11 @@ export const NEEDED_INPUTS: readonly (readonly [name: string, words: Message])[]
 /** An item of the list. The mark before it stands alone, because each text of a formula is translated whole. */
 const item = (said: Message): string => `"; "&${toldExpression(english(said))}`;
 
-/** The last load that has readings and no stress; 0 if there is none. */
-const LOAD_WITHOUT_STRESS = `IFERROR(SUMPRODUCT(MAX(ISNUMBER(SEARCH(${inFormula(english(WITHOUT_STRESS))},{load_remark}))*{load_number})),0)`;
+/** Of each load: whether it has readings. Its time curve then shows a remark, or an error if the curve is refused. */
+const HAVE_READINGS = 'ISERROR({log_d0})+({time_remark}<>"")>0';
+
+/** The last load that has readings and no stress, if the load after it has no stress either; 0 if there is none. */
+const LOAD_WITHOUT_STRESS = `IFERROR(SUMPRODUCT(MAX(({load_stress}="")*(${HAVE_READINGS})*(COUNTIFS({load_number},{load_number}+1,{load_stress},">0")=0)*{load_number})),0)`;
 
 const MISSING_ITEMS = [
   ...NEEDED_INPUTS.map(([name, words]) => `IF({${name}}="",${item(inputMissing(words, at(name)))},"")`),

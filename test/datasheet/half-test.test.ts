@@ -131,6 +131,16 @@ describe("a value of the curve that does not fit the others", () => {
     expect(sheet.value("load_remark", 5)).toBe("readings and no stress: enter it; ");
     expect(sheet.value("remarks_on_loads")).toMatch(/^Load 6: readings and no stress: enter it$/m);
   });
+
+  test("the head names the last load without a stress, even if its time curve is refused, and none whose next load has one", async () => {
+    const plan = partly(6, [], { load_stress: stresses.slice(0, 4), readings_06: [1200] });
+    const { row, col } = plan.names.load_stress;
+    expect((await calculate(plan)).value("missing_inputs")).toContain(
+      `Missing: stress of load 6, ${cellAddress(row + 5, col)}. `,
+    );
+    const between = partly(6, [], { load_stress: [12.5, 25, 50, undefined, 200, 400] });
+    expect((await calculate(between)).value("missing_inputs")).not.toContain("stress of load");
+  });
 });
 
 describe("impossible masses", () => {

@@ -7,8 +7,6 @@ import { say, type Message, type Value } from "../../reduction/message";
 
 /** In the load table. */
 export const NO_STRESS: Message = say`no stress, and the next load has one: enter it`;
-/** The head of the sheet looks for this in the remark on a load. */
-export const WITHOUT_STRESS: Message = say`readings and no stress`;
 export const READINGS_WITHOUT_STRESS: Message = say`readings and no stress: enter it`;
 export const STRESS_NOT_POSITIVE: Message = say`the stress is a number greater than 0: correct it`;
 export const STRESS_TURNS: Message = say`the stress turns back under this load alone: correct it if it was mistyped`;

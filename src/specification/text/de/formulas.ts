@@ -95,7 +95,6 @@ export const formulas: Readonly<Record<string, string>> = {
 
   // Remarks on loads.
   "no stress, and the next load has one: enter it; ": "keine Spannung, und die nächste Laststufe hat eine: eingeben; ",
-  "readings and no stress": "Ablesungen und keine Spannung",
   "readings and no stress: enter it; ": "Ablesungen und keine Spannung: eingeben; ",
   "the specimen compressed while load was taken off: check the stress and the readings; ":
     "der Probekörper setzte sich, während Last abgenommen wurde: Spannung und Ablesungen prüfen; ",
