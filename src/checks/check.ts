@@ -4,7 +4,7 @@
  */
 import type { AdoptedValue } from "../record/adopted";
 import { cellNamed, RECORD_UNITS, type TestRecord } from "../record/record";
-import { say, verbatim, digits, asTyped, inRuns, joined, english, namedIn, type Message } from "../reduction/message";
+import { say, verbatim, digits, asTyped, inRuns, joined, english, type Message } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import type { Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
@@ -247,7 +247,7 @@ export function gravest(
   }
   const first = firstOf(same);
   const others = same.slice(1);
-  const numbers = others.flatMap(({ load }) => namedIn(load).loads.slice(0, 1));
+  const numbers = others.flatMap(({ load }) => load.load ?? []);
   const areManyLoads = others.length >= MANY && new Set(numbers).size === others.length;
   const more = areManyLoads
     ? [say`also loads ${inRuns(numbers)}`]

@@ -167,6 +167,12 @@ describe("one answer for several loads", () => {
     expect(inEnglish(gravest(failing.slice(0, 3))).sentence).toBe(
       "load 2 (100 kPa): it is explain; also load 3 (100 kPa); also load 4 (100 kPa)",
     );
+    const unloadings = failing
+      .slice(0, 4)
+      .map(({ load, answer: one }) => ({ load: say`unloading from ${load}`, answer: one }));
+    expect(inEnglish(gravest(unloadings)).sentence).toBe(
+      "unloading from load 2 (100 kPa): it is explain; also unloading from load 3 (100 kPa); also unloading from load 4 (100 kPa); also unloading from load 5 (100 kPa)",
+    );
   });
 
   test("repeats the sentence, and not the load, for a second answer about the same load", () => {
