@@ -1273,6 +1273,20 @@ const OTHERS: readonly {
     },
     answer: [status, sentence] as const,
   })),
+  ...["It has swollen.", "Gequollen.", "Der Probekörper schwoll."].map((test_remarks) => ({
+    ...{ id: "Q72", when: `the specimen compressed, and the remarks say: ${test_remarks}` },
+    changes: { ...wettedUnder(12.5), test_remarks },
+    answer: ["explain", /compressed on wetting, the remarks that it swelled/] as const,
+  })),
+  ...["Sackung beim Wässern.", "Zusammengesackt."].map((test_remarks) => ({
+    ...{ id: "Q72", when: `the specimen swelled, and the remarks say: ${test_remarks}` },
+    changes: {
+      ...wettedUnder(12.5),
+      ...series(2, (reading) => reading - 2 * (readings(2).at(-1)! - readings(1).at(-1)!)),
+      test_remarks,
+    },
+    answer: ["explain", /swelled on wetting, the remarks that it collapsed/] as const,
+  })),
   ...["It swelled.", "It collapsed."].map((test_remarks) => ({
     ...{ id: "Q72", when: `the specimen did not move, and the remarks say: ${test_remarks}` },
     changes: { ...wettedUnder(12.5), ...series(2, () => readings(2)[0]), test_remarks },
@@ -1456,6 +1470,19 @@ const OTHERS: readonly {
   {
     ...{ id: "Q56", when: "water is added with a new load", changes: { load_mark: ["", "wetting"] } },
     answer: ["pass", /^swell on wetting \(load 2 \(25 kPa\)\) is 0 %, not above 1 %$/],
+  },
+  ...["It has swollen.", "Bei Wasserzugabe gequollen.", "Geflutet; geschwollen.", "Hebung."].map((test_remarks) => ({
+    ...{ id: "Q56", when: `the remarks say: ${test_remarks}` },
+    changes: { ...series(1, (reading) => 2 * 400 - 3 * (reading - 400) - 400), test_remarks },
+    answer: ["pass", /\(the remarks do\)$/] as const,
+  })),
+  {
+    ...{ id: "Q56", when: "the remarks speak of other things" },
+    changes: {
+      ...series(1, (reading) => 2 * 400 - 3 * (reading - 400) - 400),
+      test_remarks: "Grundwasser, Entwässerung und Hebelarm geprüft; Quelle: Feldbuch; Reste aufgehoben.",
+    },
+    answer: ["explain", /say so in/] as const,
   },
   {
     ...{ id: "Q56", when: "the strain is small, and the remarks tell of the water" },

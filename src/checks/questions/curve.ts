@@ -24,6 +24,7 @@ import { calledInRow, inKpa, inputs, inSheetStress } from "../../record/reduced-
 import { asVoidRatio } from "./as-void-ratio";
 import { picksOfCurve } from "../../record/picks";
 import { virginLoads } from "./time-curves";
+import { tellOfWetting } from "./wetting";
 
 const pair = <A, B>(a: Outcome<A>, b: Outcome<B>, answer: (a: A, b: B) => Answer): Answer =>
   ask(a, (first) => ask(b, (second) => answer(first, second)));
@@ -538,8 +539,7 @@ export const CURVE_CHECKS = [
           { explain: [undefined, l.strain] },
           say`say so in ${cellNamed("test_remarks")}`,
         );
-        const told = /swell|heave|collaps|inundat|flood|wett|saturat/i.test(record.words.test_remarks ?? "");
-        return told && answer.status === "explain"
+        return tellOfWetting(record.words.test_remarks ?? "") && answer.status === "explain"
           ? { ...answer, status: "pass", sentence: say`${answer.sentence} (the remarks do)` }
           : answer;
       });

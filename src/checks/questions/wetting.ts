@@ -8,9 +8,14 @@ import { listWord, say } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, type Answer, type Question } from "../check";
 
-/** Words of a remark that say which way the specimen moved. */
-const SWELLED = /swell|swole|heave/i;
-const COLLAPSED = /collaps/i;
+/** Words of a remark that say which way the specimen moved; a person types them in English or in German. */
+const SWELLED = /swell|swole|swoll|heave|schwell|schwoll|quellen\b|quellung|quoll|\bgehoben|\bhebung/i;
+const COLLAPSED = /collaps|kollab|kollaps|sackt|sackung/i;
+const WATER = /inundat|flood|wett|saturat|flutet|\b(?:ge|be)?wässer|wasserzugabe|sättig/i;
+
+/** Whether remarks tell of the water, or of what the specimen did when it came. */
+export const tellOfWetting = (remarks: string): boolean =>
+  [SWELLED, COLLAPSED, WATER].some((words) => words.test(remarks));
 
 /** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
 export const wettingQuestions = (): Readonly<Record<string, Question>> => ({
