@@ -6,6 +6,8 @@ import { readFunctions } from "../../src/help/jsdoc";
 import { describedIn, FUNCTIONS, gapsOf, LANGUAGE_FOLDERS, languagesIn, textsIn } from "../../src/help/languages";
 import { CATALOGUES } from "../../src/pane/text";
 import { MESSAGES } from "../../src/pane/text/messages";
+import { englishWord } from "../../src/record/cells";
+import { methodNamed } from "../../src/reduction/curve/method-words";
 import { wordsOf } from "../../src/specification/text/words";
 import { GLOSSARY } from "./glossary";
 
@@ -117,6 +119,18 @@ describe("German", () => {
       texts("de").flatMap(([text, own]) =>
         text !== own && english.test(text) && !german.test(own) ? [`${english}: "${own}"`] : [],
       ),
+    );
+    expect(wrong).toEqual([]);
+  });
+
+  test("names beside a word that is typed only the word of a German sheet, which the functions take for it", () => {
+    const wrong = texts("de").flatMap(([text, own]) =>
+      lacking(codesIn(own), codesIn(text)).flatMap((code) => {
+        const german = /^"(.*)"$/.exec(code)?.[1];
+        if (german === undefined) return [];
+        const word = englishWord(german);
+        return word !== german && text.includes(methodNamed(word) ?? word) ? [] : [`${code} in "${own}"`];
+      }),
     );
     expect(wrong).toEqual([]);
   });

@@ -21,7 +21,7 @@ export const page: PageWords = {
   version: (version) => `Version ${version}`,
   firstMinutes: (link) => (
     <>
-      <a href={link}>Die ersten zehn Minuten in Excel</a>: zwölf Schritte, die zeigen, ob alles arbeitet.
+      <a href={link}>Die ersten zehn Minuten in Excel</a>: zwölf Schritte, die zeigen, ob alles funktioniert.
     </>
   ),
   functions: "Funktionen",
@@ -31,13 +31,13 @@ export const page: PageWords = {
     list: [
       "Eine Reihe ist eine Spalte oder eine Zeile von Zellen. Zwei Reihen gehören Zelle für Zelle zusammen und sind gleich lang.",
       "Zeiten sind Minuten. Wassergehalte, Stauchungen und Sättigungszahlen sind Verhältnisse: 0,352 für 35,2 %. Ablesungen und Höhen haben dieselbe Längeneinheit.",
-      "Eine leere Zelle in einer Reihe bleibt weg. Die Zeilen dürfen in beliebiger Reihenfolge stehen: Sie werden nach der Zeit geordnet, gleiche Zeiten werden gemittelt, und die Bemerkung sagt es.",
+      "Eine leere Zelle in einer Reihe wird ausgelassen. Die Zeilen dürfen in beliebiger Reihenfolge stehen: Sie werden nach der Zeit geordnet, gleiche Zeiten werden gemittelt, und die Bemerkung sagt es.",
       <>
         Hat eine Funktion mehrere Größen, verlangt {code("Größe")} eine davon in einer Zelle. Fehlt sie, erscheint die
         ganze Tabelle: Bezeichnung, Wert, Einheit, und in der letzten Zeile die Bemerkung.
       </>,
       "Die Bemerkung ist „ok“, oder sie sagt, was anzusehen ist. Eine Bemerkung kann nach beiden Seiten falsch sein: „ok“ beweist keine Güte.",
-      "Die Namen der Funktionen, die Wörter in Anführungszeichen und die Antworten in den Zellen, auch Bemerkungen und Meldungen, sind in jeder Sprache englisch. Der Aufgabenbereich zeigt die Bemerkungen deutsch.",
+      "Die Namen der Funktionen, die Wörter in Anführungszeichen und die Antworten in den Zellen, auch Bemerkungen und Meldungen, sind in jeder Sprache englisch. Die Wörter der Listen eines deutschen Datenblatts nehmen die Funktionen auch deutsch, etwa „einseitig“ für „single“ und „Wurzel t“ für „root time“. Der Aufgabenbereich zeigt die Bemerkungen deutsch.",
       "Der Versuch ist der Ödometerversuch mit stufenweiser Belastung (Drucksetzungsversuch, Kompressionsversuch) nach ISO 17892-5, in Deutschland DIN EN ISO 17892-5, oder ASTM D2435; welche Norm und Ausgabe gilt, sagt der Vertrag.",
     ],
   },
@@ -58,7 +58,7 @@ export const page: PageWords = {
   sheet: {
     heading: "Das Beispielblatt",
     about:
-      "Alle Beispiele auf dieser Seite rechnen mit diesen Zellen, und die Funktionen selbst haben die Ergebnisse berechnet, als diese Seite entstand. Um ein Beispiel zu versuchen, die Tabelle kopieren, in A1 eines leeren Blatts einfügen und die Formel kopieren. Der Versuch ist erfunden. Zahlen haben hier ein Komma, und zwischen Argumenten steht ein Semikolon, wie in Excel mit deutschen Einstellungen; mit Schweizer Einstellungen, und in jedem Excel mit Dezimalpunkt, ist statt des Kommas ein Punkt zu schreiben.",
+      "Alle Beispiele auf dieser Seite rechnen mit diesen Zellen, und die Funktionen selbst haben die Ergebnisse berechnet, als diese Seite entstand. Um ein Beispiel auszuprobieren, die Tabelle kopieren, in A1 eines leeren Blatts einfügen und die Formel kopieren. Der Versuch ist erfunden. Zahlen haben hier ein Komma, und zwischen Argumenten steht ein Semikolon, wie in Excel mit deutschen Einstellungen; mit Schweizer Einstellungen, und in jedem Excel mit Dezimalpunkt, ist statt des Kommas ein Punkt zu schreiben.",
     columns: {
       "Time (min)": "Zeit (min)",
       "Reading (mm)": "Ablesung (mm)",
@@ -91,6 +91,6 @@ export const page: PageWords = {
   source: "Quelle",
   moreRows: (count) => (count === 1 ? "und 1 weitere Zeile" : `und ${count} weitere Zeilen`),
   given: (formula) => `Was ${formula} ergibt`,
-  drawnUnder: (link) => <>Die Konstruktion ist gezeichnet bei {link}.</>,
+  drawnUnder: (link) => <>Die Konstruktion ist bei {link} gezeichnet.</>,
   picture: (name) => `Die Konstruktion auf dem Beispielblatt: ${PICTURES[name] ?? name}`,
 };
