@@ -226,7 +226,7 @@ function pickFindings(
         ),
       ];
     const picked =
-      load === OF_CURVE ? say`${verbatim(of)} of the curve` : say`${verbatim(of)} of load ${verbatim(String(load))}`;
+      load === OF_CURVE ? say`${listWord(of)} of the curve` : say`${listWord(of)} of load ${verbatim(String(load))}`;
     if (loads && load !== OF_CURVE && !loads.includes(load))
       return [
         found("stop", say`${where} picks ${picked}, and there is no such load: correct the load, or clear the row.`),
@@ -239,8 +239,8 @@ function pickFindings(
         found(
           "stop",
           known
-            ? say`${where} picks "${verbatim(String(after))}" as ${picked}, which cannot be used: enter ${listed(known.map(listWord))} or ${listWord(AUTOMATIC)}.`
-            : say`${where} picks "${verbatim(String(after))}" as ${picked}, which cannot be used: enter a number, or ${listWord(AUTOMATIC)}.`,
+            ? say`${where} picks "${listWord(String(after))}" as ${picked}, which cannot be used: enter ${listed(known.map(listWord))} or ${listWord(AUTOMATIC)}.`
+            : say`${where} picks "${listWord(String(after))}" as ${picked}, which cannot be used: enter a number, or ${listWord(AUTOMATIC)}.`,
         ),
       ];
     const lacks = reason !== undefined ? say`initials` : by === undefined ? say`reason and initials` : say`reason`;

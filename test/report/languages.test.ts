@@ -3,6 +3,7 @@
  */
 import { demoSheet } from "../../src/datasheet";
 import { LANGUAGES, type Language } from "../../src/pane/text/language";
+import { inOneLanguage } from "../../src/pane/live/sheet-language";
 import { translated } from "../../src/pane/text/messages";
 import { cellCalled, RECORD_NAMES } from "../../src/record/record";
 import { COLUMNS } from "../../src/report/page/page";
@@ -135,6 +136,20 @@ const valueOf = (plan: SheetPlan, name: string) => {
   const place = plan.names[name];
   return plan.cells.find(({ row, col }) => row === place?.row && col === place.col)?.value;
 };
+
+test("a value picked by hand is named as a German sheet has it, and the words of the person stay", () => {
+  const pick = { row: 1, load: 3, of: "cv by", before: "log time", after: "root time", reason: "none", by: "AB" };
+  const picks = [pick, { ...pick, row: 2, of: "d100", before: 512.3, after: 515 }];
+  const plan = reportSheet({
+    ...source,
+    record: { ...source.record, picks },
+    language: "de",
+    inWords: inOneLanguage("de"),
+  }).plan;
+  const said = textsOf(plan).join("\n");
+  expect(said).toContain("cv nach: log t wurde durch Wurzel t ersetzt");
+  expect(said).toContain("d100: 512,3 wurde durch 515 ersetzt. Grund: none.");
+});
 
 test("the report keeps its language and the ordinate of its first curve", () => {
   const plain = reportSheet(source).plan;

@@ -8,6 +8,7 @@ import { readRecord, type TestRecord } from "../../src/record/record";
 import { checkSheet } from "../../src/datasheet/sheet-check";
 import { COMPRESSION_INDEX, PRECONSOLIDATION, SWELLING_INDEX } from "../../src/functions/curve";
 import { TIME_CURVE } from "../../src/functions/increment";
+import { inOneLanguage } from "../../src/pane/live/sheet-language";
 import { reduced } from "../../src/record/reduced-test";
 import type { Outcome } from "../../src/reduction/outcome";
 import { LOAD_PARTS } from "../../src/specification/load-table";
@@ -23,6 +24,9 @@ const plan = demoSheet("SI");
 type Row = readonly (CellValue | undefined)[];
 const typed = (...rows: readonly Row[]) =>
   fillSheet(plan, Object.fromEntries(PICK_COLUMNS.map((name, col) => [name, rows.map((row) => row[col])])));
+
+/** The names of the sheet, as a port lists them. */
+const names = Object.entries(plan.names).map(([name, place]): SheetName => ({ name, scope: "sheet", place }));
 
 /** The columns into which the formula of a load spills: from log_d0 to the end of the row. */
 const NAMES = LOAD_PARTS[2].columns.map(({ name }) => name);
@@ -148,7 +152,6 @@ test("a pick that cannot be used is named by its row in the remark of its load, 
   expect(sheet.value("remarks_on_loads")).toMatch(
     /^Load 6: the time curve is refused: row 1 of the table of picks holds the text "late"/m,
   );
-  const names = Object.entries(plan.names).map(([name, place]): SheetName => ({ name, scope: "sheet", place }));
   const first = plan.names.pick_load.row;
   const said = checkSheet(names, await namedValues(filled)).findings.map((finding) => ({
     ...finding,
@@ -169,6 +172,17 @@ test("a pick that cannot be used is named by its row in the remark of its load, 
   expect(about(5)).toEqual([
     { weight: "look", sentence: expect.stringContaining("tail_from of load 9 without reason and initials") },
   ]);
+});
+
+test("the check names the words of picks as a German sheet has them", async () => {
+  const values = await namedValues(typed([7, "cv by", "", "drawn", "r", "XY"], [8, "procedure", "", "aided"]));
+  const said = checkSheet(names, values).findings.map(({ sentence }) => inOneLanguage("de")(sentence));
+  expect(said).toEqual(
+    expect.arrayContaining([
+      expect.stringMatching(/„gezeichnet“ als cv nach .*log t, Wurzel t oder automatisch/),
+      expect.stringMatching(/Verfahren .*Grund und Kürzel/),
+    ]),
+  );
 });
 
 describe("picks of the compression curve", () => {

@@ -7,7 +7,17 @@ import { pickSaid } from "../../reduction/increment/constructions/picks";
 import { cellNamed, type LoadResultName, type WordName, type ResultName, type TestRecord } from "../../record/record";
 import type { LogTime } from "../../reduction/increment/constructions/log-time";
 import type { RootTime } from "../../reduction/increment/constructions/root-time";
-import { say, verbatim, digits, listed, asTyped, joined, type Value, type Message } from "../../reduction/message";
+import {
+  say,
+  verbatim,
+  digits,
+  listed,
+  listWord,
+  asTyped,
+  joined,
+  type Value,
+  type Message,
+} from "../../reduction/message";
 import { neighbours } from "../../reduction/numeric/lists";
 import { badInput, then, given, notApplicable, type Outcome } from "../../reduction/outcome";
 import { asksForReport, lackingNamed, requiredOf } from "../lacking";
@@ -299,7 +309,7 @@ function replaced({ of, pick }: TestRecord["overrides"][number]): Message {
 }
 
 const typed = (value: number | string | undefined): Value =>
-  typeof value === "number" ? value : verbatim(value ?? "");
+  typeof value === "number" ? value : listWord(value ?? "");
 
 const dated = (name: WordName, words: TestRecord["words"]): Message =>
   say`${cellNamed(name)} ${verbatim(words[name] ?? "")}`;

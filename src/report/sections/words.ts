@@ -8,7 +8,16 @@ import { adoptedCalled, CV_SAID, type Adopted } from "../../record/adopted";
 import { ALL_ADOPTABLE } from "../../specification/results/adoptable";
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
-import { inRuns, listed, say, verbatim, type Message, type Verbatim } from "../../reduction/message";
+import {
+  inRuns,
+  listed,
+  listWord,
+  say,
+  verbatim,
+  type Message,
+  type Value,
+  type Verbatim,
+} from "../../reduction/message";
 import { remarkOfLoad, remarkOfTest, type Remark } from "../../record/sheet-remarks";
 import { ADD_IN_VERSION, rulesOf } from "../../specification/versions";
 import { picksOfCurve, procedureOfLoad, type RecordedPick } from "../../record/picks";
@@ -64,6 +73,10 @@ export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block
 const said = (value: number | string | undefined): Message | Verbatim =>
   value === undefined || value === "" ? say`(not said)` : verbatim(String(value));
 
+/** A value of the table of picks: a number, or a word of a list. */
+const picked = (value: number | string | undefined): Value =>
+  typeof value === "number" ? value : value ? listWord(value) : said(value);
+
 /** The quantities that may be adopted, in the words of the report. */
 const ADOPTED_SAID: Readonly<Record<keyof Adopted, Message>> = {
   preconsolidation_stress: say`Preconsolidation stress`,
@@ -89,7 +102,7 @@ export function byHand(cells: DataCells): Block[] {
   const lines = picks.map((pick, index) => {
     const ruled = picks.slice(index + 1).some((later) => key(later) === key(pick));
     const of = pick.load === OF_CURVE ? say`The curve` : say`Load ${said(pick.load)}`;
-    const what = say`${of}, ${pick.of ? pickSaid(pick.of) : said(pick.of)}: ${said(pick.before)} was replaced by ${said(pick.after)}. Reason: ${said(pick.reason)}. By ${said(pick.by)}, ${said(pick.when)}.`;
+    const what = say`${of}, ${pick.of ? pickSaid(pick.of) : said(pick.of)}: ${picked(pick.before)} was replaced by ${picked(pick.after)}. Reason: ${said(pick.reason)}. By ${said(pick.by)}, ${said(pick.when)}.`;
     return t(ruled ? say`${what} Replaced again below.` : what);
   });
   // Adopted values, and overrides in columns of the firm; the picks are shown above in more detail.

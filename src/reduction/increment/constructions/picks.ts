@@ -2,7 +2,7 @@
  * Picks by hand: values that replace the automatic choices of the constructions. Readings in the reading unit, times in
  * minutes.
  */
-import { englishOf, listed, say, verbatim, type Message, type Verbatim } from "../../message";
+import { englishOf, listed, listWord, say, type Message, type Verbatim } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 import { CURVE_PICK_NAMES, CURVE_PICK_SAID, CURVE_PICK_WORDS, OF_CURVE } from "../../curve/picks";
 
@@ -46,12 +46,13 @@ const ALL_WORDS: Readonly<Record<string, string>> = { ...PICK_WORDS, ...CURVE_PI
 const ALL_SAID: ReadonlyMap<string, Message> = new Map(Object.entries({ ...PICK_SAID, ...CURVE_PICK_SAID }));
 
 /**
- * The words of a pick as a message, by its short name; any other name is returned unchanged.
+ * The words of a pick as a message, by its short name; any other name is a word of the list of picks ("cv by"), or a text
+ * that is returned unchanged.
  * @example pickSaid("tangent_from") // "tangent from"
  * @example pickSaid("virgin_to") // "virgin to"
  * @example pickSaid("constructor") // "constructor"
  */
-export const pickSaid = (of: string): Message | Verbatim => ALL_SAID.get(of) ?? verbatim(of);
+export const pickSaid = (of: string): Message | Verbatim => ALL_SAID.get(of) ?? listWord(of);
 
 /**
  * The short name of a pick from its words; any other text is returned in lower case.
