@@ -56,7 +56,7 @@ export const verbatim = (text: string): Verbatim => ({ verbatim: text });
 
 /**
  * A word of a list of the data sheet, by its English word.
- * @example say`take the mark "${listWord("wetting")}" off` // "take the mark "wetting" off"
+ * @example say`take the mark "${listWord("wetting")}" off` // 'take the mark "wetting" off'
  */
 export const listWord = (text: string): Verbatim => ({ verbatim: text, isListWord: true });
 
