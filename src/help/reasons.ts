@@ -2,7 +2,7 @@
  * The words of a language for a reason that a function gives in a cell, where it is English. The pane has the words by
  * the templates of messages; of a reason only the finished English text is known, so its template is looked for.
  */
-import { LOCALES, type Language } from "../pane/text/language";
+import type { Language } from "../pane/text/language";
 import { MESSAGES } from "../pane/text/messages";
 import { HELP_WORDS } from "./text";
 
@@ -53,7 +53,7 @@ const NUMBER = /^-?\d+(?:\.\d+)?$/;
 
 /** A value of a message: a text that has words too, a number with the decimal mark, or a name that every language has. */
 function valueIn(language: Language, value: string): string {
-  const decimal = (0.5).toLocaleString(LOCALES[language]).charAt(1);
+  const { decimal } = HELP_WORDS[language].notation;
   return reasonIn(language, value) ?? (NUMBER.test(value) ? value.replace(".", decimal) : value);
 }
 
