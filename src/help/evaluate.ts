@@ -9,6 +9,9 @@ type WorksheetFunction = (...cells: any[]) => unknown;
 export type Result =
   { readonly rows: readonly (readonly Cell[])[] } | { readonly code: string; readonly reason: string };
 
+/** Calculates a formula of one worksheet function on the example sheet. */
+export type Calculate = (formula: string) => Result;
+
 /** The worksheet functions, registered as in Excel. */
 export async function loadFunctions(): Promise<ReadonlyMap<string, WorksheetFunction>> {
   const functions = new Map<string, WorksheetFunction>();

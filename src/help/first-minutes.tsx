@@ -3,7 +3,7 @@ import type { ReactElement } from "react";
 import { CATALOGUES } from "../pane/text";
 import { fileIn, type Language } from "../pane/text/language";
 import { firstOf, lastOf } from "../reduction/numeric/lists";
-import type { Result } from "./evaluate";
+import type { Calculate } from "./evaluate";
 import { Languages } from "./layout";
 import { cellIn, errorIn, formulaIn } from "./notation";
 import { reasonIn } from "./reasons";
@@ -21,8 +21,6 @@ const WATER_CONTENT = "=CLAY.WATER_CONTENT(152.4,121.9,31.2)";
 const SWAPPED = "=CLAY.WATER_CONTENT(121.9,152.4,31.2)";
 const SCHEDULE = "=CLAY.LOAD_SCHEDULE(12.5,3200)";
 const OF_AN_ERROR = "=CLAY.WATER_CONTENT(150,H1)";
-
-type Calculate = (formula: string) => Result;
 
 /** The first cell of each row that a formula of the page gives. */
 function spilled(calculate: Calculate, formula: string): number[] {

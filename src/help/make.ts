@@ -7,7 +7,7 @@ import path from "node:path";
 import { createElement } from "react";
 import project from "../../package.json";
 import { fileIn, LANGUAGES, type Language } from "../pane/text/language";
-import { calledBy, evaluate, loadFunctions, type Result } from "./evaluate";
+import { calledBy, evaluate, loadFunctions, type Calculate } from "./evaluate";
 import { FirstMinutes } from "./first-minutes";
 import { HelpPage, type HelpEntry, type HelpGroup } from "./help-page";
 import { readFunctions, type FunctionHelp } from "./jsdoc";
@@ -15,8 +15,6 @@ import { FUNCTIONS, inLanguage, LANGUAGE_FOLDERS, textsIn, titleIn } from "./lan
 import { toHtml } from "./layout";
 import { drawPicture } from "./pictures";
 import { HELP_WORDS } from "./text";
-
-export type Calculate = (formula: string) => Result;
 
 interface Help {
   /** The functions with their examples calculated, the groups in the order in which the add-in registers them. */
