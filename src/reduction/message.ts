@@ -140,6 +140,21 @@ export function without(messages: readonly Message[], others: readonly Message[]
 }
 
 /**
+ * The message with another message in the place of one of its parts, wherever the part stands in it. The part is found
+ * as the value that was put in, not by its text.
+ */
+export function replaced(message: Message, part: Message, by: Message): Message {
+  const inside = (value: Value): Value => {
+    if (value === part) return by;
+    return typeof value === "object" && "said" in value ? replaced(value, part, by) : value;
+  };
+  const values = message.values.map(inside);
+  // A message without the part stays the same value, so that another part can still be found in it.
+  if (values.every((value, index) => value === message.values[index])) return message;
+  return message.cause ? { ...message, values, cause: replaced(message.cause, part, by) } : { ...message, values };
+}
+
+/**
  * The cells and the loads that a message names, each once, in the order of its values.
  * @example namedIn({ ...say`load 3: row 2 is left out`, load: 3 }) // { cells: [], loads: [3] }
  */

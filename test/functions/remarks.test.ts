@@ -31,7 +31,7 @@ describe("no remark of the reduction is parted in the middle", () => {
     return [...source.matchAll(/say`([^`]*; [^`]*)`/g)].map(([, template = ""]) => template.replaceAll("$", ""));
   });
   // Texts that are put behind another reason; the readings of a load never show them.
-  const others = /\{(?:advice|ADVICE|GO_ON|short|logTime\.reason)\}|the fit of theory|give a ratio/;
+  const others = /\{(?:advice|TRY_ROOT_TIME|TRY_LOG_TIME|GO_ON|short|logTime\.reason)\}|the fit of theory|give a ratio/;
 
   test("the sources have such remarks", () => expect(remarks.length).toBeGreaterThan(15));
   test.each(remarks.filter((remark) => !others.test(remark)))("%s", (remark) => {

@@ -7,6 +7,7 @@ import {
   joined,
   listed,
   namedIn,
+  replaced,
   say,
   templateOf,
   verbatim,
@@ -49,4 +50,15 @@ test("a message names its cells and loads, each once and however deep they stand
     loads: [3, 5],
   });
   expect(namedIn({ ...say`load 0`, load: 0 })).toEqual({ cells: [], loads: [0] });
+});
+
+test("a part of a message is replaced wherever it stands, also in its cause; an equal text is another part", () => {
+  const advice = say`read on`;
+  const cause = say`too short; ${advice}`;
+  const message = { ...say`row ${2}: ${cause}, ${say`read on`}`, cause, load: 3 };
+  const other = replaced(message, advice, say`pick d0`);
+  expect(english(other)).toBe("row 2: too short; pick d0, read on");
+  expect([other.load, english(other.cause!)]).toEqual([3, "too short; pick d0"]);
+  expect(replaced(other, advice, say`none`)).toBe(other);
+  expect(english(replaced(replaced(message, say`none`, say`one`), advice, say`pick d0`))).toBe(english(other));
 });

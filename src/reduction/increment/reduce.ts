@@ -9,6 +9,7 @@ import { logTime, type LogTime } from "./constructions/log-time";
 import { curveAt } from "./fit/model";
 import { checkPicks, type Picks } from "./constructions/picks";
 import type { Procedure } from "./constructions/procedure";
+import { refusedWithBoth } from "./constructions/refusals";
 import { cleanReadings, MOST_READINGS, type CleanReadings } from "./readings";
 import { rootTime, type RootTime } from "./constructions/root-time";
 import { FIT_LIMITS, judge, signalsOf } from "./signals";
@@ -49,8 +50,11 @@ export function reduceIncrement(
   const fit = judged.refusal
     ? notApplicable({ ...say`the fit to theory does not apply: ${judged.refusal}`, cause: judged.refusal })
     : given(theory, judged.remarks);
-  const log = logTime(clean, theory, signals, picks, procedure);
-  const root = rootTime(clean, theory, signals, picks, procedure);
+  const constructed = {
+    log: logTime(clean, theory, signals, picks, procedure),
+    root: rootTime(clean, theory, signals, picks, procedure),
+  };
+  const { log, root } = bothConstructions(constructed, fit.ok);
   const shared = [
     ...cleaned.remarks,
     ...fitted.remarks,
@@ -61,6 +65,17 @@ export function reduceIncrement(
   const add = <T>(outcome: Outcome<T>): Outcome<T> =>
     outcome.ok ? given(outcome.value, [...shared, ...outcome.remarks]) : outcome;
   return { cleaned, theory: fitted, fit: add(fit), logTime: add(log), rootTime: add(root) };
+}
+
+interface Constructions {
+  readonly log: Outcome<LogTime>;
+  readonly root: Outcome<RootTime>;
+}
+
+/** The two constructions; if both refuse, neither advises the other. */
+function bothConstructions({ log, root }: Constructions, fitApplies: boolean): Constructions {
+  if (log.ok || root.ok) return { log, root };
+  return { log: refusedWithBoth(log, fitApplies), root: refusedWithBoth(root, fitApplies) };
 }
 
 /**

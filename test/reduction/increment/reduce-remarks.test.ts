@@ -4,6 +4,7 @@ import { curveAt } from "../../../src/reduction/increment/fit/model";
 import { constructionRemarks, reduceIncrement, type Increment } from "../../../src/reduction/increment/reduce";
 import { english, say } from "../../../src/reduction/message";
 import { badInput, given, notApplicable } from "../../../src/reduction/outcome";
+import { translated } from "../../../src/pane/text/messages";
 import { BY_HAND } from "../../generators/time-curves";
 import { exact, FIT } from "./constructions/exact-load";
 
@@ -126,6 +127,41 @@ describe("the remarks of both constructions, for a person who has not chosen", (
     expect(words({ cleaned: remarked("row 2"), ...both })).toEqual(["row 2", "no log time", "no root time"]);
     expect(words({ cleaned: remarked("row 2"), ...both, rootTime: remarked("c") })).toEqual(["no log time", "c"]);
   });
+  test("advise in a circle nowhere: where both refuse, neither advises the other", () => {
+    const both = (last: number) => {
+      const times = [...BY_HAND.filter((t) => t < last), last];
+      return constructionRemarks(reduceIncrement(times, exact(times).readings));
+    };
+    const stops = (method: string, advice: string) =>
+      expect.stringMatching(`^the ${method} method does not apply: the readings stop at .*; ${advice}$`);
+    // The fit applies from T = 0.45 on, root time from 0.85, log time from 1.6.
+    const fitApplies = both(0.7 / FIT.rate);
+    expect(fitApplies.map(english)).toEqual([
+      stops("log-of-time", "try the fit to theory, or pick d0 and d100 by hand"),
+      stops("root-of-time", "try the fit to theory, or pick d0 and d90 by hand"),
+    ]);
+    expect(fitApplies.map((one) => translated(one, "de"))).toEqual([
+      expect.stringMatching("; die Anpassung an die Theorie versuchen, oder d0 und d100 von Hand festlegen$"),
+      expect.stringMatching("; die Anpassung an die Theorie versuchen, oder d0 und d90 von Hand festlegen$"),
+    ]);
+    const line = BY_HAND.map((t) => 1000 + 100 * Math.log10(t));
+    const noBend = "the curve is nowhere clearly steeper than its tail; go on reading, or pick";
+    expect(constructionRemarks(reduceIncrement(BY_HAND, line)).map(english)).toEqual([
+      expect.stringMatching(`^the log-of-time method .*${noBend} d0 and d100 by hand$`),
+      expect.stringMatching(`^the root-of-time method .*${noBend} d0 and d90 by hand$`),
+    ]);
+    // Where one applies, the other may advise it.
+    expect(both(1.2 / FIT.rate).map(english)).toContainEqual(stops("log-of-time", "try the root-of-time method"));
+  });
+
+  test("the name of the method left off, a reason has the same advice", () => {
+    const line = BY_HAND.map((t) => 1000 + 100 * Math.log10(t));
+    const { logTime: log } = reduceIncrement(BY_HAND, line);
+    expect(log.ok || english(log.reason.cause!)).toMatch(
+      /^no inflection .*; go on reading, or pick d0 and d100 by hand$/,
+    );
+  });
+
   test("are none where the readings cannot be used", () => {
     expect(words({ cleaned: badInput(say`row 1`) })).toEqual([]);
   });

@@ -9,7 +9,7 @@ import { badInput, given, type Outcome } from "../../outcome";
 import { earlyParabola, pairOfReadings, pairOnParabola, parabolaThrough, type Pair, type Parabola } from "./parabola";
 import { pickRemarks, type PickName, type Picks } from "./picks";
 import type { Procedure } from "./procedure";
-import { logTimeRefuses } from "./refusals";
+import { logTimeRefuses, TRY_ROOT_TIME } from "./refusals";
 import { usedReadings, type CleanReadings } from "../readings";
 import { shareOf } from "../share";
 import { judge, LOG_TIME_LIMITS, type Limits, type Signals } from "../signals";
@@ -42,8 +42,6 @@ export interface LogTime {
 const LINE_PICKS: readonly PickName[] = ["tail_from", "tail_to", "tangent_from", "tangent_to"];
 const USED_PICKS: readonly PickName[] = ["d0", "d100", "pair_at", ...LINE_PICKS];
 
-const ADVICE = say`try the root-of-time method`;
-
 /**
  * Refuses a record that gives no d0 or d100 (see signals.ts), and picks that contradict the readings. A pick of d0 or d100
  * lifts the refusals that concern it alone.
@@ -55,7 +53,7 @@ export function logTime(
   picks: Picks = {},
   procedure: Procedure = "aided",
 ): Outcome<LogTime> {
-  const { refusal, remarks } = judge(signals, limitsWith(picks), ADVICE);
+  const { refusal, remarks } = judge(signals, limitsWith(picks), TRY_ROOT_TIME);
   if (refusal) return logTimeRefuses(refusal);
 
   const drawn = procedure === "drawn";
@@ -96,7 +94,7 @@ export function logTime(
   if (!crosses && isPicked(LINE_PICKS))
     return badInput(say`the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail`) // prettier-ignore
   if (!crosses || (!runs && !isPicked(USED_PICKS)))
-    return logTimeRefuses(say`the tangent and the tail do not cross within the readings; ${ADVICE}`);
+    return logTimeRefuses(say`the tangent and the tail do not cross within the readings; ${TRY_ROOT_TIME}`);
   if (!runs)
     return badInput(say`d0 (${digits(d0, 4)}) and d100 (${digits(d100, 4)}) run against the readings: check the picks`);
 

@@ -13,7 +13,7 @@ import { disturbedRemark, pickedBeginning, straightBeginning } from "./beginning
 import { LINE_FACTOR } from "../cv";
 import { pickRemarks, type Picks } from "./picks";
 import type { Procedure } from "./procedure";
-import { rootTimeRefuses } from "./refusals";
+import { rootTimeRefuses, TRY_LOG_TIME } from "./refusals";
 import { usedReadings, type CleanReadings, type Series } from "../readings";
 import { shareOf, type Share } from "../share";
 import { judge, ROOT_TIME_LIMITS, type Limits, type Signals } from "../signals";
@@ -37,8 +37,6 @@ export interface RootTime {
  */
 const CROOKED = { none: 0.05, remark: 0.02 };
 
-const ADVICE = say`try the log-of-time method or the fit to theory`;
-
 /**
  * Refuses a record without a straight part or whose readings do not bracket the crossing (see also signals.ts), and picks
  * that contradict the readings. A pick of d0, d90 or the straight part lifts the refusals that concern it alone.
@@ -50,7 +48,7 @@ export function rootTime(
   picks: Picks = {},
   procedure: Procedure = "aided",
 ): Outcome<RootTime> {
-  const { refusal, remarks } = judge(signals, limitsWith(picks), ADVICE);
+  const { refusal, remarks } = judge(signals, limitsWith(picks), TRY_LOG_TIME);
   if (refusal) return rootTimeRefuses(refusal);
 
   const used = usedReadings(clean, fit);
@@ -72,7 +70,7 @@ export function rootTime(
   if (picked !== undefined && (t90 === undefined || (picked - d0) * fit.primary <= 0))
     return badInput(say`the picked d90 (${picked}) lies outside the readings: pick it within them`);
   if (t90 === undefined || (picked === undefined && t90 <= to * (1 + 1e-9)))
-    return rootTimeRefuses(say`the ${LINE_FACTOR} line does not meet the curve within the readings; ${ADVICE}`);
+    return rootTimeRefuses(say`the ${LINE_FACTOR} line does not meet the curve within the readings; ${TRY_LOG_TIME}`);
   const d90 = picked ?? onLine(t90);
   return given({ d0, d90, d100: d0 + (d90 - d0) / 0.9, t90, straight: { slope, from, to } }, [
     ...remarks,
@@ -129,9 +127,9 @@ function straightPart(
   if (slope * fit.primary <= 0)
     return picked || picks.d0 !== undefined
       ? badInput(say`the picked straight part runs against the readings: check the picks`)
-      : rootTimeRefuses(say`there is no straight part at the beginning; ${ADVICE}`);
+      : rootTimeRefuses(say`there is no straight part at the beginning; ${TRY_LOG_TIME}`);
   if (!picked && crooked > CROOKED.none)
-    return rootTimeRefuses(say`there is no straight part at the beginning; ${ADVICE}`);
+    return rootTimeRefuses(say`there is no straight part at the beginning; ${TRY_LOG_TIME}`);
   if (crooked > CROOKED.remark)
     remarks.push(say`the readings stand off the straight part by ${Math.round(100 * crooked)} % of primary on average`);
   return given({ d0, slope, from: nth(times, start), to: nth(times, end - 1) });

@@ -7,7 +7,7 @@ import { say } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 import { straightLine } from "../../numeric/straight-line";
 import type { Picks } from "./picks";
-import { logTimeRefuses } from "./refusals";
+import { logTimeRefuses, TRY_ROOT_TIME } from "./refusals";
 import { indicesFrom, type Series } from "../readings";
 import { halfCycleSpans, T_INFLECTION } from "../signals";
 import { SLOPE_REACH, type SmoothCurve } from "./smooth-curve";
@@ -73,7 +73,7 @@ export function tangentOfReadings(used: Series, fit: TheoryFit, picks: Picks): O
   if (picks.tangent_from === undefined && picks.tangent_to === undefined)
     return steepest && sense * steepest.slope > 0
       ? given(steepest)
-      : logTimeRefuses(say`no three readings show a steepest part; try the root-of-time method`);
+      : logTimeRefuses(say`no three readings show a steepest part; ${TRY_ROOT_TIME}`);
   const index = indicesFrom(times, from ?? 0, to);
   if (index.length < 2)
     return badInput(

@@ -114,6 +114,12 @@ export const increment: Readonly<Record<string, string>> = {
   "the picked {0} ({1} min) must come before {2} ({3} min)":
     "das festgelegte {0} ({1} min) muss vor {2} ({3} min) liegen",
 
+  // Where both constructions refuse.
+  "try the fit to theory": "die Anpassung an die Theorie versuchen",
+  "{0}, or pick {1} by hand": "{0}, oder {1} von Hand festlegen",
+  "d0 and d100": "d0 und d100",
+  "d0 and d90": "d0 und d90",
+
   // Log time.
   "the log-of-time method does not apply:": "das Verfahren der log. Zeit ist nicht anwendbar:",
   "try the root-of-time method": "das Verfahren der Wurzel der Zeit versuchen",
@@ -143,8 +149,7 @@ export const increment: Readonly<Record<string, string>> = {
     "keine Ablesung liegt samt der vierfachen Zeit vor der halben Primärsetzung; früher ablesen oder d0 festlegen",
   "the 4:1 pair reaches {0} % of primary compression: d0 is uncertain":
     "das Paar 4:1 reicht bis {0} % der Primärsetzung: d0 ist unsicher",
-  "no three readings show a steepest part; try the root-of-time method":
-    "keine drei Ablesungen zeigen ein steilstes Stück; das Verfahren der Wurzel der Zeit versuchen",
+  "no three readings show a steepest part; {0}": "keine drei Ablesungen zeigen ein steilstes Stück; {0}",
   "the picked tangent ({0} to {1} min) holds 1 reading: it needs 2":
     "die festgelegte Tangente ({0} bis {1} min) enthält 1 Ablesung: sie braucht 2",
   "the picked tangent ({0} to {1} min) holds no readings: it needs 2":
