@@ -1,5 +1,12 @@
 /** Parts of formulas that several fields share. */
-import { OF_CURVE } from "../reduction/curve/picks";
+import { METHOD_WORDS } from "../reduction/curve/method-words";
+import {
+  CURVE_PICK_WORDS,
+  OF_CURVE,
+  picksOfYield,
+  YIELD_LINE_PICKS,
+  type CurvePickName,
+} from "../reduction/curve/picks";
 import { INTRINSIC_LINE, SEDIMENTATION_SENSITIVITY } from "../reduction/curve/intrinsic";
 import { hasWord, isWord } from "./list-words";
 
@@ -78,14 +85,20 @@ export const ON_CURVE = `IF(OR(${IS_OVER},${CURVE_IS_WRONG}),CLAY.${byMethod("re
 /** The arguments of an index: the curve, no two stresses, void ratios, the picks. */
 export const INDEX_OF = `${CURVE},,,"e",${CURVE_PICKS}`;
 
-/** A text that says that a pick counts for the stress by the chosen method; otherwise blank. */
-export const STRESS_PICKED = `IF(${HAS_CURVE_PICKS},IF(ISNUMBER(SEARCH("picked by hand",IFERROR(CLAY.${byMethod("remark")},""))),", by a pick",""),"")`;
+/** The picks of the compression curve with these names that count, one behind the other; blank if there is none. */
+const standing = (names: readonly CurvePickName[]): string =>
+  names
+    .map((name) => `CLAY.LAST_PICK("${OF_CURVE}","${CURVE_PICK_WORDS[name]}",{pick_load},{pick_of},{pick_after})`)
+    .join("&");
+
+/** A text that says that a pick counts for the stress by the chosen method; blank without one, or without a stress. */
+export const STRESS_PICKED =
+  `IF(${HAS_CURVE_PICKS},IF(ISERROR(CLAY.${byMethod("stress")}),"",` +
+  `IF(IF(${METHOD}="${METHOD_WORDS.casagrande}",${standing(picksOfYield("casagrande"))},${standing(YIELD_LINE_PICKS)})="","",", by a pick")),"")`;
 
 /** A text that says that an end of a line was picked; otherwise blank. */
-export function linePicked(line: "virgin" | "loop" | "unloading"): string {
-  const last = (end: string) => `CLAY.LAST_PICK("${OF_CURVE}","${line} ${end}",{pick_load},{pick_of},{pick_after})`;
-  return `IF(${HAS_CURVE_PICKS},IF(IFERROR(${last("from")}&${last("to")},"")="","",", by a pick"),"")`;
-}
+export const linePicked = (line: "virgin" | "loop" | "unloading"): string =>
+  `IF(${HAS_CURVE_PICKS},IF(IFERROR(${standing([`${line}_from`, `${line}_to`])},"")="","",", by a pick"),"")`;
 
 /** The void index of the intrinsic line at a stress in kPa, an expression. */
 export function intrinsicLineAt(stress: string): string {

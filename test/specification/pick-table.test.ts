@@ -248,6 +248,15 @@ describe("picks of the compression curve", () => {
     );
   });
 
+  test("are named beside the stress only if its method uses them", async () => {
+    const byWork = async (...rows: readonly Row[]): Promise<CellValue> => {
+      const filled = fillSheet(typed(...rows), { preconsolidation_method: ["Work"] });
+      return (await calculate(filled)).value("adopted_source", 0);
+    };
+    expect(await byWork(...picked.slice(2))).toBe("as by Work");
+    expect(await byWork(...picked)).toBe("as by Work, by a pick");
+  });
+
   test("of a sheet of version 5 are no picks: its formulas do not read them", async () => {
     const filled = fillSheet(typed(...picked), { template_version: [5] });
     const old = readRecord({ ...(await namedValues(filled)), template_version: [[5]] });

@@ -4,6 +4,7 @@
  */
 import { englishOf, say, type Message } from "../message";
 import { badInput, given, type Outcome } from "../outcome";
+import type { MethodName } from "./method-words";
 
 export const CURVE_PICK_NAMES = [
   "greatest_curvature",
@@ -20,6 +21,21 @@ export type CurvePickName = (typeof CURVE_PICK_NAMES)[number];
 
 /** Stresses by the name of the pick; a pick that is absent is automatic. */
 export type CurvePicks = Readonly<Partial<Record<CurvePickName, number>>>;
+
+/** The ends of the two straight lines from which every method reads the preconsolidation stress. */
+export const YIELD_LINE_PICKS = [
+  "recompression_from",
+  "recompression_to",
+  "virgin_from",
+  "virgin_to",
+] as const satisfies readonly CurvePickName[];
+
+/**
+ * The picks on which the preconsolidation stress by a method depends.
+ * @example picksOfYield("work") // ["recompression_from", "recompression_to", "virgin_from", "virgin_to"]
+ */
+export const picksOfYield = (method: MethodName): readonly CurvePickName[] =>
+  method === "casagrande" ? ["greatest_curvature", ...YIELD_LINE_PICKS] : YIELD_LINE_PICKS;
 
 /** What a table of picks has in the place of a load number if the pick is of the compression curve. */
 export const OF_CURVE = "curve";

@@ -1,9 +1,9 @@
 /** Picks by hand of the compression curve, compared with arithmetic by hand. */
 import { compressionIndex, recompressionIndex, swellingIndex } from "../../../src/reduction/curve/indices";
 import { fieldCurve } from "../../../src/reduction/curve/field-curve";
-import type { CurvePicks } from "../../../src/reduction/curve/picks";
+import { CURVE_PICK_NAMES, CURVE_PICK_WORDS, picksOfYield, type CurvePicks } from "../../../src/reduction/curve/picks";
 import { preconsolidation } from "../../../src/reduction/curve/preconsolidation";
-import type { MethodName } from "../../../src/reduction/curve/method-words";
+import { METHOD_NAMES, type MethodName } from "../../../src/reduction/curve/method-words";
 import { testCurve, type TestCurve } from "../../../src/reduction/curve/shape/points";
 import { english } from "../../../src/reduction/message";
 import type { Outcome } from "../../../src/reduction/outcome";
@@ -63,6 +63,21 @@ test("Cs is the slope through the picked points of the final unloading", () => {
     12,
   );
   expect(value(swellingIndex(TEST, undefined, { unloading_to: 200 })).value).toBeCloseTo(0.05 / (2 * decade), 12);
+});
+
+// Janbu's method reads no yield from these straight lines.
+const APPLICABLE = METHOD_NAMES.filter((method) => method !== "janbu");
+
+test.each(APPLICABLE)("the remark on the stress by %s names the picks on which the stress depends", (method) => {
+  const AT: Required<CurvePicks> = {
+    ...{ greatest_curvature: 50, recompression_from: 12.5, recompression_to: 100, virgin_from: 200, virgin_to: 3200 },
+    ...{ loop_from: 100, loop_to: 800, unloading_from: 200, unloading_to: 800 },
+  };
+  const named = CURVE_PICK_NAMES.filter((name) => {
+    const read = stress({ [name]: AT[name] }, method);
+    return read.ok && read.remarks.map(english).includes(`picked by hand: ${CURVE_PICK_WORDS[name]} = ${AT[name]}`);
+  });
+  expect(named).toEqual(picksOfYield(method));
 });
 
 test("Casagrande's construction goes through the picked point of greatest curvature: hand arithmetic", () => {

@@ -18,7 +18,7 @@ import { isError } from "../../../workbook/cell-error";
 import { yieldMethodOf } from "../../../record/reduced-test";
 import { ALL_ADOPTABLE, CV_RANGES } from "../../../specification/results/adoptable";
 import { picksOfCurve } from "../../../record/picks";
-import { CURVE_PICK_NAMES, type CurvePickName } from "../../../reduction/curve/picks";
+import { picksOfYield, type CurvePickName } from "../../../reduction/curve/picks";
 import { remarkOfLoad, remarkOfTest, saidInCell, type Remark } from "../../../record/sheet-remarks";
 import { interpretationSpread } from "../../../reduction/uncertainty";
 
@@ -208,12 +208,11 @@ class Cells {
 }
 
 /** The picks of the compression curve on which each value depends. */
-const PICKS_OF: Readonly<Partial<Record<ResultName, (name: CurvePickName, method: MethodName) => boolean>>> = {
-  preconsolidation_stress: (name, method) =>
-    name === "greatest_curvature" ? method === "casagrande" : /^(virgin|recompression)_/.test(name),
-  compression_index: (name) => name.startsWith("virgin_"),
-  recompression_index: (name) => name.startsWith("loop_"),
-  swelling_index: (name) => name.startsWith("unloading_"),
+const PICKS_OF: Readonly<Partial<Record<ResultName, (method: MethodName) => readonly CurvePickName[]>>> = {
+  preconsolidation_stress: picksOfYield,
+  compression_index: () => ["virgin_from", "virgin_to"],
+  recompression_index: () => ["loop_from", "loop_to"],
+  swelling_index: () => ["unloading_from", "unloading_to"],
 };
 
 function sourceOf(name: ResultName, record: TestRecord): Source | undefined {
@@ -227,7 +226,7 @@ function sourceOf(name: ResultName, record: TestRecord): Source | undefined {
   return {
     from: "construction",
     method: name === "preconsolidation_stress" ? method : undefined,
-    isPicked: CURVE_PICK_NAMES.some((pick) => picks[pick] !== undefined && dependsOn(pick, method)),
+    isPicked: dependsOn(method).some((pick) => picks[pick] !== undefined),
   };
 }
 

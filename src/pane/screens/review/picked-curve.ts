@@ -1,7 +1,7 @@
 /** The compression curve of a test record under review: the values that its picks give, and its handles. */
 import { firstOf, lastOf, nth } from "../../../reduction/numeric/lists";
 import { compressionIndex, recompressionIndex, swellingIndex, type Index } from "../../../reduction/curve/indices";
-import type { CurvePickName, CurvePicks } from "../../../reduction/curve/picks";
+import { picksOfYield, type CurvePickName, type CurvePicks } from "../../../reduction/curve/picks";
 import { METHOD_PLOTS } from "../../../plots/methods";
 import { preconsolidation, type Preconsolidation } from "../../../reduction/curve/preconsolidation";
 import type { MethodName } from "../../../reduction/curve/method-words";
@@ -26,7 +26,6 @@ export const curveValues = (test: TestCurve, picks: CurvePicks, method: MethodNa
   Cs: swellingIndex(test, undefined, picks),
 });
 
-const ENDS = ["recompression_from", "recompression_to", "virgin_from", "virgin_to"] as const;
 const BESIDE = ["loop_from", "loop_to", "unloading_from", "unloading_to"] as const;
 
 /**
@@ -35,8 +34,7 @@ const BESIDE = ["loop_from", "loop_to", "unloading_from", "unloading_to"] as con
  */
 function picksOf(method: MethodName): readonly CurvePickName[] {
   if (method === "janbu") return [];
-  if (METHOD_PLOTS[method].quantity) return ENDS;
-  return method === "casagrande" ? ["greatest_curvature", ...ENDS, ...BESIDE] : [...ENDS, ...BESIDE];
+  return METHOD_PLOTS[method].quantity ? picksOfYield(method) : [...picksOfYield(method), ...BESIDE];
 }
 
 const stressesOf = (points: readonly LoadPoint[]): number[] =>

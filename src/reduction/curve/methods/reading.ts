@@ -5,7 +5,7 @@
 import { say, fixed, type Message } from "../../message";
 import { badInput, given, notApplicable, then, type Outcome } from "../../outcome";
 import { pickRemarks } from "../../increment/constructions/picks";
-import { checkCurvePicks, type CurvePicks } from "../picks";
+import { checkCurvePicks, YIELD_LINE_PICKS, type CurvePicks } from "../picks";
 import { branches, type Branches } from "../shape/branches";
 import { firstLoading, type FirstLoading } from "../shape/first-loading";
 import { at, straightLine, type Line } from "../../numeric/straight-line";
@@ -106,9 +106,6 @@ function partsWith(curve: FirstLoading, automatic: StraightParts, picks: CurvePi
   );
 }
 
-/** The picks that choose the straight parts of first loading. */
-const ENDS = ["recompression_from", "recompression_to", "virgin_from", "virgin_to"] as const;
-
 /**
  * The law that the smooth curve follows. "free": two straight parts, from the recompression part to the end of the
  * virgin part. "held": two straight parts with the virgin side held to the virgin line, if that line has two points
@@ -194,7 +191,7 @@ export function readCurve(test: TestCurve, picks: CurvePicks = {}): Outcome<Curv
     return badInput(
       say`the recompression line (${stresses(curve, recompression)}) begins above the virgin line (${stresses(curve, virgin)}): move one of them`,
     );
-  const remarks = [...found.remarks, ...pickRemarks(picks, ENDS)];
+  const remarks = [...found.remarks, ...pickRemarks(picks, YIELD_LINE_PICKS)];
 
   const flat = noBend(curve, parts, scatter, found.value);
   if (flat) return notApplicable(flat.reason);
