@@ -78,7 +78,7 @@ export const review = {
     `cv mit der Höhe ${height} ${unit}, ${drainage} Entwässerung.`,
   counts: (method: string) => `* ${method} gilt.`,
   noHeight: "cv braucht die Höhe der Probe: Anfangshöhe, Nullablesung und Uhrfaktor auf dem Datenblatt eingeben.",
-  drainage: { double: "zweiseitige", single: "einseitige" },
+  drainage: { double: "beidseitige", single: "einseitige" },
   remarks: "Bemerkungen",
   pickTitle: "Festlegungen in dieser Zeichnung",
   d0Both: "Ein d0 von Hand gilt in beiden Zeichnungen.",
