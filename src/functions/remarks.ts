@@ -1,5 +1,5 @@
 /** Worksheet functions of remarks: a remark that many loads share appears once. */
-import { english, inRuns, say } from "../reduction/message";
+import { english, inRuns } from "../reduction/message";
 import { CellError, isNoWord, refuseCell, toCell, toOptionalWord } from "./cells";
 
 const NOTHING_TO_SAY = "ok";
@@ -48,6 +48,6 @@ export function REMARKS_BY_LOAD(loads: any[][], remarks: any[][]): any {
   said.delete(NOTHING_TO_SAY);
   const lines = [...said, ...(quiet ? [[NOTHING_TO_SAY, quiet] as const] : [])];
   return lines
-    .map(([remark, of]) => `${of.length > 1 ? "Loads" : "Load"} ${english(say`${inRuns(of)}`)}: ${remark}`)
+    .map(([remark, of]) => `${of.length > 1 ? "Loads" : "Load"} ${english(inRuns(of))}: ${remark}`)
     .join("\n");
 }
