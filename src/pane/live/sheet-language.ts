@@ -3,6 +3,7 @@ import { labelOn } from "../../record/sheet-labels";
 import type { Value } from "../../reduction/message";
 import { wordIn } from "../../specification/list-words";
 import type { SheetLanguage } from "../../specification/text/language";
+import type { CellValue } from "../../workbook/port";
 import { speakAs, translated, type OnSheet } from "../text/messages";
 
 const sheetIn = (language: SheetLanguage): OnSheet => ({
@@ -23,6 +24,10 @@ export const languageOfLabels = (): SheetLanguage => current;
 
 /** The label of a cell as the sheet has it. */
 export const labelOnSheet = (name: string): string => labelOn(current, name);
+
+/** The content of a cell that the program knows by the English word of a list, as the sheet has it. */
+export const contentOnSheet = (content: CellValue): CellValue =>
+  typeof content === "string" ? wordIn(current, content) : content;
 
 /** A message all in one language, with the labels of cells and the words of lists too, whatever the language of the sheet: for a report. */
 export const inOneLanguage =

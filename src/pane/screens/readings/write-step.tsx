@@ -7,8 +7,9 @@ import { startLines } from "../../../exchange/logger/again";
 import type { LoggerRows } from "../../../exchange/logger/rows";
 import type { Target } from "../../../exchange/logger/target";
 import { nth } from "../../../reduction/numeric/lists";
-import type { WorkbookPort } from "../../../workbook/port";
+import type { CellValue, WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../../workbook/in-slices";
+import { contentOnSheet } from "../../live/sheet-language";
 import { CATALOGUES, text } from "../../text";
 import { contentText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
@@ -274,6 +275,8 @@ function BlankCellsQuestion({ writing: { blankCells }, answers, onAnswer }: Omit
   );
 }
 
+const shown = (content: CellValue): string => contentText(contentOnSheet(content));
+
 interface InputQuestionProps {
   readonly input: Input;
   readonly staying: readonly number[];
@@ -290,7 +293,7 @@ function InputQuestion({ input: { name, now, wanted, answer }, staying, onAnswer
     return (
       <div>
         <Checkbox
-          label={words.fillIn(called, contentText(wanted))}
+          label={words.fillIn(called, shown(wanted))}
           checked={answer === "change"}
           onChange={(_, { checked }) => onAnswer({ do: "input", name, answer: checked === true ? "change" : "keep" })}
         />
@@ -298,7 +301,7 @@ function InputQuestion({ input: { name, now, wanted, answer }, staying, onAnswer
     );
   return (
     <Field
-      label={words.doesNotSuit(called, contentText(now), contentText(wanted))}
+      label={words.doesNotSuit(called, shown(now), shown(wanted))}
       hint={staying.length > 0 ? words.staying(staying.join(", ")) : undefined}
       validationState={answer === undefined ? "warning" : "none"}
       validationMessage={answer === undefined ? words.chooseOne : undefined}
@@ -307,8 +310,8 @@ function InputQuestion({ input: { name, now, wanted, answer }, staying, onAnswer
         value={answer ?? ""}
         onChange={(_, { value }) => onAnswer({ do: "input", name, answer: value === "change" ? "change" : "keep" })}
       >
-        <Radio value="change" label={words.changeTo(called, contentText(wanted))} />
-        <Radio value="keep" label={words.keepAs(called, contentText(now))} />
+        <Radio value="change" label={words.changeTo(called, shown(wanted))} />
+        <Radio value="keep" label={words.keepAs(called, shown(now))} />
       </RadioGroup>
     </Field>
   );
