@@ -169,10 +169,9 @@ export function toOptionalWord(argument: unknown, name: string): string | undefi
 export function toChoice<T extends string>(argument: unknown, name: string, choices: readonly T[], fallback: T): T {
   const word = toOptionalWord(argument, name);
   if (word === undefined) return fallback;
-  const named = (text: string) => choices.find((choice) => choice.toLowerCase() === text.toLowerCase());
-  return (
-    named(word) ?? named(englishWord(word)) ?? refuseCell(`${name} is "${word}": use one of ${choices.join(", ")}`)
-  );
+  const known = englishWord(word).toLowerCase();
+  const found = choices.find((choice) => choice.toLowerCase() === known);
+  return found ?? refuseCell(`${name} is "${word}": use one of ${choices.join(", ")}`);
 }
 
 /** A unit of the quantity; `fallback` if omitted. */
