@@ -1,6 +1,6 @@
 /** Swelling pressure from strains on wetting: the stress under which the soil neither swells nor compresses. */
 import { straightLine } from "./numeric/straight-line";
-import { say, digits, listed, joined, type Message } from "./message";
+import { say, digits, listed, listWord, joined, type Message } from "./message";
 import { badInput, figure, given, notApplicable, type Outcome } from "./outcome";
 
 /**
@@ -168,7 +168,7 @@ function constantVolume(rows: readonly Row[]): Outcome<SwellingPressure> {
   const [last, next] = [held.at(-1), end < 0 ? undefined : raised[end]];
   if (next && next.strain < 0)
     return notApplicable(
-      say`row ${next.row}: the specimen swelled by ${digits(-100 * next.strain, 3)} %, so its volume was not held: try "load back"`,
+      say`row ${next.row}: the specimen swelled by ${digits(-100 * next.strain, 3)} %, so its volume was not held: try "${listWord("load back")}"`,
     );
   if (!last)
     return notApplicable(

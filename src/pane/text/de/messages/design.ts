@@ -103,8 +103,8 @@ export const design: Readonly<Record<string, string>> = {
   "the specimen is still above its first height under {0}: load it further":
     "der Probekörper ist unter {0} noch über seiner ersten Höhe: weiter belasten",
   "row {0}: the strain grows as the load is taken off: {1}": "Zeile {0}: die Stauchung wächst beim Entlasten: {1}",
-  'row {0}: the specimen swelled by {1} %, so its volume was not held: try "load back"':
-    "Zeile {0}: der Probekörper schwoll um {1} %, sein Volumen wurde also nicht gehalten: „load back“ versuchen",
+  'row {0}: the specimen swelled by {1} %, so its volume was not held: try "{2}"':
+    "Zeile {0}: der Probekörper schwoll um {1} %, sein Volumen wurde also nicht gehalten: „{2}“ versuchen",
   "row {0}: the specimen is not at its first height when the load is raised: count strains from the height before wetting":
     "Zeile {0}: der Probekörper hat beim Erhöhen der Last nicht seine erste Höhe: Stauchungen von der Höhe vor dem Wässern an zählen",
   "row {0}: the specimen had swelled a little (strain {1}): the pressure reads low":
