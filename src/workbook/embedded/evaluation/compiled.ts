@@ -23,7 +23,8 @@ function sharedCode({ execute, normalizedFormula }: Compiled): Execute {
   const source = String(execute);
   const shared = bySource.get(source) ?? execute;
   bySource.set(source, shared);
-  codeByFormula[normalizedFormula] = shared;
+  // The engine may have made the code of a formula that was copied from another page for words without their values.
+  if (codeByFormula[normalizedFormula] === execute) codeByFormula[normalizedFormula] = shared;
   const lazy = evaluated.get(shared) ?? lazily(shared, source);
   evaluated.set(shared, lazy);
   evaluated.set(lazy, lazy);

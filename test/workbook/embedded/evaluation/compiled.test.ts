@@ -1,5 +1,6 @@
 /** Formulas hold once what they have in common, and each shows its own text and value. */
 import "../engine-in-node";
+import { CompiledFormula } from "@odoo/o-spreadsheet";
 import { Model } from "../../../../src/workbook/embedded/engine";
 
 function workbook(cells: Record<string, string>, namedRanges: Record<string, string> = {}) {
@@ -57,4 +58,13 @@ test("a name that gets another word is written so in its formula alone", () => {
     ranges: [range(0)],
   } as never);
   expect([text(0), text(1), value(0), value(1)]).toEqual(["=cutter*2", "=ring_2*2", 20, 40]);
+});
+
+test("a formula pasted from another page, whose words have lost their values, leaves the code of typed formulas alone", () => {
+  const { model, formula, value } = workbook({ ...MASSES, B1: "=(A1:A3/7)" });
+  const copied = JSON.parse(JSON.stringify(formula(0)));
+  for (const token of copied.tokens) if (token.type === "REFERENCE") token.value = "__NO_REAL_VALUE__";
+  CompiledFormula.CompileForSerializedFormula("s", copied);
+  model.dispatch("UPDATE_CELL", { sheetId: "s", col: 1, row: 9, content: "=(A2:A3/7)" });
+  expect([value(0), value(1), value(2), value(9), value(10)].map((one) => Number(one) * 7)).toEqual([10, 20, 3, 20, 3]);
 });
