@@ -73,8 +73,8 @@ export const WITHOUT_VALUES = new Set([
 ]);
 
 /**
- * Whether no value changes by a command or by its undoing. The add-in's own commands are of charts, notes, print and
- * protection, besides that of names.
+ * Whether no value changes by a command or by its undoing. The add-in's own commands are of charts, notes, print,
+ * protection, rules and the lists of undo, besides that of names.
  */
 export const isWithoutValues = (type: string): boolean =>
   WITHOUT_VALUES.has(type) || (type.startsWith("CLAYLEDGER_") && type !== ADD_NAMES);

@@ -181,7 +181,7 @@ change(
         meant ? `\\${meant}` : any ? (any === "?" ? "." : ".*") : `\\${own}`,
       );
       const at = String(within ?? "").search(new RegExp(pattern, "is"));
-      return at < 0 ? compute.call(this, { value: "\u0000" }, given[1]) : at + 1;
+      return at < 0 ? compute.call(this, { value: `${wanted}\u0000` }, given[1]) : at + 1;
     },
 );
 

@@ -125,3 +125,9 @@ test("an empty text that is calculated with is #VALUE!, and says so in the words
   expect([shown.value, message]).toEqual(["#VALUE!", "An empty text is no number: it cannot be calculated with."]);
   expect(german[message]).toMatch(/^Ein leerer Text ist keine Zahl/);
 });
+
+test("SEARCH that finds nothing names what it looked for", () => {
+  const model = new Model({ sheets: [{ id: "s", name: "S", cells: { A1: '=SEARCH("ri?g","tin")' } }] } as object);
+  const { message = "" } = model.getters.getEvaluatedCell({ sheetId: "s", col: 0, row: 0 }) as { message?: string };
+  expect(message).toMatch(/cannot find 'ri\?g/);
+});
