@@ -7,6 +7,7 @@ import { printingOf } from "../../look/pages";
 import { WorkbookError } from "../../port";
 import { toExcelFormat } from "../look/formats";
 import { exportFiles } from "../evaluation/export";
+import { withoutHeldGroups } from "../evaluation/tight-minus";
 import { lastStep } from "../history";
 import { isBusy, stepEnd, stepsBegun } from "../long-step";
 import { chosenMarkOf, type DecimalMark } from "../typing/locale";
@@ -148,7 +149,7 @@ async function exported({ model }: OpenWorkbook, withPauses: boolean): Promise<E
   const pictures: Record<string, Uint8Array> = {};
   for (const file of files)
     if ("imageSrc" in file) pictures[file.path] = await imageBytes(file.imageSrc);
-    else texts.push([file.path, file.content]);
+    else texts.push([file.path, withoutHeldGroups(file.content)]);
   return { parts: new Parts(texts), pictures, taken, formula };
 }
 

@@ -9,6 +9,7 @@ import { helpers, registries, UIPlugin } from "@odoo/o-spreadsheet";
 // This plugin comes last: after all others that add to the export.
 import "../engine";
 import { betweenSheets } from "../evaluation/export";
+import { withHeldGroups } from "../evaluation/tight-minus";
 import type { Zone } from "../zones";
 import { LAST_COLUMN } from "../../rules/names";
 import { heldText } from "../../file/escapes";
@@ -154,11 +155,14 @@ function take(sheet: ExportedSheet): TakenSheet {
 /** The sheets of the present export, in their order. */
 let taken: TakenSheet[] = [];
 
-/** Spells all texts of an object, in place, as a file requires. The data addresses of pictures do not need this. */
+/**
+ * Spells all texts of an object, in place, as a file requires, and formulas of rules with their groups held. The data addresses of
+ * pictures do not need this.
+ */
 function holdTexts(within: any): void {
   for (const [key, value] of Object.entries<unknown>(within))
     if (typeof value === "string") {
-      if (!value.startsWith("data:")) within[key] = heldText(value);
+      if (!value.startsWith("data:")) within[key] = heldText(value.startsWith("=") ? withHeldGroups(value) : value);
     } else if (value !== null && typeof value === "object") holdTexts(value);
 }
 

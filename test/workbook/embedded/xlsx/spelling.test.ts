@@ -1,7 +1,9 @@
 /** Formulas of one form are spelled for Excel as if the engine had been asked for each of them. */
 import "../engine-in-node";
+import { strFromU8, unzipSync } from "fflate";
 import { demoSheet } from "../../../../src/datasheet";
-import { Model } from "../../../../src/workbook/embedded/engine";
+import { newWorkbook, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
+import { Model, plainData } from "../../../../src/workbook/embedded/engine";
 import { spellings } from "../../../../src/workbook/embedded/xlsx/spelling";
 import { haveRealFunctions } from "../real-functions";
 
@@ -82,4 +84,23 @@ test.each([
   model.dispatch("UPDATE_CELL", { ...at, content: `=${spelling}` });
   const again = await spellings([shown()], false);
   expect([again.get(shown()), model.getters.getEvaluatedCell(at).value]).toEqual([spelt, value]);
+});
+
+test("the rules of a sheet keep the parentheses that Excel needs", async () => {
+  const rule = "=-(A1^2)<10^(-A1*2)";
+  const { model, ...workbook } = newWorkbook();
+  const sheetId = model.getters.getActiveSheetId();
+  const ranges = [{ _sheetId: sheetId, _zone: { left: 0, right: 0, top: 0, bottom: 3 } }];
+  const entries = { id: "entries", criterion: { type: "customFormula", values: [rule] } };
+  const looks = { type: "CellIsRule", operator: "customFormula", values: [rule], style: { fillColor: "#FF0000" } };
+  model.dispatch("ADD_DATA_VALIDATION_RULE", { sheetId, ranges, rule: entries } as never);
+  model.dispatch("ADD_CONDITIONAL_FORMAT", { sheetId, ranges, cf: { id: "looks", rule: looks } } as never);
+  const file = await saveXlsx({ model, ...workbook });
+  const sheet = strFromU8(unzipSync(file)["xl/worksheets/sheet0.xml"]!);
+  expect(sheet.match(/<formula1?>[^<]*/g)).toEqual(
+    Array(2).fill(expect.stringMatching(/>-\(A1\^2\)&lt;10\^\(-A1\*2\)$/)),
+  );
+  const [opened] = (plainData(openXlsx(file).workbook.model) as any).sheets;
+  expect(opened.dataValidationRules[0].criterion.values).toEqual([rule]);
+  expect(opened.conditionalFormats[0].rule.values).toEqual([rule]);
 });
