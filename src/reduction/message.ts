@@ -40,6 +40,8 @@ export interface Message {
   readonly cause?: Message;
   /** Number of the load that the message names. */
   readonly load?: number;
+  /** The row of the compression curve that the message is about, counted from 1. */
+  readonly row?: number;
 }
 
 /**

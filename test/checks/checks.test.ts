@@ -10,7 +10,7 @@ import { CHECKS, runChecks, unknownThresholds, type Status } from "../../src/che
 import { differing } from "../../src/checks/questions/record";
 import type { CellValue } from "../../src/workbook/port";
 import { namedValues, withoutNames, withValues } from "../datasheet/read-sheet";
-import { english, joined } from "../../src/reduction/message";
+import { english, joined, namedIn } from "../../src/reduction/message";
 import { inEnglish } from "../in-english";
 
 type Changes = Record<string, CellValue | readonly CellValue[]>;
@@ -1037,6 +1037,25 @@ describe("results that were overwritten", () => {
 });
 
 describe("rows of the sheet", () => {
+  test("an answer about a row of the curve names the load of that row, also below a blank row", () => {
+    const loadsNamed = (changes: Changes) => {
+      const { sentence } = CHECKS.find(({ id }) => id === "Q17")!.evaluate(readRecord(withValues(base, changes)));
+      return [namedIn(sentence).loads, english(sentence)];
+    };
+    const slipped = stresses((stress, load) => (load === 5 ? 2000 : stress));
+    expect(loadsNamed(slipped)).toEqual([[5], expect.stringMatching(/^row 5: the stress 2000 does not fit/)]);
+    const negative = stresses((stress, load) => (load === 3 ? -50 : stress));
+    expect(loadsNamed(negative)).toEqual([[3], expect.stringMatching(/^row 3: the stress is -50, below zero/)]);
+    const misfit = typedCurve(bent(0.45).map(([stress, e]) => [stress, stress === 200 ? 3 : e] as const));
+    expect(loadsNamed(misfit)).toEqual([[5], expect.stringMatching(/^row 5: the void ratio 3 does not fit/)]);
+    const below = (column: readonly CellValue[]) => [...column.slice(0, 2), "", ...column.slice(2, -1)];
+    const parted = {
+      load_number: below(loads.map((_, index) => index + 1)),
+      load_stress: below(slipped.load_stress as CellValue[]),
+    };
+    expect(loadsNamed(parted)).toEqual([[5], expect.stringMatching(/^row 6: the stress 2000 does not fit/)]);
+  });
+
   test("a blank row among the readings does not shift the rows that an answer names", () => {
     const shifted = readings(5).map((reading, i) => (i === 9 ? reading - 200 : reading));
     const gap = [...shifted.slice(0, 4), "", ...shifted.slice(4)];

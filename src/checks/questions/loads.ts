@@ -40,6 +40,12 @@ const meeting = (loads: readonly number[], others: readonly number[], factor: nu
   loads.filter((load) => others.some((other) => Math.abs((load * factor) / other - 1) <= tolerance)).length /
   loads.length;
 
+/** A reason that is about a row of the curve, with the load of that row: the answer is found at its cells. */
+function withLoadOfRow({ loads }: Reduced, reason: Message): Message {
+  const load = loads.find(({ record }) => record.row === reason.row)?.record.number;
+  return load === undefined ? reason : { ...reason, load };
+}
+
 /** The questions in words; a function, so that the bundle of the worksheet functions leaves the words out. */
 export const loadQuestions = (): Readonly<Record<string, Question>> => ({
   Q17: {
@@ -124,11 +130,11 @@ export const LOAD_CHECKS = [
     id: "Q17",
     limits: { least_unloading: 2 },
     ask: ({ record, reduced, limits: l }) => {
-      if (!reduced.curve.ok) return cannotAsk(reduced.curve.reason);
-      if (!reduced.branches.ok)
-        return reduced.branches.fault === "input"
-          ? { status: "stop", sentence: reduced.branches.reason }
-          : cannotAsk(reduced.branches.reason);
+      if (!reduced.curve.ok) return cannotAsk(withLoadOfRow(reduced, reduced.curve.reason));
+      if (!reduced.branches.ok) {
+        const sentence = withLoadOfRow(reduced, reduced.branches.reason);
+        return reduced.branches.fault === "input" ? { status: "stop", sentence } : cannotAsk(sentence);
+      }
       const { loops, firstLoading } = reduced.branches.value;
       if (loops.length === 0)
         return {

@@ -113,7 +113,11 @@ function typingSlip(test: TestCurve): Message | undefined {
     const after = ({ k, stress }: { k: number; stress: number }): number =>
       unevenness(stresses.map((s, j) => (j === k ? stress : s)));
     const { k, stress } = remedies.reduce((best, next) => (after(next) < after(best) ? next : best));
-    return say`row ${nth(points, k).row}: the stress ${nth(stresses, k)} does not fit the rows around it, where about ${digits(stress, 3)} would: check it for a decimal point or a zero too many`;
+    const { row } = nth(points, k);
+    return {
+      ...say`row ${row}: the stress ${nth(stresses, k)} does not fit the rows around it, where about ${digits(stress, 3)} would: check it for a decimal point or a zero too many`,
+      row,
+    };
   }
   return undefined;
 }
@@ -143,9 +147,11 @@ function wrongEntry(
   const followsWithout = (k: number): boolean =>
     u.filter((_, j) => j !== k).every((value, j, rest) => j === 0 || value > nth(rest, j - 1) - gross / 2);
   const { row, value } = nth(points, followsWithout(i - 1) && !followsWithout(i) ? i - 1 : i);
-  return kind === "e"
-    ? say`row ${row}: the void ratio ${value} does not fit the rows around it while the stress rises: check it`
-    : say`row ${row}: the strain ${value} does not fit the rows around it while the stress rises: check it`;
+  const said =
+    kind === "e"
+      ? say`row ${row}: the void ratio ${value} does not fit the rows around it while the stress rises: check it`
+      : say`row ${row}: the strain ${value} does not fit the rows around it while the stress rises: check it`;
+  return { ...said, row };
 }
 
 /**

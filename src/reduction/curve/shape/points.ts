@@ -50,12 +50,14 @@ export function testCurve(
     const row = i + 1;
     const stress = stresses[i] ?? 0;
     const value = values[i] ?? 0;
-    if (stress < 0) return badInput(say`row ${row}: the stress is ${stress}, below zero: correct or clear it`);
+    if (stress < 0)
+      return badInput({ ...say`row ${row}: the stress is ${stress}, below zero: correct or clear it`, row });
     if (kind === "e" && value < 0) negative.push(row);
     if (kind === "strain" && value >= 1)
-      return badInput(
-        say`row ${row}: a strain of ${value} cannot be: strains are ratios, 0.12 for 12 percent; give kind "e" for void ratios`,
-      );
+      return badInput({
+        ...say`row ${row}: a strain of ${value} cannot be: strains are ratios, 0.12 for 12 percent; give kind "e" for void ratios`,
+        row,
+      });
     const first = points.length === 0 && missing.length === 0;
     if (stress === 0) {
       if (first && ofRows === undefined && (value !== 0 || kind === "strain")) ofRows = value;
