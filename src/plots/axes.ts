@@ -1,6 +1,7 @@
 /** Domains, ticks and tick labels of axes. */
 import type { ConstructionLine } from "../reduction/construction";
-import { firstOf } from "../reduction/numeric/lists";
+import { firstOf, neighbours } from "../reduction/numeric/lists";
+import { CHARACTER } from "./lettering";
 import type { DrawnScale, PlotAxis } from "./spec";
 
 /** The power of ten at or below a value, and at or above it; rounding of the logarithm of 0.1 is allowed for. */
@@ -54,6 +55,24 @@ export function tickText(value: number): string {
   const [whole, fraction] = [firstOf(parts), parts[1]];
   const spaced = whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, "\u2009") : whole;
   return fraction === undefined ? spaced : `${spaced}.${fraction}`;
+}
+
+/** Space between the labels of two ticks, as a share of the font size. */
+const BETWEEN_LABELS = 0.5;
+
+/**
+ * The labels of ticks that lie `apart` pixels apart: all of them, or every second, third and so on, so that neighbours do
+ * not touch; the others are blank.
+ */
+export function spacedLabels(labels: readonly string[], apart: number, fontSize: number): string[] {
+  const widths = labels.map((label) => fontSize * CHARACTER * label.length);
+  const fits = (every: number): boolean =>
+    neighbours(widths.filter((_, index) => index % every === 0)).every(
+      ([one, next]) => (one + next) / 2 + BETWEEN_LABELS * fontSize <= every * apart,
+    );
+  let every = 1;
+  while (every < labels.length && !fits(every)) every++;
+  return labels.map((label, index) => (index % every === 0 ? label : ""));
 }
 
 /** Labels of ticks with as many decimals as distinguish neighbouring ticks, equally many for all. */

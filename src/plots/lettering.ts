@@ -34,7 +34,7 @@ export interface Label {
 }
 
 /** Width of an average character, as a share of the font size. */
-const CHARACTER = 0.58;
+export const CHARACTER = 0.58;
 
 type Segment = readonly [Pixel, Pixel];
 

@@ -1,7 +1,7 @@
 /** Draws a PlotSpec as an SVG element, in black and white, on a page that has a document. */
 import * as Plot from "@observablehq/plot";
 import { firstOf } from "../reduction/numeric/lists";
-import { along, evenTicks, evenTickText, logTicks, scaledShape, tickText } from "./axes";
+import { along, evenTicks, evenTickText, logTicks, scaledShape, spacedLabels, tickText } from "./axes";
 import { placeLabels, type Frame, type Pixel } from "./lettering";
 import { english, listed, say, verbatim } from "../reduction/message";
 import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
@@ -100,7 +100,8 @@ function ticksOf(
 ): { major: number[]; minor: number[]; text: (value: number) => string } {
   if (axis.scale === "log") {
     const { decades, minor } = logTicks(axis.domain);
-    return { major: decades, minor, text: (value) => tickText(value).replace(".", mark) };
+    const labels = spacedLabels(decades.map(tickText), pixels / (decades.length - 1), FONT_SIZE);
+    return { major: decades, minor, text: (value) => (labels[decades.indexOf(value)] ?? "").replace(".", mark) };
   }
   const major = evenTicks(axis.domain, pixels / 42);
   const text = evenTickText(major);

@@ -5,6 +5,7 @@ import {
   fromZero,
   logTicks,
   padded,
+  spacedLabels,
   tickText,
   wholeDecades,
   toAxis,
@@ -80,4 +81,25 @@ test("a vertical guide starts where it meets the curve, its first point, and end
   const y: PlotAxis = { label: "", scale: "linear", domain: [400, 900], reversed: true };
   const upright = { label: "t50", style: "guide" as const, points: [[8, 600], [8, 450]] as const }; // prettier-ignore
   expect(toAxis(upright, x, y).points).toEqual([[8, 600], [8, 900]]); // prettier-ignore
+});
+
+describe("the labels of ticks", () => {
+  const decades = ["0.1", "1", "10", "100", "1000", "10\u2009000"];
+
+  test("stand at every tick where there is room", () => {
+    expect(spacedLabels(decades, 60, 11)).toEqual(decades);
+    expect(spacedLabels(["1"], 0, 11)).toEqual(["1"]);
+    expect(spacedLabels([], 10, 11)).toEqual([]);
+  });
+
+  test("stand at every second or third tick where neighbours would touch", () => {
+    expect(spacedLabels(decades, 22, 11)).toEqual(["0.1", "", "10", "", "1000", ""]);
+    expect(spacedLabels(decades, 10, 11)).toEqual(["0.1", "", "", "100", "", ""]);
+  });
+
+  test("touch only below half a character of space", () => {
+    // Two labels of three characters of 0.58 of the font size, and half of the font size between them: 2.24 times 10.
+    expect(spacedLabels(["100", "200"], 22.5, 10)).toEqual(["100", "200"]);
+    expect(spacedLabels(["100", "200"], 22.3, 10)).toEqual(["100", ""]);
+  });
 });

@@ -146,3 +146,17 @@ test("the ticks have the decimal mark of the reader's language", () => {
   expect(german).toEqual(expect.arrayContaining(["0,1", "0,2", "1000"]));
   expect(german.filter((tick) => /^\d+\.\d/.test(tick))).toEqual([]);
 });
+
+test("the decades of a narrow log axis have as many labels as do not touch; each keeps its grid line", () => {
+  const x = { ...spec().x, domain: [0.1, 10000] as const };
+  const drawn = (width: number) => {
+    const svg = drawPlot({ ...spec(), x }, { width });
+    const texts = [...svg.querySelectorAll("text")].map((text) => text.textContent ?? "");
+    return [
+      texts.filter((text) => ["0.1", "1", "10", "100", "1000", "10\u2009000"].includes(text)),
+      named(svg, "grid").querySelectorAll("line").length,
+    ];
+  };
+  expect(drawn(400)).toEqual([["0.1", "1", "10", "100", "1000", "10\u2009000"], 6]);
+  expect(drawn(190)).toEqual([["0.1", "10", "1000"], 6]);
+});
