@@ -9,8 +9,8 @@ import { nth } from "../../reduction/numeric/lists";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, type Answer, type Question } from "../check";
 
 /** Words of a remark that say which way the specimen moved; a person types them in English or in German. */
-const SWELLED = /swell|swole|swoll|heave|schwell|schwoll|quellen\b|quellung|quoll|\bgehoben|\bhebung/i;
-const COLLAPSED = /collaps|kollab|kollaps|sackt|sackung/i;
+const SWELLED = /s(?:ch)?w[eo]ll|swole|heave|quellen\b|quellung|quoll|\bgehoben|\bhebung/i;
+const COLLAPSED = /[ck]ollaps|kollab|sackt|sackung/i;
 const WATER = /inundat|flood|wett|saturat|flutet|\b(?:ge|be)?wässer|wasserzugabe|sättig/i;
 
 /** Whether remarks tell of the water, or of what the specimen did when it came. */
