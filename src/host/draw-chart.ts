@@ -20,7 +20,7 @@ function stretches(points: ChartDrawing["series"][number]["points"]): (readonly 
   return runs.filter((run) => run.length > 0);
 }
 
-const seriesOf = ({ name, style, lettered, points, ...looks }: ChartDrawing["series"][number]): PlotSeries[] =>
+const seriesOf = ({ name, style, lettered, points, ...looks }: ChartDrawing["series"][number]): PlotSeries<string>[] =>
   (style === "points" ? [points.filter((point) => point !== null)] : stretches(points))
     .filter((run) => run.length > 0)
     .map((run, index) => ({
@@ -31,7 +31,7 @@ const seriesOf = ({ name, style, lettered, points, ...looks }: ChartDrawing["ser
       ...(lettered && index === 0 && { letters: name }),
     }));
 
-const specOf = ({ title, x, y, series }: ChartDrawing): PlotSpec => ({
+const specOf = ({ title, x, y, series }: ChartDrawing): PlotSpec<string> => ({
   title,
   x,
   y,

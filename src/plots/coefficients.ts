@@ -5,7 +5,7 @@ import { english, listed, say, verbatim, type Message } from "../reduction/messa
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, wholeDecades } from "./axes";
 import { figures, markSeries, stressLabel, type StressMark } from "./compression";
-import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
+import type { CoefficientName, PlotAxis, PlotSeries, PlotSpec, SeriesLabel } from "./spec";
 import type { Cells } from "./time";
 import type { InWords } from "./words";
 
@@ -44,7 +44,7 @@ const mean: At = ({ from, to }) => (from + to) / 2;
  * Without a preconsolidation stress, first loading is filled and reloading open.
  */
 function symbols(
-  name: string,
+  name: CoefficientName,
   shape: PlotSeries["shape"],
   loads: readonly (LoadStep | undefined)[],
   values: Cells,
@@ -60,14 +60,15 @@ function symbols(
       const value = values[row];
       return load && value != null && value > 0 && (load.kind === kind) === filled ? [[at(load), value]] : [];
     });
-  return [
-    { label: `${name}, ${virgin}`, style: "points" as const, symbol: "filled" as const, shape, points: points(true) },
-    { label: `${name}, ${other}`, style: "points" as const, symbol: "open" as const, shape, points: points(false) },
-  ].filter((series) => series.points.length > 0);
+  const both: readonly PlotSeries[] = [
+    { label: `${name}, ${virgin}`, style: "points", symbol: "filled", shape, points: points(true) },
+    { label: `${name}, ${other}`, style: "points", symbol: "open", shape, points: points(false) },
+  ];
+  return both.filter((series) => series.points.length > 0);
 }
 
 /** Values joined from load to load, with a new line after an unloading; a load without a value is skipped. */
-function joined(label: string, loads: readonly (LoadStep | undefined)[], values: Cells, at: At): PlotSeries[] {
+function joined(label: SeriesLabel, loads: readonly (LoadStep | undefined)[], values: Cells, at: At): PlotSeries[] {
   let run: Point[] = [];
   const runs = [run];
   loads.forEach((load, row) => {

@@ -12,7 +12,7 @@ import { given, then, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, scaledShape, toAxis, wholeDecades } from "./axes";
 import { METHOD_PLOTS } from "./methods";
 import { labelIn, type InWords } from "./words";
-import type { DrawnScale, PlotAxis, PlotSeries, PlotSpec } from "./spec";
+import type { DrawnScale, PlotAxis, PlotSeries, PlotSpec, SeriesLabel } from "./spec";
 import type { Cells } from "./time";
 
 export interface CompressionPlotOptions {
@@ -38,7 +38,7 @@ export interface CompressionPlotOptions {
 
 export interface StressMark {
   /** "in-situ stress" */
-  readonly label: string;
+  readonly label: SeriesLabel;
   /** "σ′v0"; the label adds the stress and its unit. */
   readonly letters: string;
   readonly stress: number;

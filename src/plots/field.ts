@@ -6,7 +6,7 @@ import { english, fixed, say, type Message } from "../reduction/message";
 import { given, then, type Outcome } from "../reduction/outcome";
 import { padded, wholeDecades } from "./axes";
 import { stressLabel } from "./compression";
-import type { PlotAxis, PlotSeries, PlotSpec } from "./spec";
+import type { PlotAxis, PlotSeries, PlotSpec, SeriesLabel } from "./spec";
 import type { Cells } from "./time";
 import { labelIn, type InWords } from "./words";
 
@@ -32,7 +32,7 @@ type Point = readonly [stress: number, voidRatio: number];
 
 /** The points of the plot, each with its letters. */
 function marksOf(line: readonly Point[], laboratoryYield: Point | undefined, words: InWords): PlotSeries[] {
-  const mark = (label: string, symbol: PlotSeries["symbol"], points: readonly Point[]): PlotSeries[] =>
+  const mark = (label: SeriesLabel, symbol: PlotSeries["symbol"], points: readonly Point[]): PlotSeries[] =>
     points.length === 0 ? [] : [{ label, style: "points", symbol, points, letters: labelIn(words, label) }];
   return [
     ...mark(FIELD_LABELS.inSitu, "open", line.slice(0, 1)),

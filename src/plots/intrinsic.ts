@@ -15,7 +15,7 @@ import { given, then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
 import { padded, wholeDecades } from "./axes";
 import { stressLabel } from "./compression";
-import type { PlotSeries, PlotSpec } from "./spec";
+import type { PlotSeries, PlotSpec, SeriesLabel } from "./spec";
 import type { Cells } from "./time";
 import { labelIn, type InWords } from "./words";
 
@@ -64,7 +64,7 @@ function plotOf(test: TestCurve, options: IntrinsicPlotOptions): Outcome<PlotSpe
       LINE_STRESSES.map((stress) => [convert(stress, "stress", "kPa", stressUnit), at(stress)] as const);
     const lines = [line(intrinsicLine), line(sedimentationLine)] as const;
     const drawn = [...curve, ...inSitu, ...lines[0], ...lines[1]];
-    const lettered = (label: string, style: PlotSeries["style"], points: PlotSeries["points"]): PlotSeries => ({
+    const lettered = (label: SeriesLabel, style: PlotSeries["style"], points: PlotSeries["points"]): PlotSeries => ({
       ...{ label, style, points },
       letters: labelIn(inWords, label),
     });

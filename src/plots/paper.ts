@@ -49,7 +49,7 @@ function separateHalos(svg: SVGSVGElement): void {
 
 /** An SVG element without classes, styles and variables of a page; its size is in mm. */
 export function paperPlot(
-  spec: PlotSpec,
+  spec: PlotSpec<string>,
   { widthMm, heading = "", document: page = document, inWords }: PaperOptions,
 ): SVGSVGElement {
   const width = widthMm * PIXELS_PER_MM;

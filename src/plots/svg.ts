@@ -58,14 +58,14 @@ const BEHIND = 0.4;
  * The height of the plotting area: by the stated scale if there is one; otherwise 3:4, or nearly square if the plot is
  * narrow.
  */
-function frameHeight({ x, y, drawnScale }: PlotSpec, width: number): number {
+function frameHeight({ x, y, drawnScale }: PlotSpec<string>, width: number): number {
   const shape = drawnScale && scaledShape(x, y, drawnScale);
   return shape ? shape * width : Math.max(0.75 * width, Math.min(300, 1.1 * width));
 }
 
 /** The position of the plotting area in the drawing, and the size of the drawing, in pixels. */
 export function frameOf(
-  spec: PlotSpec,
+  spec: PlotSpec<string>,
   { width, height, isBare = false }: Pick<SvgOptions, "width" | "height" | "isBare">,
 ): Frame & Size {
   const margin = isBare ? BARE_MARGIN : MARGINS;
@@ -89,7 +89,7 @@ interface Size {
 /**
  * The preferred place of a label: at the axis for a level, at the end for a line, at either end for a vertical line.
  */
-const nearOf = ({ style, points }: PlotSeries): "start" | "end" | undefined =>
+const nearOf = ({ style, points }: PlotSeries<string>): "start" | "end" | undefined =>
   style !== "guide" ? "end" : firstOf(points)[1] === points[1]?.[1] ? "start" : undefined;
 
 /** Grid lines and tick labels of an axis, with the decimal mark of the reader. */
@@ -110,7 +110,7 @@ function ticksOf(
 
 /** What the marks of a drawing share. */
 interface Drawing {
-  readonly spec: PlotSpec;
+  readonly spec: PlotSpec<string>;
   readonly frame: Frame;
   readonly decimalMark: string;
   readonly inks: Inks;
@@ -119,14 +119,14 @@ interface Drawing {
 
 type Point = readonly [number, number];
 
-const isLine = ({ style }: PlotSeries): boolean => style !== "points";
+const isLine = ({ style }: PlotSeries<string>): boolean => style !== "points";
 
 /** The points of a series that the axes can show: a logarithmic axis shows none at or below zero. */
-const drawable = ({ x }: PlotSpec, { points }: PlotSeries): Point[] =>
+const drawable = ({ x }: PlotSpec<string>, { points }: PlotSeries<string>): Point[] =>
   points.filter(([at]) => x.scale !== "log" || at > 0);
 
 const inFrame =
-  ({ x, y }: PlotSpec) =>
+  ({ x, y }: PlotSpec<string>) =>
   ([atX, atY]: Point): boolean =>
     atX >= x.domain[0] && atX <= x.domain[1] && atY >= y.domain[0] && atY <= y.domain[1];
 
@@ -137,7 +137,7 @@ function labelsOf({ spec, frame, isBare }: Drawing) {
     frame.left + along(spec.x, x, width),
     frame.bottom - along(spec.y, y, height),
   ];
-  const pixels = (series: PlotSeries) => drawable(spec, series).map(pixel);
+  const pixels = (series: PlotSeries<string>) => drawable(spec, series).map(pixel);
   const points = spec.series.filter((series) => !isLine(series));
   return placeLabels(
     spec.series.flatMap(({ letters, ...series }) =>
@@ -208,7 +208,7 @@ const scaleOf = (axis: PlotAxis): Plot.ScaleOptions => ({
   axis: null,
 });
 
-export function drawPlot(spec: PlotSpec, options: SvgOptions): SVGSVGElement {
+export function drawPlot(spec: PlotSpec<string>, options: SvgOptions): SVGSVGElement {
   const { document: page = document, inks = PAGE_INKS, font = "system-ui, sans-serif", isBare = false } = options;
   const { width, height, ...frame } = frameOf(spec, options);
   // A number in the words of the reader has the reader's decimal mark: "0.5" or "0,5".
@@ -285,7 +285,7 @@ function lettering(page: Document, labels: ReturnType<typeof placeLabels>, inks:
 }
 
 /** Describes the plot in one sentence, for readers who cannot see it. */
-const describe = ({ title, x, y, series }: PlotSpec, words: InWords): string =>
+const describe = ({ title, x, y, series }: PlotSpec<string>, words: InWords): string =>
   words(
     say`${verbatim(title)}. ${verbatim(y.label)} against ${verbatim(x.label)}. Drawn: ${listed(series.map(({ label }) => verbatim(labelIn(words, label))))}.`,
   );

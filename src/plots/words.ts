@@ -21,6 +21,7 @@ const LABELS: Readonly<Record<string, Message>> = {
   "C alpha of the test": say`C alpha of the test`,
   "in-situ stress": say`in-situ stress`,
   "preconsolidation stress": say`preconsolidation stress`,
+  "preconsolidation stress of the sheet": say`preconsolidation stress of the sheet`,
   // The field curve.
   "laboratory curve": say`laboratory curve`,
   "laboratory loads": say`laboratory loads`,

@@ -132,7 +132,7 @@ test("if a method does not apply, the test is drawn with the reason", () => {
 });
 
 test("marked stresses are vertical lines over the whole height, labelled, in every plane; the decades include them", () => {
-  const marks = [{ label: "in-situ stress", letters: "σ′v0", stress: 8 }];
+  const marks = [{ label: "in-situ stress" as const, letters: "σ′v0", stress: 8 }];
   const marked = valueOf(compressionPlot(stresses, voidRatios, "e", { marks }));
   expect(seriesOf(marked, "in-situ stress")).toMatchObject({
     style: "guide",

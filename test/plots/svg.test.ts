@@ -1,12 +1,12 @@
 /**
  * @jest-environment jsdom
  */
-import type { PlotSeries, PlotSpec } from "../../src/plots/spec";
+import type { PlotSeries, PlotSpec, SeriesLabel } from "../../src/plots/spec";
 import { drawPlot, frameOf } from "../../src/plots/svg";
 import { translated } from "../../src/pane/text/messages";
 import { english } from "../../src/reduction/message";
 
-const line = (label: string, style: PlotSeries["style"], points: PlotSeries["points"]): PlotSeries => ({
+const line = (label: SeriesLabel, style: PlotSeries["style"], points: PlotSeries["points"]): PlotSeries => ({
   label,
   style,
   points,
@@ -110,12 +110,12 @@ test("with a stated scale the stretch has the stated slope on paper", () => {
   const perCycle = 0.3;
   const drawn = { drawnScale: { perCycle, slope: 2 }, y: { ...spec().y, domain: [0.4, 1] as const, reversed: false } };
   const series: PlotSeries[] = [
-    line("virgin", "points", [
+    line("virgin line", "points", [
       [10, 0.9],
       [100, 0.9 - perCycle],
     ]),
   ];
-  const [[x0, y0], [x1, y1]] = centres(draw({ ...drawn, series }), "virgin");
+  const [[x0, y0], [x1, y1]] = centres(draw({ ...drawn, series }), "virgin line");
   expect((y1 - y0) / (x1 - x0)).toBeCloseTo(2, 6);
 });
 

@@ -101,11 +101,15 @@ function compression(
     const marks: StressMark[] = [
       ...(in_situ_stress === undefined
         ? []
-        : [{ label: "in-situ stress", letters: "σ′v0", stress: inSheetStress(record, in_situ_stress) }]),
+        : [{ label: "in-situ stress" as const, letters: "σ′v0", stress: inSheetStress(record, in_situ_stress) }]),
       ...(ofSheet === undefined || isDrawn
         ? []
         : [
-            { label: "preconsolidation stress of the sheet", letters: inWords(say`σ′p of the sheet`), stress: ofSheet },
+            {
+              label: "preconsolidation stress of the sheet" as const,
+              letters: inWords(say`σ′p of the sheet`),
+              stress: ofSheet,
+            },
           ]),
     ];
     return then(

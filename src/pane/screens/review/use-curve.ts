@@ -42,7 +42,7 @@ export function useCurve({ record, test, table, draft, methodChosen }: TriedCurv
   const inSituStress = inSitu === undefined ? undefined : inSheetStress(record, inSitu);
   const drawn = useMemo(() => {
     const marks =
-      inSituStress === undefined ? [] : [{ label: "in-situ stress", letters: "σ′v0", stress: inSituStress }];
+      inSituStress === undefined ? [] : [{ label: "in-situ stress" as const, letters: "σ′v0", stress: inSituStress }];
     const stressUnit = record.words.stress_unit;
     return pickedCurvePlot(test, { method, picks, reading, spread, stressUnit, marks, inWords });
   }, [record, test, method, picks, reading, spread, inSituStress]);

@@ -76,6 +76,7 @@ export const plots: Readonly<Record<string, string>> = {
   readings: "Ablesungen",
   "C alpha of the test": "C alpha des Versuchs",
   "in-situ stress": "Spannung in situ",
+  "preconsolidation stress of the sheet": "Vorbelastungsspannung des Blatts",
   "σ′p of the sheet": "σ′p des Blatts",
   "early parabola": "Anfangsparabel",
   "4:1 pair": "Paar 4:1",
