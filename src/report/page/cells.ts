@@ -11,14 +11,9 @@ import type { DataCells } from "./source";
 /** Stands in the place of a value that the data sheet does not have; the report says what is missing and why. */
 export const NOTHING = "-";
 
-const BRANCHES = [say`loading`, say`unloading`, say`wetting`];
-/** The words of a cell of the data sheet for which a report has its own words, by the name of the cell. */
+/** Words of cells for which a report has others than the lists of the data sheet, by the names of the cells. */
 const CHOICES: Readonly<Record<string, readonly Message[]>> = {
-  specific_gravity_basis: [say`measured`, say`assumed`],
-  drainage: [say`double`, say`single`],
-  load_branch: BRANCHES,
-  load_mark: [say`inundated`, say`wetting`],
-  wetting_reference: [say`height before`, say`initial height`],
+  load_branch: [say`loading`, say`unloading`, say`wetting`],
   swelling_method: [say`measured`, say`load back`, say`constant volume`, say`zero strain`],
   collapse_class: [say`none`, say`slight`, say`moderate`, say`moderately severe`, say`severe`],
   curve_point: [say`end`],

@@ -129,12 +129,8 @@ export const report: Readonly<Record<string, string>> = {
 
   // Choices in cells of the data sheet.
   measured: "gemessen",
-  assumed: "angenommen",
-  double: "beidseitig",
-  single: "einseitig",
   loading: "Belastung",
   wetting: "Wässern",
-  inundated: "geflutet",
   end: "Ende",
   error: "Fehler",
 

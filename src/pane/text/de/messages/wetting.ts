@@ -55,7 +55,6 @@ export const wetting: Readonly<Record<string, string>> = {
   "Strain on wetting": "Stauchung beim Wässern",
   "Strain on wetting, load {0}": "Stauchung beim Wässern, Laststufe {0}",
   "  on the": "  bezogen auf",
-  "height before": "Höhe davor",
   "initial height": "Anfangshöhe",
   "Free swell": "Freies Schwellen",
   "Rate per log cycle": "Rate je Dekade",
