@@ -3,13 +3,15 @@
  * formulas take the words of every language, because a person may paste rows of another sheet.
  */
 import { choices as german } from "./text/de/choices";
-import type { SheetLanguage } from "./text/language";
+import { SHEET_LANGUAGES, type SheetLanguage } from "./text/language";
 
 /** The words of each language but English, by the English words. */
-const WORDS: Readonly<Record<Exclude<SheetLanguage, "en">, Readonly<Record<string, string>>>> = { de: german };
+const WORDS: Readonly<Record<Exclude<SheetLanguage, "en">, ReadonlyMap<string, string>>> = {
+  de: new Map(Object.entries(german)),
+};
 
-/** The languages other than English, in which `wordsElsewhere` gives a word. */
-export const OTHER_LANGUAGES = ["de"] as const satisfies readonly (keyof typeof WORDS)[];
+/** The languages of a sheet other than English. */
+export const OTHER_LANGUAGES = SHEET_LANGUAGES.filter((language) => language !== "en");
 
 /** The states that formulas show and others compare, by the cells that show them; load_method and load_procedure show words of lists. */
 export const STATES = ["loading", "unloading", "end", "running", "over"] as const;
@@ -23,11 +25,7 @@ export const TYPED_WORDS = ["curve", "automatic", "none"] as const;
  * @example wordIn("de", "kPa") // "kPa"
  */
 export const wordIn = (language: SheetLanguage, english: string): string =>
-  language === "en"
-    ? english
-    : Object.hasOwn(WORDS[language], english)
-      ? (WORDS[language][english] ?? english)
-      : english;
+  language === "en" ? english : (WORDS[language].get(english) ?? english);
 
 /** A word in every language of a sheet, English first, each once: formulas compare "ring" and "Ring" as equal. */
 export function everyWord(english: string): string[] {
