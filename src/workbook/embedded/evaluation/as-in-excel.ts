@@ -175,13 +175,17 @@ change(
   "SEARCH",
   (compute) =>
     function (...given) {
-      const [wanted, within, from] = given.map((one) => single(one)?.value);
-      if (typeof wanted !== "string" || !/[?*]/.test(wanted) || (from ?? 1) !== 1) return compute.apply(this, given);
+      const [wanted, within, from = 1] = given.map((one) => single(one)?.value);
+      const isPattern = typeof wanted === "string" && /[?*]/.test(wanted);
+      if (!isPattern || typeof from !== "number" || from < 1) return compute.apply(this, given);
+      const before = Math.trunc(from) - 1;
       const pattern = wanted.replace(/~([?*~])|([?*])|([.+^${}()|[\]\\])/g, (_, meant, any, own) =>
         meant ? `\\${meant}` : any ? (any === "?" ? "." : ".*") : `\\${own}`,
       );
-      const at = String(within ?? "").search(new RegExp(pattern, "is"));
-      return at < 0 ? compute.call(this, { value: `${wanted}\u0000` }, given[1]) : at + 1;
+      const at = String(within ?? "")
+        .slice(before)
+        .search(new RegExp(pattern, "is"));
+      return at < 0 ? compute.call(this, { value: `${wanted}\u0000` }, given[1]) : before + at + 1;
     },
 );
 
