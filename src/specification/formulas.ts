@@ -8,7 +8,7 @@ import {
   type CurvePickName,
 } from "../reduction/curve/picks";
 import { INTRINSIC_LINE, SEDIMENTATION_SENSITIVITY } from "../reduction/curve/intrinsic";
-import { hasWord, isWord } from "./list-words";
+import { hasWord, isWord, shownWord } from "./list-words";
 
 /** The names of the cells with what cannot be: among the numbers, among the words of lists, and of the points of the curve. */
 export const INPUT_REMARK = "input_remark";
@@ -63,6 +63,12 @@ export const HAS_CURVE = `AND(COUNT({void_ratio_curve})>0,IFERROR({${CURVE_GAP}}
 /** A formula over the compression curve; it is blank until the curve has points. */
 export const ofCurve = (call: string) => `=IF(${HAS_CURVE},${onceOver(`CLAY.${call}`)},"")`;
 export const CURVE = "{load_stress},{void_ratio_curve}";
+
+/** 1 if the readings rise on compression, -1 if they fall. */
+export const SENSE = `IF(${isWord("{dial_sense}", "fall")},-1,1)`;
+
+/** The construction on the time curve that the person chose for all loads. */
+export const TIME_METHOD = `IF(${isWord("{time_method}", "root time")},${shownWord("root time")},${shownWord("log time")})`;
 
 /** The chosen method of preconsolidation stress; Casagrande's if none was chosen or the cell was lost. */
 export const METHOD = 'IF(IFERROR({preconsolidation_method},"")="","Casagrande",{preconsolidation_method})';

@@ -6,7 +6,7 @@
 import { MOST_ON_UNLOADING, SAME_LOAD } from "../reduction/curve/loads";
 import { english } from "../reduction/message";
 import { when, type Column, type Table } from "./field";
-import { atLoad, shown } from "./formulas";
+import { atLoad, SENSE, shown, TIME_METHOD } from "./formulas";
 import { isWord, shownWord } from "./list-words";
 import type { Measure } from "./measures";
 import { LOADS } from "./readings";
@@ -55,9 +55,6 @@ const spilled = (name: string, label: string, heading: Heading, measure: Measure
   spilled: true,
   note,
 });
-
-/** 1 if the readings rise on compression, -1 if they fall. */
-const SENSE = `IF(${isWord("{dial_sense}", "fall")},-1,1)`;
 
 /** A condition on the branch of the load: loading, unloading or wetting. */
 const isOnBranch = (branch: "loading" | "unloading" | "wetting"): string => isWord("[load_branch]", branch);
@@ -292,9 +289,6 @@ const coefficientOfConsolidation = (time: string, height: string, call: string) 
 /** The height of the specimen at a reading of the load. */
 const heightAt = (reading: string) => `{initial_height}-(${deformation(reading)}-[apparatus_deflection])`;
 
-/** The construction that the person chose for all loads. */
-const METHOD = `IF(${isWord("{time_method}", "root time")},${shownWord("root time")},${shownWord("log time")})`;
-
 /** The procedure that the person chose for all loads. */
 const PROCEDURE = `IF(${isWord("{time_procedure}", "drawn")},${shownWord("drawn")},${shownWord("aided")})`;
 
@@ -388,7 +382,7 @@ const COEFFICIENTS: readonly Column[] = [
     when(
       ["[load_stress]"],
       shown(
-        `IF(IFERROR(COUNT({pick_load}),0)=0,${METHOD},CLAY.LAST_PICK([load_number],"cv by",{pick_load},{pick_of},{pick_after},${METHOD}))`,
+        `IF(IFERROR(COUNT({pick_load}),0)=0,${TIME_METHOD},CLAY.LAST_PICK([load_number],"cv by",{pick_load},{pick_of},{pick_after},${TIME_METHOD}))`,
       ),
     ),
     'The construction whose d100 and cv are reported and used further: the last "cv by" of the load in the table of picks, otherwise the one chosen among the choices.',

@@ -4,7 +4,7 @@
  */
 import { when, type Field } from "../field";
 import { input, result } from "../form-fields";
-import { atLoad, onceOver } from "../formulas";
+import { atLoad, onceOver, SENSE } from "../formulas";
 import { haveWord, isWord } from "../list-words";
 
 /** The heights that a strain on wetting may be referred to. */
@@ -91,7 +91,7 @@ export const WETTING: readonly (readonly Field[])[] = [
       "  rate at the end",
       "small",
       ofStage(
-        `IFERROR(IF(ISNUMBER(${atLoad("tail_slope", STAGE)}),IF(${isWord("{dial_sense}", "fall")},-1,1)*${atLoad("tail_slope", STAGE)}*{dial_factor}/${REFERENCE},""),"")`,
+        `IFERROR(IF(ISNUMBER(${atLoad("tail_slope", STAGE)}),${SENSE}*${atLoad("tail_slope", STAGE)}*{dial_factor}/${REFERENCE},""),"")`,
       ),
       "Strain per log cycle of time on the straight tail of the stage, on the height of the strain; negative while the specimen swells.",
     ),

@@ -7,8 +7,8 @@ import { METHOD_PICK } from "../../reduction/increment/constructions/picks";
 import { lacking, signature } from "./adopted";
 import { CV_RANGES, type CvRangeName } from "./adoptable";
 import type { Column, Table } from "../field";
-import { shown } from "../formulas";
-import { hasWord, isWord, shownWord } from "../list-words";
+import { shown, TIME_METHOD } from "../formulas";
+import { hasWord } from "../list-words";
 import { adoptedCvSaid, NO_INITIALS, NO_REASON } from "../sentences/of-remarks";
 import { inFormula, live, toldPart } from "../sentences/told-formula";
 
@@ -39,7 +39,7 @@ const ofLoads = (item: string): string =>
 const NO_RANGE = '"give both stresses, the lower first"';
 
 /** The construction that gave the cv of the loads. */
-const BY = `IF(${hasWord("{pick_of}", METHOD_PICK)},"each load's choice",IF(${isWord("{time_method}", "root time")},${shownWord("root time")},${shownWord("log time")}))`;
+const BY = `IF(${hasWord("{pick_of}", METHOD_PICK)},"each load's choice",${TIME_METHOD})`;
 
 /** The number of loads of a range, as "1 load" or "3 loads". */
 const LOADS = `IF(${ofLoads("loads")}=1,"1 load",${ofLoads("loads")}&" loads")`;
