@@ -24,7 +24,7 @@ export type Reading = "rounding" | "log time" | "root time" | "yield" | "slope";
  * How far a value may lie from a value read off a drawing, as a ratio to the latter: the spread of careful hand
  * readings. Common practice, no source; see DEVELOPERS.md.
  */
-export const GRAPHICAL: Readonly<Record<Exclude<Reading, "rounding">, number>> = {
+const GRAPHICAL: Readonly<Record<Exclude<Reading, "rounding">, number>> = {
   "log time": 0.1,
   "root time": 0.03,
   yield: 0.15,

@@ -25,7 +25,7 @@ export interface SheetOptions {
 }
 
 /** The number of columns of a printed page, and of one of its three panels. */
-export const PAGE_COLUMNS = 16;
+const PAGE_COLUMNS = 16;
 const PANEL_COLUMNS = 5;
 /** The number of rows of readings that have the frame of an input; a longer series continues below them. */
 const FRAMED_READING_ROWS = 24;

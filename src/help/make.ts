@@ -80,7 +80,7 @@ function pagesIn(language: Language, { groups, calculate }: Help, style: string)
   };
 }
 
-export async function makePages(folder: string): Promise<void> {
+async function makePages(folder: string): Promise<void> {
   const style = readFileSync(path.join(__dirname, "page.css"), "utf8");
   const help = await calculatedHelp();
   mkdirSync(folder, { recursive: true });

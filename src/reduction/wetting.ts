@@ -39,7 +39,7 @@ export function wettingStrain(before: number, after: number, reference = before)
  * Classes of the collapse index by its upper limit in percent, as printed: 0 none, 0.1 to 2 slight, 2.1 to 6 moderate,
  * 6.1 to 10 moderately severe, above 10 severe. Source: ASTM D5333 (withdrawn 2012), limits from memory.
  */
-export const COLLAPSE_CLASSES = [
+const COLLAPSE_CLASSES = [
   { most: 0, name: "none" },
   { most: 2, name: "slight" },
   { most: 6, name: "moderate" },

@@ -121,7 +121,7 @@ export const MISSING_IN_FULL: Field = {
 };
 
 /** The number of signs that surely fit into the row at the head of the sheet; a list of what is missing is shorter. */
-export const MOST_AT_HEAD = 390;
+const MOST_AT_HEAD = 390;
 
 /** The number of times that a text of two signs stands in the full text. */
 const countOf = (signs: string): string => `(LEN({${IN_FULL}})-LEN(SUBSTITUTE({${IN_FULL}},"${signs}","")))/2`;

@@ -94,6 +94,6 @@ const COLUMNS: readonly Column[] = [
  * The number of rows of the table. With its headings it fits on one printed page, at the scale that the form has on A4:
  * a second page would have no headings.
  */
-export const PICK_ROWS = 42;
+const PICK_ROWS = 42;
 
 export const PICK_TABLE: Table = { rows: PICK_ROWS, columns: COLUMNS };

@@ -13,7 +13,7 @@ const HEADINGS = 3;
 export const FIRST_ROW = HEADINGS + 2;
 
 /** The name of a cell that contains a unit. */
-export const unitName = (measure: SummaryMeasure): string => `summary_${measure}_unit`;
+const unitName = (measure: SummaryMeasure): string => `summary_${measure}_unit`;
 
 export const UNIT_NAMES: readonly string[] = SUMMARY_MEASURES.map(unitName);
 

@@ -29,7 +29,7 @@ export const NEVER_READ: Omit<ReadBefore, "choices"> = { loads: [], starts: [], 
  * Rows at the end of a file that is still being written wait: whether a new load has begun shows only after three rows
  * under it.
  */
-export const WAITING_ROWS = 3;
+const WAITING_ROWS = 3;
 
 export type Comparison =
   | { readonly is: "same" }

@@ -37,7 +37,7 @@ const isReading = (cell: string, decimal: DecimalMark): boolean =>
 const isBlank = (cell: string): boolean => cell.trim() === "";
 
 /** A tab or a semicolon hardly ever occurs within a figure, so these are tried before the comma. */
-export function offeredDelimiter(lines: readonly string[]): Delimiter {
+function offeredDelimiter(lines: readonly string[]): Delimiter {
   const begun = lines.filter((line) => /^\s*["']?[-+.\d]/.test(line));
   const looked = begun.length > 0 ? begun : lines;
   const found = (["\t", ";", ","] as const).find(
@@ -46,7 +46,7 @@ export function offeredDelimiter(lines: readonly string[]): Delimiter {
   return found ?? DELIMITERS[0];
 }
 
-export function offeredDecimal(rows: readonly (readonly string[])[]): DecimalMark {
+function offeredDecimal(rows: readonly (readonly string[])[]): DecimalMark {
   let commas = 0;
   let points = 0;
   for (const row of rows)
@@ -68,7 +68,7 @@ function isDataRow(row: readonly string[], decimal: DecimalMark): boolean {
 }
 
 /** The line, from 1, at which readings begin; undefined where there are none. */
-export function offeredFirstLine(rows: readonly (readonly string[])[], decimal: DecimalMark): number | undefined {
+function offeredFirstLine(rows: readonly (readonly string[])[], decimal: DecimalMark): number | undefined {
   let run = 0;
   for (const [index, row] of rows.entries()) {
     run = isDataRow(row, decimal) ? run + 1 : 0;
@@ -79,11 +79,7 @@ export function offeredFirstLine(rows: readonly (readonly string[])[], decimal: 
 }
 
 /** The heading cells of each column above the line at which readings begin: names, then perhaps units. */
-export function headingsAbove(
-  rows: readonly (readonly string[])[],
-  firstLine: number,
-  decimal: DecimalMark,
-): string[][] {
+function headingsAbove(rows: readonly (readonly string[])[], firstLine: number, decimal: DecimalMark): string[][] {
   const data = rows.slice(firstLine - 1, firstLine + 20);
   const columns = Math.max(...data.map((row) => row.length), 0);
   // Loggers that end each row with a delimiter do not always end the headings with one.
@@ -105,7 +101,7 @@ export function headingsAbove(
  * The unit that the headings of a column name: in brackets, as a cell of its own, or as the last word; "in" counts only
  * in brackets or as a cell of its own.
  */
-export function unitIn(headings: readonly string[], names: readonly string[]): string | undefined {
+function unitIn(headings: readonly string[], names: readonly string[]): string | undefined {
   const bracketed = headings.flatMap((cell) =>
     [...cell.matchAll(/[[(]([^\])]+)[\])]/g)].flatMap(([, inner]) => inner ?? []),
   );

@@ -10,23 +10,21 @@ import type { Layout } from "./layout";
 import { cellsOf } from "./table";
 
 /** What may be wrong with a line; lines with one of KEPT_KINDS are used nevertheless. */
-export const FAULT_KINDS = [
-  "blank",
-  "text",
-  "code",
-  "short",
-  "cut",
-  "maybe-cut",
-  "heading",
-  "words",
-  "back",
-  "repeat",
-  "same-time",
-  "no-load",
-  "midnight",
-  "far",
-] as const;
-export type FaultKind = (typeof FAULT_KINDS)[number];
+export type FaultKind =
+  | "blank"
+  | "text"
+  | "code"
+  | "short"
+  | "cut"
+  | "maybe-cut"
+  | "heading"
+  | "words"
+  | "back"
+  | "repeat"
+  | "same-time"
+  | "no-load"
+  | "midnight"
+  | "far";
 
 export const KEPT_KINDS: readonly FaultKind[] = ["maybe-cut", "no-load", "midnight", "far"];
 

@@ -44,7 +44,7 @@ function withSteps(points: readonly LoadPoint[], wetting: Branches["wetting"]): 
 }
 
 /** The points of a branch; empty if the test has none. Refuses the rows that `branches` refuses. */
-export const branchOf = (test: TestCurve, branch: CurveBranch): Outcome<readonly LoadPoint[]> =>
+const branchOf = (test: TestCurve, branch: CurveBranch): Outcome<readonly LoadPoint[]> =>
   then(branchesOfAny(test), ({ seating, firstLoading, afterCollapse, finalUnloading, loops, wetting }) => {
     // A collapse that first loading ends before brings its own point before the step.
     const outer = [...seating, ...(afterCollapse.length ? firstLoading.slice(0, -1) : firstLoading), ...afterCollapse];

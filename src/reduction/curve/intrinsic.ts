@@ -11,7 +11,7 @@ import { impossibleGravity } from "../specimen";
 const E_100 = [0.109, 0.679, -0.089, 0.016] as const;
 const C_C = { slope: 0.256, intercept: -0.04 } as const;
 /** Void ratios at the liquid limit for which the correlation was made. */
-export const INTRINSIC_RANGE = { least: 0.6, most: 4.5 } as const;
+const INTRINSIC_RANGE = { least: 0.6, most: 4.5 } as const;
 /** Void index of the intrinsic line: constant, factor of x, factor of x cubed; x is log10 of the stress in kPa. */
 export const INTRINSIC_LINE = [2.45, -1.285, 0.015] as const;
 /** Stresses, kPa, between which the intrinsic line is drawn. From memory. */

@@ -95,7 +95,7 @@ const SERIES: readonly BlockSeries[] = [
   { name: FIELD_LABELS.meeting, style: "points", symbol: "cross", lettered: true, x: "meeting x", y: "meeting y" },
 ];
 
-export function fieldBlock(source: FieldSource, frame: Frame): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
+function fieldBlock(source: FieldSource, frame: Frame): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
   const { stresses, voidRatios, inSitu, yieldStress, factor, initial, picks = "", recompressionIndex = "" } = source;
   const call = `CLAY.FIELD_CURVE(${stresses.whole},${voidRatios.whole},${inSitu},${yieldStress},${factor},${initial},"e",${picks},${recompressionIndex})`;
   const spill: BlockColumn[] = [

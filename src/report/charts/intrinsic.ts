@@ -39,10 +39,7 @@ const IN_SITU: BlockSeries = {
   y: "in situ y",
 };
 
-export function intrinsicBlock(
-  source: IntrinsicSource,
-  frame: Frame,
-): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
+function intrinsicBlock(source: IntrinsicSource, frame: Frame): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {
   const { stress, voidRatio, rows, intrinsicVoidRatio, intrinsicIndex, initial, stressUnit, inSitu } = source;
   const low = frame.x.domain[0];
   const index = (e: string): string => `(${e}-${intrinsicVoidRatio})/${intrinsicIndex}`;

@@ -110,7 +110,7 @@ export const cell =
   };
 
 export const always = (format: string) => () => format;
-export const perLoad = (cells: DataCells, name: string) => (row: number) => twoFigures(cells.number(name, row));
+const perLoad = (cells: DataCells, name: string) => (row: number) => twoFigures(cells.number(name, row));
 
 /** Minutes from the first instant of the load to its last reading. */
 function duration(cells: DataCells, { number }: ReportedLoad): string | undefined {
@@ -131,7 +131,7 @@ function methodOf(cells: DataCells, { row }: ReportedLoad): string | undefined {
 
 export const loadColumn: LoadColumn = { heading: [say`Load`], formula: ({ number }) => number, format: always("0") };
 
-export const stressColumn = (cells: DataCells, loads: readonly ReportedLoad[]): LoadColumn => ({
+const stressColumn = (cells: DataCells, loads: readonly ReportedLoad[]): LoadColumn => ({
   heading: [say`Stress`],
   unit: "stress_unit",
   formula: cell(cells, "load_stress"),

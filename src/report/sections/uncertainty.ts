@@ -93,7 +93,7 @@ export const LIMITS: readonly Limit[] = [
   },
 ];
 
-export const COVERAGE_NAME = "limit_coverage";
+const COVERAGE_NAME = "limit_coverage";
 export const LIMIT_NAMES: readonly string[] = [...LIMITS.map(({ name }) => name), COVERAGE_NAME];
 /** The name of the cell beside a limit: who changed it and why. */
 export const byOf = (name: string): string => `${name}_by`;

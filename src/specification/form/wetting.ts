@@ -8,9 +8,9 @@ import { atLoad, onceOver, SENSE } from "../formulas";
 import { haveWord, isWord } from "../list-words";
 
 /** The heights that a strain on wetting may be referred to. */
-export const WETTING_REFERENCES = ["height before", "initial height"] as const;
+const WETTING_REFERENCES = ["height before", "initial height"] as const;
 /** How the swelling pressure is found; "measured" and "zero strain" take the value that a person typed. */
-export const PRESSURE_METHODS = ["measured", "load back", "constant volume", "zero strain"] as const;
+const PRESSURE_METHODS = ["measured", "load back", "constant volume", "zero strain"] as const;
 
 /** The choices, among those of the engineer. */
 export const WETTING_CHOICES: readonly Field[] = [

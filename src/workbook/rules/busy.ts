@@ -5,7 +5,7 @@ import { WorkbookError, type CellValue, type Selection } from "../port";
 /** The placeholder in Excel while a function of an add-in works, today and in earlier versions. */
 const NOT_YET = /^#(BUSY!|GETTING_DATA)$/;
 
-export const isNotYet = (value: CellValue): boolean => typeof value === "string" && NOT_YET.test(value);
+const isNotYet = (value: CellValue): boolean => typeof value === "string" && NOT_YET.test(value);
 
 export const hasNotYet = (values: Selection["values"]): boolean => values.some((row) => row.some(isNotYet));
 

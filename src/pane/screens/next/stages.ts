@@ -13,7 +13,7 @@ import type { PickedThing, TimeMethod } from "../../../reduction/increment/const
 import type { Message } from "../../../reduction/message";
 import { methodOfLoad } from "../../../record/picks";
 
-export const STAGES = ["received", "sized", "loaded", "reduced", "reviewed", "checked", "reported"] as const;
+const STAGES = ["received", "sized", "loaded", "reduced", "reviewed", "checked", "reported"] as const;
 export type StageName = (typeof STAGES)[number];
 
 /** Something that keeps a stage open, or that a person should look at. */

@@ -42,7 +42,7 @@ function percents(...shares: readonly number[]): string[] {
 }
 
 /** The reasons for the suggested construction, in sentences. */
-export function reasonsOf(suggestion: Suggestion): string[] {
+function reasonsOf(suggestion: Suggestion): string[] {
   const { method, why, otherRefusal, ratio, overFit, inInterval, remarks, straightReadings } = suggestion;
   const other = otherMethod(method);
   const reasons: string[] = [];

@@ -38,7 +38,7 @@ interface Signed {
 }
 
 /** The reason why the changes cannot be saved; undefined if they can. */
-export function whyNotSaved(
+function whyNotSaved(
   { reason, by }: Signed,
   { table, changes, unusable }: Pick<ReviewSaveProps, "table" | "changes" | "unusable">,
 ): string | undefined {

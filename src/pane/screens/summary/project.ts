@@ -60,7 +60,7 @@ const findSheets = (port: WorkbookPort): Promise<readonly FoundSheet[]> =>
   ]);
 
 /** Reads every data sheet of the workbook. Throws `Stopped` if the person stops the work; then nothing was written. */
-export async function readProject(port: WorkbookPort, { tell, signal, now }: Course): Promise<Project> {
+async function readProject(port: WorkbookPort, { tell, signal, now }: Course): Promise<Project> {
   const found = await findSheets(port);
   const isOf = (name: string) => found.filter(({ has }) => has.includes(name));
   const sheets = isOf(DATA_SHEET_NAME);

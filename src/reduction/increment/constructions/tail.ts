@@ -40,7 +40,7 @@ const TAIL_FROM_BY_THEORY = 2;
 const FOLLOWS_SHARE = 0.005;
 const FOLLOWS_STEP = 0.4;
 /** Readings over fewer log cycles do not show a slope. Half a cycle is common practice: 8 h to 24 h. */
-export const SHORTEST_TAIL = 0.25;
+const SHORTEST_TAIL = 0.25;
 const GOOD_TAIL = 0.45;
 
 const cyclesOf = (times: readonly number[]): number => (times.length ? Math.log10(lastOf(times) / firstOf(times)) : 0);
