@@ -62,6 +62,3 @@ export function resultsFrom(name: string): readonly Use[] {
   found.set(name, uses);
   return uses;
 }
-
-/** The labels of these results. */
-export const usesOf = (name: string): string[] => resultsFrom(name).map(({ label }) => label);

@@ -17,7 +17,7 @@ import { demoTest } from "../../src/datasheet/demo-test";
 import { methodOfLoad } from "../../src/record/picks";
 import { OLD_WORDS } from "../../src/record/names";
 import { readRecord } from "../../src/record/record";
-import { usesOf } from "../../src/specification/uses";
+import { resultsFrom } from "../../src/specification/uses";
 import { differing } from "../../src/checks/questions/record";
 import { NEWS, newsAsMessage, TEMPLATE_VERSION } from "../../src/specification/versions";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
@@ -303,6 +303,7 @@ describe("an older template", () => {
 });
 
 test("everything that needs a name is listed, to the end of the chain", () => {
+  const usesOf = (name: string): string[] => resultsFrom(name).map(({ label }) => label);
   expect(usesOf("ring_mass")).toEqual(
     expect.arrayContaining(["Dry mass of soil", "Void ratio, initial e0", "Compression index Cc"]),
   );
