@@ -9,6 +9,7 @@ import { OF_CURVE, type CurvePicks } from "../../reduction/curve/picks";
 import { english, listed, say, verbatim } from "../../reduction/message";
 import { badInput, type Outcome } from "../../reduction/outcome";
 import { rulesOf } from "../../specification/versions";
+import { isError } from "../../workbook/cell-error";
 import { roundedDomain } from "../../workbook/look/chart-axis";
 import { asColumn, lengthOf, liesAcross, partOfList } from "../../workbook/lists";
 import type { Box, CellValue, ChartAxis, SheetName } from "../../workbook/port";
@@ -106,7 +107,7 @@ export class Sheet {
   /** The text of a cell, a word of a list in English; "" for anything else. */
   word(name: string, row = 0): string {
     const cell: CellValue = asColumn(this.data.values[name] ?? [])[row]?.[0] ?? "";
-    return typeof cell === "string" && !cell.startsWith("#") ? textOf(name, cell.trim()) : "";
+    return typeof cell === "string" && !isError(cell) ? textOf(name, cell.trim()) : "";
   }
 
   /** A refusal that names the missing cells; undefined if none is missing. */

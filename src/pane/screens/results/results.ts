@@ -200,7 +200,7 @@ class Cells {
   absence(name: string, needs: readonly string[]): Absence {
     if (!this.has(name)) return { why: "no cell" };
     const said = this.text(name);
-    if (said.startsWith("#")) return { why: "error", code: said };
+    if (isError(said)) return { why: "error", code: said };
     const blank = [...new Set(needs)].filter((need) => this.text(need) === "");
     if (blank.length > 0) return { why: "blank inputs", cells: blank.map(labelOnSheet) };
     return { why: this.hasImpossible ? "impossible inputs" : "no answer" };
