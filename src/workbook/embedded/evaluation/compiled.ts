@@ -7,6 +7,7 @@
 import { CompiledFormula, functionCache } from "@odoo/o-spreadsheet";
 import { lazily, type Execute } from "./branches";
 import { shareParts } from "./range-parts";
+import { withoutLogTen } from "./log-ten";
 import { withTightMinus } from "./tight-minus";
 
 /** The engine's code by its source. */
@@ -99,7 +100,7 @@ for (const method of ["Compile", "CompileForSerializedFormula"] as const) {
   CompiledFormula[method] = (...args: unknown[]) => {
     const [given, ...others] = args;
     const formula = compile(
-      typeof given === "string" && method === "Compile" ? withTightMinus(given) : given,
+      typeof given === "string" && method === "Compile" ? withTightMinus(withoutLogTen(given)) : given,
       ...others,
     );
     return Object.assign(formula, small(formula as unknown as Compiled));

@@ -8,6 +8,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { engine as german } from "../../../../src/pane/text/de/engine";
 import { Model } from "../../../../src/workbook/embedded/engine";
+import { withoutLogTen } from "../../../../src/workbook/embedded/evaluation/log-ten";
 import { withTightMinus } from "../../../../src/workbook/embedded/evaluation/tight-minus";
 
 const CELLS = {
@@ -107,6 +108,23 @@ test.each([
   ["=A1*-B1*C1", "=A1*-B1*C1"],
 ])("the sign in %s belongs to what stands behind it: %s", (formula, spelt) => {
   expect(withTightMinus(formula)).toBe(spelt);
+});
+
+test.each([
+  ["=LOG10(100)", "=LOG(100)", 2],
+  ["=1+log10 (A1)", "=1+LOG(A1)", 3],
+  ["=LOG10(LOG10(10^C1))", "=LOG(LOG(10^C1))", 1],
+  ['="LOG10("&LEN("LOG10(1)")', '="LOG10("&LEN("LOG10(1)")', "LOG10(8"],
+])("%s is calculated as %s", (formula, spelt, value) => {
+  const cells = { A1: "100", C1: "10", B1: formula };
+  const model = new Model({ sheets: [{ id: "s", name: "S", cells }] } as object);
+  const at = { sheetId: "s", col: 1, row: 0 };
+  expect(model.getters.getCellText(at, { showFormula: true })).toBe(spelt);
+  expect(model.getters.getEvaluatedCell(at).value).toBe(value);
+});
+
+test("a cell in column LOG stays a cell", () => {
+  expect(withoutLogTen("=LOG10+LOG10*2")).toBe("=LOG10+LOG10*2");
 });
 
 test("a cell shows the formula with the parentheses that it was given", () => {
