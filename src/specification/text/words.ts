@@ -6,8 +6,10 @@
 import { english, type Value } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
 import type { HostWords } from "../../workbook/port";
+import { CHECKED_INPUTS, limitsIn } from "../impossible";
 import type { Limits } from "../measures";
 import { wordIn, wordShown } from "../list-words";
+import { numberWithin } from "../sentences/of-head";
 import { de } from "./de";
 import { en } from "./en";
 import type { SheetLanguage } from "./language";
@@ -82,17 +84,13 @@ export const choicesIn = <T extends { readonly choices?: readonly string[]; read
   ...(choices && typeof value === "string" && { value: wordIn(language, value) }),
 });
 
-/** The limits that an English text of `within` names. */
-function limitsSaid(text: string): Limits | undefined {
-  const found = /^a number(?: (greater than|not less than) ([\d.]+))?(?: and)?(?: not more than ([\d.]+))?$/.exec(text);
-  if (!found) return undefined;
-  const [, from, least, most] = found;
-  return {
-    ...(least !== undefined && { least: Number(least) }),
-    ...(from === "greater than" && { above: true }),
-    ...(most !== undefined && { most: Number(most) }),
-  };
-}
+/** The limits of entries, by the part of the English sentence that asks for a number: ": enter a number. ". */
+const LIMITS_BY_PART: ReadonlyMap<string, Limits> = new Map(
+  [...CHECKED_INPUTS.numbers, ...CHECKED_INPUTS.columns, ...CHECKED_INPUTS.classes].map((input) => {
+    const limits = limitsIn(input);
+    return [`: enter ${english(numberWithin(limits))}. `, limits];
+  }),
+);
 
 /** The text of a formula; a text that the table lacks is an argument of a function or a word that is compared, and stays. */
 export function textInFormula(words: SheetWords, text: string): string {
@@ -101,8 +99,7 @@ export function textInFormula(words: SheetWords, text: string): string {
   if (words.language === "en") return text;
   const found = words.formulas[text];
   if (found !== undefined) return found;
-  const [, entered] = /^: enter (.*)\. $/.exec(text) ?? [];
-  const limits = entered === undefined ? undefined : limitsSaid(entered);
+  const limits = LIMITS_BY_PART.get(text);
   if (limits) return (words.formulas[": enter {0}. "] ?? ": enter {0}. ").replace("{0}", words.within(limits));
   const [, label, end] = /^(.+?)( adopted: |, )$/.exec(text) ?? [];
   const called = label === undefined ? undefined : (words.labels[label] ?? words.labels[`  ${label}`]);
