@@ -1,6 +1,6 @@
 /** The state of the form that adopts a value, and what is wrong with what a person typed in it. */
 import { typedNumber } from "../../ui/typed-number";
-import { looksLikeFormula } from "../review/pick-changes";
+import { looksLikeFormula } from "../review/picks/pick-changes";
 import type { Telling } from "../review/review-state";
 import { isCv, type AdoptedName, type Adopting, type AdoptRow, type Range } from "./adopt-rows";
 

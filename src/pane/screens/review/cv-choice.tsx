@@ -15,7 +15,7 @@ import { firstOf, nth } from "../../../reduction/numeric/lists";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { otherMethod } from "./increment";
 import { shown } from "../../text/digits";
-import type { Draft, PickOf, Saved } from "./pick-changes";
+import type { Draft, PickOf, Saved } from "./picks/pick-changes";
 import { sentence } from "../../text/sentence";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";

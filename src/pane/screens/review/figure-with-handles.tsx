@@ -9,7 +9,7 @@ import type { Frame } from "../../../plots/lettering";
 import type { PlotAxis, PlotSpec } from "../../../plots/spec";
 import { drawPlot, frameOf } from "../../../plots/svg";
 import { neighbours, nth } from "../../../reduction/numeric/lists";
-import type { NumberPick } from "./pick-changes";
+import type { NumberPick } from "./picks/pick-changes";
 import { onAxes, placeOf, valueAt, valueByKey, type Handle, type HandleSet } from "./handles";
 import { text } from "../../text";
 import { PlotNotes } from "../../ui/figure";

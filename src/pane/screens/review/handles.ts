@@ -9,7 +9,7 @@ import { firstOf, lastOf, nth } from "../../../reduction/numeric/lists";
 import type { PickName, TimeMethod } from "../../../reduction/increment/constructions/picks";
 import type { Increment } from "../../../reduction/increment/reduce";
 import { PICKS_OF, valueOf } from "./increment";
-import type { NumberPick, NumberPicks } from "./pick-changes";
+import type { NumberPick, NumberPicks } from "./picks/pick-changes";
 
 export interface Handle {
   readonly name: NumberPick;

@@ -6,8 +6,8 @@ import { makeStyles, Text, tokens } from "@fluentui/react-components";
 import { text } from "../../text";
 import { shown } from "../../text/digits";
 import { useStyles as useSharedStyles } from "../../ui/styles";
-import type { Change } from "./pick-changes";
-import { changeText } from "./pick-words";
+import type { Change } from "./picks/pick-changes";
+import { changeText } from "./picks/pick-words";
 
 const words = text.review;
 

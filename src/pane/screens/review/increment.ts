@@ -16,7 +16,7 @@ import {
 import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
 import { given, type Outcome } from "../../../reduction/outcome";
 import { convert } from "../../../reduction/units";
-import type { NumberPick, PickOf } from "./pick-changes";
+import type { NumberPick, PickOf } from "./picks/pick-changes";
 
 /** The picks that each construction uses. */
 export const PICKS_OF: Readonly<Record<TimeMethod, readonly PickName[]>> = {

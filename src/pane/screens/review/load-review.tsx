@@ -8,15 +8,15 @@ import { PROCEDURES } from "../../../reduction/increment/constructions/procedure
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
-import { ReviewFields } from "./pick-fields";
+import { ReviewFields } from "./picks/pick-fields";
 import { ReviewFigure } from "./figure-with-handles";
 import { InSight } from "./in-sight";
 import { cvBy } from "./increment";
 import { ReviewMethod } from "./cv-choice";
-import { withPick, type Draft, type PickOf } from "./pick-changes";
+import { withPick, type Draft, type PickOf } from "./picks/pick-changes";
 import type { Handle } from "./handles";
 import { Refusal, Remarks, Switch } from "./review-parts";
-import { ReviewSave, type ReviewedThing } from "./save-picks";
+import { ReviewSave, type ReviewedThing } from "./picks/save-picks";
 import { useLoad, type Tried } from "./use-load";
 import { WhatTheyGive } from "./what-they-give";
 import { shown } from "../../text/digits";

@@ -17,7 +17,7 @@ import { HeadNotice } from "../head-notice";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { ReviewLoad } from "./load-review";
 import { LoadStepper } from "./load-stepper";
-import { savedOf, tableOf, type Draft, type PicksTable } from "./pick-changes";
+import { savedOf, tableOf, type Draft, type PicksTable } from "./picks/pick-changes";
 import { ReviewCurve } from "./curve-review";
 import { draftKey, reviewState, START, type ReviewAct, type ReviewState } from "./review-state";
 import { useWriting } from "./use-writing";

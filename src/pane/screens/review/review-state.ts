@@ -1,7 +1,7 @@
 /** The state of the review screen, and how each action of the person and each answer of the workbook changes it. */
 import type { MethodName } from "../../../reduction/curve/method-words";
 import type { PickedThing, TimeMethod } from "../../../reduction/increment/constructions/picks";
-import type { Draft } from "./pick-changes";
+import type { Draft } from "./picks/pick-changes";
 
 /** The message about the last writing. */
 export interface Telling {

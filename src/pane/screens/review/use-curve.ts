@@ -12,7 +12,7 @@ import type { MethodName } from "../../../reduction/curve/method-words";
 import type { TestCurve } from "../../../reduction/curve/shape/points";
 import { standingPicks } from "../../../reduction/curve/standing-picks";
 import { inWords } from "../../text/messages";
-import { changesOf, picksWith, savedOf, type Draft, type NumberPick, type PicksTable } from "./pick-changes";
+import { changesOf, picksWith, savedOf, type Draft, type NumberPick, type PicksTable } from "./picks/pick-changes";
 import { curveValues, handlesOfCurve } from "./picked-curve";
 
 export interface TriedCurve {

@@ -17,7 +17,7 @@ import { procedureOfLoad } from "../../../record/picks";
 import { text } from "../../text";
 import { handlesOf } from "./handles";
 import { cvBy, cvUnitsOf, methodOfTest, plotOf, valueNow } from "./increment";
-import { changesOf, methodWith, picksWith, savedOf, type Draft, type PicksTable } from "./pick-changes";
+import { changesOf, methodWith, picksWith, savedOf, type Draft, type PicksTable } from "./picks/pick-changes";
 
 /** One load, reduced by both procedures. */
 export type Both = Readonly<Record<Procedure, Increment>>;

@@ -5,7 +5,7 @@ import type { NamedValues } from "../../../record/record";
 import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
 import { text } from "../../text";
 import { sentenceOf } from "../../text/sentence";
-import { sameRows, tableOf, type PicksTable } from "./pick-changes";
+import { sameRows, tableOf, type PicksTable } from "./picks/pick-changes";
 import type { ReviewAct } from "./review-state";
 import { writeAsSeen } from "../write-as-seen";
 

@@ -2,9 +2,9 @@
  * The picks by hand of a data sheet for the review screen: the rows saved in the table of picks, the unsaved changes of
  * the person, and the cells for a change. This module does not use the workbook.
  */
-import { localDayNumber } from "../../../workbook/day-number";
-import { methodOfLoad, PICK_COLUMNS, picksOfCurve, picksOfLoad, type RecordedPick } from "../../../record/picks";
-import { readRecord, type NamedValues } from "../../../record/record";
+import { localDayNumber } from "../../../../workbook/day-number";
+import { methodOfLoad, PICK_COLUMNS, picksOfCurve, picksOfLoad, type RecordedPick } from "../../../../record/picks";
+import { readRecord, type NamedValues } from "../../../../record/record";
 import {
   AUTOMATIC,
   METHOD_PICK,
@@ -14,12 +14,12 @@ import {
   type PickedThing,
   type PickName,
   type TimeMethod,
-} from "../../../reduction/increment/constructions/picks";
-import { CURVE_PICK_NAMES, CURVE_PICK_WORDS, OF_CURVE, type CurvePickName } from "../../../reduction/curve/picks";
-import { firstOf } from "../../../reduction/numeric/lists";
-import { wordIn } from "../../../specification/list-words";
-import { languageOf, type SheetLanguage } from "../../../specification/text/language";
-import type { CellValue, NamedColumns } from "../../../workbook/port";
+} from "../../../../reduction/increment/constructions/picks";
+import { CURVE_PICK_NAMES, CURVE_PICK_WORDS, OF_CURVE, type CurvePickName } from "../../../../reduction/curve/picks";
+import { firstOf } from "../../../../reduction/numeric/lists";
+import { wordIn } from "../../../../specification/list-words";
+import { languageOf, type SheetLanguage } from "../../../../specification/text/language";
+import type { CellValue, NamedColumns } from "../../../../workbook/port";
 
 /** A pick with a number: of a time curve, or of the compression curve. */
 export type NumberPick = PickName | CurvePickName;

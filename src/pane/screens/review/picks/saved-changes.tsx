@@ -1,14 +1,14 @@
 /** The changes of a load or of the curve in the table of the sheet, and a button that undoes the last change. */
 import { Button, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useState } from "react";
-import type { RecordedPick } from "../../../record/picks";
-import { Notice } from "../../ui/notice";
-import { Step } from "../../ui/parts";
-import { useStyles as useSharedStyles } from "../../ui/styles";
+import type { RecordedPick } from "../../../../record/picks";
+import { Notice } from "../../../ui/notice";
+import { Step } from "../../../ui/parts";
+import { useStyles as useSharedStyles } from "../../../ui/styles";
 import { cellsWithout, lastChange } from "./pick-changes";
 import { changeText, detailsOf } from "./pick-words";
 import type { ReviewSaveProps } from "./save-picks";
-import { text } from "../../text";
+import { text } from "../../../text";
 
 const words = text.review;
 

@@ -1,5 +1,5 @@
-import fc from "../../../properties";
-import { PICK_COLUMNS } from "../../../../src/record/picks";
+import fc from "../../../../properties";
+import { PICK_COLUMNS } from "../../../../../src/record/picks";
 import {
   cellsOfChanges,
   cellsWithout,
@@ -17,10 +17,10 @@ import {
   withPick,
   type Change,
   type Draft,
-} from "../../../../src/pane/screens/review/pick-changes";
-import { OF_CURVE } from "../../../../src/reduction/curve/picks";
-import { AUTOMATIC, METHOD_PICK, PICK_NAMES } from "../../../../src/reduction/increment/constructions/picks";
-import type { CellValue, NamedColumns } from "../../../../src/workbook/port";
+} from "../../../../../src/pane/screens/review/picks/pick-changes";
+import { OF_CURVE } from "../../../../../src/reduction/curve/picks";
+import { AUTOMATIC, METHOD_PICK, PICK_NAMES } from "../../../../../src/reduction/increment/constructions/picks";
+import type { CellValue, NamedColumns } from "../../../../../src/workbook/port";
 
 type Columns = Record<string, CellValue[][]>;
 

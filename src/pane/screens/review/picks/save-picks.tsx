@@ -1,11 +1,11 @@
 /** The unsaved changes, with fields for the reason and the initials. */
 import { Button, Field, Input, makeStyles, Text, Textarea } from "@fluentui/react-components";
 import { useState } from "react";
-import type { PickedThing } from "../../../reduction/increment/constructions/picks";
-import type { NamedColumns } from "../../../workbook/port";
-import { Notice } from "../../ui/notice";
-import { Step } from "../../ui/parts";
-import { useStyles as useSharedStyles } from "../../ui/styles";
+import type { PickedThing } from "../../../../reduction/increment/constructions/picks";
+import type { NamedColumns } from "../../../../workbook/port";
+import { Notice } from "../../../ui/notice";
+import { Step } from "../../../ui/parts";
+import { useStyles as useSharedStyles } from "../../../ui/styles";
 import {
   cellsOfChanges,
   dayNumber,
@@ -16,9 +16,9 @@ import {
   type PicksTable,
 } from "./pick-changes";
 import { changeText } from "./pick-words";
-import type { Telling } from "./review-state";
+import type { Telling } from "../review-state";
 import { SavedChanges } from "./saved-changes";
-import { text } from "../../text";
+import { text } from "../../../text";
 
 const words = text.review;
 

@@ -1,7 +1,7 @@
 /** Changes of picks in the language of the pane. */
-import type { RecordedPick } from "../../../record/picks";
-import { text } from "../../text";
-import { shown } from "../../text/digits";
+import type { RecordedPick } from "../../../../record/picks";
+import { text } from "../../../text";
+import { shown } from "../../../text/digits";
 
 const words = text.review;
 

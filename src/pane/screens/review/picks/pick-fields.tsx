@@ -1,13 +1,13 @@
 /** The picks of a construction as fields: a number, and a button that returns to the automatic value. */
 import { Button, makeStyles } from "@fluentui/react-components";
 import { useState } from "react";
-import { AUTOMATIC } from "../../../reduction/increment/constructions/picks";
-import type { Handle } from "./handles";
-import { NumberField } from "../../ui/number-field";
-import { isDoubtful, typedNonZero } from "../../ui/typed-number";
-import { shown } from "../../text/digits";
+import { AUTOMATIC } from "../../../../reduction/increment/constructions/picks";
+import type { Handle } from "../handles";
+import { NumberField } from "../../../ui/number-field";
+import { isDoubtful, typedNonZero } from "../../../ui/typed-number";
+import { shown } from "../../../text/digits";
 import type { Draft, NumberPick, Saved } from "./pick-changes";
-import { text } from "../../text";
+import { text } from "../../../text";
 
 const words = text.review;
 
