@@ -16,4 +16,4 @@ export { EmbeddedPort } from "./port";
 export { sheetView, type SheetView, type Voice } from "./view";
 export { freshHistory, newWorkbook, type OpenWorkbook } from "./workbook";
 export { opening, openXlsx, type Opened } from "./xlsx/open";
-export { saveXlsx } from "./xlsx/save";
+export { saveXlsx } from "./xlsx/saving/save";

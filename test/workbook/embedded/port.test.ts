@@ -4,7 +4,7 @@ import { CorePlugin, helpers, registries } from "@odoo/o-spreadsheet";
 import { noteGetters } from "../../../src/workbook/embedded/notes";
 import { EmbeddedPort } from "../../../src/workbook/embedded/port";
 import { newWorkbook } from "../../../src/workbook/embedded/workbook";
-import { saveXlsx } from "../../../src/workbook/embedded/xlsx/save";
+import { saveXlsx } from "../../../src/workbook/embedded/xlsx/saving/save";
 import type { CellPlan, SheetPlan } from "../../../src/workbook/port";
 
 /** Makes the engine refuse commands that a test chooses. */

@@ -9,7 +9,7 @@ import { noteGetters } from "../../../src/workbook/embedded/notes";
 import { EmbeddedPort } from "../../../src/workbook/embedded/port";
 import { newWorkbook, type OpenWorkbook } from "../../../src/workbook/embedded/workbook";
 import { openXlsx } from "../../../src/workbook/embedded/xlsx/open";
-import { saveXlsx } from "../../../src/workbook/embedded/xlsx/save";
+import { saveXlsx } from "../../../src/workbook/embedded/xlsx/saving/save";
 import { registerRealFunctions } from "./real-functions";
 
 // Node's XML parser takes its time for two whole sheets.

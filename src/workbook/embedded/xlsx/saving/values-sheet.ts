@@ -1,10 +1,10 @@
 /** Adds the sheet which says that a file is a copy with values; it stands behind the others. */
-import { freeSheetName } from "../../rules/sheet-names";
-import { all, append, textInXml } from "../../file/xml";
-import { heldText } from "../../file/escapes";
-import { MAIN, RELATIONS } from "./namespaces";
-import { Parts, relationsOf } from "./parts";
-import { WORKBOOK } from "./package";
+import { freeSheetName } from "../../../rules/sheet-names";
+import { all, append, textInXml } from "../../../file/xml";
+import { heldText } from "../../../file/escapes";
+import { MAIN, RELATIONS } from "../namespaces";
+import { Parts, relationsOf } from "../parts";
+import { WORKBOOK } from "../package";
 
 const NAME = "Values only";
 const ID = "rIdValues";

@@ -1,11 +1,11 @@
 /** Formulas of one form are spelled for Excel as if the engine had been asked for each of them. */
-import "../engine-in-node";
+import "../../engine-in-node";
 import { strFromU8, unzipSync } from "fflate";
-import { demoSheet } from "../../../../src/datasheet";
-import { newWorkbook, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
-import { Model, plainData } from "../../../../src/workbook/embedded/engine";
-import { spellings } from "../../../../src/workbook/embedded/xlsx/spelling";
-import { haveRealFunctions } from "../real-functions";
+import { demoSheet } from "../../../../../src/datasheet";
+import { newWorkbook, openXlsx, saveXlsx } from "../../../../../src/workbook/embedded";
+import { Model, plainData } from "../../../../../src/workbook/embedded/engine";
+import { spellings } from "../../../../../src/workbook/embedded/xlsx/saving/spelling";
+import { haveRealFunctions } from "../../real-functions";
 
 beforeAll(haveRealFunctions);
 

@@ -3,15 +3,15 @@
  * formula and its value.
  */
 import { DEFAULT_LOCALE, helpers, links } from "@odoo/o-spreadsheet";
-import type { Model } from "../engine";
-import { formulaAt } from "../typing/locale";
-import type { Rename } from "../names";
-import { bareValue, TEXT_FORMAT } from "../typing/text";
-import { addressOf, type Zone } from "../zones";
-import { heldText } from "../../file/escapes";
-import { textInXml } from "../../file/xml";
-import { toFileFormula } from "./formula";
-import { MAIN } from "./namespaces";
+import type { Model } from "../../engine";
+import { formulaAt } from "../../typing/locale";
+import type { Rename } from "../../names";
+import { bareValue, TEXT_FORMAT } from "../../typing/text";
+import { addressOf, type Zone } from "../../zones";
+import { heldText } from "../../../file/escapes";
+import { textInXml } from "../../../file/xml";
+import { toFileFormula } from "../formula";
+import { MAIN } from "../namespaces";
 import { colOf, placeOf, rowOf, type Answered, type RowLook, type TakenSheet } from "./taken";
 
 const ERRORS_IN_FILE: Readonly<Record<string, string>> = {

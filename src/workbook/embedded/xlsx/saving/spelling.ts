@@ -4,10 +4,10 @@
  * Casts: the engine's types do not include the inner parts of a model and of its plugins.
  */
 import { helpers, Model, tokenize, UIPlugin } from "@odoo/o-spreadsheet";
-import { pause } from "../../in-slices";
-import { heldText } from "../../file/escapes";
-import { withHeldGroups, withoutHeldGroups } from "../evaluation/tight-minus";
-import { lightElements, type LightElement } from "../../file/light-xml";
+import { pause } from "../../../in-slices";
+import { heldText } from "../../../file/escapes";
+import { withHeldGroups, withoutHeldGroups } from "../../evaluation/tight-minus";
+import { lightElements, type LightElement } from "../../../file/light-xml";
 
 /** The number of formulas that are asked at a time. */
 const AT_ONCE = 1500;

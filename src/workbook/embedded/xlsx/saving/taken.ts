@@ -7,13 +7,13 @@
  */
 import { helpers, registries, UIPlugin } from "@odoo/o-spreadsheet";
 // This plugin comes last: after all others that add to the export.
-import "../engine";
-import { betweenSheets } from "../evaluation/export";
-import { withHeldGroups } from "../evaluation/tight-minus";
-import type { Zone } from "../zones";
-import { LAST_COLUMN } from "../../rules/names";
-import { heldText } from "../../file/escapes";
-import { all, first } from "../../file/xml";
+import "../../engine";
+import { betweenSheets } from "../../evaluation/export";
+import { withHeldGroups } from "../../evaluation/tight-minus";
+import type { Zone } from "../../zones";
+import { LAST_COLUMN } from "../../../rules/names";
+import { heldText } from "../../../file/escapes";
+import { all, first } from "../../../file/xml";
 
 /** A cell's place as one number. */
 export const placeOf = (row: number, col: number): number => row * LAST_COLUMN + col;
