@@ -221,7 +221,8 @@ test("shared formulas, dates, links, groups and pictures of exceljs are read", a
   sheet.getRow(2).height = 30;
   const { workbook, remarks } = openXlsx(new Uint8Array((await made.xlsx.writeBuffer()) as ArrayBuffer));
   const [{ cells }] = contentsOf(workbook) as [ReturnType<typeof contentsOf>[number]];
-  expect([cells.B1![0], cells.B2![0], cells.B3![0]]).toEqual(['=LOG10(A1)&"B1"', '=LOG10(A2)&"B1"', '=LOG10(A3)&"B1"']);
+  // The engine has no LOG10: the formula comes with LOG, which is the same with one argument.
+  expect([cells.B1![0], cells.B2![0], cells.B3![0]]).toEqual(['=LOG(A1)&"B1"', '=LOG(A2)&"B1"', '=LOG(A3)&"B1"']);
   expect(cells.C1![1]).toBe(45_322);
   const { getters } = workbook.model;
   const [sheetId] = getters.getSheetIds() as [string];
