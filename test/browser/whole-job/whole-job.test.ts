@@ -159,7 +159,7 @@ withBrowser("a whole job with the keys alone", (openPage) => {
       await hands.screen(words.tabs.report);
       await hands.fill(words.report.preparedBy, "AB");
       await hands.push(words.report.make(sheet));
-      const report = `Report ${sheet}`;
+      const report = `${words.tabs.report} ${sheet}`;
       await hands.told(words.report.made(sheet, report));
       const { report_prepared_by } = await readNames(page, report, ["report_prepared_by"]);
       expect(report_prepared_by![0]![0]).toBe("AB");
