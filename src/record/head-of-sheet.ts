@@ -195,21 +195,6 @@ function ofCurve(cells: Cells): HeadSentence[] {
   return [cells.impossible(sentences.noPoint(load, reason), "apparatus_stress")];
 }
 
-/** Why the curve gives no preconsolidation stress, if a value of it cannot be used; it has the points of all loads. */
-function refusalOf(cells: Cells, record: TestRecord): Message | undefined {
-  const hasCurve = cells.column("void_ratio_curve").some(isNumber) && ofCurve(cells).length === 0;
-  if (isNumber(cells.cell("preconsolidation_stress")) || !hasCurve || impossibleEntries(cells).length > 0)
-    return undefined;
-  const { preconsolidation: found } = reduced(record);
-  return found.ok || found.fault !== "input" ? undefined : found.reason;
-}
-
-function ofWrongCurve(cells: Cells, record: TestRecord): HeadSentence[] {
-  const reason = refusalOf(cells, record);
-  if (!reason) return [];
-  return [cells.impossible(sentences.wrongCurve(cells.at("load_stress"), reason), "load_stress")];
-}
-
 /** The last load that has readings and no stress, if the load after it has no stress either. */
 const withoutStress = (cells: Cells, { loads }: TestRecord): LoadRecord | undefined =>
   loads
@@ -241,13 +226,6 @@ function missing(cells: Cells, record: TestRecord): HeadSentence[] {
   return [{ kind: "missing", sentence, ...(first !== undefined && { address: cells.address(first, row) }) }];
 }
 
-const isNotFarEnough = (cells: Cells, record: TestRecord): boolean =>
-  isSame(cells.cell("test_state") ?? "", "running") &&
-  cells.cell("preconsolidation_stress") === "" &&
-  cells.column("void_ratio_curve").some(isNumber) &&
-  impossibleEntries(cells).length === 0 &&
-  refusalOf(cells, record) === undefined;
-
 /** Sheets that are older than the line at the head say nothing. */
 const hasHead = ({ values }: ReadSheet): boolean => MISSING_IN_FULL.name in values;
 
@@ -264,26 +242,57 @@ function impossibleEntries(cells: Cells): HeadSentence[] {
   ];
 }
 
+/** What is impossible on a sheet, by what follows from it. */
+interface Impossible {
+  /** The entries that cannot be, each by itself. */
+  readonly entries: readonly HeadSentence[];
+  /** The load that was read and gives no point of the curve. */
+  readonly curve: readonly HeadSentence[];
+  /** Why the curve gives no preconsolidation stress, if a value of it cannot be used. */
+  readonly refusal?: Message;
+}
+
+/** A curve is refused only if it has the points of all loads, and every entry can be. */
+function impossibleOn(cells: Cells, record: TestRecord): Impossible {
+  const [entries, curve] = [impossibleEntries(cells), ofCurve(cells)];
+  const hasCurve = cells.column("void_ratio_curve").some(isNumber) && curve.length === 0;
+  if (isNumber(cells.cell("preconsolidation_stress")) || !hasCurve || entries.length > 0) return { entries, curve };
+  const { preconsolidation: found } = reduced(record);
+  return { entries, curve, ...(!found.ok && found.fault === "input" && { refusal: found.reason }) };
+}
+
+function impossibleSentences(cells: Cells, { entries, curve, refusal }: Impossible): HeadSentence[] {
+  return [
+    ...entries,
+    ...HEAVIER.flatMap((pair) => ofHeavier(cells, pair)),
+    ...ofSolids(cells),
+    ...WET_MASSES.flatMap((one) => ofWetMass(cells, one)),
+    ...curve,
+    ...(refusal ? [cells.impossible(sentences.wrongCurve(cells.at("load_stress"), refusal), "load_stress")] : []),
+  ];
+}
+
+const isNotFarEnough = (cells: Cells, { entries, refusal }: Impossible): boolean =>
+  isSame(cells.cell("test_state") ?? "", "running") &&
+  cells.cell("preconsolidation_stress") === "" &&
+  cells.column("void_ratio_curve").some(isNumber) &&
+  entries.length === 0 &&
+  refusal === undefined;
+
 /** The impossible inputs, each with its cell and the remedy. */
 export function impossibleInputs(sheet: ReadSheet): HeadSentence[] {
   if (!hasHead(sheet)) return [];
   const cells = new Cells(sheet);
-  return [
-    ...impossibleEntries(cells),
-    ...HEAVIER.flatMap((pair) => ofHeavier(cells, pair)),
-    ...ofSolids(cells),
-    ...WET_MASSES.flatMap((one) => ofWetMass(cells, one)),
-    ...ofCurve(cells),
-    ...ofWrongCurve(cells, sheet.record),
-  ];
+  return impossibleSentences(cells, impossibleOn(cells, sheet.record));
 }
 
 /** What the head of a sheet says: impossible inputs, then what is missing, then whether further loads are needed. */
 export function headOf(sheet: ReadSheet): HeadSentence[] {
   if (!hasHead(sheet)) return [];
   const cells = new Cells(sheet);
-  const running = isNotFarEnough(cells, sheet.record)
+  const impossible = impossibleOn(cells, sheet.record);
+  const running = isNotFarEnough(cells, impossible)
     ? [{ kind: "running", sentence: sentences.NOT_FAR_ENOUGH } as const]
     : [];
-  return [...impossibleInputs(sheet), ...missing(cells, sheet.record), ...running];
+  return [...impossibleSentences(cells, impossible), ...missing(cells, sheet.record), ...running];
 }

@@ -20,14 +20,11 @@ export interface HeadNoticeProps {
 
 export function HeadNotice({ reading, saysMissing = false }: HeadNoticeProps) {
   const styles = useStyles();
-  const impossible = impossibleInputs(reading);
-  const said = saysMissing ? headOf(reading) : impossible;
+  const said = saysMissing ? headOf(reading) : impossibleInputs(reading);
   if (said.length === 0) return null;
+  const isImpossible = said.some(({ kind }) => kind === "impossible");
   return (
-    <Notice
-      intent={impossible.length > 0 ? "warning" : "info"}
-      title={impossible.length > 0 ? words.impossible : words.missing}
-    >
+    <Notice intent={isImpossible ? "warning" : "info"} title={isImpossible ? words.impossible : words.missing}>
       <ul className={styles.list}>
         {said
           .map(({ sentence }) => inWords(sentence))

@@ -2,6 +2,7 @@
  * Corrections of the engine's evaluator.
  * Casts: the engine's types do not include the inner parts of its evaluator.
  */
+import { helpers } from "@odoo/o-spreadsheet";
 import { bareValue, TEXT_FORMAT } from "../typing/text";
 import type { Zone } from "../zones";
 import { rangeOf, type Evaluated, type Evaluator, type HeldCell, type Place, type SheetRange } from "./engine-parts";
@@ -29,11 +30,7 @@ export function filledBands(getters: any, sheetId: string): Zone[] {
 }
 
 const overlap = (one: SheetRange, other: SheetRange): boolean =>
-  one.sheetId === other.sheetId &&
-  one.zone.left <= other.zone.right &&
-  other.zone.left <= one.zone.right &&
-  one.zone.top <= other.zone.bottom &&
-  other.zone.top <= one.zone.bottom;
+  one.sheetId === other.sheetId && helpers.overlap(one.zone, other.zone);
 
 /**
  * Corrects five things in the evaluator: which rows it evaluates, what it keeps of blank cells, texts in cells of text
