@@ -12,7 +12,7 @@ import {
   type Page,
 } from "playwright-core";
 import type { EmbeddedPort } from "../../src/workbook/embedded/port";
-import type { Selection } from "../../src/workbook/port";
+import type { NamedColumns, Selection } from "../../src/workbook/port";
 
 export const ARTIFACTS = path.join(__dirname, "../../artifacts");
 
@@ -152,6 +152,10 @@ export const valuesOf = (page: Page, sheet: string, address: string): Promise<Se
 
 export const readNames = (page: Page, sheet: string, names: string[]): Promise<Record<string, Selection["values"]>> =>
   page.evaluate(([sheet, names]) => window.clayledger.port.readNames(sheet, names), [sheet, names] as const);
+
+/** Writes values into named cells and columns of a sheet. */
+export const fillNames = (page: Page, sheet: string, values: NamedColumns): Promise<void> =>
+  page.evaluate(([sheet, values]) => window.clayledger.port.fillNames(sheet, values), [sheet, values] as const);
 
 /** Shows a sheet, like a click on its tab. */
 export async function showSheet(page: Page, sheet: string): Promise<void> {

@@ -1,8 +1,9 @@
 /** A load is read at the frame in a narrow pane beside a real sheet, with one hand on the number pad. */
 import type { FrameLocator, Page } from "playwright-core";
-import type { CellValue, NamedColumns } from "../../../src/workbook/port";
+import type { CellValue } from "../../../src/workbook/port";
 import {
   eventually,
+  fillNames,
   paneViolations,
   paneWidths,
   readNames,
@@ -13,10 +14,6 @@ import {
 } from "../page";
 
 const SHEET = "Demonstration";
-
-declare const window: {
-  clayledger: { port: { fillNames(sheet: string, values: NamedColumns): Promise<void> } };
-};
 
 withBrowser("the bench", (openPage) => {
   let page: Page;
@@ -37,10 +34,7 @@ withBrowser("the bench", (openPage) => {
     const readings: (CellValue | null)[] = [...new Array<null>(10).fill(null), "", "", "", "", ""];
     const now = Date.now() / 86_400_000 - new Date().getTimezoneOffset() / 1440 + 25_569;
     const started = [null, null, null, null, now - 60.4 / 1440];
-    await page.evaluate(([sheet, values]) => window.clayledger.port.fillNames(sheet, values), [
-      SHEET,
-      { readings_05: readings, load_started: started },
-    ] as const);
+    await fillNames(page, SHEET, { readings_05: readings, load_started: started });
     await pane.getByRole("tab", { name: "Bench" }).click();
     await pane.getByRole("combobox", { name: "Load", exact: true }).selectOption("5");
     await field().waitFor();
@@ -74,10 +68,7 @@ withBrowser("the bench", (openPage) => {
   });
 
   test("the masses of the frame and the load cell give their stress", async () => {
-    await page.evaluate(([sheet, values]) => window.clayledger.port.fillNames(sheet, values), [
-      SHEET,
-      { lever_ratio: [10] },
-    ] as const);
+    await fillNames(page, SHEET, { lever_ratio: [10] });
     await pane.getByRole("textbox", { name: "Masses of the frame, kg" }).fill("10 5 2x2 1 0.5");
     await pane.getByText(/^Load 6, nearest: /).waitFor();
     await pane.getByRole("textbox", { name: "Calibration factor, N per unit" }).fill("0.5");

@@ -5,6 +5,7 @@ import { boxAddress } from "../../../src/workbook/address";
 import type { CellValue, NamedColumns } from "../../../src/workbook/port";
 import {
   chooseLanguage,
+  fillNames,
   paneViolations,
   paneWidths,
   readNames,
@@ -15,10 +16,6 @@ import {
 } from "../page";
 
 const SHEET = "Demonstration";
-
-declare const window: {
-  clayledger: { port: { fillNames(sheet: string, values: NamedColumns): Promise<void> } };
-};
 
 /** A file with columns that have the names of a register. */
 async function registerFile(diameter: number): Promise<Buffer> {
@@ -41,8 +38,7 @@ withBrowser("the register", (openPage) => {
   let page: Page;
   let pane: FrameLocator;
 
-  const fill = (sheet: string, values: NamedColumns): Promise<void> =>
-    page.evaluate(([into, cells]) => window.clayledger.port.fillNames(into, cells), [sheet, values] as const);
+  const fill = (sheet: string, values: NamedColumns): Promise<void> => fillNames(page, sheet, values);
   const cell = async (name: string, row = 0): Promise<CellValue> =>
     (await readNames(page, SHEET, [name]))[name]![row]![0]!;
   const take = async (): Promise<void> => {

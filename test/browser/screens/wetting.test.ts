@@ -1,13 +1,17 @@
 /** A stage of wetting is marked on the sheet, drawn, and the sheet of a series is inserted, in a narrow pane. */
 import type { FrameLocator, Page } from "playwright-core";
-import type { NamedColumns } from "../../../src/workbook/port";
-import { paneViolations, paneWidths, readNames, setPaneWidth, sheetNames, takePicture, withBrowser } from "../page";
+import {
+  fillNames,
+  paneViolations,
+  paneWidths,
+  readNames,
+  setPaneWidth,
+  sheetNames,
+  takePicture,
+  withBrowser,
+} from "../page";
 
 const SHEET = "Demonstration";
-
-declare const window: {
-  clayledger: { port: { fillNames(sheet: string, values: NamedColumns): Promise<void> } };
-};
 
 withBrowser("the stage of wetting", (openPage) => {
   let page: Page;
@@ -20,10 +24,7 @@ withBrowser("the stage of wetting", (openPage) => {
     const readings = [...(await readNames(page, SHEET, ["readings_01"])).readings_01!].map(([cell]) => cell!);
     // The first load becomes a wetting under the seating stress, in which the specimen swells.
     const swollen = readings.map((reading) => (typeof reading === "number" ? 800 - reading : null));
-    await page.evaluate(([sheet, values]) => window.clayledger.port.fillNames(sheet, values), [
-      SHEET,
-      { load_stress: [5], load_mark: ["wetting"], readings_01: swollen },
-    ] as const);
+    await fillNames(page, SHEET, { load_stress: [5], load_mark: ["wetting"], readings_01: swollen });
   });
 
   test("the sheet gives the swell of the stage", async () => {
