@@ -37,7 +37,7 @@ export const GLOSSARY: readonly (readonly [RegExp, RegExp])[] = [
   [/standard gravity/i, /Normfallbeschleunigung/],
   [/coverage factor/i, /Erweiterungsfaktor/],
   [/lever ratio/i, /Hebelverhältnis/],
-  [/load increment ratio/i, /Lastinkrement/],
+  [/load increment ratio/i, /Laststeigerungsverhältnis/],
   [/salt of the pore water/i, /Salz des Porenwassers|Salz im Porenwasser/],
   [/bulk density/i, /Feuchtdichte/],
   [/dry density/i, /Trockendichte/],

@@ -145,7 +145,7 @@ export const notes: Readonly<Record<string, string>> = {
   "aided: theory helps to choose the readings and straightens a short tail. drawn: as a hand repeats them with a ruler, through raw readings. A load may have its own in the table of picks.":
     "gestützt: die Theorie hilft, die Ablesungen zu wählen, und richtet einen kurzen Kriechast. gezeichnet: wie von Hand mit dem Lineal, durch die rohen Ablesungen. Eine Laststufe kann in der Tabelle der Festlegungen ihre eigene Weise haben.",
   "Rise of stress above the in-situ stress over which the design values are given; blank counts as 100 kPa.":
-    "Spannungszuwachs über die In-situ-Spannung, für den die Bemessungswerte gelten; leer zählt als 100 kPa.",
+    "Spannungszuwachs über die In-situ-Spannung, für den die Kennwerte gelten; leer zählt als 100 kPa.",
   "measured: as typed among sizes and masses. load back, constant volume: from the loads after the wetting. zero strain: of several specimens, typed from the sheet of the series.":
     "gemessen: wie bei Maßen und Massen eingetragen. Rückbelastung, konst. Volumen: aus den Laststufen nach dem Wässern. Stauchung null: mehrerer Probekörper, vom Blatt der Reihe eingetragen.",
   "What the plots of the pane and the first page of the report show; the other curve stands beside it, and every number in both.":
@@ -173,7 +173,7 @@ export const notes: Readonly<Record<string, string>> = {
   "Geometric mean of the cv of the loads of first loading that begin and end within the range (where none does, of those that end within it), whatever is adopted beside it.":
     "Geometrisches Mittel der cv der Laststufen der Erstbelastung, die im Bereich beginnen und enden (gibt es keine, derer, die in ihm enden), was auch daneben eingesetzt ist.",
   "Typed by the engineer; blank keeps what the loads give. Design values, checks, report and summary go on with the adopted cv. Where ranges overlap the lower row counts.":
-    "Vom Ingenieur eingetragen; leer gilt, was die Laststufen geben. Bemessungswerte, Prüfungen, Bericht und Übersicht rechnen mit dem eingesetzten cv. Wo Bereiche sich überdecken, gilt die untere Zeile.",
+    "Vom Ingenieur eingetragen; leer gilt, was die Laststufen geben. Kennwerte, Prüfungen, Bericht und Übersicht rechnen mit dem eingesetzten cv. Wo Bereiche sich überdecken, gilt die untere Zeile.",
   "Whether the cv in use was adopted or is that of the loads, and what an adopted one lacks.":
     "Ob das gültige cv eingesetzt oder das der Laststufen ist, und was einem eingesetzten fehlt.",
 

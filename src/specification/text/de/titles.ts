@@ -22,8 +22,7 @@ export const titles: Readonly<Record<string, string>> = {
   "Deviations and remarks": "Abweichungen und Bemerkungen",
   Results: "Ergebnisse",
   "Preconsolidation stress by every method": "Vorbelastungsspannung nach jedem Verfahren",
-  "Design values: from the in-situ stress over the increase":
-    "Bemessungswerte: von der In-situ-Spannung über den Zuwachs",
+  "Design values: from the in-situ stress over the increase": "Kennwerte: von der In-situ-Spannung über den Zuwachs",
   Wetting: "Wässern",
   Remarks: "Bemerkungen",
   "Loads and compression": "Laststufen und Setzung",

@@ -1,5 +1,6 @@
 /** The news of the versions of the data sheet. */
 export const news: Readonly<Record<string, string>> = {
+  "A German sheet calls design values Kennwerte.": "Ein deutsches Blatt nennt Bemessungswerte jetzt Kennwerte.",
   "A sheet says in which language its titles, labels, notes and the words of its lists are: English, or German if that is chosen; formulas and reading take the words of both.":
     "Ein Blatt sagt, in welcher Sprache seine Überschriften, Beschriftungen, Notizen und die Wörter seiner Listen sind: Englisch oder, wenn gewählt, Deutsch; Formeln und Einlesen nehmen die Wörter beider.",
   "The table of picks by hand has 42 rows and prints on one page, below its headings.":
@@ -15,9 +16,9 @@ export const news: Readonly<Record<string, string>> = {
   "The contract's rule for the end of a load is chosen: a fixed time, the end of primary by either construction, or a multiple of t100.":
     "Die Regel des Vertrags für das Ende einer Laststufe wird gewählt: eine feste Zeit, das Ende der Primärkonsolidation nach einer der Konstruktionen oder ein Vielfaches von t100.",
   "cv may be adopted for ranges of stress (recompression, virgin, another), with reason, initials and day, beside what the loads give; the design values go on with it.":
-    "cv lässt sich für Spannungsbereiche (Wiederbelastung, Erstbelastung, ein weiterer) mit Grund, Kürzel und Tag neben dem der Laststufen festlegen; die Bemessungswerte rechnen damit.",
+    "cv lässt sich für Spannungsbereiche (Wiederbelastung, Erstbelastung, ein weiterer) mit Grund, Kürzel und Tag neben dem der Laststufen festlegen; die Kennwerte rechnen damit.",
   "Design values come from the laboratory curve or from the field curve, as chosen; where the field curve, the quality of the sample or a design value is refused, its cell stays blank and the remark gives the reason.":
-    "Bemessungswerte kommen aus der Laborkurve oder der Feldkurve, wie gewählt; wo die Feldkurve, die Probengüte oder ein Bemessungswert abgelehnt wird, bleibt die Zelle leer, und die Bemerkung nennt den Grund.",
+    "Kennwerte kommen aus der Laborkurve oder der Feldkurve, wie gewählt; wo die Feldkurve, die Probengüte oder ein Kennwert abgelehnt wird, bleibt die Zelle leer, und die Bemerkung nennt den Grund.",
   "Void ratio or strain is chosen once on the sheet, for the plots and for the report.":
     "Porenzahl oder Stauchung wird einmal auf dem Blatt gewählt, für die Diagramme und den Bericht.",
   "A pick by hand may be of the compression curve: the stress, Cc, Cr, Cs and the field curve follow it.":
@@ -37,7 +38,7 @@ export const news: Readonly<Record<string, string>> = {
   "The method of the preconsolidation stress is chosen; values may be adopted with reason, initials and day, beside what the constructions give, and what follows goes on with them.":
     "Das Verfahren der Vorbelastungsspannung wird gewählt; Werte lassen sich mit Grund, Kürzel und Tag neben denen der Konstruktionen festlegen, und das Weitere rechnet mit ihnen.",
   "Design values stand beside the form: at the in-situ stress and over an increase of stress.":
-    "Neben dem Formular stehen Bemessungswerte: bei der In-situ-Spannung und über einen Spannungszuwachs.",
+    "Neben dem Formular stehen Kennwerte: bei der In-situ-Spannung und über einen Spannungszuwachs.",
   "The apparatus deflection deducted at a load is that of the table less that at the seating stress, under which the zero reading was taken.":
     "Als Eigenverformung des Geräts in einer Laststufe wird die der Tabelle abgezogen, vermindert um die bei der Anfangsspannung, unter der die Nullablesung genommen wurde.",
   "cv is worked out with the height at 50 % of consolidation of its own construction, and no longer with the mean of the heights at the ends of the load.":

@@ -117,8 +117,9 @@ export const questions: Readonly<Record<string, string>> = {
   "is it a loop, or a stress typed wrongly?": "Ist es eine Schleife oder eine falsch getippte Spannung?",
   "Does each load of first loading about double the stress?":
     "Verdoppelt jede Laststufe der Erstbelastung etwa die Spannung?",
-  "{0}; ASTM D2435's usual load increment ratio is 1": "{0}; das übliche Lastinkrement nach ASTM D2435 ist 1",
-  "load increment ratio": "Lastinkrement",
+  "{0}; ASTM D2435's usual load increment ratio is 1":
+    "{0}; das übliche Laststeigerungsverhältnis nach ASTM D2435 ist 1",
+  "load increment ratio": "Laststeigerungsverhältnis",
   "small steps blur the time curve, large ones the bend of the compression curve":
     "kleine Stufen verwischen die Zeitkurve, große den Knick der Druck-Setzungs-Kurve",
   "it needs two loads ({0})": "es braucht zwei Laststufen ({0})",

@@ -1,7 +1,7 @@
 /** Sentences of the report. */
 export const reportTexts: Readonly<Record<string, string>> = {
   "Design values: from the in-situ stress over the increase":
-    "Bemessungswerte: von der In-situ-Spannung über den Spannungszuwachs",
+    "Kennwerte: von der In-situ-Spannung über den Spannungszuwachs",
   "e at the in-situ stress": "e bei der In-situ-Spannung",
   "e after the increase": "e nach dem Zuwachs",
   "mv over the increase": "mv über den Zuwachs",

@@ -6,7 +6,7 @@ export const specimen: Readonly<Record<string, string>> = {
   "the lever ratio": "das Hebelverhältnis",
   "the first stress": "die erste Spannung",
   "the maximum stress": "die größte Spannung",
-  "the load increment ratio": "das Lastinkrement",
+  "the load increment ratio": "das Laststeigerungsverhältnis",
   "the last time": "die letzte Zeit",
   "the first time": "die erste Zeit",
   "the initial height": "die Anfangshöhe",
@@ -99,7 +99,7 @@ export const specimen: Readonly<Record<string, string>> = {
   "the maximum stress ({0}) is less than the first ({1}): the two may be swapped":
     "die größte Spannung ({0}) ist kleiner als die erste ({1}): vielleicht sind sie vertauscht",
   "a load increment ratio of {0} needs {1} loads: enter 1 to double, 0.5 for half":
-    "ein Lastinkrement von {0} braucht {1} Laststufen: 1 eingeben für Verdoppeln, 0,5 für die Hälfte",
+    "ein Laststeigerungsverhältnis von {0} braucht {1} Laststufen: 1 eingeben für Verdoppeln, 0,5 für die Hälfte",
   "the stress to unload to ({0}) must be greater than zero and less than the last load ({1})":
     "die Spannung, bis zu der entlastet wird ({0}), muss größer als null und kleiner als die letzte Last ({1}) sein",
   "the number of unloading steps is {0}: enter a whole number, 1 or more":
