@@ -3,7 +3,7 @@
  * show. The text of a cell is compared with them only to notice what a person typed over a formula.
  */
 import { fieldCurve } from "../reduction/curve/field-curve";
-import { MOST_ON_UNLOADING } from "../reduction/curve/loads";
+import { compressedOnUnloading } from "../reduction/curve/loads";
 import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
 import { asTyped, digits, english, joined, say, verbatim, type Message, type Value } from "../reduction/message";
 import { constructionRemarks } from "../reduction/increment/reduce";
@@ -97,7 +97,7 @@ function unloadedNotes(record: TestRecord, load: LoadReduced, before: LoadReduce
   const { initial_height: initial } = record.numbers;
   if (!rulesOf(record).unloadingIsAsked || load.record.words.load_branch !== "unloading") return [];
   if (height === undefined || above === undefined || initial === undefined) return [];
-  if (above - height > MOST_ON_UNLOADING * initial) return [COMPRESSED];
+  if (compressedOnUnloading(above - height, initial)) return [COMPRESSED];
   return height > initial ? [ROSE] : [];
 }
 

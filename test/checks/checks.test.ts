@@ -62,6 +62,12 @@ const tinsAt = (w: number): Changes => ({
 const cell = (name: string) => test1.cells[name] as number;
 const allReadings = loads.map((_, index) => `readings_${String(index + 1).padStart(2, "0")}`);
 
+/**
+ * Divisions of 0.002 mm: with the 0.014 mm by which the apparatus rebounds under load 7, the specimen loses 0.024 mm, and
+ * 0.1 % of its height is 0.0254 mm.
+ */
+const CREPT = 5;
+
 const allBut = (load: number) => allReadings.filter((_, index) => index + 1 !== load);
 
 /** A curve that is rounded from the first load on, with an unload-reload loop that is nearly as steep. */
@@ -1612,6 +1618,21 @@ const OTHERS: readonly {
     answer: ["cannot be asked", /^it needs Ring \+ dry soil/],
   },
   {
+    ...{ id: "Q55", when: "the specimen compresses by creep alone as load 7 is taken off" },
+    changes: series(7, () => readings(6).at(-1)! + CREPT),
+    answer: ["pass", /^load 1 /],
+  },
+  {
+    ...{ id: "Q55", when: "the specimen compresses by more than creep as load 7 is taken off" },
+    changes: series(7, () => readings(6).at(-1)! + CREPT + 10),
+    answer: ["stop", /^load 7 .*: the void ratio falls as the load is taken off: check the readings/],
+  },
+  {
+    ...{ id: "Q57", when: "the specimen creeps as the load is taken off" },
+    changes: typedCurve(bent(0.45, [200, 1.9032], [50, 1.9025]).map(([stress, e]) => [stress, e - 1] as const)),
+    answer: ["pass", /^unloading from load 7 \(800 kPa\): rebound is 0, not above 0\.5/],
+  },
+  {
     ...{ id: "Q56", when: "water was added under the seating stress" },
     changes: { seating_mark: "inundated" },
     answer: [
@@ -1621,8 +1642,12 @@ const OTHERS: readonly {
   },
   {
     ...{ id: "Q57", when: "the first of two unloadings rebounds above the start, and the second is back" },
-    changes: typedCurve(bent(0.45, [200, 2.7], [50, 2.05], [200, 2.02], [800, 1.98], [1600, 1.8])),
-    answer: ["stop", /^unloading from load 7 \(800 kPa\): rebound is 0\.\d+, above 0\.4/],
+    changes: typedCurve(
+      bent(0.45, [200, 2.7], [50, 2.05], [200, 2.02], [800, 1.98], [1600, 1.8]).map(
+        ([stress, e]) => [stress, e - 1] as const,
+      ),
+    ),
+    answer: ["stop", /^unloading from load 7 \(800 kPa\): rebound is 0\.\d+, above 0\.5/],
   },
   {
     ...{ id: "Q59", when: "a load has readings and no stress" },

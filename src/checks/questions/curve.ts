@@ -1,8 +1,9 @@
 /** Questions about the compression curve: preconsolidation stress, indices, sample quality, stress history, stiffness. */
-import { cellNamed, nameOf } from "../../record/record";
+import { cellNamed, nameOf, type TestRecord } from "../../record/record";
 import { creepRatio, usualCreepRatio } from "../../reduction/curve/creep-ratio";
 import { compressionIndex } from "../../reduction/curve/indices";
 import { virginLineOf } from "../../reduction/curve/methods/reading";
+import { compressedOnUnloading, MOST_ON_UNLOADING } from "../../reduction/curve/loads";
 import { isDisturbed, LUNNE, LUNNE_NAMES, STRAIN_CLASSES } from "../../reduction/curve/sample-quality";
 import { say, verbatim, digits, type Message } from "../../reduction/message";
 import { firstOf, nth } from "../../reduction/numeric/lists";
@@ -143,6 +144,29 @@ export const curveQuestions = (): Readonly<Record<string, Question>> => ({
   ...yieldQuestions(),
   ...groundQuestions(),
 });
+
+/**
+ * What a load that was taken off did to the void ratio, by the heights at the end of the load before it and of the load:
+ * by the rule of the remark in the load table, a fall within creep passes.
+ */
+function ofUnloading(record: TestRecord, heights: readonly [number, number], initial: number, Hs: number): Answer {
+  const [before, after] = heights;
+  const compared = [
+    figure(record, say`void ratio`, after / Hs - 1, "ratio"),
+    figure(record, say`void ratio of the load before`, before / Hs - 1, "ratio"),
+  ] as const;
+  if (compressedOnUnloading(before - after, initial))
+    return {
+      status: "stop",
+      compared,
+      sentence: say`the void ratio falls as the load is taken off: check the readings and the correction`,
+    };
+  return {
+    status: "pass",
+    compared,
+    sentence: say`the void ratio does not fall as the load is taken off, beyond creep (${digits(100 * MOST_ON_UNLOADING, 2)} % of the initial height)`,
+  };
+}
 
 /** How each question is answered. */
 export const CURVE_CHECKS = [
@@ -471,46 +495,25 @@ export const CURVE_CHECKS = [
     limits: {},
     ask: ({ record, reduced }) =>
       gravest(
-        reduced.loads.flatMap(
-          ({ called, height, unloading, curvePoint }, index): { load: Message; answer: Answer }[] => {
-            const Hs = reduced.solidsHeight;
-            if (!height.ok || !Hs.ok) return [];
-            // The void ratio is calculated here, because the reduction refuses a void ratio below zero.
-            const e = (height.value - Hs.value) / Hs.value;
-            const voids = within(
-              record,
-              say`void ratio`,
-              e,
-              "ratio",
-              { stop: [0, undefined] },
-              say`check the dry mass, the specific gravity and the readings`,
-            );
-            const before = reduced.loads[index - 1]?.curvePoint;
-            if (voids.status !== "pass" || !unloading || !before?.ok || !curvePoint.ok)
-              return [{ load: called, answer: voids }];
-            const compared = [
-              figure(record, say`void ratio`, curvePoint.value, "ratio"),
-              figure(record, say`void ratio of the load before`, before.value, "ratio"),
-            ] as const;
-            return [
-              {
-                load: called,
-                answer:
-                  curvePoint.value < before.value
-                    ? {
-                        status: "stop",
-                        compared,
-                        sentence: say`the void ratio falls as the load is taken off: check the readings and the correction`,
-                      }
-                    : {
-                        status: "pass",
-                        compared,
-                        sentence: say`the void ratio does not fall as the load is taken off`,
-                      },
-              },
-            ];
-          },
-        ),
+        reduced.loads.flatMap(({ called, height, unloading }, index): { load: Message; answer: Answer }[] => {
+          const Hs = reduced.solidsHeight;
+          if (!height.ok || !Hs.ok) return [];
+          // The void ratio is calculated here, because the reduction refuses a void ratio below zero.
+          const e = (height.value - Hs.value) / Hs.value;
+          const voids = within(
+            record,
+            say`void ratio`,
+            e,
+            "ratio",
+            { stop: [0, undefined] },
+            say`check the dry mass, the specific gravity and the readings`,
+          );
+          const before = reduced.loads[index - 1]?.height;
+          const { initial_height: initial } = record.numbers;
+          if (voids.status !== "pass" || !unloading || !before?.ok || initial === undefined)
+            return [{ load: called, answer: voids }];
+          return [{ load: called, answer: ofUnloading(record, [before.value, height.value], initial, Hs.value) }];
+        }),
         say`it needs void ratios: readings, dry mass, specific gravity and diameter`,
       ),
   }),
@@ -558,9 +561,10 @@ export const CURVE_CHECKS = [
           (reduced.specimen.ok && test?.kind === "e" ? reduced.specimen.value.e0 : firstOf(firstLoading).value);
         return gravest(
           unloadings.map((run) => {
-            const compressed = Math.abs(firstOf(run).value - start);
-            const rebound = Math.max(...run.map(({ value }) => Math.abs(value - firstOf(run).value)));
             const kind = test?.kind === "strain" ? "percent" : "ratio";
+            const swell = (from: number, to: number): number => (kind === "percent" ? from - to : to - from);
+            const compressed = Math.max(0, swell(firstOf(run).value, start));
+            const rebound = Math.max(...run.map(({ value }) => swell(firstOf(run).value, value)));
             return {
               load: say`unloading from ${calledInRow(reduced, firstOf(run).row)}`,
               answer: within(

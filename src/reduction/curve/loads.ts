@@ -13,6 +13,14 @@ export const SAME_LOAD = 0.005;
 export const MOST_ON_UNLOADING = 0.001;
 
 /**
+ * Whether a specimen that lost height (`fall`, in the unit of the initial height) while load was taken off compressed by
+ * more than creep.
+ * @example [compressedOnUnloading(0.03, 20), compressedOnUnloading(0.01, 20)] // [true, false]
+ */
+export const compressedOnUnloading = (fall: number, initialHeight: number): boolean =>
+  fall > MOST_ON_UNLOADING * initialHeight;
+
+/**
  * "virgin": begins at the greatest stress so far, and not below the preconsolidation stress.
  * "across yield": first loading that begins below the preconsolidation stress and ends above it: part is recompression,
  * part virgin.

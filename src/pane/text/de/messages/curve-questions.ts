@@ -183,7 +183,8 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "void ratio of the load before": "Porenzahl der Laststufe davor",
   "the void ratio falls as the load is taken off: check the readings and the correction":
     "die Porenzahl fällt beim Entlasten: Ablesungen und Berichtigung prüfen",
-  "the void ratio does not fall as the load is taken off": "die Porenzahl fällt beim Entlasten nicht",
+  "the void ratio does not fall as the load is taken off, beyond creep ({0} % of the initial height)":
+    "die Porenzahl fällt beim Entlasten nicht, über das Kriechen hinaus ({0} % der Anfangshöhe)",
   "it needs void ratios: readings, dry mass, specific gravity and diameter":
     "es braucht Porenzahlen: Ablesungen, Trockenmasse, Korndichte und Durchmesser",
   "Is swell on wetting reported?": "Ist das Schwellen beim Wässern genannt?",
