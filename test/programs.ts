@@ -20,7 +20,7 @@ export interface Program {
   readonly tests: string;
 }
 
-export const loudly = (sentence: string) => process.stderr.write(`\n*** ${sentence}\n\n`);
+const loudly = (sentence: string) => process.stderr.write(`\n*** ${sentence}\n\n`);
 
 function isProgram(file: string): boolean {
   try {

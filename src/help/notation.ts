@@ -11,7 +11,7 @@ export const formulaIn = ({ separator, decimal }: Notation, formula: string): st
 
 const MOST_DIGITS = 6;
 
-export const numberIn = ({ decimal }: Notation, number: number): string =>
+const numberIn = ({ decimal }: Notation, number: number): string =>
   String(Number(number.toPrecision(MOST_DIGITS))).replace(".", decimal);
 
 /** A cell as a page shows it. */

@@ -7,7 +7,7 @@ import { COLUMNS, SUMMARY_MEASURES, SUMMARY_UNITS, type SummaryMeasure, type Sum
 /**
  * The number of rows that the names of the columns cover: for specimens, and for rows that a person adds between them.
  */
-export const ROWS = 200;
+const ROWS = 200;
 
 const HEADINGS = 3;
 export const FIRST_ROW = HEADINGS + 2;

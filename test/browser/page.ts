@@ -14,7 +14,7 @@ import {
 import type { EmbeddedPort } from "../../src/workbook/embedded/port";
 import type { NamedColumns, Selection } from "../../src/workbook/port";
 
-export const ARTIFACTS = path.join(__dirname, "../../artifacts");
+const ARTIFACTS = path.join(__dirname, "../../artifacts");
 
 /** Long enough for a machine that is busy with other work. */
 const PATIENCE = 120_000;

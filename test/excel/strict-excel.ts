@@ -16,7 +16,7 @@
  * issue threads; a code that they do not give is from memory (test/excel/rules.test.ts marks these).
  */
 import { Batch, type Office, type Step } from "./batch";
-import { boxOf, COLS, ROWS, type Box } from "./book/address";
+import { boxOf } from "./book/address";
 import { copyOf, newSheet, sheetByName, type Book, type Sheet } from "./book/book";
 import { evaluate, type Evaluation, type Evaluator } from "./book/evaluation";
 import type { Moved } from "./book/lines";
@@ -333,5 +333,3 @@ export class StrictExcel implements Office, Behind {
     else reported(event);
   }
 }
-
-export const WHOLE_SHEET: Box = { row: 0, col: 0, rows: ROWS, cols: COLS };

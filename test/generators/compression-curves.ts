@@ -4,7 +4,7 @@
  */
 
 /** A small seeded generator of uniform numbers (mulberry32, public domain). */
-export function random(seed: number): () => number {
+function random(seed: number): () => number {
   let a = seed >>> 0;
   return () => {
     a = (a + 0x6d2b79f5) >>> 0;
@@ -19,7 +19,7 @@ export function random(seed: number): () => number {
  * The form of the curve, by seed: two lines on e against log of stress, joined by a logistic rounding or by a
  * hyperbola; or two lines on ln(1 + e), whose virgin part flattens a little on e.
  */
-export const LAWS = ["logistic", "hyperbola", "natural"] as const;
+const LAWS = ["logistic", "hyperbola", "natural"] as const;
 export type Law = (typeof LAWS)[number];
 
 export interface MadeCurve {

@@ -78,7 +78,7 @@ const isArea = <T extends { readonly area: Area | undefined }>(one: T): one is T
 const within = (index: number, count: number): boolean => Number.isInteger(index) && index >= 0 && index < count;
 
 /** Sheets that a formula or reference names before "!". */
-export const sheetsNamedIn = (formula: string): string[] =>
+const sheetsNamedIn = (formula: string): string[] =>
   [...formula.replace(/"(?:""|[^"])*"/g, '""').matchAll(/(?:'((?:[^']|'')+)'|([\p{L}\p{N}_.]+))!/gu)].map(
     ([, quoted, bare]) => quoted?.replaceAll("''", "'") ?? bare,
   );

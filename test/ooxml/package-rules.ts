@@ -29,7 +29,7 @@ const TYPES: Readonly<Record<string, string>> = {
 const CONTENT_TYPES = "[Content_Types].xml";
 const isPart = (path: string): boolean => path !== CONTENT_TYPES;
 const isRelations = (path: string): boolean => path.endsWith(".rels");
-export const isXml = (path: string): boolean => /\.(xml|rels|vml)$/.test(path);
+const isXml = (path: string): boolean => /\.(xml|rels|vml)$/.test(path);
 
 export const repeated = (values: readonly string[]): string[] => [
   ...new Set(values.filter((value, index) => values.indexOf(value) < index)),

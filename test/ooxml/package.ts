@@ -115,7 +115,7 @@ export class Package {
   }
 }
 
-export const relationsPath = (path: string): string =>
+const relationsPath = (path: string): string =>
   path === "" ? "_rels/.rels" : path.replace(/([^/]+)$/, "_rels/$1.rels");
 
 export const ownerOf = (relations: string): string => relations.replace(/_rels\/([^/]*)\.rels$/, "$1");
@@ -152,7 +152,7 @@ export function areaOf(reference: string): Area | undefined {
   return isOnSheet && area.left <= area.right && area.top <= area.bottom ? area : undefined;
 }
 
-export const overlap = (a: Area, b: Area): boolean =>
+const overlap = (a: Area, b: Area): boolean =>
   a.left <= b.right && b.left <= a.right && a.top <= b.bottom && b.top <= a.bottom;
 
 /** Pairs of areas that share a cell. The areas are sorted by their tops, so that a sheet of thousands is fast. */

@@ -103,7 +103,7 @@ export const mayWrite = ({ protection, open, cells }: Sheet, row: number, col: n
   open.some((box) => isIn(box, row, col));
 
 /** A value for each cell of a box, row by row. */
-export function mapBox<T>({ row, col, rows, cols }: Box, of: (row: number, col: number) => T): T[][] {
+function mapBox<T>({ row, col, rows, cols }: Box, of: (row: number, col: number) => T): T[][] {
   // Loops, because the tests of the pane read millions of cells: test/pane/screens/readings takes 10 s and not 13 s.
   const lines: T[][] = [];
   for (let down = 0; down < rows; down++) {

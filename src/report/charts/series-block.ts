@@ -53,7 +53,7 @@ export interface Corner {
 const HEAD = 3;
 
 /** "'Load 3'!", to put before an address. */
-export const onSheet = (sheet: string): string => `${quoted(sheet)}!`;
+const onSheet = (sheet: string): string => `${quoted(sheet)}!`;
 
 /** The address of cells of a sheet, in the form that a formula on any sheet uses. */
 export const addressOn = (sheet: string, box: Box): string => onSheet(sheet) + boxAddress(box);

@@ -102,7 +102,7 @@ export function loadTable(
   return [band(cells.words(title)), partOf(loads, 1)];
 }
 
-export const cell =
+const cell =
   (cells: DataCells, name: string) =>
   ({ row }: ReportedLoad): string | undefined => {
     const reference = cells.at(name, row);

@@ -32,7 +32,7 @@ const inUnit =
 const COMMON = say`common practice, no source`;
 
 /** The default limits: the quantity lies within -+ the limit. */
-export const LIMITS: readonly Limit[] = [
+const LIMITS: readonly Limit[] = [
   {
     name: "limit_mass",
     label: say`Balance, each weighing`,

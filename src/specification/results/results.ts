@@ -258,7 +258,7 @@ export const COMPRESSION_RESULTS: readonly Field[] = [
   ),
 ];
 
-export const IN_SITU = ["{in_situ_stress}", "{preconsolidation_stress}", "{void_ratio_initial}"];
+const IN_SITU = ["{in_situ_stress}", "{preconsolidation_stress}", "{void_ratio_initial}"];
 const FIELD_CALL = `CLAY.FIELD_CURVE(${CURVE},{in_situ_stress},{preconsolidation_stress},IF({field_factor}="",0.42,{field_factor}),{void_ratio_initial},"e",${CURVE_PICKS},${adoptedOrBlank("recompression_index")}`;
 /** A cell of the field curve; blank if the curve is refused, and the remark gives the reason. */
 export const ofField = (row: string, column: number): string =>

@@ -8,7 +8,7 @@ import { Inflate, strFromU8 } from "fflate";
 import { WorkbookError } from "../port";
 
 /** Files that unpack to more bytes than this are not opened. */
-export const LARGEST = 300e6;
+const LARGEST = 300e6;
 
 export interface Archive {
   /** Paths in the order of the directory, with "/" between folders. */

@@ -11,7 +11,7 @@ export interface Box {
   readonly cols: number;
 }
 
-export const lettersOf = (col: number): string =>
+const lettersOf = (col: number): string =>
   col < 26 ? String.fromCharCode(65 + col) : lettersOf(Math.floor(col / 26) - 1) + lettersOf(col % 26);
 
 export const columnOf = (letters: string): number =>
@@ -43,7 +43,7 @@ export function boxOf(address: string): Box | undefined {
   return box && isOnGrid(box) ? box : undefined;
 }
 
-export const isOnGrid = ({ row, col, rows, cols }: Box): boolean =>
+const isOnGrid = ({ row, col, rows, cols }: Box): boolean =>
   [row, col, rows, cols].every(Number.isInteger) &&
   row >= 0 &&
   col >= 0 &&

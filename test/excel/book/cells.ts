@@ -1,6 +1,6 @@
 /** Writes into cells and reads from them, and refuses what Excel refuses. */
 import { accessDenied, invalidArgument, Refusal } from "../refusal";
-import { cellsOf, holds, inside, overlap, around, type Box } from "./address";
+import { cellsOf, holds, inside, overlap, type Box } from "./address";
 import { keyOf, placeOf, type Cell, type Sheet, type Value } from "./book";
 import { entered } from "./entry";
 import { hasLocked, isLocked, lookOf } from "./looks";
@@ -146,5 +146,3 @@ export function clearContents(sheet: Sheet, box: Box): void {
   for (const [key, cell] of [...sheet.cells])
     if (inside(box, ...placeOf(key)) && !cell.filledFrom) sheet.cells.delete(key);
 }
-
-export const boundsOf = (boxes: readonly Box[]): Box => around(boxes);

@@ -3,10 +3,10 @@ import { invalidArgument, Refusal } from "../refusal";
 import type { Cell, Value } from "./book";
 
 /** The most characters of a cell's text, and of a formula (Excel specifications and limits). */
-export const LONGEST_TEXT = 32_767;
-export const LONGEST_FORMULA = 8_192;
+const LONGEST_TEXT = 32_767;
+const LONGEST_FORMULA = 8_192;
 
-export const ERRORS = [
+const ERRORS = [
   "#N/A",
   "#NAME?",
   "#VALUE!",
@@ -65,7 +65,7 @@ function read(text: string): { value: Value; isError?: boolean } {
 }
 
 /** A formula as Excel stores it; refuses a formula that Excel does not accept. */
-export function wellFormed(formula: string): string {
+function wellFormed(formula: string): string {
   if (formula.length > LONGEST_FORMULA)
     throw new Refusal(
       "FormulaLengthExceedsLimit",

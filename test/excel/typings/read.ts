@@ -7,7 +7,7 @@ type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 /**
  * The text of the typings without everything outside the namespace Excel: the parser then reads a third of the file.
  */
-export function excelPart(text: string): string {
+function excelPart(text: string): string {
   const start = text.indexOf("\ndeclare namespace Excel {");
   const end = text.indexOf("\n}\n", start);
   if (start < 0 || end < 0) throw new Error("the typings of office-js declare no namespace Excel");

@@ -16,7 +16,7 @@ const SAMPLE: readonly Entry[] = [
 ];
 const SPECIMEN: readonly Entry[] = [...SAMPLE, ["SPEC_REF", "X", "", "K"], ["SPEC_DPTH", "2DP", "m", "K"]];
 
-export const DICTIONARY: Readonly<Record<string, { readonly parent?: string; readonly headings: readonly Entry[] }>> = {
+const DICTIONARY: Readonly<Record<string, { readonly parent?: string; readonly headings: readonly Entry[] }>> = {
   PROJ: {
     headings: [
       ["PROJ_ID", "ID", "", "KR"],

@@ -82,7 +82,7 @@ const START = Date.UTC(2024, 3, 3, 22, 15, 30) / 1000;
 
 /** Diameter of a ring, and the force under a lever of 10 that gives one kPa. */
 export const DIAMETER = 50;
-export const LEVER = 10;
+const LEVER = 10;
 const NEWTONS = (Math.PI * DIAMETER ** 2) / 4 / 1000 / LEVER;
 
 const two = (value: number): string => String(value).padStart(2, "0");

@@ -36,7 +36,7 @@ const letters = (column: number): string =>
 
 export const addressAt = (column: number, row: number): string => `${letters(column)}${row}`;
 
-export function* addressesIn({ left, top, right, bottom }: Area): Generator<string> {
+function* addressesIn({ left, top, right, bottom }: Area): Generator<string> {
   for (let row = top; row <= bottom; row++)
     for (let column = left; column <= right; column++) yield addressAt(column, row);
 }

@@ -13,7 +13,7 @@ import { emptyWorkbook, reported, sourceOf } from "../../report/report-in-engine
 import { foreignFile } from "./foreign-file";
 import { english } from "../../../src/reduction/message";
 
-export const saved = (port: EmbeddedPort): Promise<Uint8Array> => saveXlsx(port.workbook);
+const saved = (port: EmbeddedPort): Promise<Uint8Array> => saveXlsx(port.workbook);
 
 const must = <T>(outcome: Outcome<T>): T => {
   if (!outcome.ok) throw new Error(english(outcome.reason));

@@ -20,7 +20,7 @@ import { english } from "../../../src/reduction/message";
 const SYSTEMS: readonly System[] = ["SI", "US"];
 const LOADS = [1, 24, 48];
 
-export const FILE_RECORD: Parameters<typeof fileSheet>[0] = {
+const FILE_RECORD: Parameters<typeof fileSheet>[0] = {
   dataSheet: "Consolidation test",
   file: "frame-3.csv",
   sha256: "ab".repeat(32),

@@ -11,7 +11,7 @@ import type { Outcome } from "../../../../src/reduction/outcome";
 import { BY_HAND } from "../../../generators/time-curves";
 
 /** T at which the steepest tangent of theory meets the end of primary. Source: as in fit/terzaghi.ts. */
-export const T_END = 1.10135;
+const T_END = 1.10135;
 
 /** d0 of 1000 divisions, primary of 400, creep of 20 a log cycle; primary ends at 44 min (t50 of 7.87 min). */
 export const FIT: TheoryFit = {
@@ -43,7 +43,7 @@ export const cleanOf = (series: Series, step = 1): CleanReadings => ({
 });
 
 /** The signals of a record that every limit passes without a remark. */
-export const GOOD: Signals = {
+const GOOD: Signals = {
   ...{ steps: 500, primarySteps: 400, clearness: 300, steepness: 6, bend: 5 },
   ...{ lastT: 10, firstU: 0.05, early: 6, misfit: 0.002, drift: 1 },
 };
