@@ -1,9 +1,9 @@
 /** Die ersten zehn Minuten: was der Leser tut, sehen muss und sonst meldet. */
-import { check } from "../../../pane/text/de/check";
+import { check } from "../../../pane/text/de/screens/check";
 import { pane } from "../../../pane/text/de/pane";
-import { plot } from "../../../pane/text/de/plot";
-import { results } from "../../../pane/text/de/results";
-import { sheet } from "../../../pane/text/de/sheet";
+import { plot } from "../../../pane/text/de/screens/plot";
+import { results } from "../../../pane/text/de/screens/results";
+import { sheet } from "../../../pane/text/de/screens/sheet";
 import { bold, code } from "../parts";
 import type { Facts, FirstMinutesWords, Step } from "../words";
 

@@ -1,9 +1,9 @@
 /** The first ten minutes: what a reader does, must see, and reports otherwise. */
-import { check } from "../../../pane/text/en/check";
+import { check } from "../../../pane/text/en/screens/check";
 import { pane } from "../../../pane/text/en/pane";
-import { plot } from "../../../pane/text/en/plot";
-import { results } from "../../../pane/text/en/results";
-import { sheet } from "../../../pane/text/en/sheet";
+import { plot } from "../../../pane/text/en/screens/plot";
+import { results } from "../../../pane/text/en/screens/results";
+import { sheet } from "../../../pane/text/en/screens/sheet";
 import { bold, code } from "../parts";
 import type { Facts, FirstMinutesWords, Step } from "../words";
 

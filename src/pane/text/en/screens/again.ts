@@ -1,4 +1,4 @@
-import { whole } from "./numbers";
+import { whole } from "../numbers";
 
 /** A logger's file that is read again while it is being written. */
 export const again = {

@@ -1,4 +1,4 @@
-import { whole } from "./numbers";
+import { whole } from "../numbers";
 
 export const readings = {
   heading: "Bring readings in",

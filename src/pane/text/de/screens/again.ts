@@ -1,4 +1,4 @@
-import { whole } from "./numbers";
+import { whole } from "../numbers";
 
 /** Eine Datei, die wieder gelesen wird, während der Logger sie noch schreibt. */
 export const again = {

@@ -1,4 +1,4 @@
-import type { Catalogue } from "../catalogue";
+import type { Catalogue } from "../../catalogue";
 
 export const checks: Catalogue["checks"] = {
   heading: "Prüfung",

@@ -1,4 +1,4 @@
-import { LIMIT_WORDS } from "../../../checks/limit-words";
+import { LIMIT_WORDS } from "../../../../checks/limit-words";
 
 export const checks = {
   heading: "Checks",
