@@ -18,7 +18,7 @@ import { sampleQuality } from "../reduction/curve/sample-quality";
 import * as stiffness from "../reduction/curve/stiffness";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { temperatureFactor } from "../reduction/curve/viscosity";
-import { english, distinct } from "../reduction/message";
+import { english, distinct, say, verbatim } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import { then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
@@ -332,7 +332,9 @@ export function COMPRESSION_INDICES(
       unit: english(index.ok ? index.value.basis : index.reason),
       missing: index.ok ? "give the initial void ratio" : english(index.reason),
     }));
-  const remarks = distinct(found.flatMap(([, index]) => remarksOf(index)));
+  const remarks = distinct(
+    found.flatMap(([label, index]) => (index.ok ? index.remarks : [say`no ${verbatim(label)}: ${index.reason}`])),
+  );
   return answer([...items("", per.e), ...items("_ratio", per.strain)], remarks, item);
 }
 

@@ -169,6 +169,16 @@ test("COMPRESSION_INDICES says from which points each index was taken, and gives
   expect(loading[6][1]).toContain("a reload loop is better");
 });
 
+test("the remark of COMPRESSION_INDICES tells doubts about the virgin line, and why an index is missing", () => {
+  // From 320 on every void ratio is 0.1 lower: somebody touched the dial under that load.
+  const touched = column(E.map(([value], i) => (i > 4 ? value - 0.1 : value)));
+  expect(COMPRESSION_INDICES(S.slice(0, 6), touched.slice(0, 6), "remark")[0][0]).toBe(
+    "no Cc: the curve turns down only in the last load step: there is no virgin line yet; load further; or give the two stresses between which the slope is wanted; no Cr: the curve turns down only in the last load step: there is no virgin line yet; load further; no Cs: the test has no unloading: there is no swelling index",
+  );
+  const [[remark]] = COMPRESSION_INDICES(S, touched, "remark");
+  expect(remark).toMatch(/^the virgin line rests on 2 points only; the virgin part flattens beyond stress 320/);
+});
+
 test("every function of the curve questions a stress typed as 4000 for 400, and names its row", () => {
   const typed = column(STRESSES.map((stress) => (stress === 320 ? 3200 : stress)));
   for (const compute of [

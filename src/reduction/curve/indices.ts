@@ -154,9 +154,12 @@ export function compressionIndex(test: TestCurve, stresses?: Between, picks: Cur
     return then(branches(test), (found) =>
       slopeBetween(named(say`first loading`, [found.firstLoading]), stresses, say`first loading`),
     );
-  return then(virginLineOf(test, picks), ({ curve, virgin, line }) => {
+  return then(virginLineOf(test, picks), ({ curve, virgin, line, doubts }) => {
     const points = curve.points.slice(virgin.from, virgin.to + 1);
-    return given({ value: line.slope * curve.range, basis: say`virgin line ${between(points)}`, readings: [points] });
+    return given(
+      { value: line.slope * curve.range, basis: say`virgin line ${between(points)}`, readings: [points] },
+      doubts,
+    );
   });
 }
 

@@ -122,15 +122,20 @@ export function kneeLaw(form: SmoothLaw["form"], x: readonly number[], u: readon
   return form === "bent" ? bentLaw(x, u) : straightLaw(x, u);
 }
 
+/** The form of the law, by the virgin stretch and the index of the last point. */
+function formOf(virgin: Run, last: number): SmoothLaw["form"] {
+  const flattens = virgin.to < last;
+  if (flattens && last >= POINTS_FOR_BEND - 1) return "bent";
+  return flattens || virgin.to - virgin.from < 2 ? "held" : "free";
+}
+
 function smoothLaw(
   { x, u }: FirstLoading,
   { recompression, virgin, virginLine }: StraightParts,
   { ofAllPoints }: Scatter,
 ): { law: SmoothLaw; knee: Knee } {
   const last = x.length - 1;
-  const flattens = virgin.to < last;
-  const form =
-    flattens && last >= POINTS_FOR_BEND - 1 ? "bent" : flattens || virgin.to - virgin.from < 2 ? "held" : "free";
+  const form = formOf(virgin, last);
   const run = { from: recompression.from, to: form === "bent" ? last : virgin.to };
   // A free law ends at the last point: from the first point on it is the law of all points, which the scatter has fitted.
   if (ofAllPoints && form === "free" && run.from === 0) return { law: { form, run }, knee: ofAllPoints };
@@ -192,6 +197,10 @@ export function readCurve(test: TestCurve, picks: CurvePicks = {}): Outcome<Curv
       say`the recompression line (${stresses(curve, recompression)}) begins above the virgin line (${stresses(curve, virgin)}): move one of them`,
     );
   const remarks = [...found.remarks, ...pickRemarks(picks, YIELD_LINE_PICKS)];
+  if (recompression.to > virgin.from)
+    remarks.push(
+      say`the recompression line (${stresses(curve, recompression)}) and the virgin line (${stresses(curve, virgin)}) overlap: move an end of one of them`,
+    );
 
   const flat = noBend(curve, parts, scatter, found.value);
   if (flat) return notApplicable(flat.reason);
@@ -202,29 +211,16 @@ export function readCurve(test: TestCurve, picks: CurvePicks = {}): Outcome<Curv
   const first = Math.max(0, parts.recompressionLine.slope);
   const { law, knee } = smoothLaw(curve, parts, scatter);
   if (points.length < POINTS.remark) remarks.push(say`only ${points.length} first-loading points`);
-  const virginPoints = virgin.to - virgin.from + 1;
-  if (virginPoints < 3) remarks.push(say`the virgin line rests on ${virginPoints} points only`);
+  const onVirgin = onVirginLine(curve, parts);
+  remarks.push(...onVirgin.few);
   if (recompression.to - recompression.from < 2)
     remarks.push(say`only one load step before yield: the line of recompression is uncertain`);
   if (steepest / first < RISE.remark)
     remarks.push(say`a weak bend: the virgin line is only ${fixed(steepest / first, 1)} times as steep as the start`);
   if (slope(curve, 0) / steepest > EARLY.remark)
     remarks.push(say`steep from the first load: yield may lie among the first loads, or the specimen be disturbed`);
-  const flattens = virgin.to < last || slope(curve, last - 1) < BENDS * steepest;
-  const bendsAt = shown(nth(points, Math.min(virgin.to, last - 1)).stress);
-  if (flattens)
-    remarks.push(
-      law.form === "held"
-        ? say`the virgin part flattens beyond stress ${bendsAt}: its steepest stretch is used, and yield may read low`
-        : say`the virgin part flattens beyond stress ${bendsAt}: its steepest stretch is used`,
-    );
-  const [before, atEnd] = [slope(curve, last - 2), slope(curve, last - 1)];
-  if (virgin.from === last - 1 && atEnd > GROWS * before)
-    remarks.push(
-      before > 0
-        ? say`the slope still grows at the last load (${fixed(atEnd / before, 1)} times that of the step before): the virgin line may not be reached, and yield and Cc may read low`
-        : say`the specimen did not compress in the step before the last: check that reading; the virgin line may not be reached, and yield and Cc may read low`,
-    );
+  remarks.push(...onVirgin.flat, ...onVirgin.grows);
+  const flattens = onVirgin.flat.length > 0;
   const wide = knee.width > WIDE;
   if (wide) remarks.push(say`the bend is widely rounded: the specimen may be disturbed, and yield may read high`);
   for (let i = 1; i <= last; i++)
@@ -236,17 +232,55 @@ export function readCurve(test: TestCurve, picks: CurvePicks = {}): Outcome<Curv
   );
 }
 
+/** The remarks on the virgin line: too few points, a flatter or a steeper end of the curve. */
+function onVirginLine(
+  curve: FirstLoading,
+  { virgin, virginLine }: StraightParts,
+): Readonly<Record<"few" | "flat" | "grows", readonly Message[]>> {
+  const { points } = curve;
+  const last = points.length - 1;
+  const count = virgin.to - virgin.from + 1;
+  const flattens = virgin.to < last || slope(curve, last - 1) < BENDS * virginLine.slope;
+  const bendsAt = shown(nth(points, Math.min(virgin.to, last - 1)).stress);
+  const atEnd = slope(curve, last - 1);
+  const before = last > 1 ? slope(curve, last - 2) : Infinity;
+  return {
+    few: count < 3 ? [say`the virgin line rests on ${count} points only`] : [],
+    flat: !flattens
+      ? []
+      : formOf(virgin, last) === "held"
+        ? [say`the virgin part flattens beyond stress ${bendsAt}: its steepest stretch is used, and yield may read low`]
+        : [say`the virgin part flattens beyond stress ${bendsAt}: its steepest stretch is used`],
+    grows:
+      virgin.from !== last - 1 || atEnd <= GROWS * before
+        ? []
+        : before > 0
+          ? [
+              say`the slope still grows at the last load (${fixed(atEnd / before, 1)} times that of the step before): the virgin line may not be reached, and yield and Cc may read low`,
+            ]
+          : [
+              say`the specimen did not compress in the step before the last: check that reading; the virgin line may not be reached, and yield and Cc may read low`,
+            ],
+  };
+}
+
 const slope = ({ x, u }: FirstLoading, i: number): number => (nth(u, i + 1) - nth(u, i)) / (nth(x, i + 1) - nth(x, i));
 
 /**
- * The virgin line of a test, by its picks: for the compression index and the field curve. Refuses a curve that has none.
+ * The virgin line of a test, by its picks: for the compression index and the field curve. `doubts` says where the line is
+ * uncertain. Refuses a curve that has none.
  * @example virginLineOf(clay).value.virgin // { from: 4, to: 7 }
  * @example virginLineOf(clay, { virgin_from: 80 }).value.virgin // { from: 5, to: 7 }
  */
 export function virginLineOf(
   test: TestCurve,
   picks: CurvePicks = {},
-): Outcome<{ readonly curve: FirstLoading; readonly virgin: Run; readonly line: Line }> {
+): Outcome<{
+  readonly curve: FirstLoading;
+  readonly virgin: Run;
+  readonly line: Line;
+  readonly doubts: readonly Message[];
+}> {
   const found = branches(test);
   if (!found.ok) return found;
   const curve = firstLoading(test, found.value);
@@ -257,12 +291,12 @@ export function virginLineOf(
   const flat = noBend(curve, parts, scatter, found.value);
   const bends = !flat || flat.virgin || alreadyVirgin(curve, parts, found.value);
   const refusal = !bends ? flat.reason : turnsLast(curve, parts) ? TURNS_LAST : undefined;
-  return refusal
-    ? notApplicable(say`${refusal}; or give the two stresses between which the slope is wanted`)
-    : given({ curve, virgin: parts.virgin, line: parts.virginLine }, [
-        ...found.remarks,
-        ...pickRemarks(picks, ["virgin_from", "virgin_to"]),
-      ]);
+  if (refusal) return notApplicable(say`${refusal}; or give the two stresses between which the slope is wanted`);
+  const on = onVirginLine(curve, parts);
+  return given({ curve, virgin: parts.virgin, line: parts.virginLine, doubts: [...on.few, ...on.flat, ...on.grows] }, [
+    ...found.remarks,
+    ...pickRemarks(picks, ["virgin_from", "virgin_to"]),
+  ]);
 }
 
 /** Why a curve has no bend from which yield can be read, and whether it nevertheless has a virgin stretch. */

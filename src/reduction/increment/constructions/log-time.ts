@@ -79,6 +79,10 @@ export function logTime(
   const tail = tailLine(clean, used, fit, picks, procedure, share);
   if (!tail.ok) return tail;
   remarks.push(...tail.remarks);
+  if (LINE_PICKS.some((name) => picks[name] !== undefined) && tangent.value.to > tail.value.from * (1 + 1e-9))
+    remarks.push(
+      say`the tangent (${digits(tangent.value.from, 4)} to ${digits(tangent.value.to, 4)} min) and the tail (${digits(tail.value.from, 4)} to ${digits(tail.value.to, 4)} min) overlap: move an end of one of them`,
+    );
   const { slope, atOneMinute } = tail.value;
 
   // t100 is where the tangent meets the tail.

@@ -125,6 +125,21 @@ test("a recompression line that begins above the virgin line is refused; it may 
   expect(picked(80, 160)).toMatch(/^no bend in the curve/);
 });
 
+test("lines picked so that they share a load step are remarked; they may meet at a load", () => {
+  const strains = [0, 0.01, 0.02, 0.03, 0.08, 0.13, 0.18, 0.23];
+  const said = (recompression_to: number, virgin_from: number) => {
+    const outcome = then(curve(strains), (test) =>
+      preconsolidation(test, { picks: { recompression_to, virgin_from, virgin_to: 1280 } }),
+    );
+    return outcome.ok ? outcome.remarks.map(english).join("; ") : english(outcome.reason);
+  };
+  expect(said(160, 80)).toContain(
+    "the recompression line (10 to 160) and the virgin line (80 to 1280) overlap: move an end of one of them",
+  );
+  expect(said(80, 80)).not.toContain("overlap");
+  expect(said(80, 160)).not.toContain("overlap");
+});
+
 test("a greatest curvature picked outside the loads is refused; at the first or the last load it is not", () => {
   const strains = [0, 0.01, 0.02, 0.03, 0.08, 0.13, 0.18, 0.23];
   for (const outside of [9.9, 1290])

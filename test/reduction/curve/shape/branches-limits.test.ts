@@ -19,7 +19,7 @@ const refusal = (points: Points, kind: Kind = "e"): string => {
 /** Void ratios that fall by equal steps of 0.1 from 1, at stresses. */
 const even = (...stresses: number[]): Points => stresses.map((stress, i) => [stress, 1 - 0.1 * i]);
 const slip = (row: number, stress: number, about: number) =>
-  `input: row ${row}: the stress ${stress} does not fit the rows around it, where about ${about} would: check it for a decimal point or a zero too many`;
+  `input: row ${row}: the stress ${stress} does not fit the rows around it, where about ${about} would: check its decimal point, its zeros and its unit`;
 const stresses = (points: readonly { stress: number }[]) => points.map(({ stress }) => stress);
 
 describe("a stress that is wrong by a decade", () => {

@@ -109,7 +109,7 @@ describe("wetting: water added under constant stress", () => {
   });
 });
 
-test.each(LOADS.flatMap((_, k) => [0.01, 0.1, 10, 100].map((factor) => [k, factor] as const)))(
+test.each(LOADS.flatMap((_, k) => [0.001, 0.01, 0.1, 10, 100, 1000].map((factor) => [k, factor] as const)))(
   "load %i (from 0) typed at %d times its stress is questioned, and its row named",
   (k, factor) => {
     const stresses = LOADS.map((stress, i) => (i === k ? stress * factor : stress));
@@ -128,8 +128,21 @@ test.each(LOADS.flatMap((_, k) => [0.01, 0.1, 10, 100].map((factor) => [k, facto
 test("the question names the stress, and a stress that would fit", () => {
   expect(inEnglish(read([100, 200, 4000, 800, 1600], [0.96, 0.88, 0.78, 0.68, 0.58]))).toMatchObject({
     reason:
-      "row 3: the stress 4000 does not fit the rows around it, where about 400 would: check it for a decimal point or a zero too many",
+      "row 3: the stress 4000 does not fit the rows around it, where about 400 would: check its decimal point, its zeros and its unit",
   });
+});
+
+test("a compression beyond creep as load is taken off is remarked with its row", () => {
+  const loads = [50, 100, 200, 400, 200, 50];
+  // Creep is 0.1 % of the height: 0.002 of the first void ratio of 1.
+  const said = (fall: number) => {
+    const outcome = read(loads, [1, 0.97, 0.9, 0.5, 0.5 - fall, 0.51 - fall]);
+    return outcome.ok ? outcome.remarks.map(english) : [english(outcome.reason)];
+  };
+  expect(said(0.0019)).toEqual([]);
+  expect(said(0.0021)).toEqual([
+    "row 5: the specimen compressed as load was taken off: check the stress and the value",
+  ]);
 });
 
 test("even steps of any size, and unloading, are not questioned", () => {

@@ -161,6 +161,13 @@ test("picks of the pair and of the tangent replace the choice of the aided proce
   expect(saidOf(of({ tail_from: 900 }))).toMatch(/^input: the picked tail/);
 });
 
+test("a tangent and a tail picked so that they overlap are remarked, and those that meet are not", () => {
+  expect(saidOf(of({ tangent_from: 8, tangent_to: 30, tail_from: 15 }))).toMatch(
+    /the tangent \(8 to 30 min\) and the tail \(15 to 1440 min\) overlap: move an end of one of them/,
+  );
+  expect(saidOf(of({ tangent_from: 8, tangent_to: 30, tail_from: 30 }))).not.toMatch(/overlap/);
+});
+
 test("the drawn procedure says what a person needs to draw it again, without what was picked", () => {
   const drawn = (picks: Picks) => saidOf(of(picks, { procedure: "drawn" }));
   expect(drawn({})).toBe(

@@ -17,8 +17,8 @@ export const curve: Readonly<Record<string, string>> = {
     "{0}: eine Porenzahl unter null kann nicht sein: Trockenmasse und Korndichte prüfen",
   "there is no row with both a stress and a value: enter them, or choose the two columns that hold them":
     "es gibt keine Zeile mit Spannung und Wert: beide eingeben, oder die beiden Spalten wählen, die sie enthalten",
-  "row {0}: the stress {1} does not fit the rows around it, where about {2} would: check it for a decimal point or a zero too many":
-    "Zeile {0}: die Spannung {1} passt nicht zu den Zeilen daneben, etwa {2} würde passen: auf ein Komma oder eine Null zu viel prüfen",
+  "row {0}: the stress {1} does not fit the rows around it, where about {2} would: check its decimal point, its zeros and its unit":
+    "Zeile {0}: die Spannung {1} passt nicht zu den Zeilen daneben, etwa {2} würde passen: Komma, Nullen und Einheit prüfen",
   "row {0}: the void ratio {1} does not fit the rows around it while the stress rises: check it":
     "Zeile {0}: die Porenzahl {1} passt bei steigender Spannung nicht zu den Zeilen daneben: prüfen",
   "row {0}: the strain {1} does not fit the rows around it while the stress rises: check it":
@@ -63,6 +63,9 @@ export const curve: Readonly<Record<string, string>> = {
     "eine Gerade durch eine Schleife ist festgelegt, und der Versuch hat keine Ent- und Wiederbelastungsschleife: zurück auf automatisch stellen",
   "the recompression line ({0}) begins above the virgin line ({1}): move one of them":
     "die Wiederbelastungsgerade ({0}) beginnt über der Erstbelastungsgeraden ({1}): eine von beiden verschieben",
+  "no {0}: {1}": "kein {0}: {1}",
+  "the recompression line ({0}) and the virgin line ({1}) overlap: move an end of one of them":
+    "die Wiederbelastungsgerade ({0}) und die Erstbelastungsgerade ({1}) überlappen sich: ein Ende einer der beiden verschieben",
   "the unloading line picked from {0} to {1} has fewer than two points of the unloading: move an end":
     "die von {0} bis {1} festgelegte Gerade der Entlastung hat weniger als zwei Punkte der Entlastung: ein Ende verschieben",
   "an unloading line is picked, and the test has no final unloading: set the pick back to automatic":
@@ -86,6 +89,8 @@ export const curve: Readonly<Record<string, string>> = {
     "der Probekörper hat sich in der vorletzten Laststufe nicht zusammengedrückt: Ablesung prüfen; die Erstbelastungsgerade ist vielleicht nicht erreicht, und Vorbelastungsspannung und Cc lesen sich zu niedrig",
   "the bend is widely rounded: the specimen may be disturbed, and yield may read high":
     "der Knick ist weit ausgerundet: der Probekörper ist vielleicht gestört, und die Vorbelastungsspannung liest sich zu hoch",
+  "row {0}: the specimen compressed as load was taken off: check the stress and the value":
+    "Zeile {0}: der Probekörper wurde beim Entlasten zusammengedrückt: Spannung und Wert prüfen",
   "row {0}: the specimen swelled as the stress rose: check the reading":
     "Zeile {0}: der Probekörper schwoll bei steigender Spannung: Ablesung prüfen",
   "{0}; or give the two stresses between which the slope is wanted":

@@ -127,6 +127,8 @@ export const increment: Readonly<Record<string, string>> = {
     "das festgelegte d100 ({0}) liegt außerhalb der Ablesungen: innerhalb festlegen",
   "the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail":
     "Wendetangente und Kriechast schneiden sich nicht innerhalb der Ablesungen: die Tangente am steilsten Stück festlegen oder einen späteren Kriechast",
+  "the tangent ({0} to {1} min) and the tail ({2} to {3} min) overlap: move an end of one of them":
+    "Wendetangente ({0} bis {1} min) und Kriechast ({2} bis {3} min) überlappen sich: ein Ende eines der beiden verschieben",
   "the tangent and the tail do not cross within the readings; {0}":
     "Wendetangente und Kriechast schneiden sich nicht innerhalb der Ablesungen; {0}",
   "d0 ({0}) and d100 ({1}) run against the readings: check the picks":
