@@ -105,14 +105,30 @@ function sizeOf(quantity: Quantity, name: string): number {
 export const convert = (value: number, quantity: Quantity, from: string, to: string): number =>
   from === to ? value : value * (sizeOf(quantity, from) / sizeOf(quantity, to));
 
+/** Other spellings of units, and the spelling in the table. */
+const SPELLINGS: readonly (readonly [RegExp, string])[] = [
+  [/^(?:inch|inches|")$/i, "in"],
+  [/^(?:foot|feet)$/i, "ft"],
+  [/\/(?:years?|a)$/i, "/yr"],
+  [/\/(?:sec|second)$/i, "/s"],
+  [/\/minute$/i, "/min"],
+  [/\/d$/i, "/day"],
+  [/^kg\/cm2$/i, "kgf/cm2"],
+];
+
 /**
- * The spelling in the table of a unit that a person typed in any case, with spaces, or as "mm²" or "mm^2" for "mm2";
- * undefined if it is none of `names`.
+ * The spelling in the table of a unit that a person typed in any case, with spaces, as "mm²" or "mm^2" for "mm2", or in
+ * another spelling ("m2/year", "inch"); undefined if it is none of `names`.
  * @example unitNamed("mm²", ["mm2", "cm2"]) // "mm2"
+ * @example unitNamed("m²/year", ["m2/yr", "m2/s"]) // "m2/yr"
  */
 export function unitNamed(typed: string, names: readonly string[]): string | undefined {
   const plain = typed.replace(/[\s^]/g, "").replaceAll("²", "2").replaceAll("³", "3");
-  return names.find((name) => name === plain) ?? names.find((name) => name.toLowerCase() === plain.toLowerCase());
+  const spelt = SPELLINGS.reduce((text, [other, own]) => text.replace(other, own), plain);
+  return (
+    names.find((name) => name === plain) ??
+    [plain, spelt].flatMap((text) => names.filter((name) => name.toLowerCase() === text.toLowerCase()))[0]
+  );
 }
 
 /** TypeScript types Object.keys as strings; these are the names in the table above. */

@@ -1,7 +1,7 @@
 /** Makes a plot, and the reduced numbers, from a selected range and the choices of the person. */
 import { nth } from "../../../reduction/numeric/lists";
 import { given, then, type Outcome } from "../../../reduction/outcome";
-import { convert, UNITS, type UnitOf } from "../../../reduction/units";
+import { convert, unitNamed, unitsOf, type UnitOf } from "../../../reduction/units";
 import { coefficientOfConsolidation, remarksOnCv, T50, T90, type Drainage } from "../../../reduction/increment/cv";
 import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
 import { say, verbatim, type Message } from "../../../reduction/message";
@@ -13,6 +13,7 @@ import { compressionPlot } from "../../../plots/compression";
 import type { PlotSpec } from "../../../plots/spec";
 import { logTimePlot, rootTimePlot } from "../../../plots/time";
 import { inWords } from "../../text/messages";
+import { isClock, namedBy } from "./heading-words";
 import { pairOf, unitOf, type Range } from "./selected-range";
 
 /** Readings against the log or the root of time; or void ratio or strain against log stress. */
@@ -58,40 +59,46 @@ export interface Drawn {
 
 /** The plot that fits the headings; if the headings do not tell, it is the plot drawn before. */
 export function guessPlot({ lines }: Range, before: PlotKind): PlotKind {
-  const headings = lines.map(({ heading }) => heading);
-  const has = (word: RegExp): boolean => headings.some((heading) => word.test(heading));
-  if (has(/stress|pressure|σ|sigma/i)) {
-    if (has(/void/i)) return has(/strain/i) && before === "strain" ? "strain" : "e";
-    return has(/strain/i) ? "strain" : isTimeCurve(before) ? "e" : before;
+  const found = new Set(lines.map(({ heading }) => namedBy(heading)));
+  const ofTime = isTimeCurve(before) ? before : "log";
+  if (found.has("stress")) {
+    if (found.has("e")) return found.has("strain") && before === "strain" ? "strain" : "e";
+    if (found.has("strain")) return "strain";
+    // The table of a load may repeat its stress beside the readings.
+    if (found.has("time") && found.has("reading")) return ofTime;
+    return isTimeCurve(before) ? "e" : before;
   }
-  return has(/time|\bmin/i) && !isTimeCurve(before) ? "log" : before;
+  return found.has("time") ? ofTime : before;
 }
 
 /**
- * The two lines to start with: the lines whose headings fit (the last fitting one for the curve), otherwise the first
- * two.
+ * The two lines to start with: the lines whose headings fit (the last fitting one for the curve, and a time since loading
+ * rather than a clock time), otherwise the first two.
  */
 export function guessLines({ lines }: Range, plot: PlotKind): readonly [number, number] {
-  const asked = { log: /reading|dial|deform/i, root: /reading|dial|deform/i, e: /void/i, strain: /strain/i }[plot];
-  const first = Math.max(
-    0,
-    lines.findIndex(({ heading }) => /time|stress|pressure/i.test(heading)),
-  );
-  const second = isTimeCurve(plot)
-    ? lines.findIndex(({ heading }, index) => index > first && asked.test(heading))
-    : lines.map(({ heading }) => asked.test(heading)).lastIndexOf(true);
-  return [first, second > first ? second : first + 1 < lines.length ? first + 1 : 0];
+  const named = lines.map(({ heading }) => namedBy(heading));
+  const ofTime = isTimeCurve(plot);
+  const elapsed = lines.findIndex(({ heading }, i) => named[i] === "time" && !isClock(heading));
+  const first = Math.max(0, ofTime && elapsed >= 0 ? elapsed : named.indexOf(ofTime ? "time" : "stress"));
+  const behind = first + 1 < lines.length ? first + 1 : 0;
+  if (!ofTime) {
+    const last = named.lastIndexOf(plot);
+    return [first, last >= 0 && last !== first ? last : behind];
+  }
+  const after = named.indexOf("reading", first + 1);
+  const second = after >= 0 ? after : named.indexOf("reading");
+  return [first, second >= 0 && second !== first ? second : behind];
 }
 
 /** The units of stress and length in the headings of two lines. */
 export function guessUnits(first: string, second: string): Partial<Pick<Choices, "stressUnit" | "lengthUnit">> {
-  const stressUnit = unitOf(first);
-  const lengthUnit = LENGTH_UNITS.find((unit) => unit === unitOf(second));
-  return {
-    // The unit is a key of the table, so it has the type of its keys.
-    ...(stressUnit !== undefined && stressUnit in UNITS.stress && { stressUnit: stressUnit as Choices["stressUnit"] }),
-    ...(lengthUnit && { lengthUnit }),
+  const known = <U extends string>(heading: string, units: readonly U[]): U | undefined => {
+    const name = unitNamed(unitOf(heading) ?? "", units);
+    return units.find((unit) => unit === name);
   };
+  const stressUnit = known(first, unitsOf("stress"));
+  const lengthUnit = known(second, LENGTH_UNITS);
+  return { ...(stressUnit && { stressUnit }), ...(lengthUnit && { lengthUnit }) };
 }
 
 /** Writes a value with three or four significant figures, as is usual in a reduction. */

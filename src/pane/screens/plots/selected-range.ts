@@ -101,10 +101,11 @@ function headingOf(cells: readonly CellValue[]): string {
 }
 
 /**
- * The unit at the end of a heading, in brackets or after a comma: "mm" in "Reading (mm)"; undefined if the heading
- * names none.
+ * The unit at the end of a heading, in brackets, after a comma or after "in": "mm" in "Reading (mm)", "kPa" in "Spannung in
+ * kPa"; undefined if the heading names none.
  */
-export const unitOf = (heading: string): string | undefined => /[[(,]\s*([^\s[\](),]+)\s*[\])]?$/.exec(heading)?.[1];
+export const unitOf = (heading: string): string | undefined =>
+  /(?:[[(,]|\sin\s)\s*([^\s[\](),]+)\s*[\])]?$/.exec(heading.trim())?.[1];
 
 /**
  * Reads the selection as lines. Returns null if it has fewer than two lines or only one pair of cells, which is no

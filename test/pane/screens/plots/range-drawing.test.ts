@@ -31,22 +31,39 @@ const number = (of: ReturnType<typeof drawn>, name: string): number =>
   Number(of.numbers.find((row) => row.name === name)?.value);
 
 describe("the meaning of headings", () => {
-  const plotFor = (...headings: string[]) =>
-    guessPlot(
-      range(
-        headings,
-        headings.map(() => 1),
-        ...headings.slice(1).map(() => [1, 2]),
-      ),
-      "log",
-    );
+  const plotFor = (...headings: string[]) => guessPlot(range(headings, ...headings.map(() => [1, 2])), "log");
   test.each([
     [["Time (min)", "Dial"], "log"],
     [["Stress (kPa)", "Void ratio"], "e"],
     [["Stress (kPa)", "Strain"], "strain"],
     [["σ'v", "e"], "e"],
     [["a", "b"], "log"],
+    [["Spannung (kN/m²)", "Porenzahl"], "e"],
+    [["Spannung (kPa)", "Stauchung (-)"], "strain"],
+    [["p' (kPa)", "e (-)"], "e"],
+    [["sigma'v, kPa", "ΔH (mm)", "ε (%)"], "strain"],
+    [["Load (kPa)", "e", "w (%)"], "e"],
+    [["Laststufe", "Spannung", "Setzung (mm)", "Porenzahl"], "e"],
+    [["t (min)", "Stress (kPa)", "Dial (div)"], "log"],
+    [["Zeit in min", "Ablesung"], "log"],
   ])("%j", (headings, plot) => expect(plotFor(...headings)).toBe(plot));
+
+  test.each([
+    [["Zeit (min)", "Ablesung (mm)"], "log", [0, 1]],
+    [["Datum", "Uhrzeit", "Zeit [min]", "Spannung", "Setzung [mm]"], "root", [2, 4]],
+    [["t (min)", "√t", "dial", "ΔH"], "log", [0, 2]],
+    [["Dial (div)", "t, min"], "log", [1, 0]],
+    [["Clock time", "Messuhr"], "log", [0, 1]],
+    [["Last", "cv (mm2/min)", "t (min)", "s (mm)"], "log", [2, 3]],
+    [["cv", "s'v (kPa)", "s (mm)", "e"], "e", [1, 3]],
+    [["Laststufe", "σ' (kPa)", "Setzung (mm)", "Stauchung", "Porenzahl"], "e", [1, 4]],
+    [["e", "p' (kPa)"], "e", [1, 0]],
+    [["Laststufe", "Druck in kN/m2", "bezogene Setzung (%)"], "strain", [1, 2]],
+    [["No.", "sigma'v", "strain"], "strain", [1, 2]],
+  ] as const)("%j in the plot %s: lines %j", (headings, plot, lines) => {
+    const numbers = headings.map((_, column) => [1 + column, 2 + column]);
+    expect(guessLines(range([...headings], ...numbers), plot)).toEqual(lines);
+  });
 
   test("a time curve stays in the plot that was chosen for it", () => {
     expect(guessPlot(range(["Time", "Dial"], [0, 1], [1, 2]), "root")).toBe("root");
@@ -71,6 +88,8 @@ describe("the meaning of headings", () => {
     expect(guessUnits("Stress (tsf)", "Strain")).toEqual({ stressUnit: "tsf" });
     expect(guessUnits("Time (min)", "Dial (in)")).toEqual({ lengthUnit: "in" });
     expect(guessUnits("Time (min)", "Dial (div)")).toEqual({});
+    expect(guessUnits("Druck in kN/m²", "Porenzahl")).toEqual({ stressUnit: "kN/m2" });
+    expect(guessUnits("t (min)", "ΔH [inch]")).toEqual({ lengthUnit: "in" });
   });
 });
 
