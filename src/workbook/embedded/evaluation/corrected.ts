@@ -5,7 +5,8 @@
 import { helpers } from "@odoo/o-spreadsheet";
 import { bareValue, TEXT_FORMAT } from "../typing/text";
 import type { Zone } from "../zones";
-import { rangeOf, type Evaluated, type Evaluator, type HeldCell, type Place, type SheetRange } from "./engine-parts";
+import { rangeOf, type Evaluator, type HeldCell, type Place, type SheetRange } from "./engine-parts";
+import { blankAt, cellsOfRanges } from "./range-cells";
 
 /** Runs of at most this many blank rows are evaluated with the cells around them. */
 const GAP = 100;
@@ -72,14 +73,17 @@ export function correct(evaluator: Evaluator): void {
   // The engine would keep an object for each blank cell that a formula reads, 8 MB for a data sheet. A formula that was deleted may
   // have left values in other cells, which the engine takes away.
   const save = evaluator.computeAndSave.bind(evaluator);
-  let blank: Evaluated | undefined;
   evaluator.computeAndSave = (place) => {
     if (getters.getCell(place) !== undefined) return save(place);
     const spilled = evaluator.evaluatedCells.get(place);
     if (spilled) return spilled;
-    if (evaluator.spreadingRelations.isArrayFormula(place)) return save(place);
-    blank ??= evaluator.computeCell(place);
-    return { ...blank, position: place };
+    return evaluator.spreadingRelations.isArrayFormula(place) ? save(place) : blankAt(place);
+  };
+  const update = evaluator.updateCompilationParameters.bind(evaluator);
+  evaluator.updateCompilationParameters = () => {
+    update();
+    const { compilationParams } = evaluator;
+    compilationParams.ensureRange = cellsOfRanges(evaluator, compilationParams.ensureRange);
   };
   // The engine learns only when a formula asks for a name that the formula reads these cells. If some of them wait to be evaluated again,
   // the formula has to wait with them, and so have its readers: it would keep what it made of the cells as they are now.

@@ -11,6 +11,9 @@ export interface Evaluated {
   readonly type?: string;
   readonly format?: string;
   readonly position?: Place;
+  readonly link?: unknown;
+  readonly isAutoSummable?: boolean;
+  readonly defaultAlign?: string;
 }
 
 export interface Place {
@@ -46,6 +49,7 @@ export const rangeOf = ({ sheetId, col, row }: Place): SheetRange => ({
 /** Values by position. */
 interface PositionMap {
   get(place: Place): Evaluated | undefined;
+  has(place: Place): boolean;
   clearSheet(sheetId: string): void;
   /** By column, then by row. */
   getSheet(sheetId: string): Record<number, Record<number, Evaluated> | undefined> | undefined;
@@ -73,7 +77,11 @@ export interface Evaluator {
     isArrayFormula(place: Place): boolean;
     searchFormulaPositionsSpreadingOn(sheetId: string, zone: Zone): Iterable<Place>;
   };
-  readonly compilationParams: { readonly evalContext: { readonly __originCellPosition?: Place } };
+  readonly compilationParams: {
+    readonly evalContext: { readonly __originCellPosition?: Place };
+    /** The cells of a range, by columns. */
+    ensureRange: (range: SheetRange) => Evaluated[][];
+  };
   readonly formulaDependencies: () => DependencyGraph;
   getEvaluatedPositions(): Iterable<Place>;
   /** What the present evaluation evaluates again when it has gone through its cells. */
@@ -84,7 +92,7 @@ export interface Evaluator {
   evaluate(ranges: readonly SheetRange[]): void;
   clearEvaluatedRanges(ranges: readonly SheetRange[]): void;
   evaluateAllCells(): void;
-  computeCell(place: Place): Evaluated & { readonly link?: unknown };
+  computeCell(place: Place): Evaluated;
   computeAndSave(place: Place): Evaluated;
   updateCompilationParameters(): void;
 }

@@ -1,0 +1,65 @@
+/** The cells of a range are those that the engine itself gives. */
+import "../engine-in-node";
+import { Model } from "../../../../src/workbook/embedded/engine";
+import type { Evaluator, SheetRange } from "../../../../src/workbook/embedded/evaluation/engine-parts";
+import { evaluationOf } from "../../../../src/workbook/embedded/evaluation/plugin";
+import { toZone } from "../../../../src/workbook/embedded/zones";
+import { boxOf } from "../../../../src/workbook/address";
+
+const ROWS = 30;
+
+const cells = {
+  A1: "1",
+  A2: "=A1+1",
+  A3: "text",
+  A4: "=1/0",
+  A5: "'https://example.org",
+  A6: "https://example.org",
+  B2: "=TRANSPOSE(A1:D1)",
+  C3: "=SUM(B1:E3)",
+  D1: "TRUE",
+  F1: "=TRANSPOSE(A1:A3)",
+  G1: "in the way",
+};
+
+function workbook(): Model {
+  const model = new Model({
+    sheets: [
+      { id: "one", name: "One", colNumber: 10, rowNumber: ROWS, cells, formats: { "H1:H9": 1 } },
+      { id: "two", name: "Two", colNumber: 3, rowNumber: 5, cells: { A1: "=One!A2*2" } },
+    ],
+    formats: { 1: "0.00" },
+  } as object);
+  // A formula that gave several cells, and is deleted.
+  model.dispatch("UPDATE_CELL", { sheetId: "one", col: 0, row: 19, content: "=TRANSPOSE(A1:A3)" });
+  model.dispatch("UPDATE_CELL", { sheetId: "one", col: 0, row: 19, content: "" });
+  return model;
+}
+
+const evaluatorOf = (model: Model): Evaluator => evaluationOf(model as never).evaluator;
+
+const inSheet = (sheetId: string, address: string): SheetRange => ({ sheetId, zone: toZone(boxOf(address)!) });
+
+const RANGES = [
+  ...["A1:A6", "A1:J30", "B1:E4", "H1:I9", "F1:H3", "C3:C3", "J30:J30", "A20:C20"].map((one) => inSheet("one", one)),
+  inSheet("two", "A1:C5"),
+  // Beyond the sheet, and on no sheet.
+  inSheet("two", "A1:F9"),
+  inSheet("two", "E7:F9"),
+  { ...inSheet("two", "A1:B2"), sheetId: "", invalidSheetName: "Three" },
+];
+
+test.each([false, true])("evaluated before: %s", (isEvaluated) => {
+  const own = evaluatorOf(workbook());
+  const engine = evaluatorOf(workbook());
+  own.updateCompilationParameters();
+  // The engine's own method, without the corrections.
+  Object.getPrototypeOf(engine).updateCompilationParameters.call(engine);
+  for (const evaluator of [own, engine])
+    if (!isEvaluated) evaluator.clearEvaluatedRanges([inSheet("one", "A1:J30"), inSheet("two", "A1:C5")]);
+  for (const range of RANGES) {
+    const found = own.compilationParams.ensureRange(range);
+    expect(found).toEqual(engine.compilationParams.ensureRange(range));
+    expect(own.compilationParams.ensureRange(range)).toBe(found);
+  }
+});
