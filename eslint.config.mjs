@@ -184,17 +184,6 @@ export default tseslint.config(
     },
   },
   {
-    files: ["src/**/*.ts", "src/**/*.tsx"],
-    languageOptions: { parserOptions: { project: "src/tsconfig.json", tsconfigRootDir: import.meta.dirname } },
-    rules: {
-      "@typescript-eslint/no-floating-promises": "error",
-      // A handler of an event may be async: what it throws is told by the screen itself.
-      "@typescript-eslint/no-misused-promises": ["error", { checksVoidReturn: { attributes: false } }],
-      "@typescript-eslint/switch-exhaustiveness-check": "error",
-      "@typescript-eslint/await-thenable": "error",
-    },
-  },
-  {
     files: ["src/pane/**"],
     plugins: { "react-hooks": hooks },
     rules: { "react-hooks/rules-of-hooks": "error", "react-hooks/exhaustive-deps": "error" },
