@@ -194,18 +194,17 @@ function openPane({ port, view }: Desk): void {
     void describeAgain();
     void view.show(port.workbook.model);
   });
-  switchByKey(
-    frame,
-    () => {
-      window.focus();
-      // What is typed goes to the editor of the cells, which is there all the time.
-      document.querySelector<HTMLElement>(".o-grid-composer .o-composer")?.focus();
-    },
-    () => {
-      window.focus();
-      element("open").focus();
-    },
-  );
+  const toSheet = (): void => {
+    window.focus();
+    // What is typed goes to the editor of the cells, which is there all the time.
+    document.querySelector<HTMLElement>(".o-grid-composer .o-composer")?.focus();
+  };
+  // A person who went to a cell by a button of the pane types there next.
+  port.onShown = toSheet;
+  switchByKey(frame, toSheet, () => {
+    window.focus();
+    element("open").focus();
+  });
   frame.src = "pane.html";
 }
 

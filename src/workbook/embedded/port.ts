@@ -210,6 +210,9 @@ export class EmbeddedPort implements WorkbookPort {
     return joined(this.#zonesAt(sheetId, address).map((zone) => this.#valuesOf(sheetId, zone)));
   }
 
+  /** Runs after the pane has shown a cell; the page puts the keyboard focus there. */
+  onShown: () => void = () => undefined;
+
   async show(sheet: string, address: string): Promise<void> {
     const { getters, selection } = this.#model;
     const sheetId = this.#sheetId(sheet);
@@ -219,6 +222,7 @@ export class EmbeddedPort implements WorkbookPort {
     const before = getters.getActiveMainViewport();
     selection.selectZone({ cell: { col: zone.left, row: zone.top }, zone });
     bringUp(this.#model, zone, before);
+    this.onShown();
   }
 
   async hidden(sheet: string): Promise<{ rows: number[]; cols: number[] }> {

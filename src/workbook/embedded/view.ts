@@ -15,6 +15,7 @@ import { showNotesWith } from "./notes";
 import { tellRefusals } from "./protection";
 import "./typing/first-key";
 import "./typing/last-editor";
+import "./typing/next-open";
 import { plainRefusal } from "./typing/rules";
 
 /** The functions by which the sheet speaks to the user. */

@@ -7,6 +7,8 @@ import { listed, say, verbatim, type Value } from "../../../reduction/message";
 import { CorePlugin, registries, stores } from "@odoo/o-spreadsheet";
 import { cellAddress } from "../../address";
 import { isLifted, mayWrite, protectionOf } from "../protection";
+import { dayWithPoints } from "./days";
+import { withoutLastEnd } from "./pasted-text";
 import { TEXT_FORMAT } from "./text";
 
 /** A refused cell, with the text that was typed. */
@@ -74,8 +76,9 @@ class EntriesPlugin extends CorePlugin {
 
 registries.corePluginRegistry.add("clayledger_entries", EntriesPlugin as never);
 
+/** What is stored of an entry that the engine would misread: a day with points, or a number with the other decimal mark. */
 const marked = (raw: string, locale: { readonly decimalSeparator: string }): string | undefined =>
-  locale.decimalSeparator === "," && WITH_POINT.test(raw) ? MARKED + raw : undefined;
+  dayWithPoints(raw) ?? (locale.decimalSeparator === "," && WITH_POINT.test(raw) ? MARKED + raw : undefined);
 
 /** The parts of the engine's cell editor and of its reader of pasted text that convert typed text to stored content. */
 interface Editor {
@@ -100,7 +103,8 @@ editor.getCurrentCanonicalContent = function (this: Editor): string {
 
 const Reader = registries.clipboardHandlersRegistries.cellHandlers.get("cell") as unknown as { prototype: PasteReader };
 const convert = Reader.prototype.convertTextToClipboardData;
-Reader.prototype.convertTextToClipboardData = function (this: PasteReader, text: string): Pasted {
+Reader.prototype.convertTextToClipboardData = function (this: PasteReader, copied: string): Pasted {
+  const text = withoutLastEnd(copied);
   const data = convert.call(this, text);
   const rows = text.replace(/\r/g, "").split("\n").map((row) => row.split("\t")); // prettier-ignore
   data.cells.forEach((cells, row) =>

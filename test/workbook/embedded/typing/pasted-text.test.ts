@@ -1,0 +1,44 @@
+/** Rows copied in another program, pasted into cells with a look of their own. */
+import "../engine-in-node";
+import { newWorkbook } from "../../../../src/workbook/embedded";
+import type { Model } from "../../../../src/workbook/embedded/engine";
+import { setDecimalMark } from "../../../../src/workbook/embedded/typing/locale";
+
+/** A sheet with three framed rows of two cells; the last holds 7 and 8. */
+function framed(): { model: any; cell: (row: number, col: number) => any } {
+  const { model } = newWorkbook();
+  setDecimalMark(model, ",");
+  const any = model as any;
+  const sheetId = model.getters.getActiveSheetId();
+  for (const row of [0, 1, 2])
+    for (const col of [0, 1])
+      any.dispatch("UPDATE_CELL", {
+        ...{ sheetId, row, col, content: row === 2 ? String(7 + col) : "" },
+        ...{ style: { fillColor: "#FFF8E0", fontSize: 9 }, format: "0.000" },
+      });
+  const cell = (row: number, col: number) => (model as Model as any).getters.getCell({ sheetId, row, col });
+  return { model: any, cell };
+}
+
+const paste = (model: any, text: string): void =>
+  void model.dispatch("PASTE_FROM_OS_CLIPBOARD", {
+    clipboardContent: { text },
+    target: [{ left: 0, right: 0, top: 0, bottom: 0 }],
+  });
+
+test("the cells keep their look, and what is below the last row stays", () => {
+  const { model, cell } = framed();
+  paste(model, "0,25\t1,5\r\n1\t2.11.2026\r\n");
+  expect(cell(0, 0)).toMatchObject({ content: "0.25", format: "0.000", style: { fillColor: "#FFF8E0", fontSize: 9 } });
+  expect(cell(1, 1).style).toMatchObject({ fillColor: "#FFF8E0" });
+  expect(model.getters.getEvaluatedCell({ ...{ sheetId: model.getters.getActiveSheetId() }, row: 1, col: 1 }).value).toBe(46328); // prettier-ignore
+  expect([cell(2, 0).content, cell(2, 1).content]).toEqual(["7", "8"]);
+});
+
+test("a blank cell of the text empties a cell, which keeps its look", () => {
+  const { model, cell } = framed();
+  paste(model, "1\t2\r\n3\t4\r\n\t9\r\n");
+  expect(cell(2, 0)?.content ?? "").toBe("");
+  expect(cell(2, 0).style).toMatchObject({ fillColor: "#FFF8E0" });
+  expect(cell(2, 1).content).toBe("9");
+});
