@@ -129,7 +129,7 @@ export function figure(record: TestRecord, what: Message, value: number, kind: K
 
 /** "99.52 %" */
 export const shown = ({ value, unit }: Figure): Message =>
-  unit ? say`${digits(value, 4)} ${verbatim(unit)}` : say`${digits(value, 4)}`;
+  unit ? say`${digits(value, 4)} ${unit === PLAIN.divisions ? say`div` : verbatim(unit)}` : say`${digits(value, 4)}`;
 
 // --- Ways of comparing ---------------------------------------------------------------------------------------------
 

@@ -114,27 +114,28 @@ function unitIn(headings: readonly string[], names: readonly string[]): string |
 }
 
 const TIME_WORDS: readonly [TimeForm, readonly string[]][] = [
-  ["s", ["s", "sec", "secs", "second", "seconds"]],
-  ["min", ["min", "mins", "minute", "minutes"]],
-  ["h", ["h", "hr", "hrs", "hour", "hours"]],
-  ["d", ["d", "day", "days"]],
+  ["s", ["s", "sec", "secs", "second", "seconds", "sek", "sekunde", "sekunden"]],
+  ["min", ["min", "mins", "minute", "minutes", "minuten"]],
+  ["h", ["h", "hr", "hrs", "hour", "hours", "std", "stunde", "stunden"]],
+  ["d", ["d", "day", "days", "tag", "tage"]],
 ];
 
 const LENGTH_WORDS: Readonly<Record<string, string>> = {
   ...Object.fromEntries(Object.keys(UNITS.length).map((name) => [name, name])),
   inch: "in",
 };
-const DIVISION_WORDS = ["div", "divs", "division", "divisions"];
+const DIVISION_WORDS = ["div", "divs", "division", "divisions", "skt", "skt.", "skalenteil", "skalenteile"];
 
 const NUMBERED = /^\W*(?:no|nr|rec|record|index|id|line|row|point|scan)\b/i;
 const ABOUT = {
   date: /\bdate|datum|fecha/i,
   time: /time|elapsed|zeit|temps|tiempo|tempo|clock/i,
-  reading: /displ|deform|settle|dial|lvdt|reading|setzung|tassement|gauge/i,
-  load: /stress|pressure|load|force|spannung|contrainte/i,
+  reading:
+    /displ|deform|settle|dial|lvdt|reading|setzung|ablesung|messuhr|verformung|zusammendr|\bweg\b|tassement|gauge/i,
+  load: /stress|pressure|load|force|spannung|auflast|\blast\b|druck|contrainte/i,
   temperature: /\btemp(?:erat\w*)?\b|°\s?c\b|\bdeg\.? ?c\b/i,
   fahrenheit: /°\s?f\b|\bdeg\.? ?f\b|fahrenheit/i,
-  step: /\b(?:step|stage|load no|load number|increment)\b/i,
+  step: /\b(?:step|stage|load no|load number|increment|(?:last)?stufe)\b/i,
 };
 
 /** With this many cells a counter of lines can be told from the number of a load. */
@@ -149,12 +150,20 @@ const countsLines = (cells: readonly string[]): boolean =>
 const columnOf = (rows: readonly (readonly string[])[], col: number): string[] =>
   rows.map((row) => (row[col] ?? "").trim()).filter((cell) => cell !== "");
 
-/** The orders of day, month and year in which every cell is a valid date. */
+/**
+ * The orders of day, month and year in which every cell is a valid date. With points between them the day comes before the month
+ * wherever dates are written so (common practice, no source).
+ */
 function possibleOrders(dates: readonly string[]): DateOrder[] {
   return DATE_ORDERS.filter((order) =>
     dates.every((date) => {
       const yearFirst = /^\d{4}/.test(date);
-      return (order === "ymd") === yearFirst && timeIn("00:00:00", "clock", ".", order, date) !== undefined;
+      const hasPoints = date.includes(".");
+      return (
+        (order === "ymd") === yearFirst &&
+        !(order === "mdy" && hasPoints) &&
+        timeIn("00:00:00", "clock", ".", order, date) !== undefined
+      );
     }),
   );
 }

@@ -1,6 +1,6 @@
 /** The task pane: its screens behind tabs, in the look of the host. */
 import { FluentProvider, makeStyles, tokens } from "@fluentui/react-components";
-import { useEffect, useState, type CSSProperties, type ComponentType } from "react";
+import { useEffect, useLayoutEffect, useRef, useState, type CSSProperties, type ComponentType } from "react";
 import type { WorkbookPort } from "../../workbook/port";
 import { AboutScreen } from "../screens/about/about-screen";
 import { BenchScreen } from "../screens/bench/bench-screen";
@@ -21,6 +21,7 @@ import { text } from "../text";
 import { PLOT_INKS, THEMES, type Look } from "./theme";
 import { FollowedWorkbook, Shown } from "../live/use-test";
 import { CurrentTestBar } from "./current-test-bar";
+import { keepFocus } from "./keep-focus";
 import { OnRequest } from "./on-request";
 import { UnfinishedWork } from "./unfinished-work";
 
@@ -29,7 +30,8 @@ const useStyles = makeStyles({
   tabs: {
     position: "sticky",
     top: 0,
-    zIndex: 1,
+    // Above the handles of the review, which scroll below it.
+    zIndex: 3,
     backgroundColor: tokens.colorNeutralBackground1,
     borderBottom: `1px solid ${tokens.colorNeutralStroke2}`,
   },
@@ -119,8 +121,18 @@ function KeptScreen({ Screen, isShown, ...props }: ScreenProps & Pick<Screen, "S
 export function Pane({ port, sheets, look }: PaneProps) {
   const styles = useStyles();
   const [shown, setShown] = useState<ScreenName>("next");
-  const onOpen = (screen: ScreenName): void => {
+  // A screen begins at its top, wherever the one before it was scrolled to, and comes again where it was left.
+  const left = useRef<Partial<Record<ScreenName, number>>>({});
+  useLayoutEffect(() => {
+    document.documentElement.scrollTop = left.current[shown] ?? 0;
+  }, [shown]);
+  const show = (screen: ScreenName): void => {
+    left.current[shown] = document.documentElement.scrollTop;
     setShown(screen);
+  };
+  useEffect(() => keepFocus(document), []);
+  const onOpen = (screen: ScreenName): void => {
+    show(screen);
     document.getElementById(tabId(screen))?.focus();
   };
   const props: ScreenProps = { port, sheets, onOpen };
@@ -136,7 +148,7 @@ export function Pane({ port, sheets, look }: PaneProps) {
             behindTitle={{ value: ABOUT.value, text: text.tabs.about, title: text.title }}
             selected={shown}
             panel="screen"
-            onSelect={setShown}
+            onSelect={show}
           />
           <CurrentTestBar />
         </header>

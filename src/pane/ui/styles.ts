@@ -3,6 +3,8 @@ import { makeStyles, tokens } from "@fluentui/react-components";
 
 export const useStyles = makeStyles({
   column: { display: "flex", flexDirection: "column", gap: "12px" },
+  /** Comes into sight below the head of the pane, px high. */
+  underHeader: { scrollMarginTop: "120px" },
   section: {
     display: "flex",
     flexDirection: "column",

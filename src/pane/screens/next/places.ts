@@ -32,13 +32,17 @@ export interface Item {
   readonly address?: string;
 }
 
+/** Results that a person makes by filling in another cell: the mark of the load under which the specimen was inundated. */
+const FILLED_IN: Readonly<Record<string, string>> = { inundation_stress: "seating_mark" };
+
 export function itemOfCells({ names, loads = [] }: Lacking, placeOf: PlaceOf): Item {
   const [name] = names;
   const [load] = loads;
+  const filledIn = FILLED_IN[name];
   const label = words.oneOf(names.map(labelOnSheet));
   return {
     label: loads.length > 0 ? words.ofLoads(label, loads) : label,
-    address: placeOf(name, load === undefined ? undefined : { load }),
+    address: (filledIn && placeOf(filledIn)) ?? placeOf(name, load === undefined ? undefined : { load }),
   };
 }
 

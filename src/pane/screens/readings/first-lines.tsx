@@ -9,6 +9,7 @@ import { figure } from "../../../reduction/outcome";
 import { columnLetters } from "../../../workbook/address";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
+import { readingText } from "../../text/number";
 import { Notice } from "../../ui/notice";
 import { useStyles } from "../../ui/styles";
 import type { Source } from "./source-step";
@@ -60,8 +61,8 @@ export function Tried({ rows, layout }: { rows: LoggerRows; layout: Layout }) {
       nth(rows.lines, index),
       [
         time,
-        words.readAsReading(nth(rows.readings, index), unit),
-        ...(Number.isNaN(load) ? [] : [words.readAsLoad(load, layout.loadUnit)]),
+        words.readAsReading(readingText(nth(rows.readings, index)), unit),
+        ...(Number.isNaN(load) ? [] : [words.readAsLoad(readingText(load), layout.loadUnit)]),
       ].join("; "),
     );
   };

@@ -1,10 +1,11 @@
 /** Imports the readings of a logger in four steps: the file, its columns, its loads, the data sheet. */
 import { Button, Spinner, Text } from "@fluentui/react-components";
-import { useMemo, useRef, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import type { Layout } from "../../../exchange/logger/layout";
 import { readRows, type LoggerRows } from "../../../exchange/logger/rows";
 import type { WorkbookPort } from "../../../workbook/port";
 import { inSlices, Stopped } from "../../../workbook/in-slices";
+import { bringIntoSight } from "../../ui/bring-into-sight";
 import { Notice } from "../../ui/notice";
 import { ReadingsColumns } from "./columns-step";
 import { Faults } from "./faults";
@@ -153,8 +154,13 @@ function LoadSteps({ port, source, targets, read, onBusy }: FileStepsProps & { r
   // eslint-disable-next-line react-hooks/exhaustive-deps -- sheetLoads stands for the target
   const found = useMemo(() => stretchesOf(rows, layout, choices, target), [rows, layout, choices, sheetLoads]);
 
+  // The button that led here stands at the foot of the window: what follows comes into sight.
+  const heading = useRef<HTMLDivElement>(null);
+  useEffect(() => bringIntoSight(heading.current), []);
+
   return (
     <>
+      <div ref={heading} className={styles.underHeader} />
       <Step title={words.loadsHeading}>
         {rows.lines.length === 0 ? (
           <Notice intent="error">{words.noRows}</Notice>

@@ -9,8 +9,9 @@ import type { Target } from "../../../exchange/logger/target";
 import { nth } from "../../../reduction/numeric/lists";
 import type { CellValue, WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../../workbook/in-slices";
-import { contentOnSheet } from "../../live/sheet-language";
+import { contentOnSheet, languageOfLabels } from "../../live/sheet-language";
 import { CATALOGUES, text } from "../../text";
+import { LOCALES } from "../../text/language";
 import { contentText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
@@ -34,7 +35,7 @@ import {
 } from "./writing";
 
 const words = text.readings;
-/** The text in cells is English in every language of the pane. */
+/** What the sheet of the kept lines says is English in every language of the pane. */
 const cellWords = CATALOGUES.en.readings;
 
 /** The largest number of characters in a cell of Excel. */
@@ -81,16 +82,25 @@ type State =
   | { readonly at: "busy"; readonly kept?: Kept; readonly of: number }
   | { readonly at: "done"; readonly sentence: string };
 
-/** The sentence in the test remarks about a cell that did not fit the file, and what the person decided. */
-const remarkOn =
-  (file: string) =>
-  ({ name, now, wanted, answer }: Input): string =>
-    (answer === "change" ? cellWords.inputChanged : cellWords.inputKept)(
-      cellWords.inputs[name],
-      String(now),
-      String(wanted),
-      file || cellWords.pasted,
+/**
+ * The sentence in the test remarks about a cell that did not fit the file, and what the person decided, in the language of the
+ * sheet.
+ */
+function remarkOn(file: string): (input: Input) => string {
+  const language = languageOfLabels();
+  const ofSheet = CATALOGUES[language].readings;
+  const inCell = (content: CellValue): string =>
+    typeof content === "number"
+      ? content.toLocaleString(LOCALES[language], { maximumSignificantDigits: 12, useGrouping: false })
+      : String(contentOnSheet(content));
+  return ({ name, now, wanted, answer }) =>
+    (answer === "change" ? ofSheet.inputChanged : ofSheet.inputKept)(
+      ofSheet.inputs[name],
+      inCell(now),
+      inCell(wanted),
+      file || ofSheet.pasted,
     );
+}
 
 /** Collects what is written to the data sheet and to the sheet that keeps the file. */
 function jobOf(props: ReadingsWriteProps, writing: Writing, answers: Answers, keeps: boolean): Job {

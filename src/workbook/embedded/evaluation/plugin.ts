@@ -145,6 +145,8 @@ class BySizeEvaluation extends Evaluation {
       ? cell
       : ({
           ...cell,
+          // The grid draws the value in this format, and not the text.
+          format,
           formattedValue: helpers.formatValue(cell.value as number, {
             format,
             locale: this.evaluator.getters.getLocale(),

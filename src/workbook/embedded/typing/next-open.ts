@@ -98,6 +98,7 @@ editor.stopEdition = function (this: CellEditor, direction?: string): void {
   if (aim) this.model.selection.selectCell(aim.col, aim.row);
 };
 
+// Cast: as above.
 const grid = components.Grid.prototype as unknown as CellGrid;
 const move = grid.moveInSelection;
 grid.moveInSelection = function (this: CellGrid, direction: string): void {

@@ -92,6 +92,11 @@ test("loads whose construction is refused should be looked at, but do not keep t
   expect(reviewed.looks.every(({ what }) => what === "no construction")).toBe(true);
 });
 
+test("signed before the readings are in, the review and the check are not done", () => {
+  const { loaded, reviewed, checked } = stages(withValues(blank, { ...SIGNED, load_stress: [12.5, 25] }));
+  expect([loaded, reviewed, checked].map(({ state }) => state)).toEqual(["begun", "not begun", "not begun"]);
+});
+
 test("a pick without a reason keeps the review open, and its row is listed", () => {
   const picks = { pick_load: [5], pick_of: ["d100"], pick_after: [812], pick_by: ["AB"] };
   expect(stages(withValues(demo, { ...SIGNED, ...picks })).reviewed.lacks).toEqual([

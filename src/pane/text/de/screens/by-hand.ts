@@ -4,7 +4,7 @@ export const byHand: Catalogue["byHand"] = {
   heading: "Von Hand",
   purpose: "Ergebnisse mit von Hand ermittelten Werten vergleichen und nachlesen, wie jede Zahl zustande kam.",
   emptyTitle: "Kein Datenblatt in dieser Arbeitsmappe",
-  empty: "Fügen Sie auf der ersten Registerkarte ein Datenblatt ein, oder benennen Sie die Zellen Ihres eigenen.",
+  empty: "Fügen Sie auf der Seite „Datenblatt“ eines ein, oder benennen Sie die Zellen Ihres eigenen.",
   reading: "Das Blatt wird gelesen…",
   again: "Noch einmal versuchen",
   compare: "Vergleichen",

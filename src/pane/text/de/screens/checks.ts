@@ -8,7 +8,7 @@ export const checks: Catalogue["checks"] = {
     `Auch ${others.map((one) => `„${one}“`).join(", ")} führt Grenzwerte und wird nicht gelesen: Gelesen wird „${read}“`,
   emptyTitle: "Kein Datenblatt in dieser Arbeitsmappe",
   empty:
-    "Fügen Sie auf der ersten Registerkarte ein Datenblatt ein, oder benennen Sie die Zellen Ihres eigenen; dann können die Fragen gestellt werden.",
+    "Fügen Sie auf der Seite „Datenblatt“ eines ein, oder benennen Sie die Zellen Ihres eigenen; dann können die Fragen gestellt werden.",
   reading: "Es wird gefragt…",
   again: "Noch einmal versuchen",
   passed: (passed: number, asked: number, all: number) =>

@@ -80,8 +80,8 @@ export const readings = {
   roles: { time: "Zeit", date: "Datum", reading: "Ablesung", load: "Last" },
   readAs: (line: number, what: string) => `Zeile ${whole(line)} wird gelesen als: ${what}`,
   readAsTime: (minutes: string) => `${minutes} min`,
-  readAsReading: (reading: number, unit: string) => `Ablesung ${reading} ${unit}`,
-  readAsLoad: (load: number, unit: string) => `Last ${load} ${unit}`.trim(),
+  readAsReading: (reading: string, unit: string) => `Ablesung ${reading} ${unit}`,
+  readAsLoad: (load: string, unit: string) => `Last ${load} ${unit}`.trim(),
   noneRead: "Mit dieser Wahl ist keine Zeile lesbar. Der erste Fehler:",
   missing: (names: string) => `Noch zu wählen: ${names}.`,
   confirm: "Diese Spalten verwenden",
@@ -185,9 +185,9 @@ export const readings = {
   staying: (loads: string) => `Das gilt auch für die Ablesungen, die auf dem Blatt bleiben: Laststufe ${loads}.`,
   undecided: (names: string) => `Noch kann nichts geschrieben werden: oben wählen, was gilt: ${names}.`,
   inputChanged: (name: string, now: string, wanted: string, file: string) =>
-    `${name} wurde für die Ablesungen aus ${file} von ${now} auf ${wanted} geändert.`,
+    `${name} wurde für die Ablesungen aus „${file}“ von ${now} auf ${wanted} geändert.`,
   inputKept: (name: string, now: string, wanted: string, file: string) =>
-    `${name} blieb bei ${now}; die Ablesungen aus ${file} brauchen ${wanted}.`,
+    `${name} blieb bei ${now}; die Ablesungen aus „${file}“ brauchen ${wanted}.`,
   stressesToo: "Spannungen werden geschrieben, wo das Blatt keine hat.",
   keep: (lines: number) =>
     lines === 1

@@ -6,10 +6,10 @@ export const review = {
   again: "Neu lesen",
   emptyTitle: "In dieser Arbeitsmappe gibt es kein Datenblatt",
   empty:
-    "Eines oder das eigene im Reiter Datenblatt einfügen. Hier werden seine Zeitkurven und seine Druck-Setzungs-Kurve durchgesehen.",
+    "Eines oder das eigene auf der Seite „Datenblatt“ einfügen. Hier werden seine Zeitkurven und seine Druck-Setzungs-Kurve durchgesehen.",
   noReadingsTitle: "Noch hat keine Laststufe Ablesungen",
   noReadings:
-    "Auf dem Datenblatt eingeben oder im Reiter Ablesungen aus einer Datei holen. Die Kurven folgen, sobald sie da sind.",
+    "Auf dem Datenblatt eingeben oder auf der Seite „Ablesungen“ aus einer Datei holen. Die Kurven folgen, sobald sie da sind.",
   load: "Laststufe",
   previous: "Vorige Laststufe",
   next: "Nächste Laststufe",
@@ -125,9 +125,9 @@ export const review = {
   formula: "Begründung und Kürzel mit einem Buchstaben beginnen: Was mit =, +, - oder @ beginnt, wird zu einer Formel.",
   unusable: "Diese Wahl geht nicht und wird nicht gespeichert: verschieben oder die Änderung verwerfen.",
   noTable: (missing: string) =>
-    `Dieses Blatt hat keine Tabelle der Festlegungen (keine Zellen namens ${missing}): Gespeichert werden kann nichts. Ein neues Datenblatt einfügen und die Ablesungen übernehmen oder im Reiter Datenblatt eigenen Zellen diese Namen geben. Was hier versucht wird, ändert nichts.`,
+    `Dieses Blatt hat keine Tabelle der Festlegungen (keine Zellen namens ${missing}): Gespeichert werden kann nichts. Ein neues Datenblatt einfügen und die Ablesungen übernehmen oder auf der Seite „Datenblatt“ eigenen Zellen diese Namen geben. Was hier versucht wird, ändert nichts.`,
   full: (capacity: number) =>
-    `Die Tabelle der Festlegungen ist voll: Die letzte ihrer ${capacity} Zeilen ist belegt. Nichts wurde geschrieben. Die letzte Änderung zurücknehmen oder den Namen pick_load bis pick_when im Reiter Datenblatt mehr Zeilen geben und neu speichern.`,
+    `Die Tabelle der Festlegungen ist voll: Die letzte ihrer ${capacity} Zeilen ist belegt. Nichts wurde geschrieben. Die letzte Änderung zurücknehmen oder den Namen pick_load bis pick_when auf der Seite „Datenblatt“ mehr Zeilen geben und neu speichern.`,
   changedMeanwhile:
     "Die Tabelle der Festlegungen wurde inzwischen geändert. Nichts wurde geschrieben: ansehen, was sie jetzt sagt, und noch einmal versuchen.",
   history: "Gespeicherte Änderungen dieser Kurve",

@@ -2,7 +2,7 @@ export const byHand = {
   heading: "By hand",
   purpose: "Compare results with values calculated by hand, and see how each number is calculated.",
   emptyTitle: "No data sheet in this workbook",
-  empty: "Insert a data sheet on the first tab, or name the cells of your own.",
+  empty: "Insert one on the tab “Data sheet”, or name the cells of your own.",
   reading: "Reading the sheet…",
   again: "Try again",
   compare: "Compare",

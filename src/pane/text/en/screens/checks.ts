@@ -7,7 +7,7 @@ export const checks = {
   otherLimits: (others: readonly string[], read: string) =>
     `${others.map((one) => `“${one}”`).join(", ")} lists limits too and is not read: “${read}” is`,
   emptyTitle: "No data sheet in this workbook",
-  empty: "Insert a data sheet on the first tab, or name the cells of your own; then the questions can be asked.",
+  empty: "Insert one on the tab “Data sheet”, or name the cells of your own; then the questions can be asked.",
   reading: "Asking…",
   again: "Try again",
   passed: (passed: number, asked: number, all: number) =>
