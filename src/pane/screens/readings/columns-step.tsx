@@ -103,7 +103,7 @@ export function ReadingsColumns({ source, remembered, frame, onUse, onChange }: 
       <OtherFields {...form} apparatus={apparatus} />
       {"layout" in result && tried && <Tried rows={tried} layout={result.layout} />}
       {asked && "missing" in result && (
-        <Notice intent="error">{words.missing(result.missing.map((key) => NAMES_OF_CHOICES[key]).join("; "))}</Notice>
+        <Notice intent="error">{words.missing(result.missing.map((key) => NAMES_OF_CHOICES[key]))}</Notice>
       )}
       <div>
         <Button appearance="primary" onClick={confirm}>

@@ -192,6 +192,17 @@ describe("a dial factor that does not suit the file", () => {
     expect(port.column("dial_factor")).toEqual([factor]);
     expect(port.column("test_remarks")).toEqual([remark]);
   });
+
+  test("on a German sheet the choice stands in German, with the decimal comma", async () => {
+    port.put("Test 7", "sheet_language", 0, "Deutsch");
+    await act(async () => port.tell("values"));
+    await settle();
+    await tick("Change Dial factor to 1");
+    await press("Write 2 loads to “Test 7”");
+    expect(port.column("test_remarks")).toEqual([
+      "Shells. Uhrfaktor wurde für die Ablesungen aus „Eingefügte Zeilen“ von 0,002 auf 1 geändert.",
+    ]);
+  });
 });
 
 test("what the file does not show has to be chosen first", async () => {

@@ -83,7 +83,7 @@ export const readings = {
   readAsReading: (reading: string, unit: string) => `Ablesung ${reading} ${unit}`,
   readAsLoad: (load: string, unit: string) => `Last ${load} ${unit}`.trim(),
   noneRead: "Mit dieser Wahl ist keine Zeile lesbar. Der erste Fehler:",
-  missing: (names: string) => `Noch zu wählen: ${names}.`,
+  missing: (names: readonly string[]) => `Noch zu wählen: ${names.join("; ")}.`,
   confirm: "Diese Spalten verwenden",
   changed: "Die Spalten haben sich geändert: noch einmal bestätigen.",
 

@@ -80,7 +80,7 @@ export const readings = {
   readAsReading: (reading: string, unit: string) => `reading ${reading} ${unit}`,
   readAsLoad: (load: string, unit: string) => `load ${load} ${unit}`.trim(),
   noneRead: "No line can be read with these choices. The first fault:",
-  missing: (names: string) => `Still to be chosen: ${names}.`,
+  missing: (names: readonly string[]) => `Still to be chosen: ${names.join("; ").toLowerCase()}.`,
   confirm: "Use these columns",
   changed: "Columns have changed: confirm them again.",
 
