@@ -1,46 +1,52 @@
 /**
  * Remembers what was computed of lists of numbers, so that a dozen cells asking for items of one curve reduce it once.
- * Found by a hash, trusted only after every number has been compared; bounded by entries and by numbers held. The loops run over
- * columns of up to 100,000 numbers within their length: hence each `!`.
+ * Found by a hash, trusted only after every number has been compared; bounded by entries and by numbers held.
+ *
+ * Numbers are compared as whole numbers of 32 bits, two for each: until the engine has compiled a loop, every fraction
+ * that the loop reads takes memory. The loops run over up to 100,000 numbers within their length: hence each `!`.
  */
-type Numbers = readonly ArrayLike<number>[];
+type Bits = readonly Int32Array[];
 
 interface Entry<T> {
-  readonly key: Numbers;
+  readonly key: Bits;
   readonly value: T;
   readonly size: number;
+}
+
+function bitsOf(list: ArrayLike<number>): Int32Array {
+  const { buffer, byteOffset, length } = list instanceof Float64Array ? list : Float64Array.from(list);
+  return new Int32Array(buffer, byteOffset, 2 * length);
 }
 
 /** A hash takes about as many numbers of a list: of a longer one, every second, third and so on. */
 const HASHED = 2048;
 
 /** FNV-1a over the bits of the numbers; lists are told apart by their lengths. */
-function hashOf(lists: Numbers): number {
-  const bits = new Float64Array(1);
-  const words = new Uint32Array(bits.buffer);
+function hashOf(key: Bits): number {
   let hash = 0x811c9dc5;
-  const mix = (value: number) => {
-    bits[0] = value;
-    hash = Math.imul(hash ^ words[0]!, 0x01000193);
-    hash = Math.imul(hash ^ words[1]!, 0x01000193);
-    hash ^= hash >>> 15;
+  const mix = (word: number): void => {
+    hash = Math.imul(hash ^ word, 0x01000193);
   };
-  for (const list of lists) {
-    mix(list.length);
-    const stride = Math.ceil(list.length / HASHED);
-    for (let i = list.length - 1; i >= 0; i -= stride) mix(list[i]!);
+  for (const bits of key) {
+    mix(bits.length);
+    const stride = 2 * Math.ceil(bits.length / 2 / HASHED);
+    for (let i = bits.length - 2; i >= 0; i -= stride) {
+      mix(bits[i]!);
+      mix(bits[i + 1]!);
+      hash ^= hash >>> 15;
+    }
   }
   return hash;
 }
 
-const same = (a: Numbers, b: Numbers): boolean =>
-  a.length === b.length &&
-  a.every((list, k) => {
-    const other = b[k]!;
-    if (list.length !== other.length) return false;
-    for (let i = 0; i < list.length; i++) if (!Object.is(list[i], other[i])) return false;
-    return true;
-  });
+function sameBits(a: Int32Array, b: Int32Array): boolean {
+  const { length } = a;
+  if (length !== b.length) return false;
+  for (let i = 0; i < length; i++) if (a[i]! !== b[i]!) return false;
+  return true;
+}
+
+const same = (a: Bits, b: Bits): boolean => a.length === b.length && a.every((bits, k) => sameBits(bits, b[k]!));
 
 /**
  * A function of lists of numbers that computes each distinct input once while the input is among the last used. The lists are kept: do
@@ -58,9 +64,10 @@ export function memoize<T>(
     held.delete(hash);
   };
   return (...lists) => {
-    const hash = hashOf(lists);
+    const key = lists.map(bitsOf);
+    const hash = hashOf(key);
     const found = held.get(hash);
-    if (found && same(found.key, lists)) {
+    if (found && same(found.key, key)) {
       held.delete(hash);
       held.set(hash, found);
       return found.value;
@@ -68,7 +75,7 @@ export function memoize<T>(
     const value = compute(...lists);
     const size = lists.reduce((sum, list) => sum + list.length, 0);
     drop(hash);
-    held.set(hash, { key: lists, value, size });
+    held.set(hash, { key, value, size });
     total += size;
     for (const oldest of held.keys()) {
       if (held.size <= entries && total <= numbers) break;
