@@ -8,16 +8,19 @@ import { toPickValues } from "./pick-cells";
 
 /**
  * A column or row of numbers and blanks, blanks as `blank`; undefined if a cell is something else, which toPair then
- * names.
+ * names. The loop is small, so that the engine compiles it early.
  */
 function plainNumbers(range: unknown, blank = 0): Float64Array | undefined {
   if (!Array.isArray(range) || !Array.isArray(range[0])) return undefined;
-  const isRow = range.length === 1;
-  const numbers = new Float64Array(isRow ? range[0].length : range.length);
-  for (let i = 0; i < numbers.length; i++) {
-    if (!isRow && range[i].length !== 1) return undefined;
-    const cell = isRow ? range[0][i] : range[i][0];
-    if (typeof cell === "number" && Number.isFinite(cell)) numbers[i] = cell;
+  const column: unknown[][] = range.length === 1 ? range[0].map((cell) => [cell]) : range;
+  const { length } = column;
+  const numbers = new Float64Array(length);
+  for (let i = 0; i < length; i++) {
+    // The index stays within the column: hence the `!`.
+    const row = column[i]!;
+    const cell = row[0];
+    if (row.length !== 1) return undefined;
+    if (typeof cell === "number" && cell > -Infinity && cell < Infinity) numbers[i] = cell;
     else if (cell === null || cell === "") numbers[i] = blank;
     else return undefined;
   }

@@ -9,14 +9,20 @@
  * A caller that knows the least and the greatest reading gives them.
  */
 export function readingStep(values: ArrayLike<number>, { least, most } = extremesOf(values)): number {
+  const count = values.length;
   const range = most - least;
   if (!(range > 0)) return 0;
   const tolerance = 1e-7 * range + 1e-12 * Math.max(Math.abs(least), Math.abs(most));
   const smallest = Math.max(1e-5 * range, 20 * tolerance);
   let step = range;
-  for (let i = 0; i < values.length; i++) {
+  let before = NaN;
+  for (let i = 0; i < count; i++) {
+    const value = values[i]!;
+    // Most readings of a logger equal the reading before.
+    if (value === before) continue;
+    before = value;
     let a = step;
-    let b = distance(values[i]! - least, step);
+    let b = distance(value - least, step);
     if (b <= tolerance * 10) continue;
     while (b > tolerance * 10) [a, b] = [b, distance(a, b)];
     if (a < smallest) return 0;
