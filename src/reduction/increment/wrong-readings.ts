@@ -3,8 +3,7 @@
  * without them.
  */
 import { lowest, parameterCount, type Descent } from "./fit/descent";
-import { curveAt } from "./fit/model";
-import type { Column } from "./fit/linear";
+import { curveAt, type Column } from "./fit/model";
 import { mostDoubtful, type Trial } from "./fit/search";
 import type { Series } from "./readings";
 

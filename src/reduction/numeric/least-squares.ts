@@ -74,9 +74,11 @@ export function workspaceFor(count: number, size: number): Workspace {
   };
 }
 
-const sumOfSquares = (values: Float64Array): number => {
+/** The sum of squares; infinite if a value is NaN. */
+export const sumOfSquares = (values: Float64Array): number => {
+  const { length } = values;
   let sum = 0;
-  for (let i = 0; i < values.length; i++) sum += values[i]! * values[i]!;
+  for (let i = 0; i < length; i++) sum += values[i]! * values[i]!;
   return Number.isFinite(sum) ? sum : Infinity;
 };
 

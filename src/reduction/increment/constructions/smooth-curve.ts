@@ -42,7 +42,8 @@ export function smoothCurve({ times, readings, weights }: Series, curve: Curve):
     let r1 = 0;
     for (const { x, weight, residual } of points) {
       const d = (x - at) / REACH;
-      if (d < -4 || d > 4) continue;
+      if (d < -4) continue;
+      if (d > 4) break;
       const k = weight * Math.exp(-0.5 * d * d);
       s0 += k;
       s1 += k * d;

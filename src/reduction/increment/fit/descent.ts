@@ -8,11 +8,11 @@
  *
  * The columns are as long as the series, so that no index runs out: hence each `!`.
  */
-import { levenbergMarquardt, workspaceFor } from "../../numeric/least-squares";
-import { ORDINARY_CREEP, type Column } from "./linear";
-import { creepOfPower, onsetOfPower, pastEnd, power } from "./model";
+import { levenbergMarquardt, sumOfSquares, workspaceFor } from "../../numeric/least-squares";
+import { ORDINARY_CREEP } from "./linear";
+import { creepsAt, degreesAt, onsetOfPower, pastEnd, power, type Column } from "./model";
 import { minima, SHARPNESSES, type Table, type Trial } from "./search";
-import { consolidationRate, degreeOfConsolidation } from "./terzaghi";
+import { consolidationRate } from "./terzaghi";
 
 /** A trial whose time zero is free: the load came `shift` minutes before the clock. */
 export interface Zeroed extends Trial {
@@ -65,22 +65,27 @@ export function descentOf(table: Table): Descent {
 
 /** Subtracts the mean from a column, and returns the mean; `total` is the sum of the weights. */
 function centre(values: Column, weights: Column, total: number): number {
+  const { length } = values;
   let sum = 0;
-  for (let i = 0; i < values.length; i++) sum += weights[i]! * values[i]!;
+  for (let i = 0; i < length; i++) sum += weights[i]! * values[i]!;
   const mean = sum / total;
-  for (let i = 0; i < values.length; i++) values[i]! -= mean;
+  for (let i = 0; i < length; i++) values[i]! -= mean;
   return mean;
 }
 
 /** Weighted sum of the products of two columns. */
 function product(a: Column, b: Column, weights: Column): number {
+  const { length } = a;
   let sum = 0;
-  for (let i = 0; i < a.length; i++) sum += weights[i]! * a[i]! * b[i]!;
+  for (let i = 0; i < length; i++) sum += weights[i]! * a[i]! * b[i]!;
   return sum;
 }
 
-/** Products of U and creep at a trial, with d0 (less the first reading), primary and tail. */
-const unsolved = () => ({ uu: NaN, uc: NaN, cc: NaN, det: NaN, d0: NaN, primary: NaN, tail: NaN });
+/** A trial's rate and time zero, products of U and creep, d0 (less the first reading), primary and tail. */
+const unsolved = () => ({
+  ...{ rate: NaN, zero: NaN, uu: NaN, uc: NaN },
+  ...{ cc: NaN, det: NaN, d0: NaN, primary: NaN, tail: NaN },
+});
 
 /** Solves for primary and tail; `ud` and `cd` are the products of U and creep with the readings. */
 function solve(trial: ReturnType<typeof unsolved>, ud: number, cd: number): void {
@@ -110,8 +115,8 @@ function separableFit({ times, y, firstReading }: Table) {
    * for d0.
    */
   const [roots, d, u, c] = [column(), column(), column(), column()];
-  const [clock, T, powers] = [column(), column(), column()];
-  const [perLnRate, slope] = [column(), column()];
+  /** The derivatives of the residuals by ln rate and by the time zero. */
+  const [byLnRate, byZero] = [column(), column()];
   const all = new Float64Array(n + 1);
   let weights: Column = column();
   let [lean, leaning, total, sharpness] = [0, 0, 0, 0];
@@ -134,14 +139,18 @@ function separableFit({ times, y, firstReading }: Table) {
     meanD = centre(d, weights, total);
   };
 
-  const residuals = (rate: number, zero: number, into: Float64Array): void => {
-    for (let i = 0; i < n; i++) {
-      clock[i] = Math.max(times[i]! + zero, 0);
-      T[i] = rate * clock[i]!;
-      powers[i] = power(pastEnd(T[i]!), sharpness);
-      u[i] = degreeOfConsolidation(T[i]!);
-      c[i] = creepOfPower(powers[i]!, sharpness);
-    }
+  /** Writes, from `at` on, what is left of some values when `a` times U and `b` times creep are taken from it. */
+  const leave = (values: Column, a: number, b: number, into: Column, at = 0): void => {
+    for (let i = 0; i < n; i++) into[at + i] = roots[i]! * (values[i]! - a * u[i]! - b * c[i]!);
+    into[at + n] = leaning * (ORDINARY_CREEP * a - b);
+  };
+
+  /** Its loops stand in small functions: the engine compiles them in half of the time that all loops in one take. */
+  const residuals = (rate: number, zero: number, into: Column): void => {
+    degreesAt(times, rate, zero, u);
+    creepsAt(times, rate, zero, sharpness, c);
+    last.rate = rate;
+    last.zero = zero;
     const [meanU, meanC] = [centre(u, weights, total), centre(c, weights, total)];
     last.uu = product(u, u, weights) + lean * ORDINARY_CREEP * ORDINARY_CREEP;
     last.cc = product(c, c, weights) + lean;
@@ -149,41 +158,40 @@ function separableFit({ times, y, firstReading }: Table) {
     solve(last, product(u, d, weights), product(c, d, weights));
     const { primary, tail } = last;
     last.d0 = meanD - primary * meanU - tail * meanC;
-    for (let i = 0; i < n; i++) into[i] = roots[i]! * (primary * u[i]! + tail * c[i]! - d[i]!);
-    into[n] = leaning * (tail - ORDINARY_CREEP * primary);
+    leave(d, primary, tail, into);
   };
 
-  /** Writes, from `at` on, the part of `slope` that a change of d0, primary and tail does not take up. */
-  const project = (into: Float64Array, at: number): void => {
+  /** Writes, from `at` on, the part of a derivative that a change of d0, primary and tail does not take up. */
+  const project = (slope: Column, into: Column, at: number): void => {
     centre(slope, weights, total);
     const [us, cs] = [product(u, slope, weights), product(c, slope, weights)];
     const { uu, uc, cc, det, tail } = last;
     const a = tail ? (us * cc - cs * uc) / det : uu > 1e-14 ? us / uu : 0;
     const b = tail ? (cs * uu - us * uc) / det : 0;
-    for (let i = 0; i < n; i++) into[at + i] = roots[i]! * (slope[i]! - a * u[i]! - b * c[i]!);
-    into[at + n] = leaning * (ORDINARY_CREEP * a - b);
+    leave(slope, a, b, into, at);
   };
 
   /** At the rate and the time zero of the last call of `residuals`. */
-  const jacobian = (into: Float64Array, free: boolean): void => {
-    const { primary, tail } = last;
-    // d reading / d ln rate; 0 before the load.
-    for (let i = 0; i < n; i++)
-      perLnRate[i] =
-        T[i] === 0 ? 0 : primary * T[i]! * consolidationRate(T[i]!) + (tail * onsetOfPower(powers[i]!)) / Math.LN10;
-    slope.set(perLnRate);
-    project(into, 0);
-    if (!free) return;
-    for (let i = 0; i < n; i++) slope[i] = clock[i] === 0 ? 0 : perLnRate[i]! / clock[i]!;
-    project(into, n + 1);
+  const jacobian = (into: Column, free: boolean): void => {
+    const { rate, zero, primary, tail } = last;
+    for (let i = 0; i < n; i++) {
+      const t = times[i]! + zero;
+      const T = rate * t;
+      // 0 before the load.
+      byLnRate[i] =
+        t > 0
+          ? -primary * T * consolidationRate(T) - (tail * onsetOfPower(power(pastEnd(T), sharpness))) / Math.LN10
+          : 0;
+      byZero[i] = t > 0 ? byLnRate[i]! / t : 0;
+    }
+    project(byLnRate, into, 0);
+    if (free) project(byZero, into, n + 1);
   };
 
   const trial = (rate: number, shift: number): Zeroed => {
     residuals(rate, shift, all);
-    let cost = 0;
-    for (let i = 0; i < all.length; i++) cost += all[i]! * all[i]!;
     const { primary, tail, d0 } = last;
-    return { rate, sharpness, primary, tail, d0: firstReading + d0, shift, cost };
+    return { rate, sharpness, primary, tail, d0: firstReading + d0, shift, cost: sumOfSquares(all) };
   };
   return { prepare, residuals, jacobian, trial };
 }

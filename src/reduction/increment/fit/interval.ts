@@ -1,6 +1,6 @@
 /** The 95 % interval of the rate cv/Hdr^2, from how the cost rises on either side of the best rate. */
 import { studentsT95 } from "../../numeric/students-t";
-import type { Column } from "./linear";
+import type { Column } from "./model";
 import { costProfile, type Table, type Trial } from "./search";
 
 /**

@@ -7,6 +7,7 @@
  *
  * It is solved some five hundred times in one fit, so one object keeps the sums and is overwritten.
  */
+import type { Column } from "./model";
 
 /**
  * Creep of an ordinary clay, tail per log cycle over primary, and its spread. With C-alpha/Cc = 0.04 +/- 0.01
@@ -16,12 +17,6 @@
  */
 export const ORDINARY_CREEP = 0.1;
 export const CREEP_SPREAD = 0.07;
-
-/**
- * Columns of readings: y, u and c, and their weights. In a table the columns of all rates stand one after another;
- * `from` is where one begins.
- */
-export type Column = Float64Array;
 
 /** Weighted sums of 1, y, u, c and their products, and the solution. */
 export interface LinearFit {
@@ -60,7 +55,10 @@ export const linearFit = (): LinearFit => ({
   d0: NaN,
 });
 
-/** Sums over all readings. The columns are as long as the weights (u and c from `from` on), so that no index runs out: hence each `!`. */
+/**
+ * Sums over all readings. In a table the columns u and c of all rates stand one after another; `from` is where one
+ * begins. The columns are as long as the weights (u and c from `from` on), so that no index runs out: hence each `!`.
+ */
 export function sumUp(fit: LinearFit, y: Column, u: Column, c: Column, weights: Column, from = 0): void {
   let sw = 0;
   let sy = 0;
@@ -72,7 +70,8 @@ export function sumUp(fit: LinearFit, y: Column, u: Column, c: Column, weights: 
   let uy = 0;
   let cy = 0;
   let uc = 0;
-  for (let i = 0; i < weights.length; i++) {
+  const { length } = weights;
+  for (let i = 0; i < length; i++) {
     const w = weights[i]!;
     const yi = y[i]!;
     const ui = u[from + i]!;

@@ -4,10 +4,10 @@
  *
  * The columns are as long as the series, so that no index runs out: hence each `!`.
  */
+import { nth } from "../../numeric/lists";
 import type { Series } from "../readings";
-import { add, linearFit, solve, sumUp, type Column, type LinearFit } from "./linear";
-import { creepOfPower, pastEnd, power, type Curve } from "./model";
-import { degreeOfConsolidation } from "./terzaghi";
+import { add, linearFit, solve, sumUp, type LinearFit } from "./linear";
+import { creepsAt, degreesAt, type Column, type Curve } from "./model";
 
 /** How sharply creep may begin: 2 is over two log cycles, 7 over half a log cycle. */
 export const SHARPNESSES = [2, 3, 4.5, 7];
@@ -19,7 +19,7 @@ const LEAST_TIME = 1e-12;
 /**
  * The table is made with this sharpness alone, to find the valleys; at the bottom of a valley every sharpness is tried.
  */
-const TABLE_SHARPNESS = 3;
+const TABLE_SHARPNESS = nth(SHARPNESSES, 1);
 
 const POINTS_PER_DECADE = 14;
 
@@ -54,15 +54,10 @@ export function tableOf({ times, readings }: Series): Table {
   const u = new Float64Array(rates.length * times.length);
   const c = new Float64Array(rates.length * times.length);
   const column = Float64Array.from(times);
-  let at = 0;
-  for (let k = 0; k < rates.length; k++) {
-    for (let i = 0; i < column.length; i++) {
-      const T = rates[k]! * column[i]!;
-      u[at] = degreeOfConsolidation(T);
-      c[at] = creepOfPower(power(pastEnd(T), TABLE_SHARPNESS), TABLE_SHARPNESS);
-      at++;
-    }
-  }
+  rates.forEach((rate, k) => {
+    degreesAt(column, rate, 0, u, k * column.length);
+    creepsAt(column, rate, 0, TABLE_SHARPNESS, c, k * column.length);
+  });
   return {
     times: column,
     y: Float64Array.from(readings, (reading) => reading - firstReading),
@@ -122,13 +117,10 @@ export function costProfile(table: Table, weights: Column, lean: number, shift: 
   const u = new Float64Array(y.length);
   const c = new Float64Array(y.length);
   return (rate: number, enough: number): number => {
-    for (let i = 0; i < u.length; i++) u[i] = degreeOfConsolidation(rate * (times[i]! + shift));
+    degreesAt(times, rate, shift, u);
     let least = Infinity;
     for (const sharpness of SHARPNESSES) {
-      for (let i = 0; i < c.length; i++) {
-        const T = rate * Math.max(times[i]! + shift, 0);
-        c[i] = creepOfPower(power(pastEnd(T), sharpness), sharpness);
-      }
+      creepsAt(times, rate, shift, sharpness, c);
       sumUp(fit, y, u, c, weights);
       solve(fit, lean);
       if (fit.cost < least) least = fit.cost;
