@@ -9,8 +9,8 @@ import { endTime, timeOf, type EndOfPrimary, type EndRule } from "./end-of-prima
 import { allowedRise, sideOf } from "./fit/interval";
 import { creep, curveAt, type Curve } from "./fit/model";
 import type { Series } from "./readings";
-import { CREEP_SPREAD, linearFit, ORDINARY_CREEP, solve, sumUp } from "./fit/linear";
-import { SHARPNESSES, type Trial } from "./fit/search";
+import { CREEP_SPREAD, ORDINARY_CREEP } from "./fit/linear";
+import { columnsOf, SHARPNESSES, trialsAt } from "./fit/search";
 import { degreeOfConsolidation } from "./fit/terzaghi";
 import type { TheoryFit } from "./fit/theory-fit";
 
@@ -49,7 +49,7 @@ export function endRange(used: Series, fit: TheoryFit, rule: EndRule, foretold: 
   const departure = MODEL_SHARE * primary;
   const rise = allowedRise(residuals, noise ** 2, freedom) + (2 * departure) ** 2;
   const lean = (noise ** 2 + departure ** 2) / (CREEP_SPREAD * primary) ** 2;
-  const trialAt = trialsOf(used, lean, timeZero);
+  const trialAt = trialsAt(columnsOf(used), Float64Array.from(weights), lean, timeZero);
   const best = trialAt(fit.rate);
   const distance = (curve: Curve): number | undefined => {
     const t100 = endTime(rule, curve);
@@ -95,26 +95,6 @@ export function endRange(used: Series, fit: TheoryFit, rule: EndRule, foretold: 
   return {
     earlier: Math.hypot(byRate(1), Math.max(-other, 0), byCreep.earlier, level.earlier, own.earlier),
     later: Math.hypot(byRate(-1), Math.max(other, 0), byCreep.later, level.later, own.later),
-  };
-}
-
-/** Returns the best curve at a rate, of all sharpnesses of creep; the load came `shift` minutes before the clock. */
-function trialsOf({ times, readings, weights }: Series, lean: number, shift: number): (rate: number) => Trial {
-  const firstReading = readings[0] ?? 0;
-  const y = Float64Array.from(readings, (reading) => reading - firstReading);
-  const w = Float64Array.from(weights);
-  const sinceLoad = Float64Array.from(times, (t) => Math.max(t + shift, 0));
-  const linear = linearFit();
-  return (rate) => {
-    const u = sinceLoad.map((t) => degreeOfConsolidation(rate * t));
-    let best: Trial = { rate, d0: firstReading, primary: 0, tail: 0, sharpness: 0, cost: Infinity };
-    for (const sharpness of SHARPNESSES) {
-      sumUp(linear, y, u, sinceLoad.map((t) => creep(rate, sharpness, t)), w); // prettier-ignore
-      solve(linear, lean);
-      const { d0, primary, tail, cost } = linear;
-      if (cost < best.cost) best = { rate, d0: firstReading + d0, primary, tail, sharpness, cost };
-    }
-    return best;
   };
 }
 

@@ -9,7 +9,7 @@
  * The columns are as long as the series, so that no index runs out: hence each `!`.
  */
 import { levenbergMarquardt, sumOfSquares, workspaceFor } from "../../numeric/least-squares";
-import { ORDINARY_CREEP } from "./linear";
+import { ORDINARY_CREEP, solveProducts, unsolved } from "./linear";
 import { creepsAt, degreesAt, onsetOfPower, pastEnd, power, type Column } from "./model";
 import { minima, SHARPNESSES, type Table, type Trial } from "./search";
 import { consolidationRate } from "./terzaghi";
@@ -81,28 +81,6 @@ function product(a: Column, b: Column, weights: Column): number {
   return sum;
 }
 
-/** A trial's rate and time zero, products of U and creep, d0 (less the first reading), primary and tail. */
-const unsolved = () => ({
-  ...{ rate: NaN, zero: NaN, uu: NaN, uc: NaN },
-  ...{ cc: NaN, det: NaN, d0: NaN, primary: NaN, tail: NaN },
-});
-
-/** Solves for primary and tail; `ud` and `cd` are the products of U and creep with the readings. */
-function solve(trial: ReturnType<typeof unsolved>, ud: number, cd: number): void {
-  const { uu, uc, cc } = trial;
-  const det = uu * cc - uc * uc;
-  trial.det = det;
-  trial.primary = uu > 1e-14 ? ud / uu : 0;
-  trial.tail = 0;
-  if (!(det > 1e-10 * uu * cc)) return;
-  const withCreep = (ud * cc - cd * uc) / det;
-  const creep = (cd * uu - ud * uc) / det;
-  // Creep never runs against primary: where it would, it is set to zero.
-  if (!(withCreep * creep > 0)) return;
-  trial.primary = withCreep;
-  trial.tail = creep;
-}
-
 /**
  * The residuals at a rate and a time zero, with d0, primary and tail solved for, and their derivatives by ln rate and
  * time zero.
@@ -121,7 +99,7 @@ function separableFit({ times, y, firstReading }: Table) {
   let weights: Column = column();
   let [lean, leaning, total, sharpness] = [0, 0, 0, 0];
   /** The last trial. */
-  const last = unsolved();
+  const last = { rate: NaN, zero: NaN, ...unsolved() };
   let meanD = 0;
 
   /** Prepares for trials with the sharpness of `from`. */
@@ -155,7 +133,7 @@ function separableFit({ times, y, firstReading }: Table) {
     last.uu = product(u, u, weights) + lean * ORDINARY_CREEP * ORDINARY_CREEP;
     last.cc = product(c, c, weights) + lean;
     last.uc = product(u, c, weights) - lean * ORDINARY_CREEP;
-    solve(last, product(u, d, weights), product(c, d, weights));
+    solveProducts(last, product(u, d, weights), product(c, d, weights));
     const { primary, tail } = last;
     last.d0 = meanD - primary * meanU - tail * meanC;
     leave(d, primary, tail, into);

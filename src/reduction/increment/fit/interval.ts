@@ -1,7 +1,7 @@
 /** The 95 % interval of the rate cv/Hdr^2, from how the cost rises on either side of the best rate. */
 import { studentsT95 } from "../../numeric/students-t";
 import type { Column } from "./model";
-import { costProfile, type Table, type Trial } from "./search";
+import { trialsAt, type Table, type Trial } from "./search";
 
 /**
  * The share of the model in the uncertainty of ln cv. With it the interval holds the true cv of 96 % of simulated
@@ -62,11 +62,11 @@ export function rateInterval(
   shift: number,
   rise: number,
 ): [low: number, high: number] {
-  const leastCost = costProfile(table, weights, lean, shift);
+  const trialAt = trialsAt(table, weights, lean, shift);
   const limit = best.cost + rise;
   const side = (direction: 1 | -1): number =>
     Math.hypot(
-      sideOf((x) => leastCost(best.rate * Math.exp(direction * x), limit) < limit),
+      sideOf((x) => trialAt(best.rate * Math.exp(direction * x), limit).cost < limit),
       MODEL_SHARE,
     );
   return [best.rate * Math.exp(-side(-1)), best.rate * Math.exp(side(1))];

@@ -18,27 +18,32 @@ import type { Column } from "./model";
 export const ORDINARY_CREEP = 0.1;
 export const CREEP_SPREAD = 0.07;
 
-/** Weighted sums of 1, y, u, c and their products, and the solution. */
-export interface LinearFit {
-  w: number;
-  y: number;
-  u: number;
-  c: number;
-  yy: number;
-  uu: number;
-  cc: number;
-  uy: number;
-  cy: number;
-  uc: number;
-  /** The weighted sum of squared residuals plus the term of the lean on ordinary creep. */
-  cost: number;
-  primary: number;
-  tail: number;
-  d0: number;
+/**
+ * Primary and tail, and the products of u and c that they are solved from. NaN at first and not 0, here and below, so
+ * that the engine stores floating-point numbers in every field from the start.
+ */
+export const unsolved = () => ({ uu: NaN, uc: NaN, cc: NaN, det: NaN, d0: NaN, primary: NaN, tail: NaN });
+
+/**
+ * Solves for primary and tail. `uy` and `cy` are the products of u and c with the readings; all products are about the
+ * means. Creep never runs against primary: where it would, it is set to zero.
+ */
+export function solveProducts(fit: ReturnType<typeof unsolved>, uy: number, cy: number): void {
+  const { uu, uc, cc } = fit;
+  const det = uu * cc - uc * uc;
+  fit.det = det;
+  fit.primary = uu > 1e-14 ? uy / uu : 0;
+  fit.tail = 0;
+  if (!(det > 1e-10 * uu * cc)) return;
+  const withCreep = (uy * cc - cy * uc) / det;
+  const creep = (cy * uu - uy * uc) / det;
+  if (!(withCreep * creep > 0)) return;
+  fit.primary = withCreep;
+  fit.tail = creep;
 }
 
-/** NaN and not 0, so that the engine stores floating-point numbers in every field from the start. */
-export const linearFit = (): LinearFit => ({
+/** Weighted sums of 1, y, u, c and their products, and the solution. */
+export const linearFit = () => ({
   w: NaN,
   y: NaN,
   u: NaN,
@@ -49,11 +54,11 @@ export const linearFit = (): LinearFit => ({
   uy: NaN,
   cy: NaN,
   uc: NaN,
+  /** The weighted sum of squared residuals plus the term of the lean on ordinary creep. */
   cost: NaN,
-  primary: NaN,
-  tail: NaN,
-  d0: NaN,
+  solved: unsolved(),
 });
+export type LinearFit = ReturnType<typeof linearFit>;
 
 /**
  * Sums over all readings. In a table the columns u and c of all rates stand one after another; `from` is where one
@@ -113,30 +118,16 @@ export function add(fit: LinearFit, w: number, y: number, u: number, c: number):
   fit.uc += w * u * c;
 }
 
-/**
- * Solves for d0, primary and tail from the sums. Creep never runs against primary: where it would, it is set to zero.
- */
+/** Solves for d0, primary and tail from the sums. */
 export function solve(fit: LinearFit, lean: number): void {
-  const { w, y, u, c } = fit;
-  const yy = fit.yy - (y * y) / w;
-  const uu = fit.uu - (u * u) / w + lean * ORDINARY_CREEP * ORDINARY_CREEP;
+  const { w, y, u, c, solved } = fit;
   const uy = fit.uy - (u * y) / w;
-  const cc = fit.cc - (c * c) / w + lean;
   const cy = fit.cy - (c * y) / w;
-  const uc = fit.uc - (u * c) / w - lean * ORDINARY_CREEP;
-  const det = uu * cc - uc * uc;
-  let primary = uu > 1e-14 ? uy / uu : 0;
-  let tail = 0;
-  if (det > 1e-10 * uu * cc) {
-    const withCreep = (uy * cc - cy * uc) / det;
-    const creep = (cy * uu - uy * uc) / det;
-    if (withCreep * creep > 0) {
-      primary = withCreep;
-      tail = creep;
-    }
-  }
-  fit.primary = primary;
-  fit.tail = tail;
-  fit.d0 = (y - primary * u - tail * c) / w;
-  fit.cost = Math.max(yy - primary * uy - tail * cy, 0);
+  solved.uu = fit.uu - (u * u) / w + lean * ORDINARY_CREEP * ORDINARY_CREEP;
+  solved.cc = fit.cc - (c * c) / w + lean;
+  solved.uc = fit.uc - (u * c) / w - lean * ORDINARY_CREEP;
+  solveProducts(solved, uy, cy);
+  const { primary, tail } = solved;
+  solved.d0 = (y - primary * u - tail * c) / w;
+  fit.cost = Math.max(fit.yy - (y * y) / w - primary * uy - tail * cy, 0);
 }

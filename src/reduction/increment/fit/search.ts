@@ -28,45 +28,58 @@ export interface Trial extends Curve {
   readonly cost: number;
 }
 
-/**
- * Linear fits at equal steps of log rate: half of primary lies anywhere from a decade before the record to three times
- * its end.
- */
-export interface Table {
+/** The times and the readings of a series. */
+export interface Columns {
   readonly times: Column;
   /** Readings less the first one, so that their squares lose no digits. */
   readonly y: Column;
   readonly firstReading: number;
+}
+
+export function columnsOf({ times, readings }: Series): Columns {
+  const firstReading = readings[0] ?? 0;
+  return {
+    times: Float64Array.from(times),
+    y: Float64Array.from(readings, (reading) => reading - firstReading),
+    firstReading,
+  };
+}
+
+/**
+ * Linear fits at equal steps of log rate: half of primary lies anywhere from a decade before the record to three times
+ * its end.
+ */
+export interface Table extends Columns {
   readonly rates: Column;
   /** Degree of consolidation and creep of unit slope: all readings at the first rate, then all at the next. */
   readonly u: Column;
   readonly c: Column;
 }
 
-export function tableOf({ times, readings }: Series): Table {
+export function tableOf(series: Series): Table {
+  const columns = columnsOf(series);
+  const { times } = columns;
   const last = times[times.length - 1] ?? 0;
   const first = Math.max(times[0] ?? 0, LEAST_TIME * last);
-  const firstReading = readings[0] ?? 0;
   const from = 0.2 / 3 / last;
   const decades = Math.log10(30 * (last / first));
   const points = Math.ceil(decades * POINTS_PER_DECADE);
   const rates = Float64Array.from({ length: points + 1 }, (_, i) => from * 10 ** ((decades * i) / points));
   const u = new Float64Array(rates.length * times.length);
   const c = new Float64Array(rates.length * times.length);
-  const column = Float64Array.from(times);
   rates.forEach((rate, k) => {
-    degreesAt(column, rate, 0, u, k * column.length);
-    creepsAt(column, rate, 0, TABLE_SHARPNESS, c, k * column.length);
+    degreesAt(times, rate, 0, u, k * times.length);
+    creepsAt(times, rate, 0, TABLE_SHARPNESS, c, k * times.length);
   });
-  return {
-    times: column,
-    y: Float64Array.from(readings, (reading) => reading - firstReading),
-    firstReading,
-    rates,
-    u,
-    c,
-  };
+  return { ...columns, rates, u, c };
 }
+
+const trialOf = (
+  { cost, solved: { d0, primary, tail } }: LinearFit,
+  rate: number,
+  sharpness: number,
+  firstReading: number,
+): Trial => ({ rate, sharpness, primary, tail, d0: firstReading + d0, cost });
 
 /** The minima of the cost over the rate, best first; an end of the table may be a minimum. */
 export function minima({ y, rates, u, c, firstReading }: Table, weights: Column, lean: number): Trial[] {
@@ -81,8 +94,7 @@ export function minima({ y, rates, u, c, firstReading }: Table, weights: Column,
   costs.forEach((cost, k) => {
     if (costs[k - 1]! < cost || costs[k + 1]! <= cost) return;
     solveAt(k);
-    const { primary, tail } = fit;
-    least.push({ rate: rates[k]!, sharpness: TABLE_SHARPNESS, primary, tail, d0: firstReading + fit.d0, cost });
+    least.push(trialOf(fit, rates[k]!, TABLE_SHARPNESS, firstReading));
   });
   return least.sort((a, b) => a.cost - b.cost);
 }
@@ -108,24 +120,23 @@ export function mostDoubtful({ y, rates, u, c }: Table, weights: Column, lean: n
 }
 
 /**
- * Returns the least cost at a rate of all sharpnesses of creep; it stops at the first cost below `enough`. `shift`
- * moves the time zero, minutes.
+ * Returns the best trial at a rate, of all sharpnesses of creep, of a load that came `shift` minutes before the clock;
+ * it stops at the first trial whose cost is below `enough`.
  */
-export function costProfile(table: Table, weights: Column, lean: number, shift: number) {
-  const { times, y } = table;
-  const fit: LinearFit = linearFit();
+export function trialsAt({ times, y, firstReading }: Columns, weights: Column, lean: number, shift: number) {
+  const fit = linearFit();
   const u = new Float64Array(y.length);
   const c = new Float64Array(y.length);
-  return (rate: number, enough: number): number => {
+  return (rate: number, enough = 0): Trial => {
     degreesAt(times, rate, shift, u);
-    let least = Infinity;
+    let best: Trial = { rate, sharpness: 0, primary: 0, tail: 0, d0: firstReading, cost: Infinity };
     for (const sharpness of SHARPNESSES) {
       creepsAt(times, rate, shift, sharpness, c);
       sumUp(fit, y, u, c, weights);
       solve(fit, lean);
-      if (fit.cost < least) least = fit.cost;
-      if (least < enough) break;
+      if (fit.cost < best.cost) best = trialOf(fit, rate, sharpness, firstReading);
+      if (best.cost < enough) break;
     }
-    return least;
+    return best;
   };
 }
