@@ -122,25 +122,23 @@ function endOfStretch(times: Float64Array, readings: Float64Array, from: number,
   return row;
 }
 
-/** The readings of some rows, in the order of `rows`, which count from 0. */
-const readingsOf = (times: Float64Array, readings: Float64Array, rows: ArrayLike<number>): Kept => ({
-  times: Float64Array.from(rows, (row) => nth(times, row)),
-  readings: Float64Array.from(rows, (row) => nth(readings, row)),
-  rowOf: (index) => nth(rows, index) + 1,
-});
-
-/** The readings of some stretches; of one stretch, as it stands. */
-function stretchesOf(times: Float64Array, readings: Float64Array, stretches: readonly Stretch[]): Kept {
-  const [[from, to] = [0, 0], ...others] = stretches;
-  if (!others.length)
+/** The readings of some stretches, in order of time, and of equal times in order of rows; one stretch as it stands. */
+function keptOf(times: Float64Array, readings: Float64Array, stretches: readonly Stretch[], inOrder: boolean): Kept {
+  const [[from, to] = [0, 0]] = stretches;
+  if (stretches.length < 2 && inOrder)
     return {
       times: times.subarray(from, to),
       readings: readings.subarray(from, to),
       rowOf: (index) => from + index + 1,
     };
-  const rows: number[] = [];
-  for (const [first, end] of stretches) for (let row = first; row < end; row++) rows.push(row);
-  return readingsOf(times, readings, rows);
+  const rows = stretches
+    .flatMap(([first, end]) => Array.from({ length: end - first }, (_, i) => first + i))
+    .sort((a, b) => nth(times, a) - nth(times, b));
+  return {
+    times: Float64Array.from(rows, (row) => nth(times, row)),
+    readings: Float64Array.from(rows, (row) => nth(readings, row)),
+    rowOf: (index) => nth(rows, index) + 1,
+  };
 }
 
 const columnOf = (cells: ArrayLike<number | null>): Float64Array =>
@@ -183,7 +181,7 @@ export function cleanReadings(
     const isBlank = reading === 0 && !(zerosCount && readings[i] === 0);
     if (time > 0 && !isBlank) {
       if (time <= last) increasing = false;
-      if (time < last && backRow === 0) backRow = i + 1;
+      if (time < last) backRow ||= i + 1;
       keep(i, i + 1);
     } else if (time < 0)
       return badInput(
@@ -196,8 +194,8 @@ export function cleanReadings(
     seen = true;
   }
 
-  const asGiven = stretchesOf(times, readings, stretches);
-  const count = asGiven.times.length;
+  const kept = keptOf(times, readings, stretches, backRow === 0);
+  const count = kept.times.length;
   if (blankTimes.length)
     remarks.push(leftOut(blankTimes, say`a reading without a time (a time of zero counts only in the first row)`));
   // Times of the schedule after the last reading are not left out: nothing was read then.
@@ -208,28 +206,18 @@ export function cleanReadings(
     remarks.push(
       say`the time in row ${backRow} is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong`,
     );
-  const kept = backRow > 0 ? sorted(times, readings, asGiven) : asGiven;
   const repeated = increasing ? [] : repeatedRows(kept);
   if (repeated.length) remarks.push(say`${list(repeated)} repeat a time: readings at the same time were averaged`);
   const runs = runsOf(kept);
   const least = Math.min(...runs.map((run) => run.least));
   const most = Math.max(...runs.map((run) => run.most));
-  const step = readingStep(kept.readings, { least, most });
+  const step = readingStep(kept.readings, least, most);
   const { spikes, ...series } = averagesOf(kept, runs, step);
   if (spikes.length) remarks.push(leftOut(spikes, say`far off the readings before and after`));
   checkTimes(series, remarks);
   return given(
     { series, zeroReading, count, lastTime: kept.times[count - 1] ?? 0, step, travel: count ? most - least : 0 },
     remarks,
-  );
-}
-
-function sorted(times: Float64Array, readings: Float64Array, kept: Kept): Kept {
-  const rows = Array.from(kept.times, (_, i) => kept.rowOf(i) - 1);
-  return readingsOf(
-    times,
-    readings,
-    rows.sort((a, b) => nth(times, a) - nth(times, b) || a - b),
   );
 }
 

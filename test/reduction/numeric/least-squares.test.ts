@@ -1,6 +1,5 @@
 import { levenbergMarquardt } from "../../../src/reduction/numeric/least-squares";
 import { solveQr } from "../../../src/reduction/numeric/qr";
-import { readingStep } from "../../../src/reduction/numeric/step";
 import { straightLine } from "../../../src/reduction/numeric/straight-line";
 import { studentsT95 } from "../../../src/reduction/numeric/students-t";
 
@@ -96,18 +95,4 @@ test("straightLine uses its weights", () => {
   expect(line.slope).toBeCloseTo(2, 12);
   expect(line.intercept).toBeCloseTo(1, 12);
   expect(line.rss).toBeCloseTo(0, 12);
-});
-
-describe("readingStep", () => {
-  test.each([
-    [[0.13, 0.19, 0.25, 0.36, 0.49], 0.01],
-    [[6.6802, 6.65734, 6.62686, 6.58622], 0.00254],
-    [[0.0025, -0.0025, 0.0075, 0.005], 0.0025],
-    [[19, 18.908, 18.857, 18.805, 18.76], 0.001],
-    [[5, 5, 5], 0],
-  ])("the step of %j is %d", (values, step) => expect(readingStep(values)).toBeCloseTo(step, 9));
-
-  test("readings of many digits have no step", () => {
-    expect(readingStep([0.048163409, 0.061818855, 0.077208207, 0.098972036, 0.32067918])).toBe(0);
-  });
 });
