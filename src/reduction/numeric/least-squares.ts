@@ -133,20 +133,20 @@ export function levenbergMarquardt(
       linear += value * value;
     }
     const gain = (rss - nextRss) / (rss - linear);
-    if (nextRss < rss || (nextRss === rss && negligible)) {
-      const flat = rss - nextRss <= negligibleGain * rss && rss - linear <= negligibleGain * rss;
+    const better = nextRss < rss || (nextRss === rss && negligible);
+    const flat = better && rss - nextRss <= negligibleGain * rss && rss - linear <= negligibleGain * rss;
+    if (better) {
       [parameters, trial] = [trial, parameters];
       [current, next] = [next, current];
       rss = nextRss;
       damping *= Math.max(1 / 3, 1 - (2 * gain - 1) ** 3);
       growth = 2;
-      if (negligible || flat) return { parameters: [...parameters], rss, iterations: iteration, converged: true };
-      jacobian(parameters, J);
     } else {
-      if (negligible) return { parameters: [...parameters], rss, iterations: iteration, converged: true };
       damping *= growth;
       growth *= 2;
     }
+    if (negligible || flat) return { parameters: [...parameters], rss, iterations: iteration, converged: true };
+    if (better) jacobian(parameters, J);
   }
   return { parameters: [...parameters], rss, iterations: maxIterations, converged: false };
 }

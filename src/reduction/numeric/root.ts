@@ -9,7 +9,7 @@ export interface Bracket {
 /**
  * The zero of a function between two x at which it has opposite signs, to within `tolerance`. Each step takes the
  * secant through the ends of the bracket; an end that stays twice has its value halved. A smooth function takes six to
- * eight evaluations, a function with a step more.
+ * nine evaluations, a function with a step more.
  *
  * Source: the Illinois rule: Dowell & Jarratt (1971), BIT 11, 168-174 (from memory).
  */

@@ -13,12 +13,16 @@ export interface FittedLine extends Line {
  * fewer than two points. The lists have the same length, and every index stays within it: hence each `!`.
  * @example straightLine([0, 1, 2], [1, 3, 5]) // { slope: 2, intercept: 1, rss: 0 }
  */
-export function straightLine(x: readonly number[], y: readonly number[], w?: readonly number[]): FittedLine {
+export function straightLine(
+  x: readonly number[],
+  y: readonly number[],
+  w: readonly number[] = x.map(() => 1),
+): FittedLine {
   let total = 0;
   let mx = 0;
   let my = 0;
   for (let i = 0; i < x.length; i++) {
-    const weight = w ? w[i]! : 1;
+    const weight = w[i]!;
     total += weight;
     mx += weight * x[i]!;
     my += weight * y[i]!;
@@ -28,14 +32,14 @@ export function straightLine(x: readonly number[], y: readonly number[], w?: rea
   let xx = 0;
   let xy = 0;
   for (let i = 0; i < x.length; i++) {
-    const weight = w ? w[i]! : 1;
+    const weight = w[i]!;
     xx += weight * (x[i]! - mx) ** 2;
     xy += weight * (x[i]! - mx) * (y[i]! - my);
   }
   const slope = xy / xx;
   const intercept = my - slope * mx;
   let rss = 0;
-  for (let i = 0; i < x.length; i++) rss += (w ? w[i]! : 1) * (y[i]! - intercept - slope * x[i]!) ** 2;
+  for (let i = 0; i < x.length; i++) rss += w[i]! * (y[i]! - intercept - slope * x[i]!) ** 2;
   return { slope, intercept, rss };
 }
 
