@@ -46,23 +46,24 @@ let behind: Behind;
 let selectionHandlers: ((args: unknown) => void)[] = [];
 let isLoaded = false;
 
-/** The three innermost frames, this function first; jest would map a hundred to the sources, which takes a tenth of some files of tests. */
-function firstFrames(): string {
-  const { stackTraceLimit } = Error;
+/** The script whose code called the function that asks. Jest would write the frames as text and map them to the sources, a tenth of some test files. */
+function askingScript(): string {
+  const { stackTraceLimit, prepareStackTrace } = Error;
+  let script: string | null | undefined;
+  // This function, the one that asks, and its caller.
   Error.stackTraceLimit = 3;
-  const { stack } = new Error();
-  Error.stackTraceLimit = stackTraceLimit;
-  return stack!;
+  Error.prepareStackTrace = (_, [, , caller]) => (script = caller?.getScriptNameOrSourceURL());
+  void new Error().stack;
+  Object.assign(Error, { stackTraceLimit, prepareStackTrace });
+  return script ?? "";
 }
 
 const SOURCE = "excel-web-16.00.js";
 
 const context = {
   requirements: {
-    isSetSupported: (set: string, version?: string) => {
-      const [, , , asker = ""] = firstFrames().split("\n");
-      return behind.isSetSupported(set, version, asker.includes(SOURCE));
-    },
+    isSetSupported: (set: string, version?: string) =>
+      behind.isSetSupported(set, version, askingScript().includes(SOURCE)),
   },
   get platform() {
     return behind.officePlatform;

@@ -75,15 +75,32 @@ function isBlocked(sheet: Sheet, row: number, col: number, rows: number, cols: n
   return false;
 }
 
+interface Kind {
+  /** Shows a text of its own in place of an error. */
+  readonly guarded: boolean;
+  readonly isOwn: boolean;
+  readonly isStored: boolean;
+}
+
+/** By the formula: what is calculated anew after every write is read once. */
+const KINDS = new Map<string, Kind>();
+
+function kindOf(formula: string): Kind {
+  const known = KINDS.get(formula);
+  if (known) return known;
+  const guarded = /^=IFERROR\(/i.test(formula);
+  const kind = { guarded, isOwn: TYPED.test(formula), isStored: STORED.test(formula) };
+  KINDS.set(formula, kind);
+  return kind;
+}
+
 function shownBy(
   formula: string,
   at: { sheet: string; row: number; col: number },
   evaluation: Evaluation,
 ): Value | Value[][] {
-  const guarded = /^=IFERROR\(/i.test(formula);
-  const isOwn = TYPED.test(formula);
-  if (STORED.test(formula) || (isOwn && evaluation.isAddInLate))
-    return guarded ? (fallback(formula) ?? "#NAME?") : "#NAME?";
+  const { guarded, isOwn, isStored } = kindOf(formula);
+  if (isStored || (isOwn && evaluation.isAddInLate)) return guarded ? (fallback(formula) ?? "#NAME?") : "#NAME?";
   if (isOwn && evaluation.busyFor > 0) return guarded ? (fallback(formula) ?? "#BUSY!") : "#BUSY!";
   return evaluation.evaluator(formula, at) ?? 0;
 }
