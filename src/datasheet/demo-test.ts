@@ -208,6 +208,8 @@ export function demoTest(system: System): DemoTest {
       job_number: "DEMO-1",
       boring: "BH-X1",
       sample: "U7",
+      sample_type: "UT",
+      sample_top: system === "SI" ? 7 : 23,
       specimen: "a",
       depth: system === "SI" ? 7.3 : 24,
       soil_description: "Soft grey silty CLAY",

@@ -1,5 +1,5 @@
 /** The rows of one test for the groups of an AGS4 file, in the units of the dictionary, and what has no place there. */
-import { english, listed, say, verbatim, type Message, type Value } from "../../reduction/message";
+import { english, joined, listed, say, verbatim, type Message } from "../../reduction/message";
 import { badInput, given, type Outcome } from "../../reduction/outcome";
 import { cellNamed, type LoadRecord, type TestRecord } from "../../record/record";
 import { remarkOfLoad, saidInCell } from "../../record/sheet-remarks";
@@ -55,7 +55,7 @@ const abbreviations = (condition: readonly [string, string] | undefined, sampleT
 /** The rows of one test, or a refusal that names the cells to fill in first. */
 export function rowsOf(record: TestRecord, transmission: Transmission): Outcome<Data> {
   const lacking = missing(record, transmission);
-  if (lacking.length) return badInput(say`the AGS4 file needs ${listed(lacking)}: fill in these cells`);
+  if (lacking.length) return badInput(joined(lacking));
   const { words } = record;
   const sampleType = (transmission.sampleType ?? words.sample_type!).toUpperCase();
   if (!SAMPLE_TYPES[sampleType])
@@ -129,7 +129,7 @@ function classification(record: TestRecord, specimen: Row): Pick<Data, "GRAG" | 
 }
 
 /** Cells and particulars without which a required field or a key would be blank (rules 10a and 10b). */
-function missing({ words, numbers, loads }: TestRecord, transmission: Transmission): Value[] {
+function missing({ words, numbers, loads }: TestRecord, transmission: Transmission): Message[] {
   const cells = [
     ...(["job_number", "boring", "sample", "sample_type", "specimen"] as const).filter(
       (name) => !words[name] && !(name === "sample_type" && transmission.sampleType),
@@ -139,7 +139,11 @@ function missing({ words, numbers, loads }: TestRecord, transmission: Transmissi
   ].map(cellNamed);
   const said = (["issue", "producer", "recipient", "status"] as const).filter((name) => !transmission[name].trim());
   const date = /^\d{4}-\d{2}-\d{2}$/.test(transmission.date) ? [] : [say`the date of the file as yyyy-mm-dd`];
-  return [...cells, ...said.map((name) => PARTICULARS[name]), ...date];
+  const fields = [...said.map((name) => PARTICULARS[name]), ...date];
+  return [
+    ...(cells.length ? [say`the AGS4 file needs ${listed(cells)}: fill in these cells`] : []),
+    ...(fields.length ? [say`the AGS4 file needs ${listed(fields)}: fill in these fields of the pane`] : []),
+  ];
 }
 
 const percent = (ratio: number | undefined): string | undefined =>

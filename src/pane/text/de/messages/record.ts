@@ -75,6 +75,8 @@ export const record: Readonly<Record<string, string>> = {
   "the status of the file": "der Status der Datei",
   "the date of the file as yyyy-mm-dd": "das Datum der Datei als JJJJ-MM-TT",
   "the AGS4 file needs {0}: fill in these cells": "die AGS4-Datei braucht {0}: diese Zellen ausfüllen",
+  "the AGS4 file needs {0}: fill in these fields of the pane":
+    "die AGS4-Datei braucht {0}: diese Felder im Aufgabenbereich ausfüllen",
   '{0} is "{1}": use an AGS4 abbreviation, one of {2}':
     "{0} ist „{1}“: eine Abkürzung aus AGS4 nehmen, eine von diesen: {2}",
   "AGS4 is ASCII only, so {0} were spelt with other letters":
