@@ -135,6 +135,12 @@ withBrowser("the summary", (openPage) => {
     await part.getByRole("button", { name: "All" }).click();
     await part.getByLabel("Producer").fill("Lab");
     await part.getByLabel("Recipient").fill("Office");
+    await page.evaluate(
+      async (sheets) => {
+        for (const one of sheets) await (globalThis as any).clayledger.port.fillNames(one, { sample_type: [""] });
+      },
+      [first, second],
+    );
     await part.getByRole("button", { name: "Make one AGS4 file of 2 sheets" }).click();
     await told(/No test can be written: .*needs .*Type of sample/);
     await page.evaluate(
