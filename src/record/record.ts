@@ -235,6 +235,16 @@ class Reader {
     return this.#values[name]?.length ?? 0;
   }
 
+  /** The rows in which one of these columns holds anything. */
+  filledRows(names: readonly string[]): number[] {
+    const found = new Set<number>();
+    for (const name of names)
+      this.#values[name]?.forEach(([cell], row) => {
+        if (cell != null && (typeof cell !== "string" || cell.trim() !== "")) found.add(row);
+      });
+    return [...found].sort((a, b) => a - b);
+  }
+
   number(name: string, row = 0): number | undefined {
     const cell = this.#cell(name, row);
     if (cell === "") return undefined;
@@ -496,12 +506,12 @@ function overridesOf(picks: readonly RecordedPick[]): Override[] {
 
 /** Rows of the time schedule after the last reading are left out: nothing was read then. */
 function readReadings(reader: Reader, times: string, readings: string): Reading[] {
-  const rows = rowsOf(reader, [times, readings], (row): Reading => ({
+  // Of the 2,000 rows of a load most are blank.
+  const rows = reader.filledRows([times, readings]).map((row): Reading => ({
     row: row + 1,
     time: reader.number(times, row),
     reading: reader.number(readings, row),
   }));
-  const read = rows.filter(({ reading }) => reading !== undefined);
-  const last = read[read.length - 1]?.row ?? 0;
-  return rows.slice(0, last).filter(({ time, reading }) => time !== undefined || reading !== undefined);
+  const last = rows.filter(({ reading }) => reading !== undefined).at(-1)?.row ?? 0;
+  return rows.filter(({ row, time, reading }) => row <= last && (time !== undefined || reading !== undefined));
 }
