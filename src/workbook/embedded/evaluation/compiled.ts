@@ -71,16 +71,28 @@ const sharedWord = (token: Token): Token =>
 
 /** What formulas share that differ only in their references, numbers and texts; the engine shares the same between copies of a formula. */
 type Form = Pick<Compiled, "tokens" | "symbols" | "normalizedFormula">;
-const forms = new Map<string, Form>();
+
+/** By the text that the engine has for formulas with the same code, which may differ in capitals and in spaces. */
+const forms = new Map<string, Form[]>();
+let formsKept = 0;
+
+const isSameWord = (one: Token, other: Token | undefined): boolean =>
+  one.type === other?.type && (one.value === other.value || CHANGING.has(one.type));
 
 const NONE: readonly never[] = Object.freeze([]);
 /** The same list without the room that a growing list keeps free. */
 const exact = <T>(list: readonly T[]): readonly T[] => (list.length === 0 ? NONE : list.slice());
 
 function sharedForm({ tokens, symbols, normalizedFormula }: Compiled): Form {
-  const key = tokens.map(({ type, value }) => (CHANGING.has(type) ? type : value)).join("\n");
+  const alike = forms.get(normalizedFormula) ?? [];
+  for (const form of alike)
+    if (form.tokens.length === tokens.length && form.tokens.every((token, at) => isSameWord(token, tokens[at])))
+      return form;
   const form = { tokens: tokens.map(sharedWord), symbols: exact(symbols), normalizedFormula };
-  return firstKept(forms, MOST_FORMS, `${key}\n${normalizedFormula}`, form);
+  if (formsKept >= MOST_FORMS) forms.clear();
+  formsKept = forms.size === 0 ? 1 : formsKept + 1;
+  forms.set(normalizedFormula, [...(forms.get(normalizedFormula) ?? []), form]);
+  return form;
 }
 
 /** The parts of a formula that can be shared or made smaller; a formula that cannot be read stays as it is. */
