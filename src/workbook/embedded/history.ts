@@ -8,7 +8,8 @@ import { pause } from "../in-slices";
 import { WorkbookError } from "../port";
 import { runBatch, withoutUseless, type Command, type Dispatching, type Model } from "./engine";
 import { isBusy, stepEnd } from "./long-step";
-import { whileLifted } from "./protection";
+import { tellRefusal, whileLifted } from "./protection";
+import { StepRoom, type KeptStep } from "./step-room";
 
 /** Gives the lists of undo and redo back as they were before work that was taken back. */
 const RESTORE = "CLAYLEDGER_RESTORE_STEPS";
@@ -22,19 +23,26 @@ interface Session {
    * 120,000 commands.
    */
   readonly commandSquisher: { squish(commands: readonly Command[]): readonly Command[] };
+  /** What was done, by step. */
+  readonly revisions: { get(step: string): KeptStep };
 }
 
 /** The steps that undo would take back, and those that redo would bring again; the next is the last of each. */
 interface Steps {
   readonly undo: readonly string[];
   readonly redo: readonly string[];
+  /** The last step that was made and not undone, also where undo does not reach it any more. */
+  readonly last: string | undefined;
 }
+
+const LET_GO = say`Not undone: the steps before this one were let go, because the page has room for a limited number. The file that was saved last has the workbook as it was then.`;
 
 interface Stacks {
   undoStack: string[];
   redoStack: string[];
   readonly getters: any;
   readonly dispatch: (type: string, payload: object) => unknown;
+  allowDispatch(command: StepCommand): unknown;
   onNewLocalStateUpdate(update: { readonly id: string }): void;
   handle(command: unknown): void;
 }
@@ -55,6 +63,10 @@ class ForgettingHistory extends History {
   static override getters = [...History.getters, "getLastStep", "getSteps", "hasStep"];
   /** For a step that continues another step: that other step. Undo and redo treat both as one. */
   readonly #before = new Map<string, string>();
+  readonly #revisions: Session["revisions"];
+  readonly #room = new StepRoom();
+  /** The last of the steps that were let go. */
+  #lastGone: string | undefined;
 
   /** The sheet that was in front when a step was made, and, where undo took that sheet's place away, when it was undone. */
   readonly #madeOn = new Map<string, string>();
@@ -63,25 +75,33 @@ class ForgettingHistory extends History {
   constructor(config: { readonly session: Session }) {
     super(config);
     config.session.commandSquisher.squish = (commands) => commands;
+    this.#revisions = config.session.revisions;
   }
 
   getLastStep(): string | undefined {
-    return this.undoStack.at(-1);
+    return this.undoStack.at(-1) ?? this.#lastGone;
   }
 
   getSteps(): Steps {
-    return { undo: [...this.undoStack], redo: [...this.redoStack] };
+    return { undo: [...this.undoStack], redo: [...this.redoStack], last: this.getLastStep() };
   }
 
   hasStep(step: string): boolean {
     return this.undoStack.includes(step);
   }
 
+  override allowDispatch(command: StepCommand): unknown {
+    if (command.type === "REQUEST_UNDO" && this.undoStack.length === 0 && this.#lastGone !== undefined)
+      tellRefusal(LET_GO);
+    return super.allowDispatch(command);
+  }
+
   override handle(command: StepCommand): void {
     const { type, step, before, steps } = command;
     if (type === RESTORE && steps) {
-      this.undoStack = [...steps.undo];
-      this.redoStack = [...steps.redo];
+      const isKept = (one: string): boolean => this.#room.has(one);
+      this.undoStack = steps.undo.filter(isKept);
+      this.redoStack = steps.redo.filter(isKept);
     } else if (type === JOIN && step !== undefined && before !== undefined) this.#before.set(step, before);
     // A step that is redone was allowed when it was first done, perhaps as one of the add-in.
     else if (type === "REQUEST_UNDO" || type === "REQUEST_REDO") whileLifted(() => this.#withSequels(command));
@@ -101,8 +121,33 @@ class ForgettingHistory extends History {
   }
 
   override onNewLocalStateUpdate(update: { readonly id: string }): void {
+    // The work of the step before may still go on in the new one: it is known later that the one continues the other.
+    const recent = this.#recent();
+    const [first] = this.undoStack;
     super.onNewLocalStateUpdate(update);
+    // The engine itself lets the first of 100 steps go.
+    if (first !== undefined && this.undoStack[0] !== first) {
+      this.#lastGone = first;
+      this.#letGo(first);
+    }
     this.#madeOn.set(update.id, this.getters.getActiveSheetId());
+    this.#room.add(update.id, this.#revisions.get(update.id));
+    for (const step of this.#room.excess(recent.add(update.id))) this.#letGo(step);
+  }
+
+  /** The last step with all that it continues. */
+  #recent(): Set<string> {
+    const steps = new Set<string>();
+    for (let step = this.undoStack.at(-1); step !== undefined; step = this.#before.get(step)) steps.add(step);
+    return steps;
+  }
+
+  #letGo(step: string): void {
+    this.#room.letGo(step);
+    for (const list of [this.#before, this.#madeOn, this.#undoneOn]) list.delete(step);
+    if (!this.undoStack.includes(step)) return;
+    this.undoStack = this.undoStack.filter((one) => one !== step);
+    this.#lastGone = step;
   }
 
   /** After undo of an insertion the sheet from before it is in front again, and after redo the inserted one. */
@@ -163,7 +208,7 @@ const dispatch = (model: Model, type: string, payload?: object) =>
  * redo.
  */
 function takeBack(model: Model, steps: Steps): void {
-  const wanted = steps.undo.at(-1);
+  const wanted = steps.last;
   if (lastStep(model) === wanted) return;
   for (let last = lastStep(model); last !== wanted; last = lastStep(model)) {
     dispatch(model, "REQUEST_UNDO");
@@ -196,7 +241,7 @@ export async function carryOutInBatches(
   isOpen: () => boolean,
 ): Promise<string[]> {
   const steps = stepsOf(model);
-  const start = steps.undo.at(-1);
+  const start = steps.last;
   let last = start;
   let isAlone = true;
   for (let from = 0; from < commands.length; from += AT_ONCE) {
