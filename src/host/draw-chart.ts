@@ -1,7 +1,8 @@
 /** A chart of the embedded sheet in the look of the pane's plots. */
 import { drawPlot } from "../plots/svg";
 import type { PlotSeries, PlotSpec } from "../plots/spec";
-import type { ChartDrawing } from "../workbook/embedded";
+import { english, type Value } from "../reduction/message";
+import type { ChartDrawing, DecimalMark } from "../workbook/embedded";
 
 const STYLES: Readonly<Record<ChartDrawing["series"][number]["style"], PlotSeries["style"]>> = {
   points: "points",
@@ -42,13 +43,22 @@ const specOf = ({ title, x, y, series }: ChartDrawing): PlotSpec<string> => ({
 
 const TITLE_HEIGHT = 24;
 
-/** The chart with its title, as a picture that fills its figure. */
-export function drawChart(drawing: ChartDrawing, width: number, height: number): Element {
+/** The words of a chart stand in its cells; only the numbers of its axes are written here. */
+const withMark =
+  (mark: string) =>
+  (value: Value): string =>
+    typeof value === "number" ? String(value).replace(".", mark) : english(value);
+
+/** The chart with its title, as a picture that fills its figure; its axes have the decimal mark of the workbook. */
+export function drawChart(drawing: ChartDrawing, width: number, height: number, mark: DecimalMark): Element {
   const picture = document.createElement("figure");
   picture.style.cssText = "margin: 0; height: 100%; overflow: hidden; background: #fff; color: #111";
   const title = document.createElement("figcaption");
   title.textContent = drawing.title;
   title.style.cssText = `height: ${TITLE_HEIGHT}px; line-height: ${TITLE_HEIGHT}px; font: 600 13px/${TITLE_HEIGHT}px system-ui, sans-serif; text-align: center; white-space: nowrap; overflow: hidden; text-overflow: ellipsis; padding: 0 8px`;
-  picture.append(title, drawPlot(specOf(drawing), { width, height: Math.max(80, height - TITLE_HEIGHT) }));
+  picture.append(
+    title,
+    drawPlot(specOf(drawing), { width, height: Math.max(80, height - TITLE_HEIGHT), inWords: withMark(mark) }),
+  );
   return picture;
 }

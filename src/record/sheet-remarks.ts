@@ -252,6 +252,12 @@ export function remarkOfTest({ values, record }: ReadTest, name: RemarkName | "t
 /** The message of a remark. */
 export const messageOf = ({ ofSheet, ofFunctions }: Remark): Message => joined([...ofSheet, ...ofFunctions]);
 
+/** A remark as a person reads it: beside a remark of the sheet, that the functions have none is not said. */
+const readAs = ({ ofSheet, ofFunctions }: Remark): Remark =>
+  ofSheet.length === 0
+    ? { ofSheet, ofFunctions }
+    : { ofSheet, ofFunctions: ofFunctions.filter((one) => english(one) !== "ok") };
+
 /** A text without its numbers: a formula shows those of the sheet with the decimal sign of the computer. */
 const wordsAlone = (text: string): string =>
   text.replace(/-?\d+(?:[.,]\d+)*(?:e[+-]?\d+)?/gi, "#").replace(/[;\s]+$/, "");
@@ -268,5 +274,5 @@ export function saidInCell(
   if (!remark) return asTyped(text);
   const words = wordsOf(languageNamed(sheetLanguage));
   const onSheet = [...remark.ofSheet.map((part) => shownOnSheet(words, part)), ...remark.ofFunctions.map(english)];
-  return wordsAlone(onSheet.join("; ")) === wordsAlone(text) ? messageOf(remark) : asTyped(text);
+  return wordsAlone(onSheet.join("; ")) === wordsAlone(text) ? messageOf(readAs(remark)) : asTyped(text);
 }

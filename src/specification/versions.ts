@@ -15,7 +15,10 @@ export interface News {
 export const NEWS: readonly News[] = [
   {
     version: 8,
-    sentences: ["A German sheet calls design values Kennwerte."],
+    sentences: [
+      "A German sheet calls design values Kennwerte.",
+      "A German sheet asks who carried the test out and who checked it: Ausgeführt von, Geprüft von.",
+    ],
     names: [],
   },
   {

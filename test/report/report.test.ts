@@ -10,7 +10,7 @@ import { loadSteps } from "../../src/reduction/curve/loads";
 import { LOG_TIME } from "../../src/functions/increment";
 import { COLUMNS, ROW_HEIGHT, roomFrom, TITLE_HEIGHT } from "../../src/report/page/page";
 import { english, say, verbatim } from "../../src/reduction/message";
-import { quoted } from "../../src/workbook/address";
+import { cellAddress, quoted } from "../../src/workbook/address";
 import { DataCells } from "../../src/report/page/source";
 import { pointsOf, wrapped } from "../../src/report/page/text";
 import type { EmbeddedPort } from "../../src/workbook/embedded";
@@ -355,6 +355,16 @@ describe("in the workbook", () => {
     expect(beside("Initial water content w0")).toMatch(/^\d+\.\d%$/);
     expect(beside("Preconsolidation stress, kPa")).toMatch(/^1\d0$/);
     expect(beside("  as worked out")).toMatch(/^1\d\d\.\d$/);
+  });
+
+  test("beside an adopted stress stands the one that the constructions give", () => {
+    const { plan } = reportSheet(changed({ adopted_value: [180], adopted_reason: ["agreed"], adopted_by: ["AB"] }));
+    const label = plan.cells.find(({ value }) => value === "  adopted; constructed")!;
+    const cell = plan.cells.find(({ row, col }) => row === label.row && col === 3)!;
+    const { formula } = plan.cells.find(({ row, col }) => row === label.row - 1 && col === 3)!;
+    expect(cell.formula).not.toBe(formula);
+    const { row, col } = source.names.find(({ name }) => name === "adopted_constructed")!.place as Box;
+    expect(cell.formula?.replaceAll("$", "")).toContain(cellAddress(row, col));
   });
 
   test("cv of virgin loads leaves out reloads beyond the preconsolidation stress", async () => {

@@ -42,6 +42,12 @@ const SPELT: Readonly<Record<string, string>> = {
   Ø: "O",
   æ: "ae",
   Æ: "AE",
+  ä: "ae",
+  ö: "oe",
+  ü: "ue",
+  Ä: "Ae",
+  Ö: "Oe",
+  Ü: "Ue",
 };
 
 /** Text in ASCII on one line (AGS4 rule 1); a letter that has no such spelling becomes "?". */

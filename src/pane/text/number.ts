@@ -10,9 +10,15 @@ const LEAST_DIGITS = 2;
 export const readingText = (value: number): string =>
   value.toLocaleString(LOCALES[language()], { maximumSignificantDigits: 12, useGrouping: false });
 
+/** A number below this is written with a power of ten: 1.45e-11, and not eleven zeros. */
+const WITH_POWER = 1e-6;
+
 /** The content of a cell, a number as a person types it. */
-export const contentText = (content: CellValue): string =>
-  typeof content === "number" ? readingText(content) : String(content);
+export function contentText(content: CellValue): string {
+  if (typeof content !== "number") return String(content);
+  if (content === 0 || Math.abs(content) >= WITH_POWER) return readingText(content);
+  return String(Number(content.toPrecision(12))).replace(".", (0.5).toLocaleString(LOCALES[language()]).charAt(1));
+}
 
 /**
  * `code` is a format of the data sheet: "0.000", "0.0%", "0.0E+00", or a format that depends on the size of the number.

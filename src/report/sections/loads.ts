@@ -165,7 +165,7 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
     { heading: [say`Duration`], unit: "min", formula: (load) => duration(cells, load) },
     {
       heading: [say`Temper-`, say`ature`],
-      unit: "deg C",
+      unit: cells.words(say`deg C`),
       formula: cell(cells, "load_temperature"),
       format: always(FORMATS.temperature),
     },

@@ -4,7 +4,7 @@
  */
 import { loadSuffix } from "../../specification/readings";
 import { LOAD_RESULTS } from "../../record/names";
-import { cellCalled, cellNamed } from "../../record/record";
+import { cellNamed } from "../../record/record";
 import { cellAddress } from "../../workbook/address";
 import type { Box, CellPlan, CellValue } from "../../workbook/port";
 import { say, type Message } from "../../reduction/message";
@@ -159,7 +159,7 @@ function compared(cells: DataCells, loads: readonly ReportedLoad[]): Compared[] 
     const value = cells.source.values[name]?.[0]?.[0] ?? "";
     if (!reference || (typeof value === "string" && value.length > LONGEST)) continue;
     found.push({
-      what: cellCalled(name),
+      what: cells.words(say`${cellNamed(name)}`),
       cell: cells.place(name)!,
       then: isError(value) ? "error" : value,
       now: `=IFERROR(IF(${reference}="","",${reference}),"error")`,

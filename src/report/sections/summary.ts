@@ -3,6 +3,7 @@ import { METHOD_NAMES } from "../../reduction/curve/method-words";
 import { say, type Message } from "../../reduction/message";
 import { remarkOfTest } from "../../record/sheet-remarks";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
+import { ADOPTABLE } from "../../specification/results/adoptable";
 import { inFormula } from "../../specification/sentences/told-formula";
 import { FORMATS, formatIn, NOTHING, shownCell, shownFormula, twoFigures, worked } from "../page/cells";
 import { band, COLUMNS, fits, gap, paragraph, type Block } from "../page/page";
@@ -19,6 +20,9 @@ const [VALUE, FROM, TO] = [LABEL_COLUMNS, LABEL_COLUMNS + 1, LABEL_COLUMNS + 2];
 /** An expression that rounds a cell to significant figures. */
 const inFigures = (reference: string, figures: number): string =>
   `ROUND(${reference},${figures - 1}-INT(LOG(ABS(${reference}),10)))`;
+
+/** The row of the preconsolidation stress in the table of adopted values, counted from 0. */
+const ADOPTABLE_STRESS = ADOPTABLE.findIndex(({ name }) => name === "preconsolidation_stress");
 
 /** The two cells of the range that the points allow. */
 const LIMITS = ["preconsolidation_low", "preconsolidation_high"] as const;
@@ -114,6 +118,17 @@ function ofSpecimen(cells: DataCells): Result[] {
   ];
 }
 
+/** The stress that the constructions give, with a further digit: also where the engineer adopted another one. */
+function asWorkedOut(cells: DataCells, value: number | undefined): Result {
+  const isAdopted = cells.source.record.adopted?.preconsolidation_stress !== undefined;
+  const constructed = cells.at("adopted_constructed", ADOPTABLE_STRESS);
+  return {
+    label: isAdopted ? say`  adopted; constructed` : say`  as worked out`,
+    ...(constructed ? { formula: shownFormula(cells, constructed) } : { name: "preconsolidation_stress" }),
+    format: decimals(value, 4),
+  };
+}
+
 function ofYield(cells: DataCells, loads: readonly ReportedLoad[]): Result[] {
   const stress = stressFormat(cells, loads);
   const value = cells.number("preconsolidation_stress");
@@ -132,7 +147,7 @@ function ofYield(cells: DataCells, loads: readonly ReportedLoad[]): Result[] {
       from: range(LIMITS[0]),
       to: range(LIMITS[1]),
     },
-    { label: say`  as worked out`, name: "preconsolidation_stress", format: decimals(value, 4) },
+    asWorkedOut(cells, value),
     {
       label: say`  by all methods`,
       format: twoFigures(value, 3),

@@ -351,3 +351,10 @@ describe("one file for several tests", () => {
     expect(made.ok ? "" : english(made.reason)).toMatch(/no test can be written.*Boring/);
   });
 });
+
+test("German letters are spelt as German spells them in ASCII, accents are left out", () =>
+  expect(["Ödometer Süd", "Straße, Größe, Ährenfeld", "Élan à la côte"].map(toAscii)).toEqual([
+    "Oedometer Sued",
+    "Strasse, Groesse, Aehrenfeld",
+    "Elan a la cote",
+  ]));

@@ -16,10 +16,11 @@ import type { SheetName, SheetPlan } from "../../../workbook/port";
 import { isTimeCurve, type Choices } from "./range-drawing";
 import { kindOf, loadDrawn, stageDrawn, pointsOf, type SheetChoices } from "./sheet-drawing";
 import { pairOf, type Range } from "./selected-range";
-import { text } from "../../text";
+import { inOneLanguage, languageOfLabels } from "../../live/sheet-language";
+import { CATALOGUES, text } from "../../text";
 
-/** The name of the sheet; the workbook shortens it if necessary. */
-const sheetCalled = (of: string): string => `Chart of ${of}`;
+/** The name of the sheet, in the language of the sheet that is drawn; the workbook shortens it if necessary. */
+const sheetCalled = (of: string): string => CATALOGUES[languageOfLabels()].plot.chartSheet(of);
 
 const planOf = (of: string, blocks: Outcome<SeriesBlock[]>): Outcome<SheetPlan> =>
   then(blocks, (made) => given(chartsSheet(sheetCalled(of), made)));
@@ -90,11 +91,13 @@ function otherPoints(
 
 /** The plan of the chart sheet. `spec` is the plot on the screen; it is undefined for the plots of all loads. */
 export function chartOfSheet(
-  data: DataSheetCells,
+  cells: DataSheetCells,
   record: TestRecord,
   choices: SheetChoices,
   spec: PlotSpec | undefined,
 ): Outcome<SheetPlan> {
+  // The chart stands in the workbook, and speaks the language of its sheet.
+  const data = { ...cells, inWords: inOneLanguage(languageOfLabels()) };
   const { plot, value = kindOf(record), method, axis, at = pointsOf(record) } = choices;
   const time = `${axis} time` as const;
   if (plot === "all") return planOf(data.sheet, everyLoad(data, time));

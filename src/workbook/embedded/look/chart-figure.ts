@@ -5,10 +5,11 @@
  */
 import { helpers, registries } from "@odoo/o-spreadsheet";
 import { Component, onMounted, onPatched, useRef, xml } from "@odoo/owl";
+import { decimalMarkOf, type DecimalMark } from "../typing/locale";
 import { CHART_TAG, drawingOf, type ChartDrawing } from "./chart";
 
-/** Draws a chart as a picture of a size in pixels. */
-export type ChartDrawer = (drawing: ChartDrawing, width: number, height: number) => Element;
+/** Draws a chart as a picture of a size in pixels, with the decimal mark of the workbook. */
+export type ChartDrawer = (drawing: ChartDrawing, width: number, height: number, mark: DecimalMark) => Element;
 
 let drawChart: ChartDrawer | undefined;
 
@@ -29,11 +30,12 @@ class ChartFigure extends Component {
 
   #draw(): void {
     const { id, width, height } = (this.props as any).figureUI;
-    const drawing = drawingOf((this.env as any).model, id);
-    const wanted = JSON.stringify([width, height, drawing]);
+    const { model } = this.env as any;
+    const [drawing, mark] = [drawingOf(model, id), decimalMarkOf(model)];
+    const wanted = JSON.stringify([width, height, mark, drawing]);
     if (wanted === this.#shown || !this.#picture.el) return;
     this.#shown = wanted;
-    this.#picture.el.replaceChildren(...(drawing && drawChart ? [drawChart(drawing, width, height)] : []));
+    this.#picture.el.replaceChildren(...(drawing && drawChart ? [drawChart(drawing, width, height, mark)] : []));
   }
 }
 

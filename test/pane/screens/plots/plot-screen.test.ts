@@ -1,5 +1,6 @@
 /** @jest-environment jsdom */
 import { act } from "react";
+import { speakOfSheet } from "../../../../src/pane/live/sheet-language";
 import { PlotScreen } from "../../../../src/pane/screens/plots/plot-screen";
 import type { CellValue } from "../../../../src/workbook/port";
 import { FAILURES, FakePort } from "../../fake-port";
@@ -107,6 +108,17 @@ describe("of a data sheet", () => {
     expect(port.inserted[0].charts).toHaveLength(1);
     expect(port.filled).toEqual([]);
     expect(place.querySelector('[role="status"]')!.textContent).toContain(`Chart of ${SHEET} 2`);
+  });
+
+  test("the chart of a German sheet is called in German, and has its words", async () => {
+    await choose("time");
+    await select("Load", "5");
+    speakOfSheet("de");
+    await press("Insert chart");
+    speakOfSheet("en");
+    const [plan] = port.inserted;
+    expect(plan.name).toBe(`Diagramm ${SHEET}`);
+    expect(plan.charts![0]!.x.label).toContain("Zeit");
   });
 
   test("charts of all loads are made at once", async () => {

@@ -1,5 +1,7 @@
 /** The news of the versions of the data sheet. */
 export const news: Readonly<Record<string, string>> = {
+  "A German sheet asks who carried the test out and who checked it: Ausgeführt von, Geprüft von.":
+    "Ein deutsches Blatt fragt, wer den Versuch ausgeführt und wer ihn geprüft hat: Ausgeführt von, Geprüft von.",
   "A German sheet calls design values Kennwerte.": "Ein deutsches Blatt nennt Bemessungswerte jetzt Kennwerte.",
   "A sheet says in which language its titles, labels, notes and the words of its lists are: English, or German if that is chosen; formulas and reading take the words of both.":
     "Ein Blatt sagt, in welcher Sprache seine Überschriften, Beschriftungen, Notizen und die Wörter seiner Listen sind: Englisch oder, wenn gewählt, Deutsch; Formeln und Einlesen nehmen die Wörter beider.",

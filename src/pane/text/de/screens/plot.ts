@@ -70,6 +70,7 @@ export const plot = {
   again: "Noch einmal lesen",
   onItsSide:
     "Ein Diagramm entsteht über Spalten, und dieser Bereich liegt quer. Dieselben Zahlen in Spalten auswählen.",
+  chartSheet: (of: string) => `Diagramm ${of}`,
   noCells: (sheet: string, names: string) => `Das Blatt „${sheet}“ hat keine Zellen mit den Namen ${names}.`,
   row: (place: string) => `Zeile ${place}`,
   column: (place: string) => `Spalte ${place}`,

@@ -36,15 +36,15 @@ export const report = {
   show: (sheet: string) => `„${sheet}“ zeigen`,
   issues: "Ausgaben",
   issuesHint:
-    "Eine Ausgabe ist ein Bericht mit allen Werten des Datenblatts, wie sie jetzt sind, neben den lebenden Zahlen, mit Tag, Namenszeichen und SHA-256 der Ablesungen. Ihre Werte ändern sich nie.",
+    "Eine Ausgabe ist ein Bericht mit allen Werten des Datenblatts, wie sie jetzt sind, neben den lebenden Zahlen, mit Tag, Kürzel und SHA-256 der Ablesungen. Ihre Werte ändern sich nie.",
   lockedBy: "Festgeschrieben von",
-  needsInitials: "Namenszeichen eingeben: Eine Ausgabe sagt, wer sie festgeschrieben hat.",
+  needsInitials: "Kürzel eingeben: Eine Ausgabe sagt, wer sie festgeschrieben hat.",
   lock: (number: number, test: string) => `Ausgabe ${number} von „${test}“ machen und festschreiben`,
   issue: (number: number, report: string, day: string, by: string) =>
     `Ausgabe ${number} auf „${report}“, festgeschrieben am ${day} von ${by}`,
   compare: (number: number, report: string) => `Mit Ausgabe ${number} vergleichen („${report}“)`,
   tampered: (number: number, report: string) =>
-    `Ausgabe ${number} auf „${report}“ wurde nach dem Festschreiben geändert: Ihre Werte, ihr Tag oder ihr Namenszeichen haben nicht mehr den mit ihnen festgeschriebenen SHA-256. Die Ausgabe aus einer Datei oder einem Druck ihres Tages nehmen.`,
+    `Ausgabe ${number} auf „${report}“ wurde nach dem Festschreiben geändert: Ihre Werte, ihr Tag oder ihr Kürzel haben nicht mehr den mit ihnen festgeschriebenen SHA-256. Die Ausgabe aus einer Datei oder einem Druck ihres Tages nehmen.`,
   withoutHash: (number: number) =>
     `Ausgabe ${number} wurde von einer älteren Version ohne SHA-256 ihrer Werte festgeschrieben: Ob sie seither geändert wurden, lässt sich nicht sagen.`,
   unchanged: (number: number) => `Alle Werte sind wie in Ausgabe ${number}.`,

@@ -69,6 +69,7 @@ export const plot = {
   reading: "Reading the selection…",
   again: "Read again",
   onItsSide: "A chart needs its numbers in columns, but this range has them in rows. Select the numbers in columns.",
+  chartSheet: (of: string) => `Chart of ${of}`,
   noCells: (sheet: string, names: string) => `The sheet “${sheet}” has no cells called ${names}.`,
   row: (place: string) => `Row ${place}`,
   column: (place: string) => `Column ${place}`,
