@@ -29,7 +29,7 @@ export interface Trial extends Curve {
 }
 
 /** The times and the readings of a series. */
-export interface Columns {
+interface Columns {
   readonly times: Column;
   /** Readings less the first one, so that their squares lose no digits. */
   readonly y: Column;
