@@ -106,21 +106,18 @@ export function levenbergMarquardt(
   for (let iteration = 1; iteration <= maxIterations; iteration++) {
     damped.fill(0);
     for (let j = 0; j < size; j++) {
-      let squares = 0;
-      for (let i = 0; i < count; i++) {
-        const slope = J[j * count + i]!;
-        damped[j * rows + i] = slope;
-        squares += slope * slope;
-      }
-      scale[j] = Math.max(scale[j]!, Math.sqrt(squares));
+      const slopes = J.subarray(j * count, (j + 1) * count);
+      damped.set(slopes, j * rows);
+      scale[j] = Math.max(scale[j]!, Math.sqrt(sumOfSquares(slopes)));
       damped[j * rows + count + j] = Math.sqrt(damping) * (scale[j]! || 1);
     }
     right.fill(0);
-    for (let i = 0; i < count; i++) right[i] = -current[i]!;
+    right.set(current);
+    // The step that leaves least of the residuals is taken back.
     solveQr(damped, rows, size, right, step);
     let negligible = true;
     for (let j = 0; j < size; j++) {
-      trial[j] = parameters[j]! + step[j]!;
+      trial[j] = parameters[j]! - step[j]!;
       if (Math.abs(step[j]!) > STILL * (Math.abs(parameters[j]!) + 1e-30)) negligible = false;
     }
     residuals(trial, next);
@@ -129,7 +126,7 @@ export function levenbergMarquardt(
     let linear = 0;
     for (let i = 0; i < count; i++) {
       let value = current[i]!;
-      for (let j = 0; j < size; j++) value += J[j * count + i]! * step[j]!;
+      for (let j = 0; j < size; j++) value -= J[j * count + i]! * step[j]!;
       linear += value * value;
     }
     const gain = (rss - nextRss) / (rss - linear);

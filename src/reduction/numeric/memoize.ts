@@ -21,18 +21,17 @@ function bitsOf(list: ArrayLike<number>): Int32Array {
 /** A hash takes about as many numbers of a list: of a longer one, every second, third and so on. */
 const HASHED = 2048;
 
+const PRIME = 0x01000193;
+
 /** FNV-1a over the bits of the numbers; lists are told apart by their lengths. */
 function hashOf(key: Bits): number {
   let hash = 0x811c9dc5;
-  const mix = (word: number): void => {
-    hash = Math.imul(hash ^ word, 0x01000193);
-  };
   for (const bits of key) {
-    mix(bits.length);
+    hash = Math.imul(hash ^ bits.length, PRIME);
     const stride = 2 * Math.ceil(bits.length / 2 / HASHED);
     for (let i = bits.length - 2; i >= 0; i -= stride) {
-      mix(bits[i]!);
-      mix(bits[i + 1]!);
+      hash = Math.imul(hash ^ bits[i]!, PRIME);
+      hash = Math.imul(hash ^ bits[i + 1]!, PRIME);
       hash ^= hash >>> 15;
     }
   }

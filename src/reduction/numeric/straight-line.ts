@@ -32,9 +32,9 @@ export function straightLine(
   let xx = 0;
   let xy = 0;
   for (let i = 0; i < x.length; i++) {
-    const weight = w[i]!;
-    xx += weight * (x[i]! - mx) ** 2;
-    xy += weight * (x[i]! - mx) * (y[i]! - my);
+    const off = x[i]! - mx;
+    xx += w[i]! * off * off;
+    xy += w[i]! * off * (y[i]! - my);
   }
   const slope = xy / xx;
   const intercept = my - slope * mx;

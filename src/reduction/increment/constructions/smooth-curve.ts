@@ -6,6 +6,7 @@
  * themselves.
  */
 import { monotoneCubic } from "../../numeric/monotone-cubic";
+import { nth } from "../../numeric/lists";
 import { rootBetween } from "../../numeric/root";
 import { curveAt, type Curve } from "../fit/model";
 import type { Series } from "../readings";
@@ -28,11 +29,9 @@ export interface SmoothCurve extends ReadingCurve {
 }
 
 export function smoothCurve({ times, readings, weights }: Series, curve: Curve): SmoothCurve {
-  const points = times.map((t, i) => ({
-    x: Math.log10(t),
-    weight: weights[i] ?? 0,
-    residual: (readings[i] ?? NaN) - curveAt(curve, t),
-  }));
+  const x = Float64Array.from(times, Math.log10);
+  const off = Float64Array.from(times, (t, i) => nth(readings, i) - curveAt(curve, t));
+  const count = times.length;
 
   const residual = (at: number): number => {
     let s0 = 0;
@@ -40,16 +39,17 @@ export function smoothCurve({ times, readings, weights }: Series, curve: Curve):
     let s2 = 0;
     let r0 = 0;
     let r1 = 0;
-    for (const { x, weight, residual } of points) {
-      const d = (x - at) / REACH;
+    // The index stays within the columns: hence each `!`.
+    for (let i = 0; i < count; i++) {
+      const d = (x[i]! - at) / REACH;
       if (d < -4) continue;
       if (d > 4) break;
-      const k = weight * Math.exp(-0.5 * d * d);
+      const k = weights[i]! * Math.exp(-0.5 * d * d);
       s0 += k;
       s1 += k * d;
       s2 += k * d * d;
-      r0 += k * residual;
-      r1 += k * d * residual;
+      r0 += k * off[i]!;
+      r1 += k * d * off[i]!;
     }
     if (!s0) return 0;
     const det = s0 * s2 - s1 * s1;

@@ -10,9 +10,8 @@
  */
 import { levenbergMarquardt, sumOfSquares, workspaceFor } from "../../numeric/least-squares";
 import { ORDINARY_CREEP, solveProducts, unsolved } from "./linear";
-import { creepsAt, degreesAt, onsetOfPower, pastEnd, power, type Column } from "./model";
+import { creepsAt, curveSlope, degreesAt, type Column } from "./model";
 import { minima, SHARPNESSES, type Table, type Trial } from "./search";
-import { consolidationRate } from "./terzaghi";
 
 /** A trial whose time zero is free: the load came `shift` minutes before the clock. */
 export interface Zeroed extends Trial {
@@ -97,9 +96,9 @@ function separableFit({ times, y, firstReading }: Table) {
   const [byLnRate, byZero] = [column(), column()];
   const all = new Float64Array(n + 1);
   let weights: Column = column();
-  let [lean, leaning, total, sharpness] = [0, 0, 0, 0];
+  let [lean, leaning, total] = [0, 0, 0];
   /** The last trial. */
-  const last = { rate: NaN, zero: NaN, ...unsolved() };
+  const last = { rate: NaN, zero: NaN, sharpness: NaN, ...unsolved() };
   let meanD = 0;
 
   /** Prepares for trials with the sharpness of `from`. */
@@ -107,7 +106,7 @@ function separableFit({ times, y, firstReading }: Table) {
     weights = w;
     lean = weightOfLean;
     leaning = Math.sqrt(lean);
-    sharpness = from.sharpness;
+    last.sharpness = from.sharpness;
     total = 0;
     for (let i = 0; i < n; i++) {
       total += w[i]!;
@@ -126,7 +125,7 @@ function separableFit({ times, y, firstReading }: Table) {
   /** Its loops stand in small functions: the engine compiles them in half of the time that all loops in one take. */
   const residuals = (rate: number, zero: number, into: Column): void => {
     degreesAt(times, rate, zero, u);
-    creepsAt(times, rate, zero, sharpness, c);
+    creepsAt(times, rate, zero, last.sharpness, c);
     last.rate = rate;
     last.zero = zero;
     const [meanU, meanC] = [centre(u, weights, total), centre(c, weights, total)];
@@ -149,26 +148,25 @@ function separableFit({ times, y, firstReading }: Table) {
     leave(slope, a, b, into, at);
   };
 
-  /** At the rate and the time zero of the last call of `residuals`. */
-  const jacobian = (into: Column, free: boolean): void => {
-    const { rate, zero, primary, tail } = last;
+  /** The derivatives at the last trial: 0 before the load. A change of ln rate moves the curve as one of ln t does. */
+  const slopes = (): void => {
     for (let i = 0; i < n; i++) {
-      const t = times[i]! + zero;
-      const T = rate * t;
-      // 0 before the load.
-      byLnRate[i] =
-        t > 0
-          ? -primary * T * consolidationRate(T) - (tail * onsetOfPower(power(pastEnd(T), sharpness))) / Math.LN10
-          : 0;
+      const t = times[i]! + last.zero;
+      byLnRate[i] = t > 0 ? -curveSlope(last, t) / Math.LN10 : 0;
       byZero[i] = t > 0 ? byLnRate[i]! / t : 0;
     }
+  };
+
+  /** At the rate and the time zero of the last call of `residuals`. */
+  const jacobian = (into: Column, free: boolean): void => {
+    slopes();
     project(byLnRate, into, 0);
     if (free) project(byZero, into, n + 1);
   };
 
   const trial = (rate: number, shift: number): Zeroed => {
     residuals(rate, shift, all);
-    const { primary, tail, d0 } = last;
+    const { sharpness, primary, tail, d0 } = last;
     return { rate, sharpness, primary, tail, d0: firstReading + d0, shift, cost: sumOfSquares(all) };
   };
   return { prepare, residuals, jacobian, trial };
