@@ -15,10 +15,12 @@ export interface SizeLimit {
  * of lists, which the cells of a German sheet pass to the functions and to the checks, take 1.6 kB, 1.0 kB by gzip. The reason of
  * a refused curve, runs of loads in answers, and movements in the unit of the readings take 0.7 kB, 0.3 kB by gzip. The
  * German words by which a person's remarks tell of swelling, collapse and water, the cell of a load that an answer names by its
- * row, and words of lists in refusals take 0.4 kB, 0.1 kB by gzip.
+ * row, and words of lists in refusals take 0.4 kB, 0.1 kB by gzip. Other spellings of units, and the remarks on a specimen
+ * that compressed as load was taken off, on a doubtful virgin line and on a stress wrong by three decades take 1.3 kB, 0.5 kB
+ * by gzip.
  */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 242_500, gzip: 84_100 },
+  "functions.js": { bytes: 243_600, gzip: 84_700 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
