@@ -3,38 +3,15 @@
  * `test/workbook/embedded/evaluation/ordinary-functions.ts`, which names the sources.
  * Casts: the engine's type of a computation does not tell the arguments of one function.
  */
-import { EvaluationError, helpers, registries } from "@odoo/o-spreadsheet";
+import { EvaluationError } from "@odoo/o-spreadsheet";
 import { wordFor } from "../engine-words";
-
-interface Held {
-  readonly value: unknown;
-  readonly message?: string;
-  /** The cell from which the value comes; absent for a value that was calculated or typed into the formula. */
-  readonly position?: object;
-}
-
-/** A value, a range (columns of cells), or an argument that is left out. */
-type Argument = Held | readonly (readonly Held[])[] | undefined;
-
-type Compute = (this: { readonly locale: unknown }, ...args: Argument[]) => unknown;
-
-const { functionRegistry } = registries;
-
-const isRange = (argument: Argument): argument is readonly (readonly Held[])[] => Array.isArray(argument);
-
-const isError = ({ value }: Held): boolean => typeof value === "string" && helpers.isEvaluationError(value);
-
-/** The one value of an argument; undefined for a range of several cells. */
-function single(argument: Argument): Held | undefined {
-  if (!isRange(argument)) return argument;
-  const [first = [], ...others] = argument;
-  return others.length === 0 && first.length === 1 ? first[0] : undefined;
-}
+import { computeOf, errorIn, functionRegistry, isRange, single, type Compute } from "./held";
+import "./more-functions";
 
 /** Gives a function another computation, made from the engine's own. */
 function change(name: string, make: (compute: Compute) => Compute): void {
   const known = functionRegistry.get(name);
-  const compute = make(known.compute as Compute);
+  const compute = make(computeOf(name));
   functionRegistry.replace(name, { ...known, compute: compute as typeof known.compute });
 }
 
@@ -65,10 +42,6 @@ function refuseEmptyTexts(): void {
     );
   }
 }
-
-/** The first error among the cells of some arguments. */
-const errorIn = (given: readonly Argument[]): Held | undefined =>
-  given.flatMap((one) => (isRange(one) ? one.flat() : (one ?? []))).find(isError);
 
 /** Functions whose answer is the error that one of their arguments holds, whatever the others hold. */
 for (const name of ["AND", "OR", "XOR", "SUMPRODUCT"])
