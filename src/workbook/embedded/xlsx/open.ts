@@ -19,6 +19,7 @@ import { patchStyles } from "./looks";
 import { dataOf } from "./opening/data";
 import { withWhatGoes } from "./opening/left-out";
 import { readNames, type Names } from "./opening/names";
+import { notKeptBeside, toldDays, toldNotKept } from "./opening/not-kept";
 import { readSheet, type Kept, type OfFile } from "./opening/sheet";
 import { DECIMAL_MARK, readPackage, STRINGS, STYLES, WORKBOOK, workbookPath, type Package } from "./package";
 import type { Parts } from "./parts";
@@ -105,6 +106,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
   const { parts, pictures, sheets, front } = whole;
   const remarks = [...whole.remarks, ...renameApostrophes(parts, parts.document(WORKBOOK))];
   const workbook = parts.document(WORKBOOK);
+  const notKept = notKeptBeside(archive, parts, workbook, parts.get(STRINGS) ?? "");
   const about = ofFile(whole, workbook);
   const { names } = about;
   const kept = new Map<string, Kept>();
@@ -113,6 +115,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
     const name = nth(about.sheetNames, at);
     const one = yield* asShares(readSheet(sheet, name, about), () => shareOf(at));
     remarks.push(...one.remarks);
+    notKept.push(...one.notKept);
     kept.set(name, one);
     yield shareOf(at + 1);
   }
@@ -131,6 +134,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
   remarks.push(...cut);
   if (left.length > 0) remarks.push(say`The file's ${listed(left)} were left out: they could not be read.`);
   bringForward(model, front);
+  remarks.push(...toldNotKept(notKept), ...toldDays(workbook));
   if (names.dropped.length > 0)
     remarks.push(say`Names that are not one range of cells were left out: ${listed(names.dropped.map(verbatim))}.`);
   return { workbook: { model, ...namesIn(model, names) }, remarks };

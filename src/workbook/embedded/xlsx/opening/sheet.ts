@@ -20,6 +20,7 @@ import { readPrint } from "../print";
 import { readProtection } from "../protection";
 import { readWords, type Words } from "../words";
 import { renamer, type Names } from "./names";
+import { notKeptOf, partFormats } from "./not-kept";
 
 /**
  * Corrects the rules for the engine's reader: a second bound is kept only where a rule has two; other programs write
@@ -105,6 +106,8 @@ export interface Kept {
   readonly words: ReadonlyMap<string, Words>;
   readonly charts: readonly FileChart[];
   readonly remarks: readonly Message[];
+  /** Kinds of contents that the sheet on the page does not keep. */
+  readonly notKept: readonly Message[];
 }
 
 /** What all sheets of a file have in common. */
@@ -135,6 +138,7 @@ export function* readSheet(sheet: SheetPart, name: string, file: OfFile): Genera
   const { document, rows, remarks } = readSheetPart(parts, sheet);
   numberCells(rows, name);
   const dropped = droppedRules(document, name);
+  const notKept = notKeptOf(document);
   const { rename, qualified } = renamer(names, name);
   const read = yield* readCells(document, rows, {
     ...{ sheet: name, strings, sheetNames, styles, isLight },
@@ -142,8 +146,10 @@ export function* readSheet(sheet: SheetPart, name: string, file: OfFile): Genera
     links: linksOf(parts, sheet.path),
   });
   patchRules(document);
+  partFormats(document);
   const kept = {
     read,
+    notKept,
     own: { printLayout: readPrint(document, areas.get(name)), notes: notesOf(parts, sheet.path) },
     protection: readProtection(document, rows, isOpen),
     words: readWords(all(document, "dataValidation")),

@@ -1,0 +1,123 @@
+/**
+ * What a file may have and the sheet on the page does not keep, told in one sentence: a person who saves from here must not lose it
+ * unawares. What is left out for another reason (a rule, a link, a name) has a sentence of its own.
+ * Kinds of content: [MS-XLSX] 2.1 and 2.2.4, ISO/IEC 29500-1, 12.3 and 18.
+ */
+import { listed, say, templateOf, type Message } from "../../../../reduction/message";
+import type { Archive } from "../../../file/zip";
+import { all, first } from "../../../file/xml";
+import type { Parts } from "../parts";
+
+type Kind = readonly [called: Message, pattern: RegExp];
+
+/** Kinds that have a part of their own, by its content type. */
+const BY_TYPE: readonly Kind[] = [
+  [say`pivot tables (the values stay)`, /pivotTable\+xml/],
+  [say`slicers and timelines`, /ms-excel\.(?:slicer|timeline)\+xml/i],
+  [say`comments with answers (as notes they stay)`, /threadedcomments\+xml/i],
+  [say`queries and connections to data`, /spreadsheetml\.(?:connections|queryTable)\+xml/],
+  [say`buttons and other controls`, /controlproperties\+xml|activeX/i],
+  [say`diagrams`, /drawingml\.diagram|chartex\+xml/i],
+  [say`data of other programs (custom XML)`, /customXmlProperties\+xml/],
+  [say`the digital signature`, /digital-signature/],
+];
+
+/** Kinds of a drawing; its part has the usual prefixes. */
+const OF_DRAWING: readonly Kind[] = [[say`shapes and text boxes`, /<xdr:(?:sp|cxnSp|grpSp)[\s>]/]];
+
+/** Extensions of a sheet by their number ([MS-XLSX] 2.2.4.1): only Excel knows them. */
+const EXTENSIONS: readonly Kind[] = [
+  [say`sparklines`, /05C60535-1F16-4fd2-B633-F4F36F0B64E0/i],
+  [say`conditional formats of Excel 2010 and later`, /78C0D931-6437-407d-A8EE-F0AAD7539E65/i],
+  [say`rules of entry that read another sheet`, /CCE6A557-97BC-4b89-ADB6-D9C93CAAB3DF/i],
+];
+
+/** Elements of a sheet by their names. */
+const ELEMENTS: readonly (readonly [called: Message, element: string])[] = [
+  [say`scenarios`, "scenario"],
+  [say`ranges that some people may edit`, "protectedRange"],
+  [say`objects of other programs`, "oleObject"],
+];
+
+/** Types of conditional formats that the engine leaves out. */
+const LEFT_OUT = new Set(["aboveAverage", "containsErrors", "notContainsErrors", "timePeriod"]);
+
+/** Properties that a person gives a workbook (docProps/core.xml). */
+const PROPERTIES = /<(?:\w+:)?(?:title|subject|keywords|description|category)(?:\s[^>]*)?>[^<]/;
+
+const found = (kinds: readonly Kind[], text: string): Message[] =>
+  kinds.filter(([, pattern]) => pattern.test(text)).map(([called]) => called);
+
+/** What a sheet has that is not kept. Call it before its part is changed. */
+export function notKeptOf(document: Document): Message[] {
+  const extensions = all(document, "ext").map((one) => one.getAttribute("uri") ?? "");
+  const isLeftOut = all(document, "cfRule").some((rule) => LEFT_OUT.has(rule.getAttribute("type") ?? ""));
+  return [
+    ...found(EXTENSIONS, extensions.join(" ")),
+    ...(isLeftOut ? [say`conditional formats for averages, errors or days`] : []),
+    ...ELEMENTS.filter(([, element]) => first(document, element)).map(([called]) => called),
+    ...(first(document, "sheetProtection")?.getAttribute("password") ||
+    first(document, "sheetProtection")?.getAttribute("hashValue")
+      ? [say`the password of a protected sheet`]
+      : []),
+  ];
+}
+
+/** What the file has beside its sheets that is not kept. */
+export function notKeptBeside(archive: Archive, parts: Parts, workbook: Document, strings: string): Message[] {
+  // These parts are read for the sentence only: the workbook opens without them, damaged or not.
+  const textOf = (path: string): string => {
+    try {
+      return archive.has(path) ? new TextDecoder().decode(archive.read(path)) : "";
+    } catch {
+      return "";
+    }
+  };
+  const drawings = parts.paths().filter((path) => path.startsWith("xl/drawings/"));
+  const names = all(workbook, "definedName").map((name) => name.getAttribute("name"));
+  return [
+    ...found(BY_TYPE, textOf("[Content_Types].xml")),
+    ...found(OF_DRAWING, drawings.map((path) => parts.get(path) ?? "").join("")),
+    ...(/<rPr[\s>]/.test(strings) ? [say`the look of single words in a cell`] : []),
+    ...(/<rPh[\s>]/.test(strings) ? [say`phonetic text`] : []),
+    ...(names.includes("_xlnm.Print_Titles") ? [say`rows and columns printed on every page`] : []),
+    ...(all(workbook, "sheet").some((sheet) => sheet.getAttribute("state") === "veryHidden")
+      ? [say`sheets that only a macro can show (they are hidden as others are)`]
+      : []),
+    ...(first(workbook, "workbookProtection") ? [say`the protection of the workbook's structure`] : []),
+    ...(PROPERTIES.test(textOf("docProps/core.xml")) || archive.has("docProps/custom.xml")
+      ? [say`properties of the document`]
+      : []),
+  ];
+}
+
+/** The sentence about what is not kept. */
+export function toldNotKept(kinds: readonly Message[]): Message[] {
+  const once = [...new Map(kinds.map((kind) => [templateOf(kind), kind])).values()];
+  return once.length === 0
+    ? []
+    : [
+        say`The sheet on this page does not keep these contents of the file: ${listed(once)}. Keep the file, and save under another name.`,
+      ];
+}
+
+/** The sentence about a workbook whose days are counted from 1904 (ISO/IEC 29500-1, 18.2.28); the engine counts from 1900. */
+export function toldDays(workbook: Document): Message[] {
+  const isFrom1904 = /^(?:1|true)$/.test(first(workbook, "workbookPr")?.getAttribute("date1904") ?? "");
+  return isFrom1904
+    ? [
+        say`The file counts days from 1904 and the sheet on this page from 1900: its dates show 4 years and a day too early here. In Excel, clear “Use 1904 date system” (File, Options, Advanced), type the dates again, and open the file then.`,
+      ]
+    : [];
+}
+
+/** Gives each conditional format an element of its own: the engine reads the first of an element. */
+export function partFormats(document: Document): void {
+  for (const formats of all(document, "conditionalFormatting"))
+    for (const rule of all(formats, "cfRule").slice(1).reverse()) {
+      const own = document.createElementNS(formats.namespaceURI, "conditionalFormatting");
+      own.setAttribute("sqref", formats.getAttribute("sqref") ?? "");
+      own.append(rule);
+      formats.after(own);
+    }
+}
