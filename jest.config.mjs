@@ -1,8 +1,8 @@
 /**
  * Three kinds of tests: `unit` in Node or jsdom, `files` with every written .xlsx, `browser` in Chromium. `npm test` runs the tests
- * of `unit` as `together` and `apart`.
+ * of `unit` as `together` and `apart`, and those of `browser` as `pages`.
  */
-import { apart, together } from "./test/together/groups.mjs";
+import { apart, apartInBrowser, together, togetherInBrowser } from "./test/together/groups.mjs";
 
 const transform = {
   "^.+\\.(t|j|mj)sx?$": [
@@ -66,6 +66,12 @@ const unit = {
   globalTeardown: "<rootDir>/test/teardown.ts",
 };
 
+const browser = {
+  ...shared,
+  globalSetup: "<rootDir>/test/browser/setup.ts",
+  globalTeardown: "<rootDir>/test/browser/teardown.ts",
+};
+
 export default {
   // A test that hangs ends; no test is timed, and a machine with other work may be ten times as slow.
   testTimeout: 60_000,
@@ -101,11 +107,19 @@ export default {
       globalTeardown: "<rootDir>/test/teardown.ts",
     },
     {
-      ...shared,
+      ...browser,
       displayName: "browser",
       testMatch: ["<rootDir>/test/browser/**/*.test.ts"],
-      globalSetup: "<rootDir>/test/browser/setup.ts",
-      globalTeardown: "<rootDir>/test/browser/teardown.ts",
+      testPathIgnorePatterns: ["/node_modules/", "<rootDir>/test/browser/together/"],
+    },
+    {
+      ...browser,
+      displayName: "pages",
+      testMatch: [
+        "<rootDir>/test/browser/together/*.test.ts",
+        ...apartInBrowser.map((file) => `<rootDir>/test/browser/${file}`),
+      ],
+      globals: { TOGETHER: togetherInBrowser },
     },
   ],
 };

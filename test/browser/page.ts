@@ -2,23 +2,17 @@
 import { mkdirSync, mkdtempSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import {
-  chromium,
-  type Browser,
-  type BrowserContext,
-  type BrowserContextOptions,
-  type Download,
-  type Frame,
-  type Page,
-} from "playwright-core";
+import { chromium, type Browser, type BrowserContext, type Download, type Frame, type Page } from "playwright-core";
 import type { EmbeddedPort } from "../../src/workbook/embedded/port";
 import type { NamedColumns, Selection } from "../../src/workbook/port";
+import { giveBack, START_PATIENCE, startPage, type HostPage, type Preferences } from "./started-page";
+
+export { giveBack, watchPolicy, type HostPage } from "./started-page";
 
 const ARTIFACTS = path.join(__dirname, "../../artifacts");
 
 /** Long enough for a machine that is busy with other work. */
 const PATIENCE = 120_000;
-const START_PATIENCE = 60_000;
 
 interface HostWindow {
   readonly clayledger: {
@@ -29,23 +23,9 @@ interface HostWindow {
 }
 declare const window: HostWindow;
 
-/**
- * A page that has started, with all its complaints: console errors, exceptions, requests that failed or went elsewhere,
- * and refusals by a content security policy. `requests` are the addresses that the page, its frame and pages opened
- * from it loaded.
- */
-export interface HostPage {
-  readonly page: Page;
-  readonly complaints: string[];
-  readonly requests: string[];
-}
-
-/** Preferences of the system. */
-export type Preferences = Pick<BrowserContextOptions, "colorScheme" | "forcedColors" | "locale" | "reducedMotion">;
-
 type OpenPage = (query?: string, preferences?: Preferences) => Promise<HostPage>;
 
-/** The browser of the run, which test/browser/setup.ts started; each file has contexts of its own in it. */
+/** The browser of the run, which test/browser/setup.ts started. */
 export const sharedBrowser = (endpoint = process.env.CLAYLEDGER_BROWSER!): Promise<Browser> =>
   chromium.connect(endpoint, { timeout: START_PATIENCE }).catch((error: unknown) => {
     throw new Error(
@@ -53,6 +33,15 @@ export const sharedBrowser = (endpoint = process.env.CLAYLEDGER_BROWSER!): Promi
         `file that failed was open when it ended. ${String(error)}`,
     );
   });
+
+let isShared = false;
+let shared: Browser | undefined;
+
+/** Lets the test files that follow in this file use one connection to the browser, and pages that were given back. */
+export function sharePages(): void {
+  isShared = true;
+  afterAll(() => shared?.close());
+}
 
 /** Tests with a browser. If there is none they fail with the reason, or are skipped if that was asked for. */
 export function withBrowser(
@@ -68,73 +57,28 @@ export function withBrowser(
   describe(title, () => {
     jest.setTimeout(PATIENCE);
     let browser: Browser | undefined;
+    const opened: HostPage[] = [];
     beforeAll(async () => {
       if (missing) throw new Error(missing);
-      browser = await sharedBrowser();
+      browser = shared ?? (await sharedBrowser());
+      if (isShared) shared = browser;
       mkdirSync(ARTIFACTS, { recursive: true });
     }, PATIENCE);
-    // Closes the contexts of this file; the browser itself goes on.
-    afterAll(() => browser?.close());
+    afterAll(async () => {
+      if (isShared) for (const one of opened) await giveBack(one);
+      // Closes the contexts of this file; the browser itself goes on.
+      else await browser?.close();
+    });
     const noBrowser = () => Promise.reject(new Error(missing ?? "there is no browser: the first failure says why"));
     body(
-      (query = "", preferences = {}) => (browser ? openPage(browser, query, preferences) : noBrowser()),
+      async (query = "", preferences = {}) => {
+        const host = await (browser ? startPage(browser, query, preferences) : noBrowser());
+        opened.push(host);
+        return host;
+      },
       () => (browser ? browser.newContext() : noBrowser()),
     );
   });
-}
-
-/** Reports every refusal by a content security policy in any page or frame of a context. */
-export async function watchPolicy(context: BrowserContext, refused: (violation: string) => void): Promise<void> {
-  await context.exposeBinding("clayledgerRefused", (_, violation: string) => refused(violation));
-  await context.addInitScript(() => {
-    const page = globalThis as any;
-    page.addEventListener("securitypolicyviolation", (event: any) =>
-      page.clayledgerRefused(`${page.location.pathname}: ${event.effectiveDirective} refused ${event.blockedURI}`),
-    );
-  });
-}
-
-/** Reports every promise that nobody caught, in any page or frame of a context. */
-async function watchRejections(context: BrowserContext, rejected: (reason: string) => void): Promise<void> {
-  await context.exposeBinding("clayledgerRejected", (_, reason: string) => rejected(reason));
-  await context.addInitScript(() => {
-    const page = globalThis as any;
-    page.addEventListener("unhandledrejection", (event: any) =>
-      page.clayledgerRejected(`${page.location.pathname}: ${String(event.reason?.stack ?? event.reason)}`),
-    );
-  });
-}
-
-async function openPage(browser: Browser, query: string, preferences: Preferences): Promise<HostPage> {
-  const address = process.env.CLAYLEDGER_PAGE!;
-  const context = await browser.newContext({
-    viewport: { width: 1440, height: 900 },
-    acceptDownloads: true,
-    ...preferences,
-  });
-  const page = await context.newPage();
-  page.setDefaultTimeout(START_PATIENCE);
-  const complaints: string[] = [];
-  const requests: string[] = [];
-  context.on("request", (request) => requests.push(request.url()));
-  await watchPolicy(context, (violation) => complaints.push(`policy of ${violation}`));
-  await watchRejections(context, (reason) => complaints.push(`rejection in ${reason}`));
-  page.on("console", (message) => {
-    if (message.type() === "error") complaints.push(`console: ${message.text()}`);
-  });
-  page.on("pageerror", (error) => complaints.push(`exception: ${error.stack ?? error.message}`));
-  page.on("requestfailed", (request) => complaints.push(`request failed: ${request.url()}`));
-  await context.route(
-    (url) => !url.href.startsWith(address) && !/^(?:data|blob):/.test(url.href),
-    (route) => {
-      complaints.push(`request to elsewhere: ${route.request().url()}`);
-      return route.abort();
-    },
-  );
-  await page.goto(address + query);
-  await page.waitForFunction(() => "clayledger" in window);
-  await page.frameLocator("#pane").locator("#pane *").first().waitFor();
-  return { page, complaints, requests };
 }
 
 export const sheetNames = (page: Page): Promise<string[]> => page.evaluate(() => window.clayledger.port.sheetNames());

@@ -22,10 +22,56 @@ const GROUPS = {
 const ALONE =
   /jest\.(mock|doMock|resetModules|isolateModules|useFakeTimers|restoreAllMocks)\b|setLanguage\(|toMatchSnapshot|process\.env|addFunction\(|registerFunctions\(|CustomFunctions: \{ associate|@jest-environment-options|\(0, eval\)/;
 
-const files = readdirSync(tests, { recursive: true })
-  .map((file) => file.split(path.sep).join("/"))
-  .filter((file) => file.endsWith(".test.ts") && !/^(browser|ooxml\/files|together)\//.test(file))
-  .sort();
+const filesOf = (folder) =>
+  readdirSync(folder, { recursive: true })
+    .map((file) => file.split(path.sep).join("/"))
+    .filter((file) => file.endsWith(".test.ts"))
+    .sort();
+
+const files = filesOf(tests).filter((file) => !/^(browser|ooxml\/files|together)\//.test(file));
+
+/**
+ * The browser tests that run together: the files of a group ask for pages with the same preferences, and follow one another on one
+ * page, which starts again for each. A file without a group runs apart.
+ */
+const GROUPS_IN_BROWSER = {
+  layouts: [
+    "firm-layout/firm-layout",
+    "firm-layout/firm-layout-across",
+    "host/decimal-mark",
+    "host/pane-reloaded",
+    "host/refusals",
+    "host/row-heights",
+    "host/shared-browser",
+    "host/text-is-text",
+  ],
+  "screens-of-curves": [
+    "screens/adopt",
+    "screens/bench",
+    "screens/curve-review",
+    "screens/curve-review-keys",
+    "screens/plots",
+    "screens/review",
+    "screens/wetting",
+  ],
+  "screens-of-sheets": [
+    "screens/checks",
+    "screens/pane",
+    "screens/read-again",
+    "screens/readings",
+    "screens/register",
+    "screens/report",
+    "screens/sheet-check",
+    "screens/summary",
+  ],
+};
+export const togetherInBrowser = Object.fromEntries(
+  Object.entries(GROUPS_IN_BROWSER).map(([group, files]) => [group, files.map((file) => `${file}.test.ts`)]),
+);
+const grouped = Object.values(togetherInBrowser).flat();
+export const apartInBrowser = filesOf(path.join(tests, "browser")).filter(
+  (file) => !file.startsWith("together/") && !grouped.includes(file),
+);
 
 const isWithin = (file, folders) => folders.some((folder) => file.startsWith(`${folder}/`));
 

@@ -10,7 +10,7 @@ import { host as deHost } from "../../../src/pane/text/de/host";
 import { en } from "../../../src/pane/text/en";
 import { host as enHost } from "../../../src/pane/text/en/host";
 import { keyboard } from "../keys-of-a-person";
-import { fileOf, readNames, sheetNames, takePicture, withBrowser } from "../page";
+import { fileOf, giveBack, readNames, sheetNames, takePicture, withBrowser, type HostPage } from "../page";
 import { CC, CV, DIAMETER, DRY, E0, eAt, GS, H0, KNEE, loggerText, STEPS, UNITS, WATER_BEFORE } from "./invented-test";
 
 const LANGUAGES = {
@@ -32,16 +32,18 @@ withBrowser("a whole job with the keys alone", (openPage) => {
     const units = UNITS[way.units];
     const { length, stress } = units;
     const picture = (name: string) => takePicture(page, `job-${name}-${way.language}-${way.units}`);
+    let host: HostPage;
     let page: Page;
     let hands: ReturnType<typeof keyboard>;
     let complaints: string[];
     let sheet: string;
 
     beforeAll(async () => {
-      ({ page, complaints } = await openPage("", { locale, reducedMotion: "reduce" }));
+      host = await openPage("", { locale, reducedMotion: "reduce" });
+      ({ page, complaints } = host);
       hands = keyboard(page);
     });
-    afterAll(() => page.context().close());
+    afterAll(() => giveBack(host));
     afterEach(() => expect(complaints).toEqual([]));
 
     const number = (value: number): string => String(value).replace(".", way.mark);
