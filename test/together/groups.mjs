@@ -46,6 +46,7 @@ const GROUPS_IN_BROWSER = {
     "host/text-is-text",
   ],
   "screens-of-curves": [
+    "axe",
     "screens/adopt",
     "screens/bench",
     "screens/curve-review",

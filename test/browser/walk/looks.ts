@@ -91,15 +91,16 @@ export const everyLook = (host: () => HostPage): void =>
       const tabs = await frame.getByRole("tab").allTextContents();
       for (const [index, tab] of tabs.entries()) {
         await frame.getByRole("tab").nth(index).click();
-        for (const look of looks)
-          for (const width of WIDTHS) {
+        for (const width of WIDTHS) {
+          await setPaneWidth(page, width);
+          for (const look of looks) {
             await setLook(page, LOOKS[look]);
-            await setPaneWidth(page, width);
             await settled(frame);
             const where = `${look} ${width} ${index + 1} ${tab}`;
             await takePicture(page, `walk ${where}`.replace(/[: ]+/g, "-"));
             wrong.push(...(await faultsOf(host(), look, width)).map((fault) => `${where}: ${fault}`));
           }
+        }
       }
       expect(wrong).toEqual([]);
     }, 300_000);
