@@ -50,6 +50,15 @@ withBrowser("what axe is asked", (_, newContext) => {
     expect((await rulesAsked(page.mainFrame())).length).toBeGreaterThan(50);
   });
 
+  test("a part that scrolls in a narrow window only, and that no key reaches, is found there", async () => {
+    const high = `<div style="height: 60px; overflow: auto">${"Many words. ".repeat(20)}</div>`;
+    await page.setContent(TEXT.replace("REST", high));
+    await page.setViewportSize({ width: 2400, height: 600 });
+    expect(await faults("light")).toEqual([]);
+    await page.setViewportSize({ width: 320, height: 600 });
+    expect(await faults("light")).toEqual(["scrollable-region-focusable"]);
+  });
+
   test("a fault that is none of colour is told in every look", async () => {
     await page.setContent(TEXT.replace("REST", `<img src="data:," />`));
     expect(await faults("light")).toEqual(["image-alt"]);

@@ -1,7 +1,7 @@
 /**
  * Faults that axe finds in a document. Rules of colour (`cat.color` of axe: contrast, and links known by their colour alone) are asked
- * in every look. The other rules read the elements, what is seen of them and where they stand: if all of this is as it was when they
- * were last asked, their answer is too, and they are not asked again.
+ * in every look. The other rules read the elements, and whether each is seen, lies off the page or scrolls: if all of this is as it was
+ * when they were asked, in another look or width, their answer is the same, and they are not asked again.
  */
 import { readFileSync } from "node:fs";
 import type { Frame } from "playwright-core";
@@ -28,15 +28,21 @@ export async function violations(frame: Frame, { forcedColors }: Preferences = {
   const found: Fault[] = await frame.evaluate(async (isForced) => {
     const page = globalThis as any;
     const { axe, document } = page;
-    /** What the rules read that are not of colour: a line for each element. */
+    /** What the rules read that are not of colour: the elements, and of each whether it is seen, lies off the page, or scrolls. */
     const seen = (): string => {
-      const lines: string[] = [document.documentElement.outerHTML];
-      for (const one of document.querySelectorAll("*")) {
-        const { x, y, width, height } = one.getBoundingClientRect();
-        const style = page.getComputedStyle(one);
-        const looks = [style.display, style.visibility, style.opacity, style.overflow, style.position, style.clip];
-        const rest = [style.clipPath, style.pointerEvents, one.scrollWidth, one.scrollHeight, one.checked, one.value];
-        lines.push([x, y, width, height, ...looks, ...rest].join(" "));
+      // Custom properties are the colours of the look.
+      const lines: string[] = [document.documentElement.outerHTML.replace(/--[\w-]+:[^;"}]*;?/g, "")];
+      for (const one of document.querySelectorAll("body *")) {
+        if (!one.checkVisibility({ visibilityProperty: true, opacityProperty: true })) {
+          lines.push("hidden");
+          continue;
+        }
+        const { right, bottom, width, height } = one.getBoundingClientRect();
+        const { overflow, position, clip, clipPath } = page.getComputedStyle(one);
+        // axe calls a part scrollable if its content is more than 13 px larger.
+        const sizes = [one.scrollWidth - one.clientWidth, one.scrollHeight - one.clientHeight];
+        const place = [width > 0, height > 0, right > 0, bottom > 0, ...sizes.flatMap((more) => [more > 0, more > 13])];
+        lines.push([...place, overflow, position, clip, clipPath, one.checked, one.value].join(" "));
       }
       return lines.join("\n");
     };
