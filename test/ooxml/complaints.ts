@@ -43,7 +43,7 @@ export function schemaComplaints(file: Package): string[] {
   return [...said, ...answers.flatMap((list, index) => list.map((one) => `${jobs[index].path}: ${one}`))];
 }
 
-export function complaintsOf(bytes: Uint8Array): string[] {
-  const file = new Package(bytes);
+export function complaintsOf(given: Uint8Array | Package): string[] {
+  const file = given instanceof Package ? given : new Package(given);
   return [...schemaComplaints(file), ...Object.values(RULES).flatMap((rule) => rule(file))];
 }

@@ -31,8 +31,12 @@ export function elements(within: Document | Element, name: string, found: Elemen
   return found;
 }
 
-export const children = (within: Element, name?: string): Element[] =>
-  [...within.children].filter(({ localName }) => name === undefined || localName === name);
+export function children(within: Element, name?: string): Element[] {
+  const found: Element[] = [];
+  for (let child = within.firstElementChild; child; child = child.nextElementSibling)
+    if (name === undefined || child.localName === name) found.push(child);
+  return found;
+}
 
 export class Package {
   readonly entries: Readonly<Record<string, Uint8Array>>;

@@ -11,8 +11,10 @@ function differences<T>(
   wanted: ReadonlyMap<string, T>,
   isSame: Same<T> = (a, b) => a === b,
 ): string[] {
-  return [...new Set([...found.keys(), ...wanted.keys()])]
+  const unread = [...wanted.keys()].filter((at) => !found.has(at) && !isSame(undefined, wanted.get(at)));
+  return [...found.keys()]
     .filter((at) => !isSame(found.get(at), wanted.get(at)))
+    .concat(unread)
     .map(
       (at) => `${what} ${at}: ${JSON.stringify(found.get(at))} where the file has ${JSON.stringify(wanted.get(at))}`,
     );

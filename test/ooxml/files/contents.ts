@@ -1,5 +1,5 @@
 /** The contents that a reader finds in an .xlsx file, for comparing readers. */
-import { areaOf, attribute, children, elements, Package, type Area } from "../package";
+import { areaOf, attribute, children, elements, type Area, type Package } from "../package";
 import { elementsOf } from "../package-rules";
 
 export type Value = string | number | boolean;
@@ -87,8 +87,7 @@ const stringOf = (string: Element): string =>
       .join(""),
   );
 
-export function storedContents(bytes: Uint8Array): StoredContents {
-  const file = new Package(bytes);
+export function storedContents(file: Package): StoredContents {
   const strings = file
     .targets(file.workbook, "sharedStrings")
     .flatMap((path) => elementsOf(file, path, "si").map(stringOf));

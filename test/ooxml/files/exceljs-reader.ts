@@ -22,6 +22,11 @@ function cellOf(cell: ExcelJS.Cell): Cell | undefined {
 
 const boundText = (bound: unknown): string => (bound instanceof Date ? String(dayNumber(bound)) : String(bound));
 
+function textOfRule({ type, operator = "between", formulae }: ExcelJS.DataValidation): string {
+  const bounds = formulae.map(boundText).map((one) => (type === "list" ? one.replace(/^"(.*)"$/s, "$1") : one));
+  return ruleText(type, operator, bounds);
+}
+
 export async function readByExceljs(bytes: Uint8Array): Promise<Contents> {
   const workbook = new ExcelJS.Workbook();
   await workbook.xlsx.load(new Uint8Array(bytes).buffer as ArrayBuffer);
@@ -37,9 +42,12 @@ export async function readByExceljs(bytes: Uint8Array): Promise<Contents> {
     // The types have rules by cell only.
     const { model } = (sheet as unknown as { dataValidations: { model: Record<string, ExcelJS.DataValidation> } })
       .dataValidations;
-    const rules = Object.entries(model).map(([at, { type, operator = "between", formulae }]): [string, string] => {
-      const bounds = formulae.map(boundText).map((one) => (type === "list" ? one.replace(/^"(.*)"$/s, "$1") : one));
-      return [at, ruleText(type, operator, bounds)];
+    // All cells of a rule have the same object.
+    const texts = new Map<ExcelJS.DataValidation, string>();
+    const rules = Object.entries(model).map(([at, rule]): [string, string] => {
+      const text = texts.get(rule) ?? textOfRule(rule);
+      texts.set(rule, text);
+      return [at, text];
     });
     return [sheet.name, { cells, merges: [...(sheet.model.merges as string[])].sort(), rules: new Map(rules) }];
   });
