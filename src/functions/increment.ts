@@ -1,6 +1,6 @@
 /** Worksheet functions of one load increment: log of time, root of time, fit to theory, secondary compression. */
 import { convert } from "../reduction/units";
-import type { Message } from "../reduction/message";
+import { digits, say, type Message } from "../reduction/message";
 import { remarkText, type Outcome } from "../reduction/outcome";
 import {
   coefficientOfConsolidation,
@@ -13,6 +13,7 @@ import {
 import { logTimeLines, rootTimeLines } from "../reduction/increment/constructions/lines";
 import { constructionRemarks } from "../reduction/increment/reduce";
 import { secondarySlope } from "../reduction/increment/constructions/secondary";
+import type { CleanReadings } from "../reduction/increment/readings";
 import { cyclesPast, noSlope } from "../reduction/increment/constructions/tail";
 import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../reduction/increment/fit/terzaghi";
 import { answer, remarksOf, rowsOfLines, valueOf, type Item } from "./answer";
@@ -40,6 +41,13 @@ function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_
   const inUnit = (cv: number) => convert(cv, "cv", "mm2/min", cvUnit);
   return {
     unit,
+    /** The remark on readings that move by more than the height: they are in another unit, such as divisions of a dial. */
+    onHeight: (cleaned: Outcome<CleanReadings>): Message[] =>
+      cleaned.ok && given !== undefined && cleaned.value.travel > given
+        ? [
+            say`the readings move by ${digits(cleaned.value.travel, 4)}, more than the height of ${given}: they are in another unit; cv and the times hold, and the readings of the answer are in the unit of the readings`,
+          ]
+        : [],
     /**
      * An item with cv from a time factor and a time in minutes; without a height the item says that the height is
      * missing.
@@ -102,8 +110,8 @@ export function LOG_TIME(
   picks?: any[][],
   procedure?: any,
 ): any[][] {
-  const { unit, cv } = toDrained(height, drainage, cv_unit, length_unit);
-  const outcome = reduce(times, readings, picks, procedure).logTime;
+  const { unit, cv, onHeight } = toDrained(height, drainage, cv_unit, length_unit);
+  const { cleaned, logTime: outcome } = reduce(times, readings, picks, procedure);
   const { d0, d50, d100, t50, t100, tailSlope, noTailSlope } = valueOf(outcome);
   const items: Item[] = [
     { label: "d0", value: d0, unit },
@@ -114,7 +122,7 @@ export function LOG_TIME(
     cv("cv", T50, t50),
     { label: "tail_slope", value: tailSlope, unit: `${unit}/cycle`, notApplicable: noTailSlope },
   ];
-  return answer(items, remarksWithCv(outcome, items), item);
+  return answer(items, [...remarksWithCv(outcome, items), ...onHeight(cleaned)], item);
 }
 
 /**
@@ -149,8 +157,8 @@ export function ROOT_TIME(
   picks?: any[][],
   procedure?: any,
 ): any[][] {
-  const { unit, cv } = toDrained(height, drainage, cv_unit, length_unit);
-  const outcome = reduce(times, readings, picks, procedure).rootTime;
+  const { unit, cv, onHeight } = toDrained(height, drainage, cv_unit, length_unit);
+  const { cleaned, rootTime: outcome } = reduce(times, readings, picks, procedure);
   const { d0, d90, d100, t90 } = valueOf(outcome);
   const items: Item[] = [
     { label: "d0", value: d0, unit },
@@ -159,7 +167,7 @@ export function ROOT_TIME(
     { label: "t90", value: t90, unit: "min" },
     cv("cv", T90, t90),
   ];
-  return answer(items, remarksWithCv(outcome, items), item);
+  return answer(items, [...remarksWithCv(outcome, items), ...onHeight(cleaned)], item);
 }
 
 /**
@@ -186,7 +194,7 @@ export function FIT_TIME(
   cv_unit?: any,
   length_unit?: any,
 ): any[][] {
-  const { unit, cvOfRate } = toDrained(height, drainage, cv_unit, length_unit);
+  const { unit, cvOfRate, onHeight } = toDrained(height, drainage, cv_unit, length_unit);
   const { fit: outcome, cleaned } = reduce(times, readings);
   const { d0, d100, rate, rateLow, rateHigh, tail, misfit } = valueOf(outcome);
   const noTailSlope = noSlope(cyclesPast(valueOf(cleaned).series.times, T_END_OF_PRIMARY / rate));
@@ -204,7 +212,7 @@ export function FIT_TIME(
     },
     { label: "misfit", value: misfit, unit },
   ];
-  return answer(items, remarksWithCv(outcome, items), item);
+  return answer(items, [...remarksWithCv(outcome, items), ...onHeight(cleaned)], item);
 }
 
 /**
@@ -225,7 +233,14 @@ export function SECONDARY(times: any[][], readings: any[][], initial_height: any
   const height = toPositive(initial_height, "the initial height");
   const from = toOptionalPositive(from_time, "the start of the span");
   const to = toOptionalPositive(to_time, "the end of the span");
-  return valueOf(secondarySlope(reduce(times, readings), from, to)) / height;
+  const increment = reduce(times, readings);
+  const slope = valueOf(secondarySlope(increment, from, to));
+  const { cleaned } = increment;
+  if (cleaned.ok && cleaned.value.travel > height)
+    return refuseCell(
+      `the readings move by ${cleaned.value.travel}, more than the initial height of ${height}: give both in one unit (DEFORMATION turns divisions of a dial into a length)`,
+    );
+  return slope / height;
 }
 
 /** Ignores a height in the place of the picks, so that the arguments of LOG_TIME can be copied to a LINES function. */

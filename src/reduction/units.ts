@@ -114,6 +114,8 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\/minute$/i, "/min"],
   [/\/d$/i, "/day"],
   [/^kg\/cm2$/i, "kgf/cm2"],
+  [/^lbs?$/i, "lbf"],
+  [/^kgf$/i, "kg"],
 ];
 
 /**

@@ -58,6 +58,12 @@ test("units are accepted as people type them", () => {
   expect(unitNamed("mm²/min", unitsOf("cv"))).toBe("mm2/min");
   expect(unitNamed(" m^2 / yr ", unitsOf("cv"))).toBe("m2/yr");
   expect(unitNamed("kN/m³", unitsOf("density"))).toBe("kN/m3");
+  expect(unitNamed("m²/year", unitsOf("cv"))).toBe("m2/yr");
+  expect(unitNamed("cm2/sec", unitsOf("cv"))).toBe("cm2/s");
+  expect(unitNamed("Inches", unitsOf("length"))).toBe("in");
+  expect(unitNamed("kg/cm²", unitsOf("stress"))).toBe("kgf/cm2");
+  expect(unitNamed("lb", unitsOf("force"))).toBe("lbf");
+  expect(unitNamed("kgf", unitsOf("force"))).toBe("kg");
   expect(unitNamed("furlong", unitsOf("length"))).toBeUndefined();
   expect(unitNamed("toString", unitsOf("length"))).toBeUndefined();
 });

@@ -76,6 +76,13 @@ const DAYS_FIRST = 0.0015;
 const DAYS_LAST = 4;
 
 /**
+ * Times that begin above DATES_FROM and end within DATES_SPAN times the first are dates of Excel (46,000 is in 2025): no
+ * record of minutes begins two weeks after loading and spans so little.
+ */
+const DATES_FROM = 20_000;
+const DATES_SPAN = 1.02;
+
+/**
  * Within a step of at least this many readings, a reading is a spike if it is off the median by more than SPIKE median
  * departures.
  */
@@ -146,7 +153,7 @@ const columnOf = (cells: ArrayLike<number | null>): Float64Array =>
 
 /**
  * `zerosCount`: whether 0 is a reading, as of a transducer that was zeroed; a blank must then be null or NaN. Refuses a
- * negative time (naming its row). Each method says how few readings are enough.
+ * negative time (naming its row) and dates in the place of times. Each method says how few readings are enough.
  */
 export function cleanReadings(
   timeCells: ArrayLike<number | null>,
@@ -205,6 +212,11 @@ export function cleanReadings(
   if (backRow > 0)
     remarks.push(
       say`the time in row ${backRow} is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong`,
+    );
+  const [first, end] = [kept.times[0] ?? 0, kept.times[count - 1] ?? 0];
+  if (count > 1 && first > DATES_FROM && end < DATES_SPAN * first)
+    return badInput(
+      say`the times (${digits(first, 7)} to ${digits(end, 7)}) look like dates with clock times: enter minutes since the load was applied, the time of the reading less that of loading, times 1440`,
     );
   const repeated = increasing ? [] : repeatedRows(kept);
   if (repeated.length) remarks.push(say`${list(repeated)} repeat a time: readings at the same time were averaged`);

@@ -9,6 +9,19 @@ const clean = (times: readonly (number | null)[], readings: readonly (number | n
 };
 const rows = ({ series }: ReturnType<typeof clean>) => series.rows.map(english);
 
+test("dates with clock times in the place of minutes are refused; late minutes are not", () => {
+  const said = (times: number[]) => {
+    const outcome = cleanReadings(times, times.map((_, i) => 5 + i)); // prettier-ignore
+    return outcome.ok ? "accepted" : english(outcome.reason);
+  };
+  expect(said([46_000, 46_000.01, 46_000.5, 46_001])).toBe(
+    "the times (46000 to 46001) look like dates with clock times: enter minutes since the load was applied, the time of the reading less that of loading, times 1440",
+  );
+  expect(said([20_001, 20_401])).not.toBe("accepted");
+  expect(said([20_001, 20_402])).toBe("accepted");
+  expect(said([19_999, 20_000])).toBe("accepted");
+});
+
 describe("blank cells", () => {
   test("a reading of 0 is blank, unless zeros count; NaN and null are blank always", () => {
     expect(clean([1, 2, 3], [5, 0, 6]).series.times).toEqual([1, 3]);

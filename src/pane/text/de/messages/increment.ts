@@ -127,6 +127,10 @@ export const increment: Readonly<Record<string, string>> = {
     "das festgelegte d100 ({0}) liegt außerhalb der Ablesungen: innerhalb festlegen",
   "the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail":
     "Wendetangente und Kriechast schneiden sich nicht innerhalb der Ablesungen: die Tangente am steilsten Stück festlegen oder einen späteren Kriechast",
+  "the readings move by {0}, more than the height of {1}: they are in another unit; cv and the times hold, and the readings of the answer are in the unit of the readings":
+    "die Ablesungen ändern sich um {0}, mehr als die Höhe von {1}: sie sind in einer anderen Einheit; cv und die Zeiten gelten, und die Ablesungen der Antwort sind in der Einheit der Ablesungen",
+  "the times ({0} to {1}) look like dates with clock times: enter minutes since the load was applied, the time of the reading less that of loading, times 1440":
+    "die Zeiten ({0} bis {1}) sehen aus wie Daten mit Uhrzeit: Minuten seit dem Aufbringen der Last eingeben, Zeitpunkt der Ablesung weniger Zeitpunkt der Belastung, mal 1440",
   "the tangent ({0} to {1} min) and the tail ({2} to {3} min) overlap: move an end of one of them":
     "Wendetangente ({0} bis {1} min) und Kriechast ({2} bis {3} min) überlappen sich: ein Ende eines der beiden verschieben",
   "the tangent and the tail do not cross within the readings; {0}":
