@@ -140,8 +140,11 @@ export function placeLabels(
   const plain = obstacles.flatMap((line) => visible(line, frame));
   const placed: (Label | undefined)[] = lettered.map(() => undefined);
 
-  /** The cost of a place: how much it covers, and how near it is to lines to which it does not belong. */
-  const cost = (label: Label, index: number): number => {
+  /**
+   * The cost of a place: how much it covers, and how near it is to lines to which it does not belong. It only grows, and is not added up
+   * further once `isTooMuch` says so.
+   */
+  const cost = (label: Label, index: number, isTooMuch: (cost: number) => boolean): number => {
     const box = frameOf(label);
     const near: Frame = { left: box.left - 5, right: box.right + 5, top: box.top - 2, bottom: box.bottom + 2 };
     const outside =
@@ -154,16 +157,18 @@ export function placeLabels(
         const inside = clip(segment, within);
         return sum + (inside ? length(inside) : 0);
       }, 0);
+    if (isTooMuch(outside * 50)) return outside * 50;
     let total = outside * 50 + 1.2 * reach(plain, box);
     placed.forEach((other, at) => {
       if (!other || at === index) return;
       const { left, right, top, bottom } = frameOf(other);
       total += 20 * overlap(near.left, near.right, left, right) * overlap(near.top, near.bottom, top, bottom);
     });
-    lettered.forEach(({ own, ends }, at) => {
+    for (const [at, { own, ends }] of lettered.entries()) {
+      if (isTooMuch(total)) return total;
       total += at === index ? 1.2 * reach(own, box) : 1.5 * reach(own, near);
       if (at !== index) total += 30 * ends.filter((end) => distance(end, box) < END).length;
-    });
+    }
     for (const [x, y] of symbols)
       if (x > box.left - SYMBOL && x < box.right + SYMBOL && y > box.top - SYMBOL && y < box.bottom + SYMBOL)
         total += 40;
@@ -185,7 +190,7 @@ export function placeLabels(
             const x = anchor[0] + sx * size.width + beside * (sy === 0 ? gap : 2);
             const y = anchor[1] + sy * (size.height / 2 + gap);
             const label: Label = { ...size, x, y, ...(ring > 0 && { anchor }) };
-            const total = dislike + cost(label, index);
+            const total = dislike + cost(label, index, (covered) => dislike + covered >= least);
             if (total >= least) return;
             least = total;
             placed[index] = label;
