@@ -144,9 +144,11 @@ export class FakePort implements WorkbookPort {
   /** A name of the sheet first, then a name of the workbook that leads to the sheet. */
   private boxNamed(sheet: Sheet, name: string): Box | undefined {
     const isBox = (place: Place | undefined): place is Box => place !== undefined && place !== "lost" && "row" in place;
-    const own = [...sheet.names].find(([called]) => same(called, name))?.[1];
-    const shared = [...this.workbook.names].find(([called]) => same(called, name))?.[1];
+    const find = <T>(names: ReadonlyMap<string, T>): T | undefined =>
+      names.get(name) ?? [...names].find(([called]) => same(called, name))?.[1];
+    const own = find(sheet.names);
     if (isBox(own)) return own;
+    const shared = find(this.workbook.names);
     return shared && same(shared.sheet, sheet.name) && isBox(shared.place) ? shared.place : undefined;
   }
 

@@ -2,7 +2,7 @@
  * A small workbook in memory, as data: the contents of its cells, and the names, hidden rows and protection of its
  * sheets.
  */
-import { boxOf, cellAddress, columnNumber } from "../../src/workbook/address";
+import { boxOf, cellAddress, columnLetters, columnNumber } from "../../src/workbook/address";
 import { LAST_COLUMN, LAST_ROW } from "../../src/workbook/rules/names";
 import type { Box, CellPlan, CellValue, ChartPlan, EntryRule, SheetPlan } from "../../src/workbook/port";
 
@@ -102,24 +102,25 @@ export const mayWrite = ({ protection, open, cells }: Sheet, row: number, col: n
   Boolean(cells.get(cellAddress(row, col))?.isInput) ||
   open.some((box) => isIn(box, row, col));
 
-/** A value for each cell of a box, row by row. */
-function mapBox<T>({ row, col, rows, cols }: Box, of: (row: number, col: number) => T): T[][] {
+/** A value for each cell of a box, by its address, row by row. */
+function mapBox<T>({ row, col, rows, cols }: Box, of: (address: string) => T): T[][] {
   // Loops, because the tests of the pane read millions of cells: test/pane/screens/readings takes 10 s and not 13 s.
+  const letters = Array.from({ length: cols }, (_, right) => columnLetters(col + right));
   const lines: T[][] = [];
-  for (let down = 0; down < rows; down++) {
+  for (let down = 1; down <= rows; down++) {
     const line: T[] = [];
-    for (let right = 0; right < cols; right++) line.push(of(row + down, col + right));
+    for (const column of letters) line.push(of(`${column}${row + down}`));
     lines.push(line);
   }
   return lines;
 }
 
 export const valuesOf = ({ cells }: Sheet, box: Box): CellValue[][] =>
-  mapBox(box, (row, col) => cells.get(cellAddress(row, col))?.value ?? "");
+  mapBox(box, (address) => cells.get(address)?.value ?? "");
 
 export const contentsOf = ({ cells }: Sheet, box: Box): CellValue[][] =>
-  mapBox(box, (row, col) => {
-    const cell = cells.get(cellAddress(row, col));
+  mapBox(box, (address) => {
+    const cell = cells.get(address);
     return cell?.formula ?? cell?.value ?? "";
   });
 
