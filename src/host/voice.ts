@@ -10,32 +10,41 @@ export interface HostVoice extends Voice {
   tell(sentence: Sentence): void;
   fail(sentence: Sentence): void;
   ask(question: Sentence, yes: () => void, no?: () => void): void;
-  /** Takes a refusal away once its cause has gone: something was changed, or the user is elsewhere. */
+  /**
+   * Takes a refusal away once its cause has gone: something was changed, or the user is elsewhere. What was done stays for a while
+   * longer; a failure stays.
+   */
   moveOn(): void;
 }
 
 /** ms after a refusal in which the selection still moves because of the key that was refused. */
 const SAME_KEY = 300;
+/** ms for which a person can read what was done, before the next step takes its line away. */
+const TO_READ = 20_000;
 
 const inPlainWords = (sentence: Sentence): string => (typeof sentence === "string" ? sentence : inWords(sentence));
 
 export function makeVoice(message: HTMLElement, question: HTMLDialogElement): HostVoice {
-  let refusedAt: number | undefined;
+  /** From when on, on the clock of the page, the next step takes the sentence away; undefined for a failure. */
+  let goesFrom: number | undefined;
   const say = (sentence: Sentence, failure: boolean) => {
-    refusedAt = undefined;
+    goesFrom = undefined;
     message.textContent = inPlainWords(sentence);
     message.title = message.textContent;
     message.classList.toggle("is-failure", failure);
   };
   return {
-    tell: (sentence) => say(sentence, false),
+    tell(sentence) {
+      say(sentence, false);
+      goesFrom = performance.now() + TO_READ;
+    },
     fail: (sentence) => say(sentence, true),
     refuse(sentence) {
       say(sentence, false);
-      refusedAt = performance.now();
+      goesFrom = performance.now() + SAME_KEY;
     },
     moveOn() {
-      if (refusedAt !== undefined && performance.now() - refusedAt > SAME_KEY) say("", false);
+      if (goesFrom !== undefined && performance.now() > goesFrom) say("", false);
     },
     ask(text, yes, no) {
       question.querySelector("p")!.textContent = inPlainWords(text);

@@ -13,6 +13,8 @@ export interface Conditions {
    * dates.
    */
   readonly firstDay?: number;
+  /** The moment of its first row, a day with its fraction, to the second. */
+  readonly firstMoment?: number;
   readonly lastDay?: number;
   /** Mean temperature in degrees Celsius; undefined if no row has one. */
   readonly temperature?: number;
@@ -24,9 +26,10 @@ export interface Conditions {
  */
 export function conditionsOf(rows: LoggerRows, { from, to }: LoadStep): Conditions {
   const dayAt = (row: number): number => Math.floor(nth(rows.times, row) / DAY_MINUTES) + UNIX_EPOCH;
+  const momentAt = (row: number): number => UNIX_EPOCH + Math.round(60 * nth(rows.times, row)) / (60 * DAY_MINUTES);
   const temperature = meanTemperature(rows, from, to);
   return {
-    ...(rows.dated && to > from ? { firstDay: dayAt(from), lastDay: dayAt(to - 1) } : {}),
+    ...(rows.dated && to > from ? { firstDay: dayAt(from), lastDay: dayAt(to - 1), firstMoment: momentAt(from) } : {}),
     ...(temperature === undefined ? {} : { temperature }),
   };
 }
@@ -71,14 +74,14 @@ function column(values: readonly (readonly [row: number, value: number])[]): (Ce
 }
 
 /**
- * Returns the blank cells that the file can fill: the date and the temperature of each load, and the dates on which the
+ * Returns the blank cells that the file can fill: the date with its time and the temperature of each load, and the dates on which the
  * test started and ended. The test starts with load 1 and ends with the last load of the sheet that has a stress.
  */
 export function blankCells(target: Target, loads: readonly LoadConditions[]): BlankCells {
   const cellOf = (load: number) => target.loads[load - 1];
   const rowOf = (load: number): number => cellOf(load)?.row ?? load - 1;
-  const dates = loads.flatMap(({ load, firstDay }) =>
-    firstDay !== undefined && cellOf(load)?.started === "" ? [[rowOf(load), firstDay] as const] : [],
+  const dates = loads.flatMap(({ load, firstMoment }) =>
+    firstMoment !== undefined && cellOf(load)?.started === "" ? [[rowOf(load), firstMoment] as const] : [],
   );
   const temperatures = loads.flatMap(({ load, temperature }) =>
     temperature !== undefined && cellOf(load)?.temperature === "" ? [[rowOf(load), temperature] as const] : [],

@@ -31,11 +31,14 @@ test("a stretch has the days of its first and last row, and its mean temperature
   expect(conditionsOf(rows, { from: 0, to: 3, load: 1 })).toEqual({
     firstDay: 46090,
     lastDay: 46091,
+    firstMoment: 46090.375,
     temperature: 20.5,
   });
   expect(conditionsOf(rows, { from: 3, to: 5, load: 2 })).toEqual({
     firstDay: 46091,
     lastDay: 46092,
+    // 9:00:06, the six seconds as a part of the day.
+    firstMoment: expect.closeTo(46091.375 + 6 / 86_400, 9),
     temperature: 19,
   });
 });
@@ -66,14 +69,14 @@ const load = (more: Partial<TargetLoad>): TargetLoad => ({ held: 0, used: 0, sta
 const target = (loads: readonly TargetLoad[], more: Partial<Target> = {}): Target =>
   ({ loads, testStarted: "", testEnded: "", ...more }) as Target;
 const found = [
-  { load: 1, firstDay: 46090, lastDay: 46091, temperature: 20.5 },
-  { load: 2, firstDay: 46091, lastDay: 46092, temperature: 19 },
+  { load: 1, firstDay: 46090, lastDay: 46091, firstMoment: 46090.375, temperature: 20.5 },
+  { load: 2, firstDay: 46091, lastDay: 46092, firstMoment: 46091.5, temperature: 19 },
 ];
 
-test("blank cells get the date and temperature of each load, and the dates of the test", () => {
+test("blank cells get the date with its time and the temperature of each load, and the dates of the test", () => {
   expect(blankCells(target([load({ stress: 25 }), load({ stress: 50 })]), found)).toEqual({
     columns: {
-      load_started: [46090, 46091],
+      load_started: [46090.375, 46091.5],
       load_temperature: [20.5, 19],
       date_started: [46090],
       date_ended: [46092],
@@ -86,7 +89,7 @@ test("blank cells get the date and temperature of each load, and the dates of th
 test("a filled cell stays, and a cell that the sheet does not have is left out", () => {
   const first = load({ stress: 25, started: 46089, temperature: undefined });
   const { columns, dates } = blankCells(target([first, load({ stress: 50 })], { testStarted: 46089 }), found);
-  expect(columns).toEqual({ load_started: [null, 46091], load_temperature: [null, 19], date_ended: [46092] });
+  expect(columns).toEqual({ load_started: [null, 46091.5], load_temperature: [null, 19], date_ended: [46092] });
   expect(dates).toBe(2);
 });
 
@@ -97,5 +100,5 @@ test("a test has not ended if its later loads are not in the file", () => {
 
 test("a row that a person inserted into the load table moves the cells below it", () => {
   const { columns } = blankCells(target([load({ stress: 25, row: 0 }), load({ stress: 50, row: 2 })]), found);
-  expect(columns.load_started).toEqual([46090, null, 46091]);
+  expect(columns.load_started).toEqual([46090.375, null, 46091.5]);
 });

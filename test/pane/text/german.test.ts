@@ -145,3 +145,15 @@ test("questions, their answers and the remarks of the reduction are German", asy
     "nicht um das Gerät berichtigt; die Zeit in Zeile 3 liegt vor einer Zeit darüber: die Ablesungen wurden nach der Zeit geordnet; berichtigen Sie sie, wenn die Uhr falsch ging; 6 Ablesungen zu verschiedenen Zeiten sind nötig; es gibt 2",
   );
 });
+
+test("the names of a data sheet are offered with German labels, whatever sheet is in front", async () => {
+  const { NameStep } = await import("../../../src/pane/screens/data-sheet/name-step");
+  await render(
+    createElement(NameStep, {
+      ...{ name: "ring_mass", missing: new Set(["ring_mass"]), taken: undefined, offered: undefined, isBusy: false },
+      ...{ onChoose: jest.fn(), onAttach: jest.fn(), onReplace: jest.fn() },
+    }),
+  );
+  const options = [...place.querySelectorAll("option")].map(({ textContent }) => textContent);
+  expect(options).toEqual(expect.arrayContaining(["Masse des Rings (ring_mass)", "Anfangshöhe (initial_height)"]));
+});

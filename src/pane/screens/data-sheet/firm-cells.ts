@@ -18,6 +18,7 @@ import { blockAddresses } from "../../../workbook/picked";
 import { asTyped } from "../../../reduction/message";
 import { WorkbookError, type Box, type SheetName, type WorkbookPort } from "../../../workbook/port";
 import { noted } from "../../live/unfinished";
+import { language } from "../../text/language";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { lookAtSheet, NameTaken, type Done } from "./sheet-upkeep";
@@ -108,7 +109,14 @@ export async function writeMissing(port: WorkbookPort): Promise<Done> {
     words.written(layout.unwritten.length, sheet),
     ...(held.length > 0 ? [words.leftHeld(held.map(({ cell }) => placeOfCell(cell)).join(", "))] : []),
     ...(waiting.length > 0
-      ? [words.leftWaiting(waiting.map(({ name, label }) => `${label} (${name})`).join(", "))]
+      ? [
+          words.leftWaiting(
+            calledAll(
+              waiting.map(({ name }) => name),
+              language(),
+            ),
+          ),
+        ]
       : []),
   ];
   return {

@@ -5,7 +5,9 @@
 import { Button, Field, Input, Text } from "@fluentui/react-components";
 import { useState } from "react";
 import { calledAll, type MissingName } from "../../../datasheet";
+import { titleIn, wordsOf } from "../../../specification/text/words";
 import { text } from "../../text";
+import { language } from "../../text/language";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import type { ShownGroup } from "./sheet-check-state";
@@ -23,14 +25,14 @@ function Names({ names, chosen, onChoose }: NamesProps) {
   const styles = useStyles();
   return (
     <ul className={styles.list}>
-      {names.map(({ name, label, needs }) => (
+      {names.map(({ name, needs }) => (
         <li key={name}>
           <Button size="small" aria-pressed={name === chosen} onClick={() => onChoose(name)}>
-            {`${label} (${name})`}
+            {calledAll([name], language())}
           </Button>
           {needs.length > 0 && (
             <Text block size={200} className={styles.quiet}>
-              {words.after(calledAll(needs.slice(0, 4)) + (needs.length > 4 ? " …" : ""))}
+              {words.after(calledAll(needs.slice(0, 4), language()) + (needs.length > 4 ? " …" : ""))}
             </Text>
           )}
         </li>
@@ -49,7 +51,7 @@ function NameGroup({ group: { title, names, all }, isOpenAtFirst, chosen, onChoo
   const [isOpen, setOpen] = useState(isOpenAtFirst);
   return (
     <details open={isOpen} onToggle={({ currentTarget }) => setOpen(currentTarget.open)}>
-      <summary>{words.missingOf(title, names.length, all)}</summary>
+      <summary>{words.missingOf(titleIn(wordsOf(language()), title), names.length, all)}</summary>
       {isOpen && <Names names={names} chosen={chosen} onChoose={onChoose} />}
     </details>
   );

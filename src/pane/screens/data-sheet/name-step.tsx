@@ -1,8 +1,9 @@
 /** Lets the person choose a name of the data sheet and attach it to the selected cells. */
 import { Button, Field, Select, Text } from "@fluentui/react-components";
 import { memo, useMemo } from "react";
-import { ATTACHABLE, type NamedField, labelOf } from "../../../datasheet";
+import { ATTACHABLE, calledAll, type NamedField } from "../../../datasheet";
 import { text } from "../../text";
+import { language } from "../../text/language";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 
@@ -70,7 +71,7 @@ const Options = memo(function Options({ label, fields }: OptionsProps) {
     <optgroup label={label}>
       {fields.map((field) => (
         <option key={field.name} value={field.name}>
-          {`${labelOf(field.name)} (${field.name})`}
+          {calledAll([field.name], language())}
         </option>
       ))}
     </optgroup>

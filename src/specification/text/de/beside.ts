@@ -72,7 +72,7 @@ export const beside: Readonly<Record<string, string>> = {
   "One row for each data sheet, by formulas that follow it. Rows and columns of your own may be added: they stay.":
     "Eine Zeile für jedes Datenblatt, mit Formeln, die ihm folgen. Eigene Zeilen und Spalten dürfen dazukommen: sie bleiben.",
   "Open checks and rows from other files are constants of the day on which they were read: bring the summary up to date in the pane (Summary).":
-    "Offene Prüffragen und Zeilen aus anderen Dateien sind Konstanten des Tages, an dem sie gelesen wurden: die Übersicht im Aufgabenbereich (Übersicht) auf den Stand bringen.",
+    "Offene Prüffragen und Zeilen aus anderen Dateien sind Konstanten des Tages, an dem sie gelesen wurden: die Übersicht im Aufgabenbereich (Übersicht) aktualisieren.",
   "Limits as text": "Grenzen als Text",
   Density: "Dichte",
   "Void index": "Porenindex",

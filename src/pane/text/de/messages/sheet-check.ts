@@ -6,7 +6,7 @@ export const sheetCheck: Readonly<Record<string, string>> = {
     "{0} Laststufen ab Laststufe {1} sind mehr, als die Namen reichen: weniger auswählen.",
   "{0} and {1} more": "{0} und {1} weitere",
   "Without it this is not read for records, checks and export.":
-    "Ohne sie wird dies für Aufzeichnung, Prüfungen und Ausgabe nicht gelesen.",
+    "Ohne diese Zelle fehlt die Angabe in Aufzeichnung, Prüfungen und Ausgabe.",
   "Without it there is no answer for: {0}.": "Ohne sie gibt es keine Antwort für: {0}.",
   "{0} leads to no cell: what it named was deleted (#REF!). {1}":
     "{0} führt zu keiner Zelle: Was so hieß, wurde gelöscht (#REF!). {1}",

@@ -7,12 +7,12 @@ export const summary = {
   US: "US (tsf, ft, pcf, ft2/day)",
   insert: "Übersicht einfügen",
   insertHint: "Legt ein neues Blatt an. Kein anderes Blatt wird verändert.",
-  update: (sheet: string) => `„${sheet}“ auf den Stand bringen`,
+  update: (sheet: string) => `„${sheet}“ aktualisieren`,
   updateHint:
     "Fügt Zeilen für neue Datenblätter hinzu und zählt offene Prüffragen neu. Eigene Zeilen, Spalten und Zellen bleiben.",
   charts: "Diagramme einfügen",
   chartsHint:
-    "Spannungen über der Tiefe; Zusammendrückungskurven in Porenzahl, Stauchung, e/e0 und Porenindex, und cv, übereinander; Cc über w0 und Fließgrenze, auf einem neuen Blatt.",
+    "Spannungen über der Tiefe; Druck-Setzungs-Kurven in Porenzahl, Stauchung, e/e0 und Porenindex, und cv, übereinander; Cc über w0 und Fließgrenze, auf einem neuen Blatt.",
   files: "Proben aus Dateien hinzufügen…",
   filesHint:
     "Jede .xlsx wird über ihre Namen gelesen und nicht eingefügt. Ihre Werte kommen als feste Zahlen hinein, mit Datei, Tag und SHA-256 der Datei.",
