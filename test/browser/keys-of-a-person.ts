@@ -124,7 +124,7 @@ export function keyboard(page: Page) {
     },
     /** Types into a cell, and presses Enter. */
     async type(text: string): Promise<void> {
-      await page.keyboard.type(text, { delay: 25 });
+      await page.keyboard.type(text);
       await press("Enter");
     },
     /** Waits until the pane says this, as a status or an alert. */

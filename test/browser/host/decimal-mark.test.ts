@@ -38,7 +38,6 @@ const paste = async (page: Page, cell: string, text: string): Promise<void> => {
     grid.dispatchEvent(new ClipboardEvent("paste", { clipboardData, bubbles: true, cancelable: true }));
   }, text);
 };
-const close = (page: Page) => page.context().close();
 
 withBrowser("the decimal mark", (openPage) => {
   test("if the point is the decimal mark, the page asks about a typed or pasted comma and never guesses", async () => {
@@ -65,7 +64,6 @@ withBrowser("the decimal mark", (openPage) => {
     expect(await valuesOf(page, "Sheet1", "E1:E2")).toEqual([[""], [61.2]]);
     await takePicture(page, "decimal-refused");
     expect(complaints).toEqual([]);
-    await close(page);
   });
 
   test("in a German browser, numbers are typed, pasted and shown with a comma, and a file contains the point", async () => {
@@ -97,6 +95,5 @@ withBrowser("the decimal mark", (openPage) => {
     expect(await shown(page, 0, 0)).toBe("63,5");
     expect(await valuesOf(page, "Sheet1", "A1:A3")).toEqual([[63.5], [0.015], [65]]);
     expect(complaints).toEqual([]);
-    await close(page);
   });
 });

@@ -73,6 +73,5 @@ withBrowser("row heights", (openPage) => {
     }
     await takePicture(page, "row-heights");
     expect(complaints).toEqual([]);
-    await page.context().close();
   });
 });

@@ -70,7 +70,7 @@ withBrowser("a whole job with the keys alone", (openPage) => {
     /** Begins to type a word of the list of a cell, goes down to the word in the list that opens, and takes it. */
     const choose = async (name: string, begun: string, word: string): Promise<void> => {
       await goToCell(name);
-      await page.keyboard.type(begun, { delay: 25 });
+      await page.keyboard.type(begun);
       await page.locator(".o-autocomplete-value", { hasText: word }).waitFor();
       await picture("list");
       await hands.press("ArrowDown");
