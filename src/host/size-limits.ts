@@ -17,10 +17,11 @@ export interface SizeLimit {
  * German words by which a person's remarks tell of swelling, collapse and water, the cell of a load that an answer names by its
  * row, and words of lists in refusals take 0.4 kB, 0.1 kB by gzip. Other spellings of units, and the remarks on a specimen
  * that compressed as load was taken off, on a doubtful virgin line and on a stress wrong by three decades take 1.3 kB, 0.5 kB
+ * by gzip. The jump of a dial, dates in the place of minutes, and readings in another unit than the height take 1.7 kB, 0.8 kB
  * by gzip.
  */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 243_600, gzip: 84_700 },
+  "functions.js": { bytes: 245_500, gzip: 85_600 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");

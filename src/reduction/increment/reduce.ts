@@ -6,6 +6,7 @@ import { given, notApplicable, then, type Outcome } from "../outcome";
 import { median } from "../numeric/median";
 import { T50, T90 } from "./cv";
 import { logTime, type LogTime } from "./constructions/log-time";
+import { dialJump } from "./dial-jump";
 import { curveAt } from "./fit/model";
 import { checkPicks, type Picks } from "./constructions/picks";
 import type { Procedure } from "./constructions/procedure";
@@ -55,15 +56,19 @@ export function reduceIncrement(
     root: rootTime(clean, theory, signals, picks, procedure),
   };
   const { log, root } = bothConstructions(constructed, fit.ok);
+  const jump = dialJump(clean, theory);
   const shared = [
+    ...(jump ? [jump] : []),
     ...cleaned.remarks,
     ...fitted.remarks,
     ...backward(clean, theory),
     ...immediate(clean, theory),
     ...agreement(theory, log, root),
   ];
-  const add = <T>(outcome: Outcome<T>): Outcome<T> =>
-    outcome.ok ? given(outcome.value, [...shared, ...outcome.remarks]) : outcome;
+  const add = <T>(outcome: Outcome<T>): Outcome<T> => {
+    if (outcome.ok) return given(outcome.value, [...shared, ...outcome.remarks]);
+    return jump && outcome.fault === "method" ? notApplicable(jump) : outcome;
+  };
   return { cleaned, theory: fitted, fit: add(fit), logTime: add(log), rootTime: add(root) };
 }
 

@@ -1,0 +1,57 @@
+/** A dial that was reset or touched while the load stood, on made curves of theory with creep, read to 0.001. */
+import { reduceIncrement, constructionRemarks } from "../../../src/reduction/increment/reduce";
+import { english } from "../../../src/reduction/message";
+import { BY_HAND, degree, SCENARIOS } from "../../generators/time-curves";
+
+const TIMES = BY_HAND;
+const curve = (t50: number) =>
+  TIMES.map((t) => {
+    const T = (0.19673075 * t) / t50;
+    return 5 - 0.6 * degree(T) - 0.02 * Math.log10(1 + T / 1.1);
+  });
+const rounded = (readings: readonly number[]) => readings.map((reading) => Math.round(1000 * reading) / 1000);
+const jumped = (t50: number, by: number, after: number) =>
+  reduceIncrement(TIMES, rounded(curve(t50).map((reading, i) => (i >= after ? reading + by : reading))));
+const said = (increment: ReturnType<typeof reduceIncrement>) => constructionRemarks(increment).map(english).join("; ");
+
+test.each([2, 0.3, -0.3, -2].flatMap((by) => [5, 8, 11].map((after) => [by, after] as const)))(
+  "a jump of %d before reading %i (from 0) is named with its row, and no cv is given",
+  (by, after) => {
+    const increment = jumped(10, by, after);
+    const words = said(increment);
+    expect(words).toMatch(
+      new RegExp(`^the readings jump by ${by < 0 ? "-" : ""}[\\d.]+ at row ${after + 1}, and follow`),
+    );
+    const size = Number(/jump by (-?[\d.]+)/.exec(words)![1]);
+    expect(Math.abs(size - by)).toBeLessThan(0.06);
+    for (const outcome of [increment.logTime, increment.rootTime, increment.fit])
+      expect(outcome.ok ? outcome.remarks.map(english).join() : english(outcome.reason)).toMatch(
+        /the readings jump by/,
+      );
+  },
+);
+
+test("one wrong reading, and a curve without a jump, are none", () => {
+  expect(said(jumped(10, 0, 5))).not.toMatch(/jump/);
+  const spike = reduceIncrement(TIMES, rounded(curve(10).map((reading, i) => (i === 8 ? reading + 0.3 : reading))));
+  expect(said(spike)).not.toMatch(/jump/);
+  expect(said(spike)).toMatch(/row 9 is left out as a wrong reading/);
+});
+
+test("no made curve without a jump is said to jump: every scenario, and curves that depart from theory", () => {
+  const scenarios = SCENARIOS.flatMap(({ make }) => Array.from({ length: 12 }, (_, seed) => make(seed + 1)));
+  const laws: readonly ((t: number, t50: number) => number)[] = [
+    (t, t50) => 1 - Math.exp(-t / t50),
+    (t, t50) => t / (t + t50),
+    (t, t50) => 0.5 * degree((0.2 * t) / t50) + 0.5 * degree((0.004 * t) / t50),
+    (t, t50) => 0.3 * Math.log10(1 + t / t50),
+    (t, t50) => (t < t50 ? 0.02 * t : 0.02 * t50 + 0.9 * degree((0.2 * (t - t50)) / t50)),
+  ];
+  const departing = laws.flatMap((law) =>
+    [0.5, 2, 8, 30, 120].map((t50) => ({ times: TIMES, readings: rounded(TIMES.map((t) => 3 + law(t, t50))) })),
+  );
+  const jumps = [...scenarios, ...departing].filter(({ times, readings }) =>
+    said(reduceIncrement(times, readings)).includes("readings jump by"),
+  );
+  expect(jumps.map(({ readings }) => readings)).toEqual([]);
+});
