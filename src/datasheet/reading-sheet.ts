@@ -163,7 +163,7 @@ export function readingSheet(
     Array.from({ length: cols }, (_, col) => [col, WIDTHS[col % BLOCK_COLS] ?? GAP]),
   );
   return {
-    name: say("Readings {0}", options.sheet).slice(0, 31),
+    name: say("Readings {0}", options.sheet),
     rows: row,
     cols,
     cells,

@@ -16,12 +16,18 @@ export function freeSheetName(wanted: string, taken: readonly string[]): string 
   for (let count = 1; ; count++) {
     const suffix = count === 1 ? "" : ` ${count}`;
     const name =
-      base
-        .slice(0, LONGEST_SHEET_NAME - suffix.length)
+      shortened(base, LONGEST_SHEET_NAME - suffix.length)
         .replace(UNFIT, "")
         .trimEnd() + suffix;
     if (!used.has(name.toLowerCase())) return name;
   }
+}
+
+/** A name of so many letters at most; a number at its end, which tells it from another name, is kept. */
+function shortened(name: string, most: number): string {
+  if (name.length <= most) return name;
+  const [end = ""] = / \d{1,3}$/.exec(name) ?? [];
+  return name.slice(0, most - end.length).trimEnd() + end;
 }
 
 const trimmed = (name: string): string => name.replace(/^'+|'+$/g, "");

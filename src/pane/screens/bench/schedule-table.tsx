@@ -36,7 +36,7 @@ export function ScheduleTable({ due, now, onChoose }: ScheduleTableProps) {
           {due.map(({ row, time, at, reading, state }) => (
             <tr key={row} className={mergeClasses((state === "next" || state === "late") && "chosen")}>
               <th scope="row">{timeText(time)}</th>
-              {isClocked && <td>{at === undefined ? "" : momentText(at, now)}</td>}
+              {isClocked && <td>{at === undefined ? "" : momentText(at, now).replace(" ", "\n")}</td>}
               <td>
                 {reading === undefined ? (
                   <Link as="button" inline aria-label={words.enterAt(timeText(time))} onClick={() => onChoose(row)}>
