@@ -8,7 +8,13 @@ import type { Box, SheetName } from "../workbook/port";
 import { boxAddress, columnLetters } from "../workbook/address";
 import { asColumn, cellOfList, liesAcross } from "../workbook/lists";
 import { OF_CURVE } from "../reduction/curve/picks";
-import { AUTOMATIC, METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
+import {
+  AUTOMATIC,
+  METHOD_PICK,
+  PROCEDURE_PICK,
+  TIME_METHODS,
+  pickSaid,
+} from "../reduction/increment/constructions/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { FIELDS, fieldsFor, MORE_FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
@@ -226,7 +232,7 @@ function pickFindings(
         ),
       ];
     const picked =
-      load === OF_CURVE ? say`${listWord(of)} of the curve` : say`${listWord(of)} of load ${verbatim(String(load))}`;
+      load === OF_CURVE ? say`${pickSaid(of)} of the curve` : say`${pickSaid(of)} of load ${verbatim(String(load))}`;
     if (loads && load !== OF_CURVE && !loads.includes(load))
       return [
         found("stop", say`${where} picks ${picked}, and there is no such load: correct the load, or clear the row.`),

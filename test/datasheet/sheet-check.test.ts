@@ -107,6 +107,14 @@ describe("damage", () => {
     expect(finding.attach).toEqual(["diameter"]);
   });
 
+  test("a pick is named in words, and not by its short name", () => {
+    const names = Object.entries(plan.names).map(([name, place]): SheetName => ({ name, scope: "sheet", place }));
+    const picks = { pick_load: [[2]], pick_of: [["tail from"]], pick_after: [[30]] };
+    const { findings } = checkSheet(names, { load_number: [[1], [2]], ...picks });
+    const said = findings.map(({ sentence }) => english(sentence)).filter((sentence) => sentence.includes("picks"));
+    expect(said).toEqual([expect.stringContaining("picks tail from of load 2 without reason and initials")]);
+  });
+
   test("a row inserted into the load table is named, nothing typed in it is used, and every result stays", async () => {
     const { port, sheet } = await open();
     const names = ["preconsolidation_stress", "final_height", "compression_index", "void_ratio_final"];
