@@ -315,7 +315,8 @@ export function COMPRESSION_INDICES(
   initial_void_ratio?: any,
   picks?: any[][],
 ): any[][] {
-  const test = valueOf(toTest(stresses, values, kind));
+  const cells = toTest(stresses, values, kind);
+  const test = valueOf(cells);
   valueOf(branches(test));
   const byHand = toCurvePicks(picks);
   const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, "the initial void ratio"));
@@ -332,9 +333,10 @@ export function COMPRESSION_INDICES(
       unit: english(index.ok ? index.value.basis : index.reason),
       missing: index.ok ? "give the initial void ratio" : english(index.reason),
     }));
-  const remarks = distinct(
-    found.flatMap(([label, index]) => (index.ok ? index.remarks : [say`no ${verbatim(label)}: ${index.reason}`])),
-  );
+  const remarks = distinct([
+    ...remarksOf(cells),
+    ...found.flatMap(([label, index]) => (index.ok ? index.remarks : [say`no ${verbatim(label)}: ${index.reason}`])),
+  ]);
   return answer([...items("", per.e), ...items("_ratio", per.strain)], remarks, item);
 }
 

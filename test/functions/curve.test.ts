@@ -179,6 +179,17 @@ test("the remark of COMPRESSION_INDICES tells doubts about the virgin line, and 
   expect(remark).toMatch(/^the virgin line rests on 2 points only; the virgin part flattens beyond stress 320/);
 });
 
+test("void ratios in percent, and a row without a value, are remarked", () => {
+  const remark = (values: any[][]) => COMPRESSION_INDICES(S, values, "remark")[0][0];
+  const percent = E.map(([value]) => [100 * value]);
+  expect(remark(percent)).toMatch(
+    /^a void ratio of 12\d is found in no soil: void ratios are ratios, 0.85 for 85 percent/,
+  );
+  expect(PRECONSOLIDATION(S, percent, null, "remark")[0][0]).toMatch(/is found in no soil/);
+  expect(remark(E)).toBe("ok");
+  expect(remark(E.map((cell, i) => (i === 1 ? [""] : cell)))).toBe("row 2: no void ratio against the stress, left out");
+});
+
 test("every function of the curve questions a stress typed as 4000 for 400, and names its row", () => {
   const typed = column(STRESSES.map((stress) => (stress === 320 ? 3200 : stress)));
   for (const compute of [

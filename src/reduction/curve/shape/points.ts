@@ -1,5 +1,5 @@
 /** The rows of a whole test as points: load by load, in test order, stress and void ratio or strain. */
-import { say, listed, type Message } from "../../message";
+import { digits, say, listed, type Message } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
 import { firstOf } from "../../numeric/lists";
 
@@ -22,6 +22,9 @@ export interface TestCurve {
   readonly initial?: number;
 }
 
+/** Fibrous peats reach void ratios of about 25 (Mesri and Ajlouni, 2007, from memory). */
+const MOST_VOIDS = 30;
+
 const list = (rows: readonly number[]): Message =>
   rows.length === 1 ? say`row ${firstOf(rows)}` : say`rows ${listed(rows)}`;
 
@@ -32,7 +35,7 @@ const list = (rows: readonly number[]): Message =>
  * A row without a stress is skipped; the first such row gives the value before loading. A value that is blank or zero
  * under a real stress is left out with a remark; but a strain of zero in the first loaded row counts, since strain is
  * measured from there. `initial`, where it is given, is the value before loading, whatever the rows say. Refuses a
- * negative stress and strains in percent; remarks a void ratio below zero.
+ * negative stress and strains in percent; remarks a void ratio below zero, or greater than that of any soil.
  * @example testCurve([25, 50, 100], [0.91, 0.9, 0.85], "e").value.points.length // 3
  * @example testCurve([25, -50], [0.91, 0.9], "e") // refused: row 2: the stress is -50, below zero: correct or clear it
  */
@@ -74,6 +77,11 @@ export function testCurve(
   if (negative.length)
     remarks.push(
       say`${list(negative)}: a void ratio below zero cannot be: check the dry mass and the specific gravity`,
+    );
+  const most = Math.max(...points.map(({ value }) => value));
+  if (kind === "e" && most > MOST_VOIDS)
+    remarks.push(
+      say`a void ratio of ${digits(most, 4)} is found in no soil: void ratios are ratios, 0.85 for 85 percent; check that the values are no percentages or heights`,
     );
   if (points.length === 0)
     return badInput(
