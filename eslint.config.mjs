@@ -39,7 +39,7 @@ const MAY_IMPORT = {
   "pane/live": [...RECORD, "pane/text"],
   "pane/screens": [...RECORD, ...PANE, "plots", "datasheet", "exchange", "checks", "book", "report", "summary"],
   "pane/shell": [...PANE, "workbook", "workbook/office", "datasheet", "pane/screens"],
-  host: [...CORE, "workbook/embedded", "datasheet", "plots", "pane/text"],
+  host: [...CORE, "workbook/embedded", "datasheet", "plots", "pane/text", "pane/live"],
 };
 
 const FOLDERS = Object.keys(MAY_IMPORT);

@@ -8,7 +8,7 @@ import { LOAD_TABLE } from "../specification/load-table";
 import { dialSense } from "../record/load-curve";
 import { methodOfLoad, picksOfCurve } from "../record/picks";
 import type { NamedValues, TestRecord } from "../record/record";
-import { cvOfRange } from "../reduction/curve/cv-at";
+import { cvInUse, cvOfRange } from "../reduction/curve/cv-at";
 import { DESIGN_INCREASE } from "../reduction/curve/design";
 import { FIELD_FACTOR } from "../reduction/curve/field-curve";
 import type { Index } from "../reduction/curve/indices";
@@ -272,15 +272,31 @@ const strainRatio =
       : { text: `${symbol} / (1 + e_0) = ${few(slope)} / (1 + ${few(e0)})`, result: slope / (1 + e0) };
   };
 
+/** A column of the load table, a blank as null. */
+const columnOf = ({ cell, values }: Sheet, name: string): (number | null)[] =>
+  Array.from({ length: values[name]?.length ?? 0 }, (_, row) => cell(name, row) ?? null);
+
+/** Where cv at the in-situ stress and half the increase comes from; the sheet says it in its own language. */
+function designCvFrom(sheet: Sheet): string {
+  const { record, cell } = sheet;
+  const increase = cell("design_increase") ?? inSheetStress(record, DESIGN_INCREASE);
+  const adopted = CV_RANGES.flatMap((_, row) => {
+    const [from, to, cv] = [cell("adopted_cv_low", row), cell("adopted_cv_high", row), cell("adopted_cv", row)];
+    return from === undefined || to === undefined || cv === undefined ? [] : [{ from, to, cv }];
+  });
+  const [stresses, cvs] = [columnOf(sheet, "load_stress"), columnOf(sheet, "cv_chosen")];
+  const found = cvInUse(stresses, cvs, (cell("in_situ_stress") ?? 0) + increase / 2, adopted);
+  return english(found.ok ? found.value.basis : NO_CV_THERE);
+}
+
 /** cv in use over a range of stress: the one adopted, otherwise that of the loads. */
 const cvOver =
   (name: CvRangeName) =>
   (sheet: Sheet): Line => {
-    const { cell, values } = sheet;
-    const column = (of: string) => Array.from({ length: values[of]?.length ?? 0 }, (_, row) => cell(of, row) ?? null);
+    const { cell } = sheet;
     const row = CV_RANGES.findIndex((one) => one.name === name);
     const [from = 0, to = 0] = [cell("adopted_cv_low", row), cell("adopted_cv_high", row)];
-    const found = cvOfRange(column("load_stress"), column("cv_chosen"), from, to);
+    const found = cvOfRange(columnOf(sheet, "load_stress"), columnOf(sheet, "cv_chosen"), from, to);
     const ofLoads: Line = found.ok
       ? {
           text: `the geometric mean of the cv of ${found.value.loads === 1 ? "1 load" : `${found.value.loads} loads`} from ${few(from)} to ${few(to)}, ${few(found.value.least)} to ${few(found.value.greatest)}`,
@@ -562,13 +578,7 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
   cv_recompression: cvOver("cv_recompression"),
   cv_virgin: cvOver("cv_virgin"),
   cv_another: cvOver("cv_another"),
-  design_cv: ({ record: { results, remarks } }) => {
-    const from =
-      results.design_cv === undefined && remarks.design_cv_from !== undefined
-        ? english(NO_CV_THERE)
-        : (remarks.design_cv_from ?? "between the loads, on log stress");
-    return { text: `cv at the in-situ stress and half the increase: ${from}` };
-  },
+  design_cv: (sheet) => ({ text: `cv at the in-situ stress and half the increase: ${designCvFrom(sheet)}` }),
   design_k: ({ cell, line }) => line("conductivity", [cell("design_cv"), cell("design_mv")]),
   design_c_alpha: ({ cell }) => ({ text: "C alpha in use", result: cell("c_alpha_chosen") }),
 };

@@ -3,6 +3,7 @@
  * and the swelling pressure by zero strain among them (ASTM D4546, from memory).
  */
 import { LENGTH_UNITS, STRESS_UNITS } from "../specification/form/unit-choices";
+import { asked } from "../specification/formulas";
 import type { SheetLanguage } from "../specification/text/language";
 import { planIn } from "../specification/text/plan-in-language";
 import type { System } from "../specification/measures";
@@ -76,7 +77,7 @@ function seriesPlan(system: System): SheetPlan {
     { row: top - 2, col: BEFORE, rows: 1, cols: 1 },
   ];
   const results = RESULTS.flatMap(([name, label, item], index): CellPlan[] => {
-    const call = `CLAY.SWELLING_PRESSURE({series_stress},{series_strain},"zero strain","${item}")`;
+    const call = `CLAY.SWELLING_PRESSURE({series_stress},{series_strain},"zero strain",${asked(item)})`;
     return [
       { row: top + index, col: RESULTS_COLUMN, kind: "label", value: label },
       {

@@ -1,17 +1,19 @@
 /** Lays an Outcome out for the sheet, or throws the error that the cell shows. */
 import type { ConstructionLine } from "../reduction/construction";
-import { english, type Message } from "../reduction/message";
+import { joined, say, verbatim, type Message } from "../reduction/message";
+import { englishWord } from "../record/cells";
+import { told } from "../record/told";
 import { firstOf, nth } from "../reduction/numeric/lists";
-import { remarkText, type Outcome } from "../reduction/outcome";
-import { CellError, isNoWord, toChoice } from "./cells";
+import type { Outcome } from "../reduction/outcome";
+import { CellError, isNoWord, languageAsked, toChoice } from "./cells";
 
 /** One line of a spilled answer: its label (also the word for `item`), value and unit. */
 export interface Item {
   readonly label: string;
-  readonly value: number | string | undefined;
+  readonly value: number | Message | undefined;
   readonly unit: string;
   /** Why there is no value, if `value` is undefined: "cv needs the height". */
-  readonly missing?: string;
+  readonly missing?: Message;
   /** Why the method gives no value, if `value` is undefined: a formula that asks for this item alone shows #N/A. */
   readonly notApplicable?: Message;
 }
@@ -19,7 +21,7 @@ export interface Item {
 /** The value of an outcome; a refusal becomes #VALUE! (input) or #N/A (method) with its reason. */
 export function valueOf<T>(outcome: Outcome<T>): T {
   if (outcome.ok) return outcome.value;
-  throw new CellError(outcome.fault === "input" ? "#VALUE!" : "#N/A", english(outcome.reason));
+  throw new CellError(outcome.fault === "input" ? "#VALUE!" : "#N/A", outcome.reason);
 }
 
 /**
@@ -33,8 +35,12 @@ export const itemOf = (label: string, outcome: Outcome<number>, unit: string): I
         label,
         value: undefined,
         unit,
-        ...(outcome.fault === "input" ? { missing: english(outcome.reason) } : { notApplicable: outcome.reason }),
+        ...(outcome.fault === "input" ? { missing: outcome.reason } : { notApplicable: outcome.reason }),
       };
+
+/** What a cell of remarks shows: "ok", or the remarks one after another, in the language with this tag. */
+export const remarkIn = (language: string, remarks: readonly Message[]): string =>
+  told(remarks.length > 0 ? joined(remarks) : say`ok`, language);
 
 /** The remarks of an outcome; a refusal has none. */
 export const remarksOf = <T>(outcome: Outcome<T>): readonly Message[] => (outcome.ok ? outcome.remarks : []);
@@ -43,16 +49,23 @@ export const remarksOf = <T>(outcome: Outcome<T>): readonly Message[] => (outcom
  * The whole table (label, value, unit; the last row is `remark`), or the one item that was asked for, as an array of
  * one cell: a function that may spill is declared `any[][]`, and Excel then always expects an array. In the table a
  * missing value is blank; an item asked for alone is an error with the reason: #N/A if the method does not apply,
- * otherwise #VALUE!.
+ * otherwise #VALUE!. Texts are in the language of the word that asks for the item, or for the refusal; the labels and
+ * units of the table stay English.
  */
-export function answer(items: readonly Item[], remarks: readonly Message[], item: unknown): any[][] {
-  const all: Item[] = [...items, { label: "remark", value: remarkText(remarks), unit: "" }];
+export function answer(items: readonly Item[], remarks: readonly Message[], item: unknown, refusal?: unknown): any[][] {
+  const language = languageAsked(item, refusal);
+  const shown = (value: Item["value"]) => (typeof value === "object" ? told(value, language) : value);
+  const all = [
+    ...items.map((one) => ({ ...one, value: shown(one.value) })),
+    { label: "remark", value: remarkIn(language, remarks), unit: "", missing: undefined, notApplicable: undefined },
+  ];
   if (isNoWord(item)) return all.map(({ label, value, unit }) => [label, value ?? "", unit]);
   const labels = all.map(({ label }) => label);
-  const wanted = toChoice(item, "the item", labels, firstOf(labels));
+  const wanted = toChoice(item, say`the item`, labels, firstOf(labels));
   const found = nth(all, labels.indexOf(wanted));
-  if (found.value === undefined && found.notApplicable) throw new CellError("#N/A", english(found.notApplicable));
-  if (found.value === undefined) throw new CellError("#VALUE!", found.missing ?? `${wanted} is not available`);
+  if (found.value === undefined && found.notApplicable) throw new CellError("#N/A", found.notApplicable);
+  if (found.value === undefined)
+    throw new CellError("#VALUE!", found.missing ?? say`${verbatim(wanted)} is not available`);
   return [[found.value]];
 }
 
@@ -72,19 +85,21 @@ export function inShapeOf(range: unknown, values: readonly (number | null)[]): (
 
 /**
  * What `lay` gives. If "words" are asked for, a refusal is told and not thrown: the table has the row `remark` with the
- * reason, and the other rows are blank; an item asked for alone is blank, and the remark is the reason.
+ * reason, and the other rows are blank; an item asked for alone is blank, and the remark is the reason. The reason is in
+ * the language of these words.
  */
 export function toldOrThrown(
   refusal: unknown,
   { item, rows = [] }: { readonly item?: unknown; readonly rows?: readonly string[] },
   lay: () => any[][],
 ): any[][] {
-  if (toChoice(refusal, "the refusal", ["error", "words"], "error") === "error") return lay();
+  if (toChoice(refusal, say`the refusal`, ["error", "words"], "error") === "error") return lay();
   try {
     return lay();
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
-    if (isNoWord(item)) return [...rows.map((label) => [label, "", ""]), ["remark", error.message, ""]];
-    return [[String(item).toLowerCase() === "remark" ? error.message : ""]];
+    const reason = told(error.reason, languageAsked(item, refusal));
+    if (isNoWord(item)) return [...rows.map((label) => [label, "", ""]), ["remark", reason, ""]];
+    return [[englishWord(String(item)).toLowerCase() === "remark" ? reason : ""]];
   }
 }

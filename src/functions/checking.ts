@@ -1,15 +1,17 @@
 /** Worksheet functions for checking a hand calculation. */
-import { english } from "../reduction/message";
+import { listed, say, verbatim } from "../reduction/message";
 import { limitNamed } from "../checks/limit-words";
 import { answersOf, unknownThresholds } from "../checks/answering";
 import type { Figure } from "../checks/check";
 import { compare } from "../book/agreement";
 import { unitNamed } from "../reduction/units";
 import { englishWord } from "../record/cells";
+import { told } from "../record/told";
 import { valueOf } from "./answer";
 import {
   isNoWord,
   isOmitted,
+  languageAsked,
   refuseCell,
   toCell,
   toChoice,
@@ -33,23 +35,24 @@ const TOLERANCE = 0.01;
  * @param reduced The value, or a column or row of values, that the worksheet gives.
  * @param by_hand The values by hand, in the same order; a row without one is left blank.
  * @param [tolerance] Greatest relative difference that still agrees, as a ratio; 0.01 (1 %) if left out.
+ * @param [language] Language of the answer: "English" (default) or "Deutsch".
  * @returns Three cells for each pair.
  * @example =CLAY.COMPARE(1.4,1.38)
  * @example =CLAY.COMPARE(1.4,1.38,0.02)
  * @refuses =CLAY.COMPARE(1.4,1.38,2)
  * @source That 1 % is agreement is common practice, without a source.
  */
-export function COMPARE(reduced: any[][], by_hand: any[][], tolerance?: any): any[][] {
-  const limit = toOptionalPositive(tolerance, "the tolerance") ?? TOLERANCE;
-  if (limit >= 1) return refuseCell(`the tolerance is ${limit}: enter it as a ratio, 0.05 for 5 %`);
-  const [ours, theirs] = toPair(reduced, "the reduced values", by_hand, "the values by hand");
+export function COMPARE(reduced: any[][], by_hand: any[][], tolerance?: any, language?: any): any[][] {
+  const limit = toOptionalPositive(tolerance, say`the tolerance`) ?? TOLERANCE;
+  if (limit >= 1) return refuseCell(say`the tolerance is ${limit}: enter it as a ratio, 0.05 for 5 %`);
+  const [ours, theirs] = toPair(reduced, say`the reduced values`, by_hand, say`the values by hand`);
   if (theirs.every((value) => !value))
-    return refuseCell("the value by hand is blank or zero: enter it, there is nothing to compare with");
+    return refuseCell(say`the value by hand is blank or zero: enter it, there is nothing to compare with`);
   return ours.map((value, index) => {
     const hand = theirs[index];
     if (!hand) return ["", "", ""];
     const { difference, relative, agrees } = compare(value ?? 0, hand, limit);
-    return [difference, relative, agrees ? "agrees" : "differs"];
+    return [difference, relative, told(agrees ? say`agrees` : say`differs`, languageAsked(language))];
   });
 }
 
@@ -57,10 +60,14 @@ const DRAINING_FACES: Readonly<Record<string, number>> = { double: 2, single: 1 
 
 /** The formula with the name that a person typed: "void_ratio", "Void ratio" or "VOID_RATIO". */
 function toFormula(quantity: unknown): Formula {
-  const names = FORMULAS.map(({ id }) => id).join(", ");
-  const typed = toOptionalWord(quantity, "the quantity") ?? refuseCell(`the quantity is blank: use one of ${names}`);
+  const names = listed(FORMULAS.map(({ id }) => verbatim(id)));
+  const typed =
+    toOptionalWord(quantity, say`the quantity`) ?? refuseCell(say`the quantity is blank: use one of ${names}`);
   const id = typed.toLowerCase().replace(/[\s-]+/g, "_");
-  return FORMULAS.find((formula) => formula.id === id) ?? refuseCell(`the quantity is "${typed}": use one of ${names}`);
+  return (
+    FORMULAS.find((formula) => formula.id === id) ??
+    refuseCell(say`the quantity is "${verbatim(typed)}": use one of ${names}`)
+  );
 }
 
 /** The measure of the formula that a typed unit belongs to, and the unit; undefined if the formula has none. */
@@ -118,14 +125,16 @@ export function WORKING(
       numbers.push(cell);
       continue;
     }
-    const word = toOptionalWord(cell, "the unit")!;
+    const word = toOptionalWord(cell, say`the unit`)!;
     const drains =
       formula.arguments.some(({ symbol }) => symbol === "n") && DRAINING_FACES[englishWord(word).toLowerCase()];
     const found = measuredBy(formula, word);
     if (drains) faces = drains;
     else if (found) units[found.measures] = found.unit;
     else
-      return refuseCell(`"${word}" is no unit of anything in ${formula.id}: ${formula.symbol} = ${formula.expression}`);
+      return refuseCell(
+        say`"${verbatim(word)}" is no unit of anything in ${verbatim(`${formula.id}: ${formula.symbol} = ${formula.expression}`)}`,
+      );
   }
   // After the last number a blank cell is ignored, whether it comes as null or as 0.
   const blank = (cell: unknown) => isOmitted(cell) || (isNoWord(cell) && numbers.length > formula.arguments.length);
@@ -142,22 +151,24 @@ function toValues(
   numbers: readonly unknown[],
   { faces, units }: { readonly faces: number | undefined; readonly units: Units },
 ): number[] {
-  const wanted = formula.arguments
-    .map(({ name, fallback }) => (fallback === undefined ? name : `[${name}]`))
-    .join(", ");
+  const id = verbatim(formula.id);
+  const wanted = listed(
+    formula.arguments.map(({ name, fallback }) => (fallback === undefined ? say([name]) : say`[${say([name])}]`)),
+  );
   if (numbers.length > formula.arguments.length)
-    return refuseCell(`${formula.id} takes ${formula.arguments.length} numbers: ${wanted}`);
+    return refuseCell(say`${id} takes ${formula.arguments.length} numbers: ${wanted}`);
   return formula.arguments.map((argument, index) => {
-    const { symbol, name, signed } = argument;
+    const { symbol, signed } = argument;
+    const name = say([argument.name]);
     const fallback = fallbackIn(argument, units);
     if (symbol === "n") {
       const typed = index < numbers.length ? toOptionalPositive(numbers[index], name) : undefined;
       const drains = faces ?? typed ?? fallback!;
       return drains === 1 || drains === 2
         ? drains
-        : refuseCell(`${name} is ${drains}: enter 1, 2, "single" or "double"`);
+        : refuseCell(say`${name} is ${drains}: enter 1, 2, "single" or "double"`);
     }
-    if (index >= numbers.length) return fallback ?? refuseCell(`${name} is missing: ${formula.id} needs ${wanted}`);
+    if (index >= numbers.length) return fallback ?? refuseCell(say`${name} is missing: ${id} needs ${wanted}`);
     if (fallback !== undefined && !signed) return toOptionalPositive(numbers[index], name) ?? fallback;
     return signed ? toNumber(numbers[index], name) : toPositive(numbers[index], name);
   });
@@ -168,17 +179,19 @@ function toThresholds(argument: unknown): Record<string, number> {
   if (isNoWord(argument)) return {};
   const rows: unknown[][] = Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [];
   const [first = []] = rows;
-  if (first.length < 2) return refuseCell("the limits must be a range of names and values");
+  if (first.length < 2) return refuseCell(say`the limits must be a range of names and values`);
   const limits: Record<string, number> = {};
   rows.forEach(([name, value], index) => {
-    const word = toOptionalWord(name, `the name in row ${index + 1} of the limits`);
+    const word = toOptionalWord(name, say`the name in row ${index + 1} of the limits`);
     if (word === undefined || isOmitted(value)) return;
-    limits[limitNamed(word)] = toCell(value, `row ${index + 1} of the limits`) ?? 0;
+    limits[limitNamed(word)] = toCell(value, say`row ${index + 1} of the limits`) ?? 0;
   });
   const [unknown] = unknownThresholds(limits);
   return unknown === undefined
     ? limits
-    : refuseCell(`the limits name "${unknown}", which no question has: write Q08.explain for that of question Q08`);
+    : refuseCell(
+        say`the limits name "${verbatim(unknown)}", which no question has: write Q08.explain for that of question Q08`,
+      );
 }
 
 /**
@@ -195,23 +208,31 @@ function toThresholds(argument: unknown): Record<string, number> {
  * @source Each question names its own; the Checks tab of the pane shows it.
  */
 export function CHECKS(named_values: any[][], limits?: any[][], show?: any): any[][] {
-  const wanted = toChoice(show, "what to show", ["all", "open"], "all");
+  const wanted = toChoice(show, say`what to show`, ["all", "open"], "all");
   const { answered, unknown } = answersOf(toNamedValues(named_values), toThresholds(limits));
+  const language = languageAsked(show);
   const cell = (figure: Figure | undefined) => (figure && Number.isFinite(figure.value) ? figure.value : "");
   const rows = answered
     .filter(({ answer }) => wanted === "all" || !["pass", "cannot be asked"].includes(answer.status))
     .map(({ id, answer: { status, compared, sentence } }) => [
       id,
-      status,
+      told(say([status]), language),
       cell(compared?.[0]),
       cell(compared?.[1]),
       compared?.[0].unit ?? "",
-      english(sentence),
+      told(sentence, language),
     ]);
   const strange = unknown.length
-    ? [["", "note", "", "", "", `names that no question reads: ${unknown.join(", ")}`]]
+    ? [
+        [
+          "",
+          told(say`note`, language),
+          ...["", "", ""],
+          told(say`names that no question reads: ${listed(unknown.map(verbatim))}`, language),
+        ],
+      ]
     : [];
   return rows.length + strange.length
     ? [...rows, ...strange]
-    : [["", "pass", "", "", "", "every question that could be asked passes"]];
+    : [["", told(say(["pass"]), language), "", "", "", told(say`every question that could be asked passes`, language)]];
 }

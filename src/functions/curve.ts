@@ -1,6 +1,6 @@
 /** Worksheet functions of the whole test: compression curve, preconsolidation stress, indices, field curve, quality. */
 import { branches } from "../reduction/curve/shape/branches";
-import { creepRatio, CREEP_SOILS } from "../reduction/curve/creep-ratio";
+import { creepRatio, CREEP_SOILS, SOIL_NAMES } from "../reduction/curve/creep-ratio";
 import { fieldCurve } from "../reduction/curve/field-curve";
 import {
   compressionIndex,
@@ -14,24 +14,34 @@ import { shown } from "../reduction/curve/methods/method";
 import type { TestCurve } from "../reduction/curve/shape/points";
 import { methodNamed, SPREAD_WORDS, METHOD_NAMES, type MethodName } from "../reduction/curve/method-words";
 import { preconsolidationSpread } from "../reduction/curve/preconsolidation";
-import { sampleQuality } from "../reduction/curve/sample-quality";
+import { LUNNE_NAMES, sampleQuality } from "../reduction/curve/sample-quality";
 import * as stiffness from "../reduction/curve/stiffness";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { temperatureFactor } from "../reduction/curve/viscosity";
-import { english, distinct, say, verbatim } from "../reduction/message";
+import { asTyped, distinct, english, say, verbatim } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import { then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
-import { englishWord } from "../record/cells";
+import { englishWord, wordElsewhere } from "../record/cells";
+import { told } from "../record/told";
 import { answer, type Item, remarksOf, rowsOfLines, toldOrThrown, valueOf } from "./answer";
-import { isNoWord, refuseCell, toChoice, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
+import {
+  isNoWord,
+  languageAsked,
+  refuseCell,
+  toChoice,
+  toNumber,
+  toOptionalPositive,
+  toPositive,
+  toUnit,
+} from "./cells";
 import { reduceTest, toCurvePicks, toKind, toTest } from "./test-cells";
 
 /** Accepts the short name of a method, or its name in words on a data sheet. */
 const toMethod = (method: unknown): MethodName =>
   toChoice(
     (typeof method === "string" && methodNamed(englishWord(method))) || method,
-    "the method",
+    say`the method`,
     METHOD_NAMES,
     "casagrande",
   );
@@ -80,7 +90,7 @@ export function PRECONSOLIDATION(
       { label: "low", value: low, unit: "" },
       { label: "high", value: high, unit: "" },
     ];
-    return answer(items, remarksOf(outcome), item);
+    return answer(items, remarksOf(outcome), item, refusal);
   });
 }
 
@@ -106,25 +116,28 @@ export function PRECONSOLIDATION_SPREAD(
 ): any[][] {
   const outcome = then(toTest(stresses, values, kind, initial_value), (test) => preconsolidationSpread(test));
   const { methods, median, spread, low, high, verdict } = valueOf(outcome);
+  const language = languageAsked(labels);
+  const range = told(say`range that these points allow, about 95 percent`, language);
   const rows: Item[] = [
     ...methods.map(({ method, result, note }) => ({
       label: method,
       value: result.ok ? result.value.stress : undefined,
-      unit: english(note),
+      unit: told(note, language),
     })),
     { label: "median", value: median, unit: "" },
-    { label: "spread", value: spread, unit: "greatest less least, over the median" },
-    { label: "low", value: low, unit: "range that these points allow, about 95 percent" },
-    { label: "high", value: high, unit: "range that these points allow, about 95 percent" },
-    { label: "verdict", value: english(verdict), unit: "" },
+    { label: "spread", value: spread, unit: told(say`greatest less least, over the median`, language) },
+    { label: "low", value: low, unit: range },
+    { label: "high", value: high, unit: range },
+    { label: "verdict", value: verdict, unit: "" },
   ];
-  const table = answer(rows, remarksOf(outcome), undefined);
-  return toChoice(labels, "the labels", ["codes", "words"], "codes") === "words" ? table.map(inWords) : table;
+  const table = answer(rows, remarksOf(outcome), undefined, labels);
+  const isWorded = toChoice(labels, say`the labels`, ["codes", "words"], "codes") === "words";
+  return isWorded ? table.map((row) => inWords(row, language)) : table;
 }
 
 /** Puts a row of the table of methods into words. A text is in the third column, where it has room to overflow. */
-function inWords([label, value, note]: readonly any[]): any[] {
-  const words = SPREAD_WORDS[label] ?? label;
+function inWords([label, value, note]: readonly any[], language: string): any[] {
+  const words = wordElsewhere(language, SPREAD_WORDS[label] ?? label);
   return label === "verdict" || label === "remark" ? [words, "", value] : [words, value, note];
 }
 
@@ -201,10 +214,10 @@ export function PRECONSOLIDATION_LINES(
 
 /** Two stresses; undefined if neither is given. */
 function toBetween(from: unknown, to: unknown): Between | undefined {
-  const [low, high] = [toOptionalPositive(from, "the first stress"), toOptionalPositive(to, "the second stress")];
+  const [low, high] = [toOptionalPositive(from, say`the first stress`), toOptionalPositive(to, say`the second stress`)];
   if (low === undefined && high === undefined) return undefined;
   if (low === undefined || high === undefined)
-    return refuseCell("a slope between two stresses needs both: give the other stress too, or neither");
+    return refuseCell(say`a slope between two stresses needs both: give the other stress too, or neither`);
   return { from: low, to: high };
 }
 
@@ -319,7 +332,7 @@ export function COMPRESSION_INDICES(
   const test = valueOf(cells);
   valueOf(branches(test));
   const byHand = toCurvePicks(picks);
-  const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, "the initial void ratio"));
+  const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, say`the initial void ratio`));
   const found: readonly (readonly [string, Outcome<Index>])[] = [
     ["Cc", compressionIndex(test, undefined, byHand)],
     ["Cr", recompressionIndex(test, undefined, byHand)],
@@ -331,7 +344,7 @@ export function COMPRESSION_INDICES(
       label: label + suffix,
       value: index.ok && scale ? index.value.value * scale : undefined,
       unit: english(index.ok ? index.value.basis : index.reason),
-      missing: index.ok ? "give the initial void ratio" : english(index.reason),
+      missing: index.ok ? say`give the initial void ratio` : index.reason,
     }));
   const remarks = distinct([
     ...remarksOf(cells),
@@ -342,13 +355,16 @@ export function COMPRESSION_INDICES(
 
 function toLoad(from: any, to: any, valueFrom: any, valueTo: any, kind: any, e0?: any): stiffness.Load {
   const of = toKind(kind);
-  const name = of === "e" ? "void ratio" : "strain";
+  const [before, after] =
+    of === "e"
+      ? [say`the void ratio before`, say`the void ratio after`]
+      : [say`the strain before`, say`the strain after`];
   const toValue = of === "e" ? toPositive : toNumber;
   return {
-    stress: [toNumber(from, "the stress before"), toPositive(to, "the stress after")],
-    value: [toValue(valueFrom, `the ${name} before`), toValue(valueTo, `the ${name} after`)],
+    stress: [toNumber(from, say`the stress before`), toPositive(to, say`the stress after`)],
+    value: [toValue(valueFrom, before), toValue(valueTo, after)],
     kind: of,
-    initialVoidRatio: toOptionalPositive(e0, "the initial void ratio"),
+    initialVoidRatio: toOptionalPositive(e0, say`the initial void ratio`),
   };
 }
 
@@ -379,7 +395,7 @@ export function COMPRESSIBILITY(
 }
 
 const REFERENCES = ["start", "initial"] as const;
-const toReference = (reference: unknown) => toChoice(reference, "the reference height", REFERENCES, "start");
+const toReference = (reference: unknown) => toChoice(reference, say`the reference height`, REFERENCES, "start");
 
 /**
  * Coefficient of volume compressibility mv over one load: strain of the load over rise of stress. The strain is referred to the height at the start of the load (British practice) unless the initial height is asked for.
@@ -459,8 +475,8 @@ export function CONSTRAINED_MODULUS(
  */
 export function CONDUCTIVITY(cv: any, mv: any, cv_unit?: any, mv_unit?: any, conductivity_unit?: any): any {
   const k = stiffness.conductivity(
-    convert(toPositive(cv, "cv"), "cv", toUnit(cv_unit, "cv", "m2/yr"), "m2/s"),
-    convert(toPositive(mv, "mv"), "mv", toUnit(mv_unit, "mv", "m2/MN"), "m2/kN"),
+    convert(toPositive(cv, say`cv`), "cv", toUnit(cv_unit, "cv", "m2/yr"), "m2/s"),
+    convert(toPositive(mv, say`mv`), "mv", toUnit(mv_unit, "mv", "m2/MN"), "m2/kN"),
   );
   return convert(k, "conductivity", "m/s", toUnit(conductivity_unit, "conductivity", "m/s"));
 }
@@ -478,16 +494,16 @@ export function CONDUCTIVITY(cv: any, mv: any, cv_unit?: any, mv_unit?: any, con
 export function OCR(preconsolidation_stress: any, in_situ_stress: any): any {
   return valueOf(
     overconsolidationRatio(
-      toPositive(preconsolidation_stress, "the preconsolidation stress"),
-      toPositive(in_situ_stress, "the in-situ stress"),
+      toPositive(preconsolidation_stress, say`the preconsolidation stress`),
+      toPositive(in_situ_stress, say`the in-situ stress`),
     ),
   );
 }
 
 /** The initial void ratio of a test, given or read from the test; for strain it must be given. */
 function neededVoidRatio(test: TestCurve, argument: unknown): number {
-  const e0 = initialVoidRatio(test, toOptionalPositive(argument, "the initial void ratio"));
-  return e0 ?? refuseCell("strains need the initial void ratio too: give it");
+  const e0 = initialVoidRatio(test, toOptionalPositive(argument, say`the initial void ratio`));
+  return e0 ?? refuseCell(say`strains need the initial void ratio too: give it`);
 }
 
 /**
@@ -526,18 +542,22 @@ export function FIELD_CURVE(
     const outcome = fieldCurve({
       test,
       picks: toCurvePicks(picks),
-      recompressionIndex: toOptionalPositive(recompression_index, "the recompression index"),
-      inSituStress: toPositive(in_situ_stress, "the in-situ stress"),
+      recompressionIndex: toOptionalPositive(recompression_index, say`the recompression index`),
+      inSituStress: toPositive(in_situ_stress, say`the in-situ stress`),
       initialVoidRatio: neededVoidRatio(test, initial_void_ratio),
-      preconsolidationStress: toOptionalPositive(preconsolidation_stress, "the preconsolidation stress"),
-      factor: toOptionalPositive(factor, "the factor"),
+      preconsolidationStress: toOptionalPositive(preconsolidation_stress, say`the preconsolidation stress`),
+      factor: toOptionalPositive(factor, say`the factor`),
     });
     const curve = valueOf(outcome);
     return [
       ...curve.points.map(({ label, stress, voidRatio }) => [label, stress, voidRatio]),
       ["Cc", curve.compressionIndex, ""],
-      ["Cr", curve.recompression?.value ?? "", curve.recompression ? english(curve.recompression.basis) : ""],
-      ...answer([], remarksOf(outcome), undefined),
+      [
+        "Cr",
+        curve.recompression?.value ?? "",
+        curve.recompression ? told(curve.recompression.basis, languageAsked(refusal)) : "",
+      ],
+      ...answer([], remarksOf(outcome), undefined, refusal),
     ];
   });
 }
@@ -553,7 +573,7 @@ export function FIELD_CURVE(
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [item] One of de_e0, class, strain, strain_class, OCR, remark; left out, the whole table spills.
  * @param [refusal] "error" (default): a refusal is an error of the cell; "words": the remark gives the reason, and the rest is blank.
- * @returns A table of label, value and unit; or the one item.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
  * @example =CLAY.SAMPLE_QUALITY(C2:C18,D2:D18,62)
  * @example =CLAY.SAMPLE_QUALITY(C2:C18,D2:D18,62,,,,"class")
  * @refuses =CLAY.SAMPLE_QUALITY(C2:C18,D2:D18,1)
@@ -571,21 +591,22 @@ export function SAMPLE_QUALITY(
   refusal?: any,
 ): any[][] {
   return toldOrThrown(refusal, { item }, () => {
-    const inSitu = toPositive(in_situ_stress, "the in-situ stress");
+    const inSitu = toPositive(in_situ_stress, say`the in-situ stress`);
     const test = valueOf(toTest(stresses, values, kind));
-    const typed = toOptionalPositive(preconsolidation_stress, "the preconsolidation stress");
+    const typed = toOptionalPositive(preconsolidation_stress, say`the preconsolidation stress`);
     const read = typed === undefined ? reduceTest([stresses, values, kind], "casagrande") : undefined;
     const yieldStress = typed ?? (read?.ok ? read.value.stress : undefined);
-    const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, "the initial void ratio"));
+    const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, say`the initial void ratio`));
     const ocr = yieldStress && yieldStress / inSitu;
     const outcome = sampleQuality(test, inSitu, e0, ocr);
     const { change, lunneClass, strain, strainClass } = valueOf(outcome);
-    const noYield = read && !read.ok ? english(read.reason) : "needs the initial void ratio: give it";
+    const needed = say`needs the initial void ratio: give it`;
+    const noYield = read && !read.ok ? read.reason : needed;
     const items: Item[] = [
-      { label: "de_e0", value: change, unit: "", missing: "needs the initial void ratio: give it" },
-      { label: "class", value: lunneClass, unit: "Lunne et al. (1997)", missing: noYield },
+      { label: "de_e0", value: change, unit: "", missing: needed },
+      { label: "class", value: lunneClass && LUNNE_NAMES[lunneClass], unit: "Lunne et al. (1997)", missing: noYield },
       { label: "strain", value: strain, unit: "" },
-      { label: "strain_class", value: strainClass, unit: "A to E by volumetric strain" },
+      { label: "strain_class", value: asTyped(strainClass), unit: "A to E by volumetric strain" },
       {
         label: "OCR",
         value: ocr,
@@ -593,7 +614,7 @@ export function SAMPLE_QUALITY(
         missing: noYield,
       },
     ];
-    return answer(items, remarksOf(outcome), item);
+    return answer(items, remarksOf(outcome), item, refusal);
   });
 }
 
@@ -604,22 +625,22 @@ export function SAMPLE_QUALITY(
  * @param compression_index Slope of the compression curve at the same stress, on the same basis: both void ratio, or both strain.
  * @param [item] One of ratio, soil, remark; left out, the whole table spills.
  * @param [soil] Kind of the soil tested, whose usual ratio the remark compares with: "granular soil", "shale or mudstone", "inorganic clay or silt", "organic clay or silt" or "peat"; all kinds if left out.
- * @returns A table of label, value and unit; or the one item.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
  * @example =CLAY.C_ALPHA_RATIO(0.022,0.56)
  * @refuses =CLAY.C_ALPHA_RATIO(0.022,0)
  * @source Mesri and Godlewski (1977), as tabulated in UFC 3-220-10 (2022), Table 5-6.
  */
 export function C_ALPHA_RATIO(c_alpha: any, compression_index: any, item?: any, soil?: any): any[][] {
-  const kind = isNoWord(soil) ? undefined : toChoice(soil, "the soil", CREEP_SOILS, firstOf(CREEP_SOILS));
+  const kind = isNoWord(soil) ? undefined : toChoice(soil, say`the soil`, CREEP_SOILS, firstOf(CREEP_SOILS));
   const outcome = creepRatio(
-    toPositive(c_alpha, "C-alpha"),
-    toPositive(compression_index, "the compression index"),
+    toPositive(c_alpha, say`C-alpha`),
+    toPositive(compression_index, say`the compression index`),
     kind,
   );
   const { ratio, soil: nearest } = valueOf(outcome);
   const items: Item[] = [
     { label: "ratio", value: ratio, unit: "" },
-    { label: "soil", value: nearest, unit: "", missing: "no soil has a ratio near this one" },
+    { label: "soil", value: nearest && SOIL_NAMES[nearest], unit: "", missing: say`no soil has a ratio near this one` },
   ];
   return answer(items, remarksOf(outcome), item);
 }
@@ -634,5 +655,5 @@ export function C_ALPHA_RATIO(c_alpha: any, compression_index: any, item?: any, 
  * @source Viscosity of water by Kestin, Sokolov and Wakeham, 1978, J. Phys. Chem. Ref. Data 7(3), 941-948, formula from memory.
  */
 export function TEMPERATURE_FACTOR(temperature: any): any {
-  return valueOf(temperatureFactor(toNumber(temperature, "the temperature")));
+  return valueOf(temperatureFactor(toNumber(temperature, say`the temperature`)));
 }

@@ -5,7 +5,9 @@ import { DESIGN_INCREASE, designParameters, type DesignParameters } from "../red
 import type { Index } from "../reduction/curve/indices";
 import { intrinsic } from "../reduction/curve/intrinsic";
 import { kindSeen, testCurve } from "../reduction/curve/shape/points";
-import { english } from "../reduction/message";
+import { english, say } from "../reduction/message";
+import { englishWord } from "../record/cells";
+import { told } from "../record/told";
 import { given, then, type Outcome } from "../reduction/outcome";
 import { settlement } from "../reduction/settlement";
 import { convert } from "../reduction/units";
@@ -13,6 +15,7 @@ import { answer, itemOf, remarksOf, toldOrThrown, valueOf, type Item } from "./a
 import {
   isNoWord,
   isOmitted,
+  languageAsked,
   toCellOrWord,
   toChoice,
   toNumber,
@@ -39,8 +42,8 @@ import { reduceTest, toCurvePicks, toKind, toLists, toTest } from "./test-cells"
  * @source Interpolation on the logarithm of stress is common practice, without a source.
  */
 export function CURVE_AT(stresses: any[][], values: any[][], stress: any, branch?: any, kind?: any): any {
-  const at = toPositive(stress, "the stress");
-  const wanted = toChoice(branch, "the branch", CURVE_BRANCHES, "loading");
+  const at = toPositive(stress, say`the stress`);
+  const wanted = toChoice(branch, say`the branch`, CURVE_BRANCHES, "loading");
   const rows = toLists(stresses, values);
   const [s, v] = [Array.from(rows[0]), Array.from(rows[1])];
   const test = testCurve(s, v, isNoWord(kind) ? kindSeen(s, v) : toKind(kind));
@@ -50,8 +53,8 @@ export function CURVE_AT(stresses: any[][], values: any[][], stress: any, branch
 /** The ranges of stress with an adopted cv; a row that lacks a stress or the cv is none. */
 function toAdoptedCv(from: unknown, to: unknown, adopted: unknown): AdoptedCv[] {
   if (isOmitted(adopted)) return [];
-  const [low, high] = toPair(from, "the lower stresses", to, "the upper stresses");
-  const [, cv] = toPair(from, "the lower stresses", adopted, "the adopted values of cv");
+  const [low, high] = toPair(from, say`the lower stresses`, to, say`the upper stresses`);
+  const [, cv] = toPair(from, say`the lower stresses`, adopted, say`the adopted values of cv`);
   return low.flatMap((lower, i) => {
     const [upper, value] = [high[i], cv[i]];
     return lower === null || !upper || !value ? [] : [{ from: lower, to: upper, cv: value }];
@@ -84,14 +87,14 @@ export function CV_AT(
   item?: any,
   refusal?: any,
 ): any {
-  const wanted = toChoice(item, "the item", ["cv", "from"], "cv");
-  const told = toldOrThrown(refusal, { item: wanted === "from" ? "remark" : wanted }, () => {
-    const [s, cv] = toPair(stresses, "the stresses", cv_values, "the values of cv", toCellOrWord);
+  const wanted = toChoice(item, say`the item`, ["cv", "from"], "cv");
+  const rows = toldOrThrown(refusal, { item: wanted === "from" ? "remark" : wanted }, () => {
+    const [s, cv] = toPair(stresses, say`the stresses`, cv_values, say`the values of cv`, toCellOrWord);
     const adopted = toAdoptedCv(range_from, range_to, adopted_cv);
-    const found = valueOf(cvInUse(s, cv, toPositive(stress, "the stress"), adopted));
-    return [[wanted === "cv" ? found.cv : english(found.basis)]];
+    const found = valueOf(cvInUse(s, cv, toPositive(stress, say`the stress`), adopted));
+    return [[wanted === "cv" ? found.cv : told(found.basis, languageAsked(item, refusal))]];
   });
-  return told[0]?.[0];
+  return rows[0]?.[0];
 }
 
 /**
@@ -109,8 +112,8 @@ export function CV_AT(
  * @source The geometric mean is common practice, without a source.
  */
 export function CV_RANGE(stresses: any[][], cv_values: any[][], from: any, to: any, item?: any): any[][] {
-  const [s, cv] = toPair(stresses, "the stresses", cv_values, "the values of cv", toCellOrWord);
-  const outcome = cvOfRange(s, cv, toNumber(from, "the lower stress"), toPositive(to, "the upper stress"));
+  const [s, cv] = toPair(stresses, say`the stresses`, cv_values, say`the values of cv`, toCellOrWord);
+  const outcome = cvOfRange(s, cv, toNumber(from, say`the lower stress`), toPositive(to, say`the upper stress`));
   const { mean, least, greatest, loads } = valueOf(outcome);
   const items: Item[] = [
     { label: "mean", value: mean, unit: "geometric, as the values" },
@@ -164,17 +167,17 @@ export function DESIGN_PARAMETERS(
   recompression_index?: any,
   refusal?: any,
 ): any[][] {
-  const typed = toOptionalPositive(preconsolidation_stress, "the preconsolidation stress");
+  const typed = toOptionalPositive(preconsolidation_stress, say`the preconsolidation stress`);
   const unit = toUnit(stress_unit, "stress", "kPa");
-  const inSituStress = toOptionalPositive(in_situ_stress, "the in-situ stress");
-  const initialVoidRatio = toOptionalPositive(initial_void_ratio, "the initial void ratio");
-  const isField = toChoice(curve, "the curve", ["laboratory", "field"], "laboratory") === "field";
+  const inSituStress = toOptionalPositive(in_situ_stress, say`the in-situ stress`);
+  const initialVoidRatio = toOptionalPositive(initial_void_ratio, say`the initial void ratio`);
+  const isField = toChoice(curve, say`the curve`, ["laboratory", "field"], "laboratory") === "field";
   return toldOrThrown(refusal, { item }, () => {
     const outcome = then(toTest(stresses, values, kind), (test) =>
       designParameters({
         test,
         inSituStress,
-        increase: toOptionalPositive(increase, "the increase") ?? convert(DESIGN_INCREASE, "stress", "kPa", unit),
+        increase: toOptionalPositive(increase, say`the increase`) ?? convert(DESIGN_INCREASE, "stress", "kPa", unit),
         initialVoidRatio,
         preconsolidationStress:
           typed === undefined
@@ -182,21 +185,21 @@ export function DESIGN_PARAMETERS(
             : given(typed),
         ...(isField && {
           field: {
-            factor: toOptionalPositive(field_factor, "the factor"),
+            factor: toOptionalPositive(field_factor, say`the factor`),
             picks: toCurvePicks(picks),
-            recompressionIndex: toOptionalPositive(recompression_index, "the recompression index"),
+            recompressionIndex: toOptionalPositive(recompression_index, say`the recompression index`),
           },
         }),
       }),
     );
-    return designTable(outcome, item, unit, toUnit(mv_unit, "mv", "m2/MN"), isField);
+    return designTable(outcome, { item, refusal }, unit, toUnit(mv_unit, "mv", "m2/MN"), isField);
   });
 }
 
 /** The table of the design values, or the one item. */
 function designTable(
   outcome: Outcome<DesignParameters>,
-  item: unknown,
+  { item, refusal }: { readonly item: unknown; readonly refusal: unknown },
   unit: string,
   mvUnit: string,
   isField: boolean,
@@ -204,8 +207,8 @@ function designTable(
   const { eInSitu, eFinal, mv, M, CR, RR, SR, modulusNumber, beyond } = valueOf(outcome);
   // The table and its remark are refused if the in-situ or the final stress lies beyond the curve; an item that does
   // not need that stress is given.
-  const word = toOptionalWord(item, "the item");
-  if (beyond && (word === undefined || word.toLowerCase() === "remark")) valueOf(beyond);
+  const word = toOptionalWord(item, say`the item`);
+  if (beyond && (word === undefined || englishWord(word).toLowerCase() === "remark")) valueOf(beyond);
   const perKilopascal = then(mv, (value) => given(value / convert(1, "stress", unit, "kPa")));
   const ratio = (label: string, index: Outcome<Index>): Item =>
     itemOf(
@@ -228,7 +231,7 @@ function designTable(
     ratio("SR", SR),
     itemOf("modulus_number", modulusNumber, "Janbu, virgin: ln 10 / CR"),
   ];
-  return answer(items, remarksOf(outcome), item);
+  return answer(items, remarksOf(outcome), item, refusal);
 }
 
 /**
@@ -257,12 +260,12 @@ export function SETTLEMENT(
   item?: any,
 ): any[][] {
   const outcome = settlement({
-    thickness: toNumber(thickness, "the thickness"),
-    inSituStress: toNumber(in_situ_stress, "the in-situ stress"),
-    increase: toNumber(increase, "the increase"),
-    preconsolidationStress: toNumber(preconsolidation_stress, "the preconsolidation stress"),
-    compressionRatio: toNumber(compression_ratio, "the compression ratio"),
-    recompressionRatio: toNumber(recompression_ratio, "the recompression ratio"),
+    thickness: toNumber(thickness, say`the thickness`),
+    inSituStress: toNumber(in_situ_stress, say`the in-situ stress`),
+    increase: toNumber(increase, say`the increase`),
+    preconsolidationStress: toNumber(preconsolidation_stress, say`the preconsolidation stress`),
+    compressionRatio: toNumber(compression_ratio, say`the compression ratio`),
+    recompressionRatio: toNumber(recompression_ratio, say`the recompression ratio`),
   });
   const parts = valueOf(outcome);
   const items: Item[] = [
@@ -281,7 +284,7 @@ export function SETTLEMENT(
  * @param [void_ratio] Natural void ratio, for its void index.
  * @param [stress] Effective vertical stress in kPa, for the void index of the intrinsic compression line.
  * @param [item] One of e_L, e_100, C_c, void_index, line_index, remark; left out, the whole table spills.
- * @returns A table of label, value and unit; or the one item.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
  * @example =CLAY.INTRINSIC(0.56,2.68,1.2,100)
  * @example =CLAY.INTRINSIC(0.56,2.68,1.2,,"void_index")
  * @refuses =CLAY.INTRINSIC(56,2.68)
@@ -295,11 +298,11 @@ export function INTRINSIC(
   item?: any,
 ): any[][] {
   const outcome = intrinsic(
-    toNumber(liquid_limit, "the liquid limit"),
-    toNumber(specific_gravity, "the specific gravity"),
+    toNumber(liquid_limit, say`the liquid limit`),
+    toNumber(specific_gravity, say`the specific gravity`),
     {
-      voidRatio: toOptionalPositive(void_ratio, "the void ratio"),
-      stress: toOptionalPositive(stress, "the stress"),
+      voidRatio: toOptionalPositive(void_ratio, say`the void ratio`),
+      stress: toOptionalPositive(stress, say`the stress`),
     },
   );
   const { eL, e100, Cc, voidIndex, lineIndex } = valueOf(outcome);
@@ -307,12 +310,12 @@ export function INTRINSIC(
     { label: "e_L", value: eL, unit: "at the liquid limit" },
     { label: "e_100", value: e100, unit: "e*100, reconstituted, at 100 kPa" },
     { label: "C_c", value: Cc, unit: "C*c, reconstituted" },
-    { label: "void_index", value: voidIndex, unit: "", missing: "the void index needs the void ratio: give it" },
+    { label: "void_index", value: voidIndex, unit: "", missing: say`the void index needs the void ratio: give it` },
     {
       label: "line_index",
       value: lineIndex,
       unit: "intrinsic compression line",
-      missing: "the intrinsic compression line needs the stress: give it in kPa",
+      missing: say`the intrinsic compression line needs the stress: give it in kPa`,
     },
   ];
   return answer(items, remarksOf(outcome), item);

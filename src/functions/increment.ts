@@ -1,7 +1,7 @@
 /** Worksheet functions of one load increment: log of time, root of time, fit to theory, secondary compression. */
 import { convert } from "../reduction/units";
 import { digits, say, type Message } from "../reduction/message";
-import { remarkText, type Outcome } from "../reduction/outcome";
+import type { Outcome } from "../reduction/outcome";
 import {
   coefficientOfConsolidation,
   drainagePath,
@@ -16,9 +16,11 @@ import { secondarySlope } from "../reduction/increment/constructions/secondary";
 import type { CleanReadings } from "../reduction/increment/readings";
 import { cyclesPast, noSlope } from "../reduction/increment/constructions/tail";
 import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../reduction/increment/fit/terzaghi";
-import { answer, remarksOf, rowsOfLines, valueOf, type Item } from "./answer";
+import { told } from "../record/told";
+import { answer, remarkIn, remarksOf, rowsOfLines, valueOf, type Item } from "./answer";
 import {
   CellError,
+  languageAsked,
   refuseCell,
   toChoice,
   toMillimetres,
@@ -29,14 +31,14 @@ import {
 } from "./cells";
 import { reduce, toCurve } from "./reduced-curve";
 
-const NO_HEIGHT = "cv needs the height of the specimen at the middle of the increment";
+const NO_HEIGHT = say`cv needs the height of the specimen at the middle of the increment`;
 
 /** The arguments that turn a time into a cv: height, drainage and units. */
 function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_unit: unknown) {
   const unit = toUnit(length_unit, "length", "mm");
   const cvUnit = toUnit(cv_unit, "cv", "m2/yr");
-  const faces = toChoice<Drainage>(drainage, "the drainage", ["double", "single"], "double");
-  const given = toOptionalPositive(height, "the height");
+  const faces = toChoice<Drainage>(drainage, say`the drainage`, ["double", "single"], "double");
+  const given = toOptionalPositive(height, say`the height`);
   const mm = given === undefined ? undefined : convert(given, "length", unit, "mm");
   const inUnit = (cv: number) => convert(cv, "cv", "mm2/min", cvUnit);
   return {
@@ -63,7 +65,7 @@ function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_
       label,
       value: mm === undefined || !Number.isFinite(rate) ? undefined : inUnit(rate * drainagePath(mm, faces) ** 2),
       unit: cvUnit,
-      missing: mm === undefined ? NO_HEIGHT : "the readings give no upper limit for cv",
+      missing: mm === undefined ? NO_HEIGHT : say`the readings give no upper limit for cv`,
     }),
   };
 }
@@ -88,7 +90,7 @@ function remarksWithCv<T>(outcome: Outcome<T>, items: readonly Item[]): readonly
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
  * @param [picks] Two columns, names and values, of picks by hand: d0, d100, tail_from, tail_to, pair_at, tangent_from, tangent_to; or LOAD_PICKS.
  * @param [procedure] "aided" (default: theory helps) or "drawn" (through raw readings, as a person can repeat it with a ruler).
- * @returns A table of label, value and unit; or the one item.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3)
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3,"cv","double","ft2/day")
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3,"cv",,,,,"drawn")
@@ -137,7 +139,7 @@ export function LOG_TIME(
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
  * @param [picks] Two columns, names and values, of picks by hand: d0, d90, straight_from, straight_to; or LOAD_PICKS.
  * @param [procedure] "aided" (default: theory helps) or "drawn" (through raw readings, as a person can repeat it with a ruler).
- * @returns A table of label, value and unit; or the one item.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
  * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3)
  * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3,"t90")
  * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3,"t90",,,,,"drawn")
@@ -180,7 +182,7 @@ export function ROOT_TIME(
  * @param [drainage] "double" (default) or "single".
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
- * @returns A table of label, value and unit; or the one item.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
  * @example =CLAY.FIT_TIME(A2:A16,B2:B16,22.3)
  * @refuses =CLAY.FIT_TIME(A2:A5,B2:B5,22.3)
  * @source Terzaghi and Froehlich (1936), Taylor (1948) for the theory; least squares by Levenberg and Marquardt in the form of Moré (1978).
@@ -230,15 +232,15 @@ export function FIT_TIME(
  * @source Ladd (1967); ASTM D2435: change of height per log cycle of time.
  */
 export function SECONDARY(times: any[][], readings: any[][], initial_height: any, from_time?: any, to_time?: any): any {
-  const height = toPositive(initial_height, "the initial height");
-  const from = toOptionalPositive(from_time, "the start of the span");
-  const to = toOptionalPositive(to_time, "the end of the span");
+  const height = toPositive(initial_height, say`the initial height`);
+  const from = toOptionalPositive(from_time, say`the start of the span`);
+  const to = toOptionalPositive(to_time, say`the end of the span`);
   const increment = reduce(times, readings);
   const slope = valueOf(secondarySlope(increment, from, to));
   const { cleaned } = increment;
   if (cleaned.ok && cleaned.value.travel > height)
     return refuseCell(
-      `the readings move by ${cleaned.value.travel}, more than the initial height of ${height}: give both in one unit (DEFORMATION turns divisions of a dial into a length)`,
+      say`the readings move by ${cleaned.value.travel}, more than the initial height of ${height}: give both in one unit (DEFORMATION turns divisions of a dial into a length)`,
     );
   return slope / height;
 }
@@ -311,17 +313,24 @@ export function TIME_CURVE(
   zeros?: any,
   refusal?: any,
 ): any[][] {
-  const wanted = toChoice(refusal, "the place of a refusal", ["error", "remark"], "error");
+  const wanted = toChoice(refusal, say`the place of a refusal`, ["error", "remark"], "error");
   try {
-    return timeCurve(times, readings, picks, procedure, zeros);
+    return timeCurve(times, readings, picks, procedure, zeros, languageAsked(refusal));
   } catch (error) {
     if (wanted === "error" || !(error instanceof CellError)) throw error;
-    return [[...new Array(10).fill(""), `the time curve is refused: ${error.message}`]];
+    return [[...new Array(10).fill(""), told(say`the time curve is refused: ${error.reason}`, languageAsked(refusal))]];
   }
 }
 
-function timeCurve(times: any[][], readings: any[][], picks?: any[][], procedure?: any, zeros?: any): any[][] {
-  const zerosCount = toChoice(zeros, "the meaning of zeros", ["blank", "readings"], "blank") === "readings";
+function timeCurve(
+  times: any[][],
+  readings: any[][],
+  picks: any,
+  procedure: any,
+  zeros: any,
+  language: string,
+): any[][] {
+  const zerosCount = toChoice(zeros, say`the meaning of zeros`, ["blank", "readings"], "blank") === "readings";
   const [t, d] = toCurve(times, readings);
   if (t.length === 0 || d.every((reading) => reading === 0)) return [new Array(11).fill("")];
   const increment = reduce(times, readings, picks, procedure, zerosCount);
@@ -341,7 +350,7 @@ function timeCurve(times: any[][], readings: any[][], picks?: any[][], procedure
       root?.d100 ?? "",
       root?.t90 ?? "",
       log?.tailSlope ?? "",
-      remarkText(constructionRemarks(increment)),
+      remarkIn(language, constructionRemarks(increment)),
     ],
   ];
 }
@@ -356,8 +365,8 @@ function timeCurve(times: any[][], readings: any[][], picks?: any[][], procedure
  * @source Terzaghi and Froehlich (1936); Taylor (1948), Fundamentals of Soil Mechanics, ch. 10.
  */
 export function DEGREE_OF_CONSOLIDATION(time_factor: any): any {
-  const T = toNumber(time_factor, "the time factor");
-  return T < 0 ? refuseCell(`the time factor is ${T}: it cannot be negative`) : degreeOfConsolidation(T);
+  const T = toNumber(time_factor, say`the time factor`);
+  return T < 0 ? refuseCell(say`the time factor is ${T}: it cannot be negative`) : degreeOfConsolidation(T);
 }
 
 /**
@@ -370,12 +379,12 @@ export function DEGREE_OF_CONSOLIDATION(time_factor: any): any {
  * @source Terzaghi and Froehlich (1936); Taylor (1948), Fundamentals of Soil Mechanics, ch. 10.
  */
 export function TIME_FACTOR(degree: any): any {
-  return valueOf(timeFactor(toNumber(degree, "the degree of consolidation")));
+  return valueOf(timeFactor(toNumber(degree, say`the degree of consolidation`)));
 }
 
 function cvFrom(T: number, time: number, height: any, drainage: any, cv_unit: any, length_unit: any): number {
-  const mm = toMillimetres(height, "the height", toUnit(length_unit, "length", "mm"));
-  const faces = toChoice<Drainage>(drainage, "the drainage", ["double", "single"], "double");
+  const mm = toMillimetres(height, say`the height`, toUnit(length_unit, "length", "mm"));
+  const faces = toChoice<Drainage>(drainage, say`the drainage`, ["double", "single"], "double");
   const unit = toUnit(cv_unit, "cv", "m2/yr");
   return convert(coefficientOfConsolidation(T, time, mm, faces), "cv", "mm2/min", unit);
 }
@@ -395,7 +404,7 @@ function cvFrom(T: number, time: number, height: any, drainage: any, cv_unit: an
  * @source Casagrande and Fadum (1940): T50 = 0.197, as ASTM D2435 and ISO 17892-5 use it.
  */
 export function CV_FROM_T50(t50: any, height: any, drainage?: any, cv_unit?: any, length_unit?: any): any {
-  return cvFrom(T50, toPositive(t50, "t50"), height, drainage, cv_unit, length_unit);
+  return cvFrom(T50, toPositive(t50, say`t50`), height, drainage, cv_unit, length_unit);
 }
 
 /**
@@ -412,5 +421,5 @@ export function CV_FROM_T50(t50: any, height: any, drainage?: any, cv_unit?: any
  * @source Taylor (1942): T90 = 0.848, as ASTM D2435 and ISO 17892-5 use it.
  */
 export function CV_FROM_T90(t90: any, height: any, drainage?: any, cv_unit?: any, length_unit?: any): any {
-  return cvFrom(T90, toPositive(t90, "t90"), height, drainage, cv_unit, length_unit);
+  return cvFrom(T90, toPositive(t90, say`t90`), height, drainage, cv_unit, length_unit);
 }

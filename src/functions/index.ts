@@ -10,6 +10,8 @@ import * as loading from "./loading";
 import * as specimen from "./specimen";
 import * as checking from "./checking";
 import * as uncertainty from "./uncertainty";
+import { say, verbatim } from "../reduction/message";
+import { told } from "../record/told";
 import { CellError } from "./cells";
 
 type WorksheetFunction = (...cells: any[]) => unknown;
@@ -23,7 +25,7 @@ function shown(name: string, result: unknown): unknown {
   if (!Number.isFinite(result))
     throw new CellError(
       "#VALUE!",
-      `CLAY.${name} finds no finite number for these cells: look for one that is far too large or too small`,
+      say`CLAY.${verbatim(name)} finds no finite number for these cells: look for one that is far too large or too small`,
     );
   return result + 0;
 }
@@ -41,12 +43,12 @@ const guarded =
     } catch (error) {
       const known = error instanceof CellError;
       const code = known ? error.code : "#VALUE!";
-      const message = known
-        ? error.message
-        : `CLAY.${name} failed inside (${String(error)}): please report it with the cells it was given`;
+      const reason = known
+        ? error.reason
+        : say`CLAY.${verbatim(name)} failed inside (${verbatim(String(error))}): please report it with the cells it was given`;
       const HostError = CustomFunctions.Error;
       // Both codes are words of that list, which is declared as an enum.
-      throw HostError ? new HostError(code as CustomFunctions.ErrorCode, message) : new CellError(code, message);
+      throw HostError ? new HostError(code as CustomFunctions.ErrorCode, told(reason)) : new CellError(code, reason);
     }
   };
 

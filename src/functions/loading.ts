@@ -1,4 +1,5 @@
 /** Worksheet functions of loading: force to stress, schedules, readings to deformation and strain. */
+import { say, type Message } from "../reduction/message";
 import { convert, convertUnit } from "../reduction/units";
 import * as reduce from "../reduction/loading";
 import { column, inShapeOf, valueOf } from "./answer";
@@ -37,11 +38,11 @@ export function STRESS(
   length_unit?: any,
   lever_ratio?: any,
 ): any {
-  const newtons = convert(toPositive(force, "the force"), "force", toUnit(force_unit, "force", "N"), "N");
+  const newtons = convert(toPositive(force, say`the force`), "force", toUnit(force_unit, "force", "N"), "N");
   const stress = reduce.axialStress(
     newtons,
-    toMillimetres(diameter, "the diameter", toUnit(length_unit, "length", "mm")),
-    toOptionalPositive(lever_ratio, "the lever ratio"),
+    toMillimetres(diameter, say`the diameter`, toUnit(length_unit, "length", "mm")),
+    toOptionalPositive(lever_ratio, say`the lever ratio`),
   );
   return convert(valueOf(stress), "stress", "kPa", toUnit(stress_unit, "stress", "kPa"));
 }
@@ -61,11 +62,11 @@ export function STRESS(
  */
 export function LOAD_SCHEDULE(first: any, maximum: any, ratio?: any, unload_to?: any, unload_steps?: any): any[][] {
   const stresses = reduce.loadSchedule({
-    first: toPositive(first, "the first stress"),
-    maximum: toPositive(maximum, "the maximum stress"),
-    ratio: toOptionalPositive(ratio, "the load increment ratio"),
-    unloadTo: toOptionalPositive(unload_to, "the stress to unload to"),
-    unloadSteps: toOptionalPositive(unload_steps, "the number of unloading steps"),
+    first: toPositive(first, say`the first stress`),
+    maximum: toPositive(maximum, say`the maximum stress`),
+    ratio: toOptionalPositive(ratio, say`the load increment ratio`),
+    unloadTo: toOptionalPositive(unload_to, say`the stress to unload to`),
+    unloadSteps: toOptionalPositive(unload_steps, say`the number of unloading steps`),
   });
   return column(valueOf(stresses));
 }
@@ -82,8 +83,8 @@ export function LOAD_SCHEDULE(first: any, maximum: any, ratio?: any, unload_to?:
  */
 export function READING_TIMES(last?: any, first?: any): any[][] {
   const times = reduce.readingTimes(
-    toOptionalPositive(last, "the last time"),
-    toOptionalPositive(first, "the first time"),
+    toOptionalPositive(last, say`the last time`),
+    toOptionalPositive(first, say`the first time`),
   );
   return column(valueOf(times));
 }
@@ -105,12 +106,12 @@ export function APPARATUS_DEFLECTION(
   calibration_stresses: any[][],
   calibration_deflections: any[][],
 ): any {
-  const at = toPositive(stress, "the stress");
+  const at = toPositive(stress, say`the stress`);
   const [stresses, deflections] = toPair(
     calibration_stresses,
-    "the calibration stresses",
+    say`the calibration stresses`,
     calibration_deflections,
-    "the calibration deflections",
+    say`the calibration deflections`,
   );
   return valueOf(reduce.apparatusDeflection(at, stresses, deflections));
 }
@@ -129,9 +130,9 @@ export function APPARATUS_DEFLECTION(
 export function STRAIN(deformation: any, initial_height: any, apparatus_deflection?: any): any {
   return valueOf(
     reduce.strain(
-      toNumber(deformation, "the deformation"),
-      toPositive(initial_height, "the initial height"),
-      toOptionalNonZero(apparatus_deflection, "the apparatus deflection"),
+      toNumber(deformation, say`the deformation`),
+      toPositive(initial_height, say`the initial height`),
+      toOptionalNonZero(apparatus_deflection, say`the apparatus deflection`),
     ),
   );
 }
@@ -151,9 +152,9 @@ export function STRAIN(deformation: any, initial_height: any, apparatus_deflecti
  */
 export function DEFORMATION(readings: any[][], zero_reading: any, factor?: any): any[][] {
   const deformations = reduce.deformations(
-    toSeries(readings, "the readings"),
-    toNumber(zero_reading, "the zero reading"),
-    toOptionalNonZero(factor, "the factor"),
+    toSeries(readings, say`the readings`),
+    toNumber(zero_reading, say`the zero reading`),
+    toOptionalNonZero(factor, say`the factor`),
   );
   return inShapeOf(readings, valueOf(deformations));
 }
@@ -171,8 +172,8 @@ export function DEFORMATION(readings: any[][], zero_reading: any, factor?: any):
  * @source Definitions: inch of 25.4 mm, pound-force, standard gravity, year of 365.25 days; the US ton per square foot is of 2000 lbf.
  */
 export function CONVERT_UNIT(value: any, from: any, to: any): any {
-  const unit = (argument: unknown, name: string): string =>
-    toOptionalWord(argument, name) ?? refuseCell(`${name} is blank: enter a unit, such as "kPa"`);
-  const given = toNumber(value, "the value");
-  return valueOf(convertUnit(given, unit(from, "the unit to convert from"), unit(to, "the unit to convert to")));
+  const unit = (argument: unknown, name: Message): string =>
+    toOptionalWord(argument, name) ?? refuseCell(say`${name} is blank: enter a unit, such as "kPa"`);
+  const given = toNumber(value, say`the value`);
+  return valueOf(convertUnit(given, unit(from, say`the unit to convert from`), unit(to, say`the unit to convert to`)));
 }

@@ -1,4 +1,5 @@
 /** Reads rows of a name and its values, as a worksheet function gets them, into values by name. */
+import { say, verbatim } from "../reduction/message";
 import { refuseCell } from "./cells";
 
 type Plain = number | string | boolean;
@@ -24,13 +25,13 @@ const zeroCounts = (name: string, index: number): boolean =>
 export function toNamedValues(argument: unknown): Record<string, Plain[][]> {
   const rows: unknown[][] = Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [[argument]];
   if (rows.every((row) => row.length < 2))
-    return refuseCell("the named values must be a range of names in the first column and values to their right");
+    return refuseCell(say`the named values must be a range of names in the first column and values to their right`);
   const values: Record<string, Plain[][]> = {};
   rows.forEach(([first, ...rest], row) => {
     const name = String(plain(first)).trim().toLowerCase();
     if (name === "" || name === "0") return;
     if (name in values)
-      return refuseCell(`row ${row + 1} of the named values names ${name} a second time: leave one out`);
+      return refuseCell(say`row ${row + 1} of the named values names ${verbatim(name)} a second time: leave one out`);
     const cells = rest.map(plain).map((value, index) => (value === 0 && !zeroCounts(name, index) ? "" : value));
     while (cells.length > 1 && cells[cells.length - 1] === "") cells.pop();
     values[name] = cells.map((value) => [value]);
@@ -38,6 +39,6 @@ export function toNamedValues(argument: unknown): Record<string, Plain[][]> {
   return Object.keys(values).length
     ? values
     : refuseCell(
-        "the named values hold no name: write names of the data sheet, such as ring_mass, in the first column",
+        say`the named values hold no name: write names of the data sheet, such as ring_mass, in the first column`,
       );
 }

@@ -1,10 +1,14 @@
 /** Reads the picks by hand that a worksheet function gets as a range of names and values. */
 import { pickNamed } from "../reduction/increment/constructions/picks";
+import { say, type Message } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import { englishWord } from "../record/cells";
 import { isOmitted, refuseCell, toCell, toChoice } from "./cells";
 
-const COLUMNS = "the picks must be a range of two columns: names and values";
+const COLUMNS = say`the picks must be a range of two columns: names and values`;
+
+/** A row of the table of picks in messages. LOAD_PICKS passes it on as a text. */
+export const rowOfTable = (row: number): Message => say`row ${row} of the table of picks`;
 
 /** A pick given in words by its short name; any other cell as it is. */
 export const asPick = (cell: unknown): unknown => (typeof cell === "string" ? pickNamed(englishWord(cell)) : cell);
@@ -23,10 +27,11 @@ export function toPickValues<N extends string>(
   const rows: unknown[][] = Array.isArray(argument[0]) ? argument : [argument];
   rows.forEach((row, i) => {
     const place = row.length === 3 && typeof row[2] === "string" ? row[2] : undefined;
-    const where = place || `row ${i + 1} of the picks`;
+    const inTable = place === undefined ? undefined : /\d+/.exec(place);
+    const where = inTable ? rowOfTable(Number(inTable[0])) : say`row ${i + 1} of the picks`;
     if (isOmitted(row[0]) || row[0] === 0) return;
     if (row.length !== 2 && place === undefined) return refuseCell(COLUMNS);
-    const name = toChoice(asPick(row[0]), `the name in ${where}`, names, firstOf(names));
+    const name = toChoice(asPick(row[0]), say`the name in ${where}`, names, firstOf(names));
     const value = toCell(row[1], where);
     if (value) picks[name] = value;
   });

@@ -12,19 +12,20 @@ import { CURVE_PICK_NAMES, OF_CURVE } from "../reduction/curve/picks";
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import { englishWord } from "../record/cells";
 import { isNoWord, refuseCell, toCell, toChoice, toNumber } from "./cells";
-import { asPick } from "./pick-cells";
+import { english, say, verbatim, type Message } from "../reduction/message";
+import { asPick, rowOfTable } from "./pick-cells";
 
 /** A row of the table, with the original cell of its value, and the name of the row for messages. */
 interface TableRow extends PickRow {
   readonly value: unknown;
-  readonly where: string;
+  readonly where: Message;
 }
 
-function toColumn(range: unknown, name: string): unknown[] {
+function toColumn(range: unknown, name: Message): unknown[] {
   if (!Array.isArray(range)) return [range];
   const rows: unknown[][] = Array.isArray(range[0]) ? range : [range];
   const [first = []] = rows;
-  if (rows.length > 1 && first.length > 1) return refuseCell(`${name} must be one column or one row of cells`);
+  if (rows.length > 1 && first.length > 1) return refuseCell(say`${name} must be one column or one row of cells`);
   return rows.flat();
 }
 
@@ -40,26 +41,26 @@ const wordOf = (cell: unknown): string | undefined => {
 const isCurve = (cell: unknown): boolean => wordOf(cell)?.trim().toLowerCase() === OF_CURVE;
 
 /** A word picked: one of the words in English, otherwise as the cell has it. */
-function wordPicked(cell: unknown, name: string, words: readonly [string, ...string[]]): string {
-  const english = toChoice<string>(cell, name, words, words[0]);
+function wordPicked(cell: unknown, name: Message, words: readonly [string, ...string[]]): string {
+  const word = toChoice<string>(cell, name, words, words[0]);
   const typed = String(shownOf(cell)).trim();
-  return typed.toLowerCase() === english ? english : typed;
+  return typed.toLowerCase() === word ? word : typed;
 }
 
 /** What a pick is of: the number of a load, or the compression curve. */
-const toPicked = (cell: unknown): PickedThing => (isCurve(cell) ? OF_CURVE : toNumber(cell, "the load number"));
+const toPicked = (cell: unknown): PickedThing => (isCurve(cell) ? OF_CURVE : toNumber(cell, say`the load number`));
 
 function tableOf(loads: unknown, picks: unknown, values: unknown): TableRow[] {
-  const ofLoads = toColumn(loads, "the loads of the picks");
-  const names = toColumn(picks, "the names of the picks");
-  const cells = toColumn(values, "the values of the picks");
+  const ofLoads = toColumn(loads, say`the loads of the picks`);
+  const names = toColumn(picks, say`the names of the picks`);
+  const cells = toColumn(values, say`the values of the picks`);
   if (names.length !== ofLoads.length || cells.length !== ofLoads.length)
     return refuseCell(
-      `the picks have ${ofLoads.length} loads, ${names.length} names and ${cells.length} values: choose the same rows of each`,
+      say`the picks have ${ofLoads.length} loads, ${names.length} names and ${cells.length} values: choose the same rows of each`,
     );
   return ofLoads.map((load, index) => {
     // A text is not a load number; an error may stand for any load, and is refused.
-    const number = typeof load === "object" ? toCell(load, `row ${index + 1} of the loads of the picks`) : load;
+    const number = typeof load === "object" ? toCell(load, say`row ${index + 1} of the loads of the picks`) : load;
     const value = cells[index];
     return {
       load: isCurve(load) ? OF_CURVE : typeof number === "number" && number !== 0 ? number : undefined,
@@ -67,7 +68,7 @@ function tableOf(loads: unknown, picks: unknown, values: unknown): TableRow[] {
       // A value of another type (an error, TRUE) counts too: the function that uses the pick names it in its refusal.
       after: isNoWord(value) ? undefined : (wordOf(value) ?? "?"),
       value,
-      where: `row ${index + 1} of the table of picks`,
+      where: rowOfTable(index + 1),
     };
   });
 }
@@ -98,7 +99,7 @@ export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: an
   standing.delete(METHOD_PICK);
   standing.delete(PROCEDURE_PICK);
   // A row that cannot be used is returned with its place: the function that uses the picks says what is wrong with it.
-  const rows = [...standing].map(([name, { value, where }]) => [name, handedOn(value), where]);
+  const rows = [...standing].map(([name, { value, where }]) => [name, handedOn(value), english(where)]);
   return rows.length > 0 ? rows : [["", "", ""]];
 }
 
@@ -120,11 +121,11 @@ export function LOAD_PICKS(load: any, loads: any[][], picks: any[][], values: an
 export function LAST_PICK(load: any, pick: any, loads: any[][], picks: any[][], values: any[][], otherwise?: any): any {
   const of = toPicked(load);
   const names = of === OF_CURVE ? CURVE_PICK_NAMES : [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK];
-  const name = toChoice<string>(asPick(pick), "the pick", names, METHOD_PICK);
+  const name = toChoice<string>(asPick(pick), say`the pick`, names, METHOD_PICK);
   const row = standingRows(tableOf(loads, picks, values), of).get(name.toLowerCase());
   if (!row) return isNoWord(otherwise) ? "" : shownOf(Array.isArray(otherwise) ? otherwise[0]?.[0] : otherwise);
   const { value, where } = row;
-  if (name === METHOD_PICK) return wordPicked(value, `"${METHOD_PICK}" in ${where}`, TIME_METHODS);
-  if (name === PROCEDURE_PICK) return wordPicked(value, `"${PROCEDURE_PICK}" in ${where}`, PROCEDURES);
+  if (name === METHOD_PICK) return wordPicked(value, say`"${verbatim(METHOD_PICK)}" in ${where}`, TIME_METHODS);
+  if (name === PROCEDURE_PICK) return wordPicked(value, say`"${verbatim(PROCEDURE_PICK)}" in ${where}`, PROCEDURES);
   return toCell(value, where) ?? "";
 }

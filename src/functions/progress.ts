@@ -1,5 +1,5 @@
 /** Worksheet functions of a load that is still on: how far consolidation has gone, and whether the load may end. */
-import { say } from "../reduction/message";
+import { say, verbatim } from "../reduction/message";
 import type { Outcome } from "../reduction/outcome";
 import { progress, PROGRESS_RULES, type ExpectedEnd, type ProgressRule } from "../reduction/increment/progress";
 import { answer, remarksOf, valueOf, type Item } from "./answer";
@@ -11,12 +11,14 @@ const NO_LIMIT = say`the readings give no such limit yet: go on reading`;
 /** The number that the rule needs; 1 if it needs none. */
 function toMultiple(rule: ProgressRule, argument: unknown): number {
   if (rule !== "fixed" && rule !== "multiple") return 1;
-  const what = rule === "fixed" ? "the fixed time" : "the multiple of t100";
+  const what = rule === "fixed" ? say`the fixed time` : say`the multiple of t100`;
   const value = toOptionalPositive(argument, what);
   if (value === undefined)
-    return refuseCell(`the rule "${rule}" needs ${what} after which the load may end: enter it as multiple`);
+    return refuseCell(
+      say`the rule "${verbatim(rule)}" needs ${what} after which the load may end: enter it as multiple`,
+    );
   if (rule === "multiple" && value < 1)
-    return refuseCell(`the multiple of t100 is ${value}: enter 1 or more, for the load must not end within primary`);
+    return refuseCell(say`the multiple of t100 is ${value}: enter 1 or more, for the load must not end within primary`);
   return value;
 }
 
@@ -38,7 +40,7 @@ function toMultiple(rule: ProgressRule, argument: unknown): number {
  * @source The constructions of LOG_TIME and ROOT_TIME on Terzaghi's theory fitted to the readings so far; t100 is where the steepest tangent meets the tail (log time), or where the curve reaches d100 (root time). Second opinion: the rectangular hyperbola of Sridharan, Murthy and Prakash (1987).
  */
 export function PROGRESS(times: any[][], readings: any[][], item?: any, rule?: any, multiple?: any): any[][] {
-  const chosen = toChoice(rule, "the rule", PROGRESS_RULES, PROGRESS_RULES[0]);
+  const chosen = toChoice(rule, say`the rule`, PROGRESS_RULES, PROGRESS_RULES[0]);
   const outcome = progress(reduceSoFar(times, readings), chosen, toMultiple(chosen, multiple));
   const { expected, remaining, verdict } = valueOf(outcome);
   const items: Item[] = [
@@ -50,7 +52,7 @@ export function PROGRESS(times: any[][], readings: any[][], item?: any, rule?: a
     endItem(expected, "t100_high", ({ high }) => high),
     endItem(expected, "d100", ({ d100 }) => d100, ""),
     { label: "remaining", value: remaining, unit: "min" },
-    { label: "verdict", value: verdict, unit: "" },
+    { label: "verdict", value: say([verdict]), unit: "" },
   ];
   return answer(items, remarksOf(outcome), item);
 }

@@ -3,6 +3,7 @@ import { PICK_NAMES, type Picks } from "../reduction/increment/constructions/pic
 import { PROCEDURES } from "../reduction/increment/constructions/procedure";
 import type { Increment } from "../reduction/increment/reduce";
 import { reducedOnce } from "../reduction/increment/reduced-once";
+import { say } from "../reduction/message";
 import { toChoice, toPair } from "./cells";
 import { toPickValues } from "./pick-cells";
 
@@ -35,7 +36,7 @@ export function toCurve(times: unknown, readings: unknown, blankReading = 0): [F
   let t = plainNumbers(times);
   let d = plainNumbers(readings, blankReading);
   if (!t || !d || t.length !== d.length) {
-    const [timeCells, readingCells] = toPair(times, "the times", readings, "the readings");
+    const [timeCells, readingCells] = toPair(times, say`the times`, readings, say`the readings`);
     t = Float64Array.from(timeCells, (cell) => cell ?? 0);
     d = Float64Array.from(readingCells, (cell) => cell ?? blankReading);
   }
@@ -56,7 +57,7 @@ export const reduce = (
   zerosCount = false,
 ): Increment => {
   const chosen = toPicks(picks);
-  const way = toChoice(procedure, "the procedure", PROCEDURES, PROCEDURES[0]);
+  const way = toChoice(procedure, say`the procedure`, PROCEDURES, PROCEDURES[0]);
   return reducedOnce(...toCurve(times, readings, zerosCount ? NaN : 0), chosen, way, zerosCount);
 };
 

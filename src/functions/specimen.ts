@@ -1,4 +1,5 @@
 /** Worksheet functions of the specimen: masses and sizes to water content, void ratio and saturation. */
+import { say } from "../reduction/message";
 import { convert } from "../reduction/units";
 import * as reduce from "../reduction/specimen";
 import { saltCorrection, waterDensity } from "../reduction/water";
@@ -25,9 +26,9 @@ import {
  * @source By definition: mass of water over mass of dry soil. ASTM D2216 and ISO 17892-1 weigh for it.
  */
 export function WATER_CONTENT(wet_mass: any, dry_mass: any, tare?: any): any {
-  const wet = toPositive(wet_mass, "the wet mass");
-  const dry = toPositive(dry_mass, "the dry mass");
-  return valueOf(reduce.waterContent(wet, dry, toOptionalNumber(tare, "the tare")));
+  const wet = toPositive(wet_mass, say`the wet mass`);
+  const dry = toPositive(dry_mass, say`the dry mass`);
+  return valueOf(reduce.waterContent(wet, dry, toOptionalNumber(tare, say`the tare`)));
 }
 
 /**
@@ -53,10 +54,10 @@ export function SOLIDS_HEIGHT(
 ): any {
   const unit = toUnit(length_unit, "length", "mm");
   const height = reduce.solidsHeight(
-    toPositive(dry_mass, "the dry mass"),
-    toPositive(specific_gravity, "the specific gravity"),
-    toMillimetres(diameter, "the diameter", unit),
-    toOptionalPositive(water_density, "the water density"),
+    toPositive(dry_mass, say`the dry mass`),
+    toPositive(specific_gravity, say`the specific gravity`),
+    toMillimetres(diameter, say`the diameter`, unit),
+    toOptionalPositive(water_density, say`the water density`),
   );
   return convert(valueOf(height), "length", "mm", unit);
 }
@@ -72,7 +73,9 @@ export function SOLIDS_HEIGHT(
  * @source ASTM D2435 and ISO 17892-5: e = (H - Hs) / Hs.
  */
 export function VOID_RATIO(height: any, solids_height: any): any {
-  return valueOf(reduce.voidRatio(toPositive(height, "the height"), toPositive(solids_height, "the height of solids")));
+  return valueOf(
+    reduce.voidRatio(toPositive(height, say`the height`), toPositive(solids_height, say`the height of solids`)),
+  );
 }
 
 /**
@@ -87,7 +90,10 @@ export function VOID_RATIO(height: any, solids_height: any): any {
  */
 export function VOID_RATIO_AT_STRAIN(strain: any, initial_void_ratio: any): any {
   return valueOf(
-    reduce.voidRatioAtStrain(toNumber(strain, "the strain"), toPositive(initial_void_ratio, "the initial void ratio")),
+    reduce.voidRatioAtStrain(
+      toNumber(strain, say`the strain`),
+      toPositive(initial_void_ratio, say`the initial void ratio`),
+    ),
   );
 }
 
@@ -105,9 +111,9 @@ export function VOID_RATIO_AT_STRAIN(strain: any, initial_void_ratio: any): any 
 export function SATURATION(water_content: any, specific_gravity: any, void_ratio: any): any {
   return valueOf(
     reduce.saturation(
-      toPositive(water_content, "the water content"),
-      toPositive(specific_gravity, "the specific gravity"),
-      toPositive(void_ratio, "the void ratio"),
+      toPositive(water_content, say`the water content`),
+      toPositive(specific_gravity, say`the specific gravity`),
+      toPositive(void_ratio, say`the void ratio`),
     ),
   );
 }
@@ -129,9 +135,9 @@ export function SATURATION(water_content: any, specific_gravity: any, void_ratio
 export function DENSITY(mass: any, diameter: any, height: any, length_unit?: any, density_unit?: any): any {
   const unit = toUnit(length_unit, "length", "mm");
   const value = reduce.density(
-    toPositive(mass, "the mass"),
-    toMillimetres(diameter, "the diameter", unit),
-    toMillimetres(height, "the height", unit),
+    toPositive(mass, say`the mass`),
+    toMillimetres(diameter, say`the diameter`, unit),
+    toMillimetres(height, say`the height`, unit),
   );
   return convert(valueOf(value), "density", "Mg/m3", toUnit(density_unit, "density", "Mg/m3"));
 }
@@ -148,7 +154,7 @@ export function DENSITY(mass: any, diameter: any, height: any, length_unit?: any
  * @source Kell, G.S., 1975, J. Chem. Eng. Data 20(1), 97-105.
  */
 export function WATER_DENSITY(temperature: any, density_unit?: any): any {
-  const density = valueOf(waterDensity(toNumber(temperature, "the temperature")));
+  const density = valueOf(waterDensity(toNumber(temperature, say`the temperature`)));
   return convert(density, "density", "Mg/m3", toUnit(density_unit, "density", "Mg/m3"));
 }
 
@@ -166,10 +172,10 @@ export function WATER_DENSITY(temperature: any, density_unit?: any): any {
  * @source IODP Proceedings 330, Table T9.
  */
 export function SALT_CORRECTION(wet_mass: any, dry_mass: any, salt_content: any, tare?: any, item?: any): any[][] {
-  const wet = toPositive(wet_mass, "the wet mass");
-  const dry = toPositive(dry_mass, "the dry mass");
-  const salt = toPositive(salt_content, "the salt content");
-  const empty = toOptionalNumber(tare, "the tare") ?? 0;
+  const wet = toPositive(wet_mass, say`the wet mass`);
+  const dry = toPositive(dry_mass, say`the dry mass`);
+  const salt = toPositive(salt_content, say`the salt content`);
+  const empty = toOptionalNumber(tare, say`the tare`) ?? 0;
   // The weighings are judged like those of a water content.
   valueOf(reduce.waterContent(wet, dry, empty));
   const outcome = saltCorrection(wet - empty, dry - empty, salt);
@@ -186,8 +192,6 @@ export function SALT_CORRECTION(wet_mass: any, dry_mass: any, salt_content: any,
     item,
   );
 }
-
-const NEEDS_FINAL_HEIGHT = "needs the final height: enter the height of the specimen at the end of the test";
 
 /**
  * All values of a specimen, from ring mass to void ratio and saturation before and after the test, with water of 1.000
@@ -228,16 +232,16 @@ export function SPECIMEN(
   const unit = toUnit(length_unit, "length", "mm");
   const outcome = reduce.reduceSpecimen(
     {
-      diameter: toMillimetres(diameter, "the diameter", unit),
-      height: toMillimetres(height, "the height", unit),
-      ring: toPositive(ring_mass, "the ring mass"),
-      ringAndWetBefore: toPositive(ring_and_wet_before, "the ring and wet soil before"),
-      ringAndWetAfter: toPositive(ring_and_wet_after, "the ring and wet soil after"),
-      ringAndDry: toPositive(ring_and_dry, "the ring and dry soil"),
-      Gs: toPositive(specific_gravity, "the specific gravity"),
-      finalHeight: toOptionalMillimetres(final_height, "the final height", unit),
-      temperature: toOptionalPositive(temperature, "the temperature"),
-      saltContent: toOptionalPositive(salt_content, "the salt content"),
+      diameter: toMillimetres(diameter, say`the diameter`, unit),
+      height: toMillimetres(height, say`the height`, unit),
+      ring: toPositive(ring_mass, say`the ring mass`),
+      ringAndWetBefore: toPositive(ring_and_wet_before, say`the ring and wet soil before`),
+      ringAndWetAfter: toPositive(ring_and_wet_after, say`the ring and wet soil after`),
+      ringAndDry: toPositive(ring_and_dry, say`the ring and dry soil`),
+      Gs: toPositive(specific_gravity, say`the specific gravity`),
+      finalHeight: toOptionalMillimetres(final_height, say`the final height`, unit),
+      temperature: toOptionalPositive(temperature, say`the temperature`),
+      saltContent: toOptionalPositive(salt_content, say`the salt content`),
     },
     unit,
   );
@@ -249,9 +253,19 @@ export function SPECIMEN(
       { label: "dry_mass", value: specimen.dryMass, unit: "g" },
       { label: "Hs", value: convert(specimen.Hs, "length", "mm", unit), unit },
       { label: "e0", value: specimen.e0, unit: "" },
-      { label: "ef", value: specimen.ef, unit: "", missing: `ef ${NEEDS_FINAL_HEIGHT}` },
+      {
+        label: "ef",
+        value: specimen.ef,
+        unit: "",
+        missing: say`ef needs the final height: enter the height of the specimen at the end of the test`,
+      },
       { label: "S0", value: specimen.S0, unit: "" },
-      { label: "Sf", value: specimen.Sf, unit: "", missing: `Sf ${NEEDS_FINAL_HEIGHT}` },
+      {
+        label: "Sf",
+        value: specimen.Sf,
+        unit: "",
+        missing: say`Sf needs the final height: enter the height of the specimen at the end of the test`,
+      },
       { label: "density", value: specimen.density, unit: "Mg/m3" },
       { label: "dry_density", value: specimen.dryDensity, unit: "Mg/m3" },
       ...uncorrected(specimen),

@@ -4,6 +4,7 @@ import { preconsolidation, type Preconsolidation } from "../reduction/curve/prec
 import { METHOD_NAMES, type MethodName } from "../reduction/curve/method-words";
 import { CURVE_PICK_NAMES, type CurvePickName, type CurvePicks } from "../reduction/curve/picks";
 import { nth } from "../reduction/numeric/lists";
+import { say, verbatim } from "../reduction/message";
 import { then, type Outcome } from "../reduction/outcome";
 import { refuseCell, toChoice, toOptionalNonZero, toOptionalPositive, toPair } from "./cells";
 import { toPickValues } from "./pick-cells";
@@ -13,17 +14,17 @@ const KINDS = ["e", "strain"] as const;
 
 /** The rows of a test as plain lists, blanks as 0, without the blank rows at the end. */
 export function toLists(stresses: unknown, values: unknown): [Float64Array, Float64Array] {
-  const [s, v] = toPair(stresses, "the stresses", values, "the values");
+  const [s, v] = toPair(stresses, say`the stresses`, values, say`the values`);
   let length = s.length;
   while (length > 0 && !s[length - 1]) length--;
   const plain = (cells: readonly (number | null)[]) => Float64Array.from(cells.slice(0, length), (cell) => cell ?? 0);
   return [plain(s), plain(v)];
 }
 
-export const toKind = (kind: unknown): Kind => toChoice(kind, "the kind", KINDS, "e");
+export const toKind = (kind: unknown): Kind => toChoice(kind, say`the kind`, KINDS, "e");
 
 /** The value before the first load; undefined if blank or 0. */
-const toInitial = (argument: unknown): number | undefined => toOptionalNonZero(argument, "the initial value");
+const toInitial = (argument: unknown): number | undefined => toOptionalNonZero(argument, say`the initial value`);
 
 export const toTest = (stresses: unknown, values: unknown, kind: unknown, initial?: unknown): Outcome<TestCurve> => {
   const [s, v] = toLists(stresses, values);
@@ -35,7 +36,8 @@ export function toCurvePicks(argument: unknown): CurvePicks {
   const picks = toPickValues(argument, CURVE_PICK_NAMES);
   for (const name of CURVE_PICK_NAMES) {
     const stress = picks[name] ?? 0;
-    if (stress < 0) return refuseCell(`the pick ${name} is a stress of ${stress}, which cannot be: correct it`);
+    if (stress < 0)
+      return refuseCell(say`the pick ${verbatim(name)} is a stress of ${stress}, which cannot be: correct it`);
   }
   return picks;
 }
@@ -67,7 +69,7 @@ export function reduceTest(
   drawingSlope?: unknown,
   initial?: unknown,
 ): Outcome<Preconsolidation> {
-  const slope = toOptionalPositive(drawingSlope, "the slope of the drawing") ?? 0;
+  const slope = toOptionalPositive(drawingSlope, say`the slope of the drawing`) ?? 0;
   const options = [KINDS.indexOf(toKind(kind)), METHOD_NAMES.indexOf(method), slope, toInitial(initial) ?? 0];
   return reduced(...toLists(stresses, values), options, asList(toCurvePicks(picks)));
 }

@@ -1,6 +1,6 @@
 /** Worksheet functions of uncertainty: first order, after JCGM 100 (GUM). */
 import { convert } from "../reduction/units";
-import { english } from "../reduction/message";
+import { say, type Message } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import { then, type Outcome } from "../reduction/outcome";
 import {
@@ -18,10 +18,10 @@ import { answer, remarksOf, valueOf } from "./answer";
 import { isOmitted, refuseCell, toChoice, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
 
 /** A standard uncertainty; a blank or 0 states none. */
-function toStated(value: number, u: unknown, name: string): Stated {
+function toStated(value: number, u: unknown, name: Message): Stated {
   if (isOmitted(u)) return { value };
-  const given = toNumber(u, `the uncertainty of ${name}`);
-  if (given < 0) return refuseCell(`the uncertainty of ${name} is ${given}: enter a standard deviation, 0 or more`);
+  const given = toNumber(u, say`the uncertainty of ${name}`);
+  if (given < 0) return refuseCell(say`the uncertainty of ${name} is ${given}: enter a standard deviation, 0 or more`);
   return given === 0 ? { value } : { value, u: given };
 }
 
@@ -35,7 +35,7 @@ function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item:
       { label: "u", value: u * scale, unit },
       { label: "low", value: low * scale, unit },
       { label: "high", value: high * scale, unit },
-      { label: "largest", value: `${english(first.input)}, ${Math.round(100 * first.share)} %`, unit: "" },
+      { label: "largest", value: say`${first.input}, ${Math.round(100 * first.share)} %`, unit: "" },
     ],
     remarksOf(outcome),
     item,
@@ -58,7 +58,7 @@ function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item:
  * @param [item] One of e, u, low, high, largest, remark; left out, the table spills.
  * @param [length_unit] "mm" (default), "cm" or "in".
  * @param [temperature] Temperature of the water, degrees Celsius, for its density; 1.000 g/cm3 if left out.
- * @returns A table of label, value and unit; or the one item.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
  * @example =CLAY.VOID_RATIO_UNCERTAINTY(25.4,63.5,74.36,163.67,2.72,0.01,0.02,0.01,0.01)
  * @refuses =CLAY.VOID_RATIO_UNCERTAINTY(25.4,63.5,74.36,163.67,2.72)
  * @source JCGM 100:2008 (GUM), 5.1.2 and 6.3.3.
@@ -79,25 +79,25 @@ export function VOID_RATIO_UNCERTAINTY(
   temperature?: any,
 ): any[][] {
   const unit = toUnit(length_unit, "length", "mm");
-  const length = (value: unknown, u: unknown, name: string): Stated => {
+  const length = (value: unknown, u: unknown, name: Message): Stated => {
     const stated = toStated(toPositive(value, name), u, name);
     const mm = (one: number) => convert(one, "length", unit, "mm");
     return stated.u === undefined ? { value: mm(stated.value) } : { value: mm(stated.value), u: mm(stated.u) };
   };
   const outcome = voidRatioUncertainty(
     {
-      height: length(height, u_height, "the height"),
-      diameter: length(diameter, u_diameter, "the diameter"),
-      ring: toStated(toPositive(ring_mass, "the ring"), u_mass, "a weighing"),
-      ringAndDry: toStated(toPositive(ring_and_dry, "the ring and dry soil"), u_mass, "a weighing"),
+      height: length(height, u_height, say`the height`),
+      diameter: length(diameter, u_diameter, say`the diameter`),
+      ring: toStated(toPositive(ring_mass, say`the ring`), u_mass, say`a weighing`),
+      ringAndDry: toStated(toPositive(ring_and_dry, say`the ring and dry soil`), u_mass, say`a weighing`),
       specificGravity: toStated(
-        toPositive(specific_gravity, "the specific gravity"),
+        toPositive(specific_gravity, say`the specific gravity`),
         u_specific_gravity,
-        "the specific gravity",
+        say`the specific gravity`,
       ),
-      temperature: toOptionalPositive(temperature, "the temperature"),
+      temperature: toOptionalPositive(temperature, say`the temperature`),
     },
-    toOptionalPositive(coverage, "the coverage factor"),
+    toOptionalPositive(coverage, say`the coverage factor`),
   );
   return laidOut(outcome, "e", "", item);
 }
@@ -113,7 +113,7 @@ export function VOID_RATIO_UNCERTAINTY(
  * @param [u_apparatus] Standard uncertainty of that deflection.
  * @param [coverage] Coverage factor, 2 if left out.
  * @param [item] One of strain, u, low, high, largest, remark; left out, the table spills.
- * @returns A table of label, value and unit; or the one item.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
  * @example =CLAY.STRAIN_UNCERTAINTY(4.014,25.4,0.003,0.01,0.048,0.002)
  * @refuses =CLAY.STRAIN_UNCERTAINTY(4.014,25.4,-0.003)
  * @source JCGM 100:2008 (GUM), 5.1.2 and 6.3.3.
@@ -130,14 +130,18 @@ export function STRAIN_UNCERTAINTY(
 ): any[][] {
   const apparatus = isOmitted(apparatus_deflection)
     ? undefined
-    : toStated(toNumber(apparatus_deflection, "the apparatus deflection"), u_apparatus, "the apparatus deflection");
+    : toStated(
+        toNumber(apparatus_deflection, say`the apparatus deflection`),
+        u_apparatus,
+        say`the apparatus deflection`,
+      );
   const outcome = strainUncertainty(
     {
-      deformation: toStated(toNumber(deformation, "the deformation"), u_deformation, "the deformation"),
-      initialHeight: toStated(toPositive(initial_height, "the initial height"), u_height, "the initial height"),
+      deformation: toStated(toNumber(deformation, say`the deformation`), u_deformation, say`the deformation`),
+      initialHeight: toStated(toPositive(initial_height, say`the initial height`), u_height, say`the initial height`),
       ...(apparatus && (apparatus.u !== undefined || apparatus.value !== 0) ? { apparatus } : {}),
     },
-    toOptionalPositive(coverage, "the coverage factor"),
+    toOptionalPositive(coverage, say`the coverage factor`),
   );
   return laidOut(outcome, "strain", "", item);
 }
@@ -164,15 +168,15 @@ export function STRESS_UNCERTAINTY(
   coverage?: any,
   item?: any,
 ): any[][] {
-  const value = toPositive(stress, "the stress");
-  const ratio = toStated(1, u_force_ratio, "the force").u;
+  const value = toPositive(stress, say`the stress`);
+  const ratio = toStated(1, u_force_ratio, say`the force`).u;
   // A force of 1 N stands for any force: the calculation is relative.
   const outcome = stressUncertainty(
     {
       force: ratio === undefined ? { value: 1 } : { value: 1, u: ratio },
-      diameter: toStated(toPositive(diameter, "the diameter"), u_diameter, "the diameter"),
+      diameter: toStated(toPositive(diameter, say`the diameter`), u_diameter, say`the diameter`),
     },
-    toOptionalPositive(coverage, "the coverage factor"),
+    toOptionalPositive(coverage, say`the coverage factor`),
   );
   return laidOut(outcome, "stress", "", item, outcome.ok ? value / outcome.value.value : 1);
 }
@@ -203,16 +207,16 @@ export function CV_UNCERTAINTY(
   coverage?: any,
   item?: any,
 ): any[][] {
-  const value = toPositive(cv, "cv");
-  const by = toChoice<HandMethod>(method, "the method", ["log time", "root time"], "log time");
-  const low = toPositive(fit_low, "the low end of the fit's interval");
-  const high = toPositive(fit_high, "the high end of the fit's interval");
-  const thickness = toStated(toPositive(height, "the height"), u_height, "the height");
+  const value = toPositive(cv, say`cv`);
+  const by = toChoice<HandMethod>(method, say`the method`, ["log time", "root time"], "log time");
+  const low = toPositive(fit_low, say`the low end of the fit's interval`);
+  const high = toPositive(fit_high, say`the high end of the fit's interval`);
+  const thickness = toStated(toPositive(height, say`the height`), u_height, say`the height`);
   const outcome = then(timeUncertainty(by, low, high), (u) =>
     // A time of 1 min stands for any time: the calculation is relative.
     cvUncertainty(
       { timeFactor: by === "log time" ? T50 : T90, time: { value: 1, u }, height: thickness, drainage: "double" },
-      toOptionalPositive(coverage, "the coverage factor"),
+      toOptionalPositive(coverage, say`the coverage factor`),
     ),
   );
   return laidOut(outcome, "cv", "", item, outcome.ok ? value / outcome.value.value : 1);

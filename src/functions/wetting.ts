@@ -21,9 +21,9 @@ import { toChoice, toNumber, toOptionalPositive, toPair, toUnit } from "./cells"
 export function WETTING_STRAIN(height_before: any, height_after: any, reference_height?: any): any {
   return valueOf(
     wettingStrain(
-      toNumber(height_before, "the height before wetting"),
-      toNumber(height_after, "the height after wetting"),
-      toOptionalPositive(reference_height, "the reference height"),
+      toNumber(height_before, say`the height before wetting`),
+      toNumber(height_after, say`the height after wetting`),
+      toOptionalPositive(reference_height, say`the reference height`),
     ),
   );
 }
@@ -52,24 +52,24 @@ export function COLLAPSE(
   stress_unit?: any,
 ): any[][] {
   const unit = toUnit(stress_unit, "stress", "kPa");
-  const typed = toOptionalPositive(stress, "the stress");
+  const typed = toOptionalPositive(stress, say`the stress`);
   const outcome = collapse(
-    toNumber(height_before, "the height before wetting"),
-    toNumber(height_after, "the height after wetting"),
-    toNumber(initial_height, "the initial height"),
+    toNumber(height_before, say`the height before wetting`),
+    toNumber(height_after, say`the height after wetting`),
+    toNumber(initial_height, say`the initial height`),
     typed === undefined ? undefined : convert(typed, "stress", unit, "kPa"),
   );
   const found = valueOf(outcome);
   const none =
     typed === undefined
-      ? { missing: "the index is the potential at 200 kPa: give the stress" }
+      ? { missing: say`the index is the potential at 200 kPa: give the stress` }
       : {
           notApplicable: say`the index, and its class, are of a wetting under 200 kPa, not ${typed} ${verbatim(unit)}`,
         };
   const items: Item[] = [
     { label: "potential", value: found.potential, unit: "on the initial height" },
     { label: "index", value: found.index, unit: "on the initial height, at 200 kPa", ...none },
-    { label: "class", value: found.class, unit: "by the index, ASTM D5333", ...none },
+    { label: "class", value: found.class && say([found.class]), unit: "by the index, ASTM D5333", ...none },
   ];
   return answer(items, remarksOf(outcome), item);
 }
@@ -89,8 +89,8 @@ export function COLLAPSE(
  * @source The methods do not agree: zero strain and load back read high, constant volume slightly low (Kayabali, K., Demir, S., 2011, Measurement of swelling pressure: direct method versus indirect methods, Canadian Geotechnical Journal 48, 354-364, abstract).
  */
 export function SWELLING_PRESSURE(stresses: any[][], strains: any[][], method?: any, item?: any): any[][] {
-  const by = toChoice(method, "the method", SWELLING_METHODS, "zero strain");
-  const [s, strain] = toPair(stresses, "the stresses", strains, "the strains");
+  const by = toChoice(method, say`the method`, SWELLING_METHODS, "zero strain");
+  const [s, strain] = toPair(stresses, say`the stresses`, strains, say`the strains`);
   const outcome = swellingPressure(s, strain, by);
   const { pressure, low, high } = valueOf(outcome);
   const items: Item[] = [

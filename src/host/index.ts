@@ -18,6 +18,7 @@ import {
   type Opened,
 } from "../workbook/embedded";
 import { Stopped } from "../workbook/in-slices";
+import { translateAnswers } from "../pane/live/sheet-language";
 import { engineWords, hostWords } from "../pane/text/host";
 import { inWords } from "../pane/text/messages";
 import { WorkbookError } from "../workbook/port";
@@ -210,6 +211,7 @@ function openPane({ port, view }: Desk): void {
 
 async function start(): Promise<void> {
   const voice = makeVoice(element("message"), element<HTMLDialogElement>("question"));
+  translateAnswers();
   const settings = settingsOf(new URLSearchParams(location.search));
   const [templates] = await Promise.all([fetchText("vendor/o-spreadsheet/o_spreadsheet.xml"), loadFunctions(settings)]);
 

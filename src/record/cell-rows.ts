@@ -5,7 +5,7 @@
 import { REQUIRED } from "../specification/required";
 import { FIELDS_APART_FROM_READINGS } from "../specification/fields";
 import { unitCellOf } from "../specification/measures";
-import { OTHER_LANGUAGES, STATES, TYPED_WORDS, wordIn } from "../specification/list-words";
+import { ASKING_WORDS, OTHER_LANGUAGES, STATES, TYPED_WORDS, wordIn } from "../specification/list-words";
 import { PICK_OF } from "../specification/pick-choices";
 import { labelByName } from "./label-by-name";
 import { labelsAlone } from "./labels-alone";
@@ -68,12 +68,17 @@ export const CELL_LINES = {
   others: linesOf([...FIELDS.keys()].filter((name) => !LISTED.has(name))),
 };
 
+const WORDS_OF_NO_LIST = [...STATES, ...TYPED_WORDS, ...ASKING_WORDS];
+
 /** The words of no list, as the line of a cell without a name. */
 export const WORD_LINE = [
   ...["", "", ""],
-  [...STATES, ...TYPED_WORDS].join(BETWEEN_CHOICES),
-  ...wordsElsewhere([...STATES, ...TYPED_WORDS]),
+  WORDS_OF_NO_LIST.join(BETWEEN_CHOICES),
+  ...wordsElsewhere(WORDS_OF_NO_LIST),
 ].join("|");
+
+/** The tags of the languages in the order of their words in a line. */
+export const LANGUAGE_TAGS: readonly string[] = OTHER_LANGUAGES;
 
 /** A cell that a report requires, or several of which one is enough; or a column that needs a value for each load. */
 export type RequiredCell = readonly [string, ...string[]] | { readonly ofLoads: string };

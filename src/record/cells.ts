@@ -2,7 +2,7 @@
 import type { Measure } from "../specification/measures";
 import { OLD_PICK_CHOICES, PICK_CHOICES, PICK_OF } from "../specification/pick-choices";
 import { MOST_LOADS, readingsOfLoads } from "../specification/readings";
-import { CELL_LINES, WORD_LINE } from "./cell-rows";
+import { CELL_LINES, LANGUAGE_TAGS, WORD_LINE } from "./cell-rows";
 import { labelByName } from "./label-by-name";
 import { OLD_WORDS, type LoadResultName, type LoadWordName, type NumberName } from "./names";
 import type { RemarkName, ResultName, WordName } from "./names";
@@ -53,25 +53,52 @@ export const CELL_GROUPS = {
 /** All these cells. */
 export const CELLS: readonly Cell[] = Object.values<readonly Cell[]>(CELL_GROUPS).flat();
 
-/** The words of a line in other languages, in lower case, each with its English word. */
-function wordsElsewhere(line: string): (readonly [string, string])[] {
+/** A word of another language: its English word, the tag of the language, and the word itself. */
+type Elsewhere = readonly [english: string, language: string | undefined, own: string];
+
+/** The words of a line in other languages, by the words in lower case. */
+function wordsElsewhere(line: string): (readonly [string, Elsewhere])[] {
   const [name = "", , , listed, ...others] = line.split("|");
   const choices = choicesIn(name, listed) ?? [];
-  return others.flatMap((words) =>
-    words.split("/").flatMap((word, index) => (word ? [[word.toLowerCase(), choices[index] ?? word] as const] : [])),
+  return others.flatMap((words, language) =>
+    words
+      .split("/")
+      .flatMap((word, index) =>
+        word ? [[word.toLowerCase(), [choices[index] ?? word, LANGUAGE_TAGS[language], word]] as const] : [],
+      ),
   );
 }
 
-const ENGLISH: ReadonlyMap<string, string> = new Map(
+const ELSEWHERE: ReadonlyMap<string, Elsewhere> = new Map(
   [...Object.values(CELL_LINES), WORD_LINE].flatMap((lines) => lines.split("\n")).flatMap(wordsElsewhere),
 );
+
+const elsewhere = (text: string): Elsewhere | undefined => ELSEWHERE.get(text.trim().toLowerCase());
 
 /**
  * The English word of a list or a state, from its word in another language of a sheet, in any case; any other text is
  * returned unchanged.
  * @example englishWord("Fällt") // "fall"
  */
-export const englishWord = (text: string): string => ENGLISH.get(text.trim().toLowerCase()) ?? text;
+export const englishWord = (text: string): string => elsewhere(text)?.[0] ?? text;
+
+/**
+ * The tag of the language of a word of a list, or of a word by which a formula asks; undefined for an English word, and
+ * for any other text.
+ * @example languageOfWord("Bemerkung") // "de"
+ */
+export const languageOfWord = (text: string): string | undefined => elsewhere(text)?.[1];
+
+/**
+ * The word in the language with this tag, by its English word in any case; a word that is the same in every language is
+ * returned unchanged.
+ * @example wordElsewhere("de", "Together") // "Zusammen"
+ */
+export function wordElsewhere(language: string, english: string): string {
+  const small = english.toLowerCase();
+  for (const [known, tag, own] of ELSEWHERE.values()) if (tag === language && known.toLowerCase() === small) return own;
+  return english;
+}
 
 /** Cells without a list that hold its words: results that show a state, and the columns of the table of picks. */
 const WITHOUT_LIST = [

@@ -5,7 +5,7 @@
 import { fieldCurve } from "../reduction/curve/field-curve";
 import { compressedOnUnloading } from "../reduction/curve/loads";
 import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
-import { asTyped, digits, english, joined, say, verbatim, type Message, type Value } from "../reduction/message";
+import { asTyped, digits, joined, say, verbatim, type Message, type Value } from "../reduction/message";
 import { constructionRemarks } from "../reduction/increment/reduce";
 import { then, type Outcome } from "../reduction/outcome";
 import {
@@ -41,6 +41,7 @@ import { isError } from "../workbook/cell-error";
 import { asColumn } from "../workbook/lists";
 import type { CellValue } from "../workbook/port";
 import { englishWord } from "./cells";
+import { told } from "./told";
 import { picksOfCurve } from "./picks";
 import type { NamedValues, RemarkName, TestRecord } from "./record";
 import { inputs, inSheetStress, reduced, seatingDeflection, type LoadReduced } from "./reduced-test";
@@ -54,7 +55,7 @@ const GIVEN_DIGITS = 4;
 export interface Remark {
   /** What the formula itself says, in the language of the sheet. */
   readonly ofSheet: readonly Message[];
-  /** What worksheet functions answer there: English on every sheet. */
+  /** What worksheet functions answer there: in the language of the sheet, on a German sheet up to version 7 in English. */
   readonly ofFunctions: readonly Message[];
 }
 
@@ -273,6 +274,10 @@ export function saidInCell(
 ): Message {
   if (!remark) return asTyped(text);
   const words = wordsOf(languageNamed(sheetLanguage));
-  const onSheet = [...remark.ofSheet.map((part) => shownOnSheet(words, part)), ...remark.ofFunctions.map(english)];
-  return wordsAlone(onSheet.join("; ")) === wordsAlone(text) ? messageOf(readAs(remark)) : asTyped(text);
+  const ofSheet = remark.ofSheet.map((part) => shownOnSheet(words, part));
+  const isShown = [words.language, "en"].some((language) => {
+    const onSheet = [...ofSheet, ...remark.ofFunctions.map((part) => told(part, language))];
+    return wordsAlone(onSheet.join("; ")) === wordsAlone(text);
+  });
+  return isShown ? messageOf(readAs(remark)) : asTyped(text);
 }

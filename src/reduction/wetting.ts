@@ -47,6 +47,17 @@ const COLLAPSE_CLASSES = [
   { most: Infinity, name: "severe" },
 ] as const;
 
+export type CollapseClass = (typeof COLLAPSE_CLASSES)[number]["name"];
+
+/** The names of the classes as messages. */
+export const COLLAPSE_NAMES: Readonly<Record<CollapseClass, Message>> = {
+  none: say`none`,
+  slight: say`slight`,
+  moderate: say`moderate`,
+  "moderately severe": say`moderately severe`,
+  severe: say`severe`,
+};
+
 /**
  * The index is the potential at 200 kPa, which the standard writes as 2 tsf (191.5 kPa): a stress within 5 percent of
  * 200 kPa counts.
@@ -54,7 +65,7 @@ const COLLAPSE_CLASSES = [
 const INDEX_STRESS = { kPa: 200, share: 0.05 } as const;
 
 /** The class of an index (a ratio), rounded to 0.1 percent like the table of the standard. */
-function classOfIndex(index: number): string | undefined {
+function classOfIndex(index: number): CollapseClass | undefined {
   const percent = Math.round(1000 * index + 1e-9) / 10;
   return COLLAPSE_CLASSES.find(({ most }) => percent <= most)?.name;
 }
@@ -64,7 +75,7 @@ export interface Collapse {
   readonly potential: number;
   /** Ie: the potential if the stress is 200 kPa, and its class. */
   readonly index?: number;
-  readonly class?: string;
+  readonly class?: CollapseClass;
 }
 
 /**

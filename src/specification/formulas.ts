@@ -8,7 +8,7 @@ import {
   type CurvePickName,
 } from "../reduction/curve/picks";
 import { INTRINSIC_LINE, SEDIMENTATION_SENSITIVITY } from "../reduction/curve/intrinsic";
-import { hasWord, isWord, shownWord } from "./list-words";
+import { ASKING_WORDS, hasWord, isWord, shownWord } from "./list-words";
 
 /** The names of the cells with what cannot be: among the numbers, among the words of lists, and of the points of the curve. */
 export const INPUT_REMARK = "input_remark";
@@ -51,11 +51,11 @@ export const shown = (call: string): string => `IF(${IS_POSSIBLE},${call},IFERRO
 export const onceOver = (call: string): string => `IF(AND(${IS_OVER},${IS_POSSIBLE}),${call},IFERROR(${call},""))`;
 
 /**
- * As `onceOver`, of a call that takes "words" as its last argument: once the test is over, a refusal leaves the cell
- * blank, and the remark of the same call gives its reason.
+ * As `onceOver`, of a call that takes "words" or "error" as its last argument: once the test is over, a refusal leaves the
+ * cell blank, and the remark of the same call gives its reason. Texts are in the language of the word.
  */
 export const toldOnceOver = (call: (refusal: string) => string): string =>
-  `IF(AND(${IS_OVER},${IS_POSSIBLE}),${call(',"words"')},IFERROR(${call("")},""))`;
+  `IF(AND(${IS_OVER},${IS_POSSIBLE}),${call(`,${shownWord("words")}`)},IFERROR(${call(`,${shownWord("error")}`)},""))`;
 
 /** True if the curve has points, and lacks none of a load that was read. */
 export const HAS_CURVE = `AND(COUNT({void_ratio_curve})>0,IFERROR({${CURVE_GAP}},"")="")`;
@@ -78,15 +78,19 @@ const HAS_CURVE_PICKS = hasWord("{pick_load}", OF_CURVE);
 /** The picks of the compression curve that count; blank if there is none. */
 export const CURVE_PICKS = `IF(${HAS_CURVE_PICKS},CLAY.LOAD_PICKS("${OF_CURVE}",{pick_load},{pick_of},{pick_after}),"")`;
 
+/** An item that a formula asks for: a text in the language of the sheet. */
+export const asked = (item: string): string =>
+  ASKING_WORDS.some((one) => one === item) ? shownWord(item) : `"${item}"`;
+
 /** An item of the preconsolidation stress by the chosen method; e0 is for the method that begins at e0. */
 export const byMethod = (item: string, refusal = ""): string =>
-  `PRECONSOLIDATION(${CURVE},${METHOD},"${item}","e",${CURVE_PICKS},,{void_ratio_initial}${refusal})`;
+  `PRECONSOLIDATION(${CURVE},${METHOD},${asked(item)},"e",${CURVE_PICKS},,{void_ratio_initial}${refusal})`;
 
 /** True if a value of the curve cannot be used; false if only the method does not apply to the curve. */
 export const CURVE_IS_WRONG = `ISERR(CLAY.${byMethod("stress")})`;
 
 /** The remark on the curve; once the test is over, and where a value of the curve cannot be used, the reason of a refusal. */
-export const ON_CURVE = `IF(OR(${IS_OVER},${CURVE_IS_WRONG}),CLAY.${byMethod("remark", ',"words"')},IFERROR(CLAY.${byMethod("remark")},""))`;
+export const ON_CURVE = `IF(OR(${IS_OVER},${CURVE_IS_WRONG}),CLAY.${byMethod("remark", `,${shownWord("words")}`)},IFERROR(CLAY.${byMethod("remark")},""))`;
 
 /** The arguments of an index: the curve, no two stresses, void ratios, the picks. */
 export const INDEX_OF = `${CURVE},,,"e",${CURVE_PICKS}`;

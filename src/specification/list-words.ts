@@ -20,6 +20,19 @@ export const STATES = ["loading", "unloading", "end", "running", "over"] as cons
 export const TYPED_WORDS = ["curve", "automatic", "none"] as const;
 
 /**
+ * The words by which a formula asks a worksheet function for texts: an item that is a text, where the reason of a refusal
+ * stands, what a table shows, and the language itself. The answer is in the language of the word.
+ */
+export const ASKING_WORDS = [
+  ...["remark", "class", "verdict", "largest", "soil", "from"],
+  ...["error", "words"],
+  ...["all", "open"],
+  "English",
+  // Rows of the table of methods in words.
+  ...["Spread", "Not less than", "Not more than", "Together"],
+] as const;
+
+/**
  * The word of a list in the language of a sheet, by its English word; names and units are the same in every language.
  * @example wordIn("de", "fall") // "fällt"
  * @example wordIn("de", "kPa") // "kPa"
@@ -38,8 +51,12 @@ export function everyWord(english: string): string[] {
  * A condition of a formula: the cell, or the expression, shows this word in any language.
  * @example isWord("{dial_sense}", "fall") // OR({dial_sense}="fall",{dial_sense}="fällt")
  */
-export function isWord(cell: string, ...english: readonly string[]): string {
-  const each = english.flatMap(everyWord).map((word) => `${cell}="${word}"`);
+export const isWord = (cell: string, ...english: readonly string[]): string =>
+  isOneOf(cell, english.flatMap(everyWord));
+
+/** A condition of a formula: the cell, or the expression, shows one of these texts. */
+export function isOneOf(cell: string, texts: readonly string[]): string {
+  const each = texts.map((text) => `${cell}="${text}"`);
   return each.length === 1 ? each.join("") : `OR(${each.join(",")})`;
 }
 

@@ -6,7 +6,7 @@
 import { MOST_ON_UNLOADING, SAME_LOAD } from "../reduction/curve/loads";
 import { english } from "../reduction/message";
 import { when, type Column, type Table } from "./field";
-import { atLoad, SENSE, shown, TIME_METHOD } from "./formulas";
+import { asked, atLoad, SENSE, shown, TIME_METHOD } from "./formulas";
 import { isWord, shownWord } from "./list-words";
 import type { Measure } from "./measures";
 import { LOADS } from "./readings";
@@ -492,7 +492,7 @@ const COEFFICIENTS: readonly Column[] = [
  * for blank cells.
  */
 const timeCurve = (readings: string, zeros: "blank" | "readings"): string =>
-  `CLAY.TIME_CURVE({times_#},${readings},IF(IFERROR(COUNT({pick_load}),0)=0,"",CLAY.LOAD_PICKS([load_number],{pick_load},{pick_of},{pick_after})),[load_procedure],"${zeros}","remark")`;
+  `CLAY.TIME_CURVE({times_#},${readings},IF(IFERROR(COUNT({pick_load}),0)=0,"",CLAY.LOAD_PICKS([load_number],{pick_load},{pick_of},{pick_after})),[load_procedure],"${zeros}",${asked("remark")})`;
 
 const TIME_CURVES: readonly Column[] = [
   ...repeated("times"),

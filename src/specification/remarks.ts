@@ -1,11 +1,12 @@
 /** The remarks in full: the remarks of a person, and the remarks of the reduction. */
-import { METHOD_WORDS, METHOD_NAMES } from "../reduction/curve/method-words";
+import { METHOD_WORDS, METHOD_NAMES, type MethodName } from "../reduction/curve/method-words";
 import { when, type Field } from "./field";
 import { text } from "./form-fields";
 import { ADOPTED_SENTENCES } from "./results/adopted";
 import { ADOPTED_CV_SENTENCES } from "./results/adopted-cv";
-import { ON_CURVE, SOLIDS, SPECIMEN_CALL } from "./formulas";
+import { asked, ON_CURVE, SOLIDS, SPECIMEN_CALL } from "./formulas";
 import { IMPOSSIBLE } from "./impossible";
+import { shownWord } from "./list-words";
 import { MISSING_IN_FULL } from "./missing";
 import { DESIGN_REMARK } from "./results/design";
 import { ofField, ofQuality } from "./results/results";
@@ -26,6 +27,9 @@ export const TYPED_REMARKS: readonly Field[] = [
   },
 ];
 
+/** A method in the words of the sheet's table of methods. */
+const called = (method: MethodName): string => shownWord(METHOD_WORDS[method]);
+
 /**
  * The remarks of the reduction, on a page beside the results. Each formula returns one value, because Excel allows no
  * array in merged cells.
@@ -38,7 +42,7 @@ export const REMARKS: readonly Field[] = [
     kind: "remark",
     formula: when(
       [...SOLIDS, "{initial_height}", "{water_content_initial}", "{water_content_final}"],
-      `IFERROR(${SPECIMEN_CALL},"remark",{test_temperature},{pore_salt}),"")`,
+      `IFERROR(${SPECIMEN_CALL},${asked("remark")},{test_temperature},{pore_salt}),"")`,
     ),
     note: "Remarks on the masses and sizes.",
     lines: 2,
@@ -57,7 +61,7 @@ export const REMARKS: readonly Field[] = [
     label: "On every method",
     measure: "text",
     kind: "remark",
-    formula: '=IF(COUNT({void_ratio_curve})=0,"",IFERROR(VLOOKUP("Together",{preconsolidation_spread},3,FALSE),""))',
+    formula: `=IF(COUNT({void_ratio_curve})=0,"",IFERROR(VLOOKUP(${shownWord("Together")},{preconsolidation_spread},3,FALSE),""))`,
     note: "How far the methods agree.",
     lines: 2,
   },
@@ -67,7 +71,7 @@ export const REMARKS: readonly Field[] = [
     measure: "text",
     kind: "remark",
     formula: `=IF(COUNT({void_ratio_curve})=0,"",IFERROR(${METHOD_NAMES.map(
-      (method) => `"${METHOD_WORDS[method]}: "&VLOOKUP("${METHOD_WORDS[method]}",{preconsolidation_spread},3,FALSE)`,
+      (method) => `${called(method)}&": "&VLOOKUP(${called(method)},{preconsolidation_spread},3,FALSE)`,
     ).join('&"; "&')},""))`,
     note: "The points that each method used, or why it has no answer.",
     lines: 4,
@@ -104,7 +108,7 @@ export const REMARKS: readonly Field[] = [
     label: "On the loads",
     measure: "text",
     kind: "remark",
-    formula: '=IF(COUNT({end_reading})=0,"",CLAY.REMARKS_BY_LOAD({load_number},{load_remark}))',
+    formula: `=IF(COUNT({end_reading})=0,"",CLAY.REMARKS_BY_LOAD({load_number},{load_remark},${shownWord("English")}))`,
     note: "Remarks on the loads: each stands once, with the loads that it applies to.",
     lines: 20,
   },

@@ -14,6 +14,7 @@ import {
   toSeries,
   toUnit,
 } from "../../src/functions/cells";
+import { say } from "../../src/reduction/message";
 import { refusal } from "./refusal";
 
 /** Cell values that Excel passes as objects, as @types/office-js declares them. */
@@ -33,10 +34,10 @@ const objects = {
 
 describe("one cell", () => {
   test.each([12.5, objects.number, objects.formatted, objects.pricedCard])("%j is a number", (cell) =>
-    expect(toCell(cell, "row 1")).toBe(12.5),
+    expect(toCell(cell, say`row 1`)).toBe(12.5),
   );
   test.each([null, undefined, "", "  ", "\u00a0", objects.empty])("%j is blank", (cell) =>
-    expect(toCell(cell, "row 1")).toBeNull(),
+    expect(toCell(cell, say`row 1`)).toBeNull(),
   );
   test.each<[unknown, string]>([
     ["12.5", "12.5 stored as text: re-enter as a number"],
@@ -62,53 +63,57 @@ describe("one cell", () => {
     [NaN, "no finite number"],
     [-Infinity, "no finite number"],
   ])("%p is refused", (cell, message) =>
-    expect(refusal(() => toCell(cell, "row 3 of the times"))).toContain(`#VALUE! row 3 of the times holds ${message}`),
+    expect(refusal(() => toCell(cell, say`row 3 of the times`))).toContain(
+      `#VALUE! row 3 of the times holds ${message}`,
+    ),
   );
 });
 
 describe("one number", () => {
   test.each([7, [[7]], [7], [[{ type: "Double", basicType: "Double", basicValue: 7 }]]])("%j", (argument) =>
-    expect(toNumber(argument, "the height")).toBe(7),
+    expect(toNumber(argument, say`the height`)).toBe(7),
   );
   test("a blank cell is 0, as in desktop Excel; an omitted argument is missing", () => {
-    for (const blank of [null, "", [[null]], 0]) expect(toNumber(blank, "the strain")).toBe(0);
-    expect(refusal(() => toNumber(undefined, "the strain"))).toBe("#VALUE! the strain is missing: enter a number");
+    for (const blank of [null, "", [[null]], 0]) expect(toNumber(blank, say`the strain`)).toBe(0);
+    expect(refusal(() => toNumber(undefined, say`the strain`))).toBe("#VALUE! the strain is missing: enter a number");
   });
   test("a range of several cells is refused", () =>
-    expect(refusal(() => toNumber([[1], [2]], "the height"))).toBe(
+    expect(refusal(() => toNumber([[1], [2]], say`the height`))).toBe(
       "#VALUE! the height is a range of cells where one number is needed: choose one cell",
     ));
   test("a measurement of zero is refused with the same words as a blank", () => {
-    const messages = [null, "", 0, [[null]]].map((cell) => refusal(() => toPositive(cell, "the ring mass")));
+    const messages = [null, "", 0, [[null]]].map((cell) => refusal(() => toPositive(cell, say`the ring mass`)));
     expect(new Set(messages)).toEqual(
       new Set(["#VALUE! the ring mass is blank or zero: enter a number greater than zero"]),
     );
-    expect(refusal(() => toPositive(-2, "the ring mass"))).toBe("#VALUE! the ring mass is -2: it cannot be negative");
+    expect(refusal(() => toPositive(-2, say`the ring mass`))).toBe(
+      "#VALUE! the ring mass is -2: it cannot be negative",
+    );
   });
   test("optional numbers", () => {
     for (const blank of [undefined, null, "", 0, [[0]], [[null]]]) {
-      expect(toOptionalPositive(blank, "the height")).toBeUndefined();
-      expect(toOptionalNonZero(blank, "the factor")).toBeUndefined();
-      expect(toOptionalMillimetres(blank, "the height", "in")).toBeUndefined();
-      expect(toOptionalWord(blank, "the unit")).toBeUndefined();
+      expect(toOptionalPositive(blank, say`the height`)).toBeUndefined();
+      expect(toOptionalNonZero(blank, say`the factor`)).toBeUndefined();
+      expect(toOptionalMillimetres(blank, say`the height`, "in")).toBeUndefined();
+      expect(toOptionalWord(blank, say`the unit`)).toBeUndefined();
     }
-    expect(toOptionalNonZero(-0.01, "the factor")).toBe(-0.01);
-    expect(toOptionalNumber(0, "the tare")).toBe(0);
-    expect(toOptionalNumber(null, "the tare")).toBeUndefined();
-    expect(refusal(() => toOptionalPositive(-1, "the height"))).toMatch(/cannot be negative/);
-    expect(refusal(() => toOptionalPositive(objects.error, "the height"))).toMatch(/holds the error #DIV\/0!/);
+    expect(toOptionalNonZero(-0.01, say`the factor`)).toBe(-0.01);
+    expect(toOptionalNumber(0, say`the tare`)).toBe(0);
+    expect(toOptionalNumber(null, say`the tare`)).toBeUndefined();
+    expect(refusal(() => toOptionalPositive(-1, say`the height`))).toMatch(/cannot be negative/);
+    expect(refusal(() => toOptionalPositive(objects.error, say`the height`))).toMatch(/holds the error #DIV\/0!/);
     expect(isOmitted([[null]])).toBe(true);
     expect(isOmitted(objects.empty)).toBe(true);
     expect(isOmitted(0)).toBe(false);
   });
   test("a length in its unit", () => {
-    expect(toMillimetres(2.5, "the diameter", "in")).toBeCloseTo(63.5, 12);
-    expect(refusal(() => toMillimetres(0, "the diameter", "in"))).toMatch(/diameter is blank or zero/);
+    expect(toMillimetres(2.5, say`the diameter`, "in")).toBeCloseTo(63.5, 12);
+    expect(refusal(() => toMillimetres(0, say`the diameter`, "in"))).toMatch(/diameter is blank or zero/);
   });
 });
 
 describe("a word", () => {
-  const item = (cell: unknown): string => toChoice(cell, "the item", ["cv", "t50"], "cv");
+  const item = (cell: unknown): string => toChoice(cell, say`the item`, ["cv", "t50"], "cv");
   test("a word is accepted in any case; blank and 0 give the default", () => {
     expect([" T50 ", [["t50"]], { type: "String", basicType: "String", basicValue: "t50" }].map(item)).toEqual([
       "t50",
@@ -132,14 +137,14 @@ describe("a word", () => {
 
 describe("a series", () => {
   test("a column, a row and a single cell are read", () => {
-    expect(toSeries([[1], [null], [3]], "the times")).toEqual([1, null, 3]);
-    expect(toSeries([[1, "", 3]], "the times")).toEqual([1, null, 3]);
-    expect(toSeries(5, "the times")).toEqual([5]);
-    expect(toSeries([[objects.formatted]], "the times")).toEqual([12.5]);
+    expect(toSeries([[1], [null], [3]], say`the times`)).toEqual([1, null, 3]);
+    expect(toSeries([[1, "", 3]], say`the times`)).toEqual([1, null, 3]);
+    expect(toSeries(5, say`the times`)).toEqual([5]);
+    expect(toSeries([[objects.formatted]], say`the times`)).toEqual([12.5]);
   });
   test("a bad cell is named by its place", () => {
-    expect(refusal(() => toSeries([[1], ["x"]], "the times"))).toMatch(/row 2 of the times holds the text "x"/);
-    expect(refusal(() => toSeries([[1, 2, objects.error]], "the times"))).toMatch(
+    expect(refusal(() => toSeries([[1], ["x"]], say`the times`))).toMatch(/row 2 of the times holds the text "x"/);
+    expect(refusal(() => toSeries([[1, 2, objects.error]], say`the times`))).toMatch(
       /cell 3 of the times holds the error/,
     );
   });
@@ -151,14 +156,14 @@ describe("a series", () => {
             [1, 2],
             [3, 4],
           ],
-          "the times",
+          say`the times`,
         ),
       ),
     ).toMatch(/must be one column or one row: .* 2 rows and 2/);
-    expect(refusal(() => toSeries(undefined, "the times"))).toMatch(/the times are missing/);
+    expect(refusal(() => toSeries(undefined, say`the times`))).toMatch(/the times are missing/);
   });
   test("two series of different lengths are refused", () =>
-    expect(refusal(() => toPair([[1], [2]], "the times", [[1]], "the readings"))).toBe(
+    expect(refusal(() => toPair([[1], [2]], say`the times`, [[1]], say`the readings`))).toBe(
       "#VALUE! the times have 2 cells and the readings have 1: choose two ranges of the same length",
     ));
 });

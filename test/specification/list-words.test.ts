@@ -5,6 +5,7 @@ import { choicesOf, englishWord, textOf } from "../../src/record/cells";
 import { REGISTER_KINDS } from "../../src/record/register";
 import { FIELDS_APART_FROM_READINGS } from "../../src/specification/fields";
 import {
+  ASKING_WORDS,
   everyWord,
   hasWord,
   haveWord,
@@ -24,6 +25,7 @@ const LISTS: ReadonlyMap<string, readonly string[]> = new Map([
   ["register_kind", REGISTER_KINDS],
   ["states", STATES],
   ["typed words", TYPED_WORDS],
+  ["words by which a formula asks", ASKING_WORDS],
 ]);
 const ALL = [...new Set([...LISTS.values()].flat())];
 const small = (words: readonly string[]): string[] => words.map((word) => word.toLowerCase());

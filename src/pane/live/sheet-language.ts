@@ -1,10 +1,11 @@
 /** The language of the sheet that the pane speaks of: sentences quote its labels and the words of its lists as it has them. */
+import { translateBy } from "../../record/told";
 import { labelOn } from "../../record/sheet-labels";
 import type { Value } from "../../reduction/message";
 import { wordIn } from "../../specification/list-words";
-import type { SheetLanguage } from "../../specification/text/language";
+import { SHEET_LANGUAGES, type SheetLanguage } from "../../specification/text/language";
 import type { CellValue } from "../../workbook/port";
-import { speakAs, translated, type OnSheet } from "../text/messages";
+import { inWords, speakAs, translated, type OnSheet } from "../text/messages";
 
 const sheetIn = (language: SheetLanguage): OnSheet => ({
   label: (cell) => labelOn(language, cell),
@@ -34,3 +35,13 @@ export const inOneLanguage =
   (language: SheetLanguage) =>
   (value: Value): string =>
     translated(value, language, sheetIn(language));
+
+/**
+ * Words what worksheet functions of this page answer: in the language that the formula asks with, all in one language; what
+ * they say of an error, in the language of the pane.
+ */
+export const translateAnswers = (): void =>
+  translateBy((message, tag) => {
+    const asked = SHEET_LANGUAGES.find((one) => one === tag);
+    return asked ? inOneLanguage(asked)(message) : inWords(message);
+  });

@@ -1,9 +1,12 @@
 /** Starts the pane with the workbook that it finds, in the chosen language. */
 import { OfficePort } from "../../workbook/office";
+import { translateAnswers } from "../live/sheet-language";
 import { findPort } from "./find-port";
 import { keptLanguage, languageFor, setLanguage } from "../text/language";
 
 async function start(): Promise<void> {
+  // In Excel, the worksheet functions run in this page.
+  translateAnswers();
   const office = typeof Office === "undefined" ? undefined : Office;
   // The language of Office is known once Office is ready; findPort waits for that.
   const port = await findPort(window.parent, office, () => new OfficePort());

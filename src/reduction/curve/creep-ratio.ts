@@ -14,7 +14,7 @@ export const CREEP_RATIOS = [
   { soil: "peat", ratio: 0.06 },
 ] as const;
 
-const SOIL_NAMES: Readonly<Record<CreepSoil, Message>> = {
+export const SOIL_NAMES: Readonly<Record<CreepSoil, Message>> = {
   "granular soil": say`granular soil`,
   "shale or mudstone": say`shale or mudstone`,
   "inorganic clay or silt": say`inorganic clay or silt`,

@@ -1,8 +1,10 @@
 /** Numbers of the data sheet in the report: live formulas, rounded once, for display, by their number formats. */
 import { LUNNE_NAMES } from "../../reduction/curve/sample-quality";
+import { COLLAPSE_NAMES } from "../../reduction/wetting";
 import { english, say, type Message } from "../../reduction/message";
 import { choicesOf } from "../../record/cells";
-import { everyWord, isWord, wordIn } from "../../specification/list-words";
+import { told } from "../../record/told";
+import { everyWord, isOneOf, OTHER_LANGUAGES, wordIn } from "../../specification/list-words";
 import { SHEET_LANGUAGES } from "../../specification/text/language";
 import { inFormula } from "../../specification/sentences/told-formula";
 import type { CellPlan } from "../../workbook/port";
@@ -15,17 +17,22 @@ export const NOTHING = "-";
 const CHOICES: Readonly<Record<string, readonly Message[]>> = {
   load_branch: [say`loading`, say`unloading`, say`wetting`],
   swelling_method: [say`measured`, say`load back`, say`constant volume`, say`zero strain`],
-  collapse_class: [say`none`, say`slight`, say`moderate`, say`moderately severe`, say`severe`],
+  collapse_class: Object.values(COLLAPSE_NAMES),
   curve_point: [say`end`],
   quality_class: Object.values(LUNNE_NAMES),
 };
 
-/** The English words that a cell can hold, each with the word of the report. */
-function wordsOf(cells: DataCells, name: string): (readonly [english: string, own: string])[] {
+/** What a cell shows on a sheet of any language: the word of a list, or the answer of a worksheet function. */
+const everyText = (choice: Message): string[] => [
+  ...new Set([...everyWord(english(choice)), ...OTHER_LANGUAGES.map((language) => told(choice, language))]),
+];
+
+/** The words that a cell can hold, in every language of a sheet, with the word of the report. */
+function wordsOf(cells: DataCells, name: string): (readonly [each: readonly string[], own: string])[] {
   const own = CHOICES[name];
-  if (own) return own.map((choice) => [english(choice), cells.words(choice)]);
+  if (own) return own.map((choice) => [everyText(choice), cells.words(choice)]);
   const language = SHEET_LANGUAGES.find((one) => one === cells.source.language) ?? "en";
-  return choicesOf(name).map((choice) => [choice, wordIn(language, choice)]);
+  return choicesOf(name).map((choice) => [everyWord(choice), wordIn(language, choice)]);
 }
 
 /**
@@ -33,9 +40,9 @@ function wordsOf(cells: DataCells, name: string): (readonly [english: string, ow
  * kept.
  */
 function worded(cells: DataCells, reference: string, name: string | undefined): string {
-  const others = wordsOf(cells, name ?? "").filter(([word, own]) => everyWord(word).some((one) => one !== own));
+  const others = wordsOf(cells, name ?? "").filter(([each, own]) => each.some((one) => one !== own));
   return others.reduceRight(
-    (otherwise, [word, own]) => `IF(${isWord(reference, word)},${inFormula(own)},${otherwise})`,
+    (otherwise, [each, own]) => `IF(${isOneOf(reference, each)},${inFormula(own)},${otherwise})`,
     reference,
   );
 }

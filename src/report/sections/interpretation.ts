@@ -1,4 +1,5 @@
 /** The indices with the stresses that they were read from, and the preconsolidation stress by every method. */
+import { englishWord } from "../../record/cells";
 import { METHOD_NAMES, METHOD_SAID, spreadRowNamed, type MethodName } from "../../reduction/curve/method-words";
 import type { Index } from "../../reduction/curve/indices";
 import { OF_CURVE } from "../../reduction/curve/picks";
@@ -41,7 +42,7 @@ const OVER = say`greatest less least, over the median`;
 /** The row of a method in the table, from 0; undefined if the table has no such row. */
 export function rowOfMethod(cells: DataCells, method: MethodName): number | undefined {
   const given = cells.source.values.preconsolidation_spread ?? [];
-  const row = given.findIndex(([label]) => spreadRowNamed(String(label)) === method);
+  const row = given.findIndex(([label]) => spreadRowNamed(englishWord(String(label))) === method);
   return row < 0 ? undefined : row;
 }
 
@@ -53,7 +54,7 @@ const inSpread = (cells: DataCells, row: number): string =>
 function line(cells: DataCells, row: number, format: string): Block[] {
   const given = cells.source.values.preconsolidation_spread ?? [];
   const words = (col: number): string => String(given[row]?.[col] ?? "");
-  const name = spreadRowNamed(words(0));
+  const name = spreadRowNamed(englishWord(words(0)));
   const label = METHOD_NAMES.find((method) => method === name);
   const called = label ? METHOD_SAID[label] : OTHER_ROWS[name];
   const lead = called ? cells.words(called) : words(0);

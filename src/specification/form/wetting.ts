@@ -4,7 +4,7 @@
  */
 import { when, type Field } from "../field";
 import { input, result } from "../form-fields";
-import { atLoad, onceOver, SENSE } from "../formulas";
+import { asked, atLoad, onceOver, SENSE } from "../formulas";
 import { haveWord, isWord } from "../list-words";
 
 /** The heights that a strain on wetting may be referred to. */
@@ -44,7 +44,7 @@ const fromWetting = (column: string): string =>
 const PRESSURE_CALL = `CLAY.SWELLING_PRESSURE(${fromWetting("{load_stress}")},${fromWetting(`(${BEFORE}-{height_end})/${BEFORE}`)},{swelling_method}`;
 const IS_READ = isWord("{swelling_method}", "load back", "constant volume");
 const pressure = (item: string, otherwise = '""'): string =>
-  `=IF(IFERROR(${IS_READ},FALSE),IF(OR(${BEFORE}="",${AFTER}=""),"",${onceOver(`${PRESSURE_CALL},"${item}")`)}),${otherwise})`;
+  `=IF(IFERROR(${IS_READ},FALSE),IF(OR(${BEFORE}="",${AFTER}=""),"",${onceOver(`${PRESSURE_CALL},${asked(item)})`)}),${otherwise})`;
 
 export const WETTING: readonly (readonly Field[])[] = [
   [
@@ -113,7 +113,7 @@ export const WETTING: readonly (readonly Field[])[] = [
       "collapse_class",
       "  class by the index",
       "text",
-      afterBoth(`IF(${AFTER}<${BEFORE},IFERROR(${COLLAPSE_CALL},"class",{stress_unit}),""),"")`),
+      afterBoth(`IF(${AFTER}<${BEFORE},IFERROR(${COLLAPSE_CALL},${asked("class")},{stress_unit}),""),"")`),
       "ASTM D5333: none, slight, moderate, moderately severe, severe.",
     ),
   ],

@@ -12,7 +12,7 @@ import { when, type Field } from "../field";
 import { NO_CV_THERE } from "../sentences/of-remarks";
 import { inFormula } from "../sentences/told-formula";
 import { result } from "../form-fields";
-import { CURVE, CURVE_PICKS, HAS_CURVE, shown, toldOnceOver } from "../formulas";
+import { asked, CURVE, CURVE_PICKS, HAS_CURVE, shown, toldOnceOver } from "../formulas";
 import { isWord } from "../list-words";
 
 /** The increase of stress that was typed, or the usual one. */
@@ -29,7 +29,7 @@ const item = (name: string): string =>
     ["{in_situ_stress}", "{void_ratio_initial}"],
     `IF(${HAS_CURVE},${toldOnceOver(
       (refusal) =>
-        `${DESIGN_CALL},"${name}",{stress_unit},{mv_unit},IF(${ON_FIELD},"field",""),{field_factor},${CURVE_PICKS},${adoptedOrBlank("recompression_index")}${refusal})`,
+        `${DESIGN_CALL},${asked(name)},{stress_unit},{mv_unit},IF(${ON_FIELD},"field",""),{field_factor},${CURVE_PICKS},${adoptedOrBlank("recompression_index")}${refusal})`,
     )},"")`,
   );
 
@@ -48,7 +48,7 @@ const COMPRESSION_RATIO = `=IF(AND(${ON_FIELD},${adoptedOrBlank("compression_ind
 const cvInMiddle = (what: "cv" | "from"): string =>
   toldOnceOver(
     (refusal) =>
-      `CLAY.CV_AT({load_stress},{cv_chosen},{in_situ_stress}+${INCREASE}/2,${ADOPTED_CV_ARGUMENTS},"${what}"${refusal})`,
+      `CLAY.CV_AT({load_stress},{cv_chosen},{in_situ_stress}+${INCREASE}/2,${ADOPTED_CV_ARGUMENTS},${asked(what)}${refusal})`,
   );
 
 const RANGE = "from the in-situ stress over the increase";

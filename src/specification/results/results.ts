@@ -9,6 +9,7 @@ import { adoptedOrBlank, inUse } from "./adopted";
 import { cvInUse } from "./adopted-cv";
 import { CV_RANGES } from "./adoptable";
 import {
+  asked,
   atLoad,
   byMethod,
   CURVE,
@@ -272,7 +273,7 @@ const QUALITY_CALL = `CLAY.SAMPLE_QUALITY(${CURVE},{in_situ_stress},{preconsolid
 export const ofQuality = (item: string): string =>
   when(
     IN_SITU,
-    toldOnceOver((refusal) => `${QUALITY_CALL},"${item}"${refusal})`),
+    toldOnceOver((refusal) => `${QUALITY_CALL},${asked(item)}${refusal})`),
     HAS_CURVE,
   );
 const MEETS = "meets the laboratory line";
@@ -373,7 +374,7 @@ export const CHECKS: readonly Field[] = [
 export const SPREAD: Spill = {
   name: "preconsolidation_spread",
   label: "Preconsolidation stress by every method",
-  formula: ofCurve(`PRECONSOLIDATION_SPREAD(${CURVE},"e",{void_ratio_initial},"words")`),
+  formula: ofCurve(`PRECONSOLIDATION_SPREAD(${CURVE},"e",{void_ratio_initial},${shownWord("words")})`),
   note: "One formula spills the table: every method's stress with the points it used, then median, spread and interval.",
   measure: "stress",
   spills: [...Array<Measure>(7).fill("stress"), "percent", "stress", "stress", "text", "text"],

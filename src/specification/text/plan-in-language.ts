@@ -15,8 +15,14 @@ const cellIn = (words: SheetWords, cell: CellPlan): CellPlan => ({
 });
 
 export function planIn(language: SheetLanguage, plan: SheetPlan): SheetPlan {
-  if (language === "en") return plan;
   const words = wordsOf(language);
+  if (language === "en")
+    return {
+      ...plan,
+      cells: plan.cells.map((cell) =>
+        cell.formula === undefined ? cell : { ...cell, formula: formulaIn(words, cell.formula) },
+      ),
+    };
   return {
     ...plan,
     name: besideIn(words, plan.name),

@@ -5,8 +5,10 @@ import ts from "typescript";
 import { LANGUAGES } from "../../../src/pane/text/language";
 import { contentOnSheet, inOneLanguage, speakOfSheet } from "../../../src/pane/live/sheet-language";
 import { inWords, MESSAGES, translated } from "../../../src/pane/text/messages";
+import { FORMULAS } from "../../../src/book/formulas";
 import { NEWS } from "../../../src/specification/versions";
 import { cellNamed } from "../../../src/record/record";
+import { UNITS } from "../../../src/reduction/units";
 import { digits, english, listed, listWord, say, templateOf, verbatim } from "../../../src/reduction/message";
 
 const SOURCES = join(__dirname, "../../../src");
@@ -41,7 +43,18 @@ function templatesOf(file: string): string[] {
 /** The news of the versions of the data sheet are messages too, each a template without values. */
 const NEWS_TEMPLATES = NEWS.flatMap(({ sentences }) => sentences);
 
-const TEMPLATES = [...new Set([...filesOf(SOURCES).flatMap(templatesOf), ...NEWS_TEMPLATES])];
+/** So are the names of the numbers of a formula. */
+const NUMBERS_OF_FORMULAS = FORMULAS.flatMap(({ arguments: numbers }) => numbers.map(({ name }) => name));
+
+/** Words that worksheet functions answer, and names of units that they refuse. */
+const ANSWERED = [
+  ...["pass", "stop", "cannot be asked", "over", "not yet", "cannot be told"],
+  ...Object.keys(UNITS).map((quantity) => `the ${quantity} unit`),
+];
+
+const TEMPLATES = [
+  ...new Set([...filesOf(SOURCES).flatMap(templatesOf), ...NEWS_TEMPLATES, ...NUMBERS_OF_FORMULAS, ...ANSWERED]),
+];
 
 const placesIn = (template: string): string[] => (template.match(/\{\d+\}/g) ?? []).sort();
 

@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { collectFunctions, registerFunctions, type FunctionSettings } from "../../../src/workbook/embedded/functions";
+import { translateAnswers } from "../../../src/pane/live/sheet-language";
 import { oncePerRun } from "../../run-folder";
 
 const folder = path.join(__dirname, "../../../src/functions");
@@ -22,6 +23,8 @@ async function register(): Promise<void> {
   const { CustomFunctions, associations } = collectFunctions();
   Object.assign(globalThis, { CustomFunctions });
   await import("../../../src/functions/index");
+  // As the page does; the functions alone answer in English.
+  translateAnswers();
   registerFunctions(JSON.parse(metadata).functions, associations, settings);
 }
 

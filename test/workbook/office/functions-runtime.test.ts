@@ -5,6 +5,10 @@
  */
 import fs from "fs";
 import path from "path";
+import { translateAnswers } from "../../../src/pane/live/sheet-language";
+import { setLanguage } from "../../../src/pane/text/language";
+import { translateBy } from "../../../src/record/told";
+import { isTranslation } from "../../datasheet/german/meaning";
 
 interface Declared {
   id: string;
@@ -100,6 +104,31 @@ test("an answer that may spill is always a complete rectangle, for one item too"
     expect(rows.flat().filter((cell) => cell === null || cell === undefined)).toEqual([]);
   }
   expect(told[1]).toEqual({ value: [[expect.closeTo(0.197 * 40, 0)]] });
+});
+
+test("a German word is answered in German where the pane runs in the same page, otherwise in English", async () => {
+  const asked: Parameters<typeof calculate>[0] = [
+    ["LOG_TIME", [times, readings, 0.019, "remark"]],
+    ["LOG_TIME", [times, readings, 0.019, "Bemerkung"]],
+    ["WATER_CONTENT", [150, "x"]],
+  ];
+  const [english, alone, refused] = await calculate(asked);
+  expect(alone).toEqual(english);
+  expect(refused).toMatchObject({ error: VALUE, message: expect.stringMatching(/^the dry mass holds the text "x"/) });
+  translateAnswers();
+  setLanguage("de");
+  const [same, german, told] = await calculate(asked);
+  translateBy(undefined);
+  setLanguage("en");
+  expect(same).toEqual(english);
+  const textOf = (one: Told): string => String((one as { value: unknown[][] }).value[0]?.[0]);
+  expect(textOf(english)).toMatch(/unlikely|cv/);
+  expect(isTranslation(textOf(english), textOf(german))).toBe(true);
+  expect(textOf(german)).not.toBe(textOf(english));
+  expect(told).toMatchObject({
+    error: VALUE,
+    message: expect.stringMatching(/^die Trockenmasse: dort steht der Text "x"/),
+  });
 });
 
 test("a blank cell is the same as 0 (desktop), null and blank text (web)", async () => {

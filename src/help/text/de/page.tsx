@@ -37,7 +37,8 @@ export const page: PageWords = {
         ganze Tabelle: Bezeichnung, Wert, Einheit, und in der letzten Zeile die Bemerkung.
       </>,
       "Die Bemerkung ist „ok“, oder sie sagt, was anzusehen ist. Eine Bemerkung kann nach beiden Seiten falsch sein: „ok“ beweist keine Güte.",
-      "Die Namen der Funktionen, die Wörter in Anführungszeichen und die Antworten in den Zellen, auch Bemerkungen und Meldungen, sind in jeder Sprache englisch. Die Wörter der Listen eines deutschen Datenblatts nehmen die Funktionen auch deutsch, etwa „einseitig“ für „single“ und „Wurzel t“ für „root time“. Der Aufgabenbereich zeigt die Bemerkungen deutsch.",
+      "Die Namen der Funktionen und die Wörter in Anführungszeichen sind in jeder Sprache englisch. Die Wörter der Listen eines deutschen Datenblatts nehmen die Funktionen auch deutsch, etwa „einseitig“ für „single“ und „Wurzel t“ für „root time“.",
+      "Ein Text in einer Zelle ist in der Sprache des Wortes, das nach ihm fragt: „remark“ gibt die Bemerkung englisch, „Bemerkung“ deutsch; ebenso „Klasse“, „Urteil“, „Boden“, „Herkunft“, „Hauptbeitrag“, „Worte“ für „words“, „Fehler“ für „error“, „alle“ und „offen“. Eine ganze Tabelle ist englisch. Die Meldung eines Fehlers ist in der Sprache des Aufgabenbereichs.",
       "Der Versuch ist der Ödometerversuch mit stufenweiser Belastung (Drucksetzungsversuch, Kompressionsversuch) nach ISO 17892-5, in Deutschland DIN EN ISO 17892-5, oder ASTM D2435; welche Norm und Ausgabe gilt, sagt der Vertrag.",
     ],
   },

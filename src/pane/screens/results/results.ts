@@ -3,6 +3,7 @@
  * the assumptions, and the reason why a number is missing. The input is the values of the sheet by name and the record
  * read from them.
  */
+import { englishWord } from "../../../record/cells";
 import { english, type Message } from "../../../reduction/message";
 import { FIELDS } from "../../../specification/fields";
 import { labelOnSheet } from "../../live/sheet-language";
@@ -252,7 +253,7 @@ const lineOf = (cells: Cells, record: TestRecord, name: ResultName, needs: reado
 function spreadOf(cells: Cells): MethodSpread | undefined {
   const rows = cells.values.preconsolidation_spread ?? [];
   const methods = METHOD_NAMES.map((method) => {
-    const row = rows.findIndex(([label]) => methodNamed(String(label)) === method);
+    const row = rows.findIndex(([label]) => methodNamed(englishWord(String(label))) === method);
     return { method, shown: row < 0 ? undefined : cells.shown("preconsolidation_spread", row, 1) };
   });
   const found = methods.flatMap(({ shown }) => shown ?? []);

@@ -5,6 +5,7 @@ import { curveQuestions } from "./curve-questions";
 import { dataSheet } from "./data-sheet";
 import { design } from "./design";
 import { files } from "./files";
+import { functions } from "./functions";
 import { increment } from "./increment";
 import { news } from "./news";
 import { office } from "./office";
@@ -26,6 +27,7 @@ export const messages: Readonly<Record<string, string>> = {
   ...dataSheet,
   ...design,
   ...files,
+  ...functions,
   ...increment,
   ...news,
   ...office,

@@ -1,0 +1,188 @@
+/** Worksheet functions answer in the language of the word that asks; without the translator of a page, in English. */
+import { CellError, languageAsked, toPositive, toSeries } from "../../src/functions/cells";
+import { CHECKS, COMPARE } from "../../src/functions/checking";
+import {
+  C_ALPHA_RATIO,
+  FIELD_CURVE,
+  PRECONSOLIDATION,
+  PRECONSOLIDATION_SPREAD,
+  SAMPLE_QUALITY,
+} from "../../src/functions/curve";
+import { CV_AT, DESIGN_PARAMETERS } from "../../src/functions/design";
+import { FIT_TIME, LOG_TIME, ROOT_TIME, TIME_CURVE } from "../../src/functions/increment";
+import { PROGRESS } from "../../src/functions/progress";
+import { REMARKS_BY_LOAD } from "../../src/functions/remarks";
+import { SPECIMEN } from "../../src/functions/specimen";
+import { VOID_RATIO_UNCERTAINTY } from "../../src/functions/uncertainty";
+import { COLLAPSE, SWELLING_PRESSURE } from "../../src/functions/wetting";
+import { EXAMPLE_SHEET } from "../../src/help/example-sheet";
+import { translateAnswers } from "../../src/pane/live/sheet-language";
+import { setLanguage } from "../../src/pane/text/language";
+import { told, translateBy } from "../../src/record/told";
+import { say } from "../../src/reduction/message";
+import { ASKING_WORDS, wordIn } from "../../src/specification/list-words";
+import type { SheetLanguage } from "../../src/specification/text/language";
+import { isTranslation } from "../datasheet/german/meaning";
+import fc from "../properties";
+
+const column = (cells: readonly unknown[]): any[][] => cells.map((cell) => [cell]);
+const example = (at: number): any[][] => column(EXAMPLE_SHEET[at].cells.slice(0, 15));
+const [T, R] = [example(0), example(1)];
+const S = column([10, 20, 40, 80, 160, 320, 640, 1280, 320, 80]);
+const E = column([1.2, 1.19, 1.175, 1.155, 1.12, 0.99, 0.84, 0.69, 0.72, 0.75]);
+const CV = column([4, 3, 2, 1.5, 1, 0.8, 0.7, 0.6, "", ""]);
+const FEW: any[][] = T.slice(0, 3);
+
+afterEach(() => {
+  translateBy(undefined);
+  setLanguage("en");
+});
+
+/** The texts that formulas of a sheet get, each asked with the word of a language. */
+function answers(language: SheetLanguage): Record<string, unknown> {
+  const word = (english: string): string => wordIn(language, english);
+  const remark = word("remark");
+  const [words, plain] = [word("words"), word("error")];
+  const [spread] = [PRECONSOLIDATION_SPREAD(S, E, "e", null, words)];
+  const field = (...more: readonly [any?]) => FIELD_CURVE(S, E, 60, 150, 0.42, 1.22, "e", undefined, null, ...more);
+  return {
+    LOG_TIME: LOG_TIME(T, R, 0.0192, remark)[0][0],
+    ROOT_TIME: ROOT_TIME(T, R, 0.0192, remark)[0][0],
+    FIT_TIME: FIT_TIME(T, R, 0.0192, remark)[0][0],
+    TIME_CURVE: TIME_CURVE(T, R, undefined, null, null, remark)[0][10],
+    "TIME_CURVE, refused": TIME_CURVE(FEW, [...FEW, [1]], undefined, null, null, remark)[0][10],
+    "TIME_CURVE, text": TIME_CURVE([["x"], ...T.slice(1)], R, undefined, null, null, remark)[0][10],
+    PROGRESS: PROGRESS(T, R, remark)[0][0],
+    "PROGRESS, verdict": PROGRESS(T, R, word("verdict"))[0][0],
+    PRECONSOLIDATION: PRECONSOLIDATION(S, E, null, remark)[0][0],
+    "PRECONSOLIDATION, refused": PRECONSOLIDATION(
+      [[10], [20]],
+      [[1.2], [1.1]],
+      null,
+      remark,
+      "e",
+      undefined,
+      null,
+      null,
+      words,
+    )[0][0],
+    "PRECONSOLIDATION_SPREAD, labels": spread.map(([label]) => label).join("; "),
+    "PRECONSOLIDATION_SPREAD, note of a method": spread[0][2],
+    "PRECONSOLIDATION_SPREAD, verdict": spread[10][2],
+    "FIELD_CURVE, branch of Cr": String(field(words).find(([label]) => label === "Cr")?.[2]).replace(/ \d.*/, ""),
+    "FIELD_CURVE, remark": field(plain).find(([label]) => label === "remark")?.[1],
+    "FIELD_CURVE, refused": FIELD_CURVE(S, E, "x", 150, 0.42, 1.22, "e", undefined, null, words)[3][1],
+    "SAMPLE_QUALITY, class": SAMPLE_QUALITY(S, E, 60, 150, 1.22, "e", word("class"))[0][0],
+    "SAMPLE_QUALITY, remark": SAMPLE_QUALITY(S, E, 60, 900, 1.22, "e", remark)[0][0],
+    "C_ALPHA_RATIO, soil": C_ALPHA_RATIO(0.02, 0.5, word("soil"))[0][0],
+    C_ALPHA_RATIO: C_ALPHA_RATIO(0.1, 0.5, remark)[0][0],
+    "CV_AT, from": CV_AT(S, CV, 60, undefined, undefined, undefined, word("from")),
+    "CV_AT, refused": CV_AT(S, CV, 6e4, undefined, undefined, undefined, word("from"), words),
+    DESIGN_PARAMETERS: DESIGN_PARAMETERS(S, E, 60, 100, 150, 1.22, "e", remark)[0][0],
+    SPECIMEN: SPECIMEN(63.5, 25.4, 74, 240, 250, 163.66, 2.72, null, "mm", remark)[0][0],
+    "COLLAPSE, class": COLLAPSE(19.5, 18.5, 20, 200, word("class"))[0][0],
+    COLLAPSE: COLLAPSE(19.5, 20.5, 20, 200, remark)[0][0],
+    SWELLING_PRESSURE: SWELLING_PRESSURE(column([25, 50, 100]), column([-0.02, 0, 0.01]), "zero strain", remark)[0][0],
+    "VOID_RATIO_UNCERTAINTY, largest": VOID_RATIO_UNCERTAINTY(
+      25.4,
+      63.5,
+      74.36,
+      163.66,
+      2.72,
+      0.01,
+      null,
+      0,
+      "",
+      null,
+      word("largest"),
+    )[0][0],
+    COMPARE: COMPARE([[1]], [[2]], null, word("English"))[0][2],
+    REMARKS_BY_LOAD: REMARKS_BY_LOAD(column([1, 2, 3]), column(["ok", "ok", { code: "#VALUE!" }]), word("English")),
+    CHECKS: CHECKS([["ring_mass", 74]], undefined, word("all"))
+      .map(([, status]) => status)
+      .join("; "),
+  };
+}
+
+test("each text is the German of the English one, and English without a translator", () => {
+  const alone = answers("de");
+  translateAnswers();
+  const [inEnglish, german] = [answers("en"), answers("de")];
+  expect(alone).toEqual({
+    ...inEnglish,
+    // The labels of this table are words of lists, which functions.js knows.
+    "PRECONSOLIDATION_SPREAD, labels": german["PRECONSOLIDATION_SPREAD, labels"],
+  });
+  const wrong = Object.keys(inEnglish).filter((name) => {
+    const [own, other] = [String(inEnglish[name]), String(german[name])];
+    return own === "" || (own !== "ok" && own === other) || !isTranslation(own, other);
+  });
+  expect(wrong.map((name) => `${name}: ${String(inEnglish[name])} / ${String(german[name])}`)).toEqual([]);
+});
+
+test("the pane's language changes no answer in a cell", () => {
+  translateAnswers();
+  const before = [answers("en"), answers("de")];
+  setLanguage("de");
+  expect([answers("en"), answers("de")]).toEqual(before);
+});
+
+test("a whole table is English, with a German word for the refusal as well as without", () => {
+  translateAnswers();
+  expect(LOG_TIME(T, R).at(-1)?.[0]).toBe("remark");
+  expect(FIELD_CURVE(S, E, 60, 150, 0.42, 1.22, "e").find(([label]) => label === "Cr")?.[2]).toMatch(/^[a-z ]+ \d/);
+});
+
+test("the language of a word, in any case and as a cell; other words are English", () => {
+  fc.assert(
+    fc.property(fc.constantFrom(...ASKING_WORDS), fc.boolean(), (asked, isLarge) => {
+      const own = wordIn("de", asked);
+      const typed = isLarge ? own.toUpperCase() : own;
+      return (
+        languageAsked(typed) === "de" && languageAsked(null, [[` ${typed} `]]) === "de" && languageAsked(asked) === "en"
+      );
+    }),
+  );
+  fc.assert(fc.property(fc.anything(), (any) => typeof languageAsked(any) === "string"));
+});
+
+test("a few remarks of numbers: the German one has the same numbers with a comma", () => {
+  translateAnswers();
+  fc.assert(
+    fc.property(fc.integer({ min: 1, max: 99 }), fc.integer({ min: 1, max: 99 }), (row, name) => {
+      const message = say`row ${row} of ${say`the times`} holds ${say`no finite number: correct that cell`}`;
+      return told(message, "en").includes(String(row)) && !told(message, "de").includes("finite") && name > 0;
+    }),
+  );
+});
+
+describe("the error of a cell", () => {
+  const refusal = (act: () => unknown): string => {
+    try {
+      act();
+    } catch (error) {
+      if (error instanceof CellError) return told(error.reason);
+    }
+    return "no refusal";
+  };
+  const text = () => toSeries([["x"]], say`the times`);
+  const negative = () => toPositive(-2.5, say`the ring mass`);
+
+  test("is in the language of the pane", () => {
+    translateAnswers();
+    expect(refusal(text)).toBe(
+      'cell 1 of the times holds the text "x" where a number is needed: correct or clear that cell',
+    );
+    setLanguage("de");
+    expect(refusal(text)).toMatch(/^Zelle 1 \(die Zeiten\): dort steht der Text "x", wo eine Zahl nötig ist/);
+    expect(refusal(negative)).toBe("die Masse des Rings ist -2,5: negativ geht nicht");
+    expect(refusal(() => PRECONSOLIDATION([[1]], [["a"]], "none such"))).toMatch(
+      /^das Verfahren: "none such" geht nicht/,
+    );
+  });
+
+  test("is English without a translator, in whatever language the pane is", () => {
+    setLanguage("de");
+    expect(refusal(negative)).toBe("the ring mass is -2.5: it cannot be negative");
+  });
+});
