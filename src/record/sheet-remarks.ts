@@ -5,7 +5,7 @@
 import { fieldCurve } from "../reduction/curve/field-curve";
 import { compressedOnUnloading } from "../reduction/curve/loads";
 import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
-import { asTyped, digits, joined, say, verbatim, type Message, type Value } from "../reduction/message";
+import { asTyped, digits, english, joined, say, verbatim, type Message, type Value } from "../reduction/message";
 import { constructionRemarks } from "../reduction/increment/reduce";
 import { then, type Outcome } from "../reduction/outcome";
 import {
