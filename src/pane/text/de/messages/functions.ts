@@ -155,6 +155,8 @@ export const functions: Readonly<Record<string, string>> = {
   "cv needs the height of the specimen at the middle of the increment":
     "cv braucht die Höhe des Probekörpers in der Mitte der Laststufe",
   "the readings give no upper limit for cv": "die Ablesungen geben keine obere Grenze für cv",
+  "the readings move by {0}, more than the initial height of {1}: give both in one unit (DEFORMATION turns divisions of a dial into a length)":
+    "die Ablesungen bewegen sich um {0}, mehr als die Anfangshöhe von {1}: beide in einer Einheit angeben (DEFORMATION macht aus Skalenteilen einer Messuhr eine Länge)",
   "the time factor is {0}: it cannot be negative": "der Zeitfaktor ist {0}: er kann nicht negativ sein",
   "the named values must be a range of names in the first column and values to their right":
     "die benannten Werte müssen ein Bereich mit Namen in der ersten Spalte und Werten rechts davon sein",
