@@ -103,13 +103,7 @@ describe.each(OTHERS)("the sheet in %s", (language) => {
     const same = new Set(Object.entries(words.formulas).flatMap(([from, to]) => (from === to ? [from] : [])));
     const SAME_LABEL = ["Ring, "];
     expect(
-      left.filter(
-        (text) =>
-          !KEPT.has(text) &&
-          !same.has(text) &&
-          !MARKS.test(text) &&
-          !SAME_LABEL.includes(text),
-      ),
+      left.filter((text) => !KEPT.has(text) && !same.has(text) && !MARKS.test(text) && !SAME_LABEL.includes(text)),
     ).toEqual([]);
   });
 
