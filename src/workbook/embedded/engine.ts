@@ -5,6 +5,7 @@
 import { EvaluationError, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
 
 import "./look/chart";
+import "./look/merges";
 import "./engine-words";
 import "./evaluation/as-in-excel";
 import "./evaluation/compiled";
