@@ -112,8 +112,16 @@ withBrowser("the reviewer", (openPage) => {
     await pane.getByLabel("Producer").fill("Example laboratory (invented)");
     await pane.getByLabel("Kind of sample").selectOption("UT");
     await page.evaluate((sheet) => window.clayledger.port.fillNames(sheet, { sample_top: [""] }), SHEET);
-    await pane.getByRole("button", { name: "Download the file" }).click();
-    await told(/needs Top of the sample/);
+    // The pane reads the cleared cell a moment later, and makes the file until then.
+    const refusal = pane
+      .locator("[role=status], [role=alert]")
+      .filter({ hasText: /needs Top of the sample/ })
+      .first();
+    await eventually(async () => {
+      await pane.getByRole("button", { name: "Download the file" }).click();
+      await settled(paneFrame(page));
+      return refusal.isVisible();
+    });
     await page.evaluate((sheet) => window.clayledger.port.fillNames(sheet, { sample_top: [7] }), SHEET);
     let download: Download | undefined;
     page.once("download", (file) => (download = file));
