@@ -18,7 +18,7 @@ export function rootBetween(f: (x: number) => number, bracket: Bracket, toleranc
   for (let k = 0; k < 100 && fb !== 0 && Math.abs(b - a) > tolerance; k++) {
     const x = b - (fb * (b - a)) / (fb - fa);
     const fx = f(x);
-    if (fx * fb < 0) {
+    if (Math.sign(fx) !== Math.sign(fb)) {
       a = b;
       fa = fb;
     } else fa /= 2;

@@ -8,8 +8,8 @@ const SMALLEST = 1e-5;
  * caller knows the least and the greatest reading.
  */
 export function readingStep(values: ArrayLike<number>, least: number, most: number): number {
-  const range = most - least;
-  if (!(range > 0)) return 0;
+  // Without a reading, most is less than least.
+  const range = Math.max(most - least, 0);
   const count = values.length;
   let step = range;
   let before = least;

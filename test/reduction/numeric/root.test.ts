@@ -59,3 +59,9 @@ test("a function that is level beside its step is given up after a hundred evalu
   expect(flat.asked()).toBe(100);
   expect(flat.x).toBeCloseTo(1, 12);
 });
+
+test("the signs count, however small the values are", () => {
+  const tiny = found((x) => 1e-200 * (x ** 3 - 2 * x - 5), 1.5, 4);
+  expect(Math.abs(tiny.x - 2.0945514815423265)).toBeLessThan(1e-11);
+  expect(tiny.asked()).toBeLessThan(25);
+});

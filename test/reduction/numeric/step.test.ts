@@ -46,12 +46,15 @@ test("a step down to a hundred-thousandth of the range is found, a smaller one i
   const readings = (step: number) => [0, step, 3 * step, 500, 1000];
   expect(stepOf(readings(0.02))).toBeCloseTo(0.02, 9);
   expect(stepOf(readings(0.005))).toBe(0);
+  expect(stepOf([0, 1, 3, 50_000, 100_000])).toBe(1);
 });
 
 test("readings that are off their step by a five-millionth of their range keep the step, by a 300,000th they have none", () => {
   expect(stepOf([0, 1, 2.9998, 7.0002, 500, 1000])).toBeCloseTo(1, 9);
   expect(stepOf([0, 2, 5.0002, 9, 1000])).toBeCloseTo(1, 9);
   expect(stepOf([0, 1, 2.996, 7.003, 500, 1000])).toBe(0);
+  // A millionth of the range is no step yet.
+  expect(stepOf([0, 1, 1_000_000])).toBe(1_000_000);
 });
 
 test.each([
