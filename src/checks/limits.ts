@@ -98,11 +98,11 @@ const NONE: FirmLimits = { thresholds: {}, changed: [], remarks: [] };
 export function readLimits(values: NamedValues, names: readonly SheetName[] = []): FirmLimits {
   const listed = values.limit_name;
   if (!listed) return NONE;
-  const place = names.find(({ name, place: at }) => name.toLowerCase() === "limit_value" && at !== "lost")?.place;
+  const [place] = names.flatMap(({ name, place: at }) =>
+    name.toLowerCase() === "limit_value" && at !== "lost" ? [at] : [],
+  );
   const at = (row: number): Value =>
-    place && place !== "lost"
-      ? verbatim(cellAddress(place.row + row, place.col))
-      : say`row ${row + 1} of ${verbatim("limit_value")}`;
+    place ? verbatim(cellAddress(place.row + row, place.col)) : say`row ${row + 1} of ${verbatim("limit_value")}`;
   const cell = (name: string, row: number) => {
     const value = values[name]?.[row]?.[0];
     return typeof value === "string" ? value.trim() : (value ?? "");

@@ -56,6 +56,7 @@ test("the columns of the sheet are in the order of a row, and the sheet has each
     ]),
   );
   expect(answersSheet().isProtected).toBe(true);
+  expect(answersSheet().name).toBe("Answers to checks");
 });
 
 test("new rows are added after the last row with anything in it; the rows above stay as they are", () => {
@@ -82,4 +83,20 @@ test("of several answers to a question the latest counts; it is stale if the fin
     true,
   );
   expect(answerTo(given, "BH3", finding)).toBeUndefined();
+});
+
+test("columns of different lengths: what a short one lacks is blank", () => {
+  const answers: NamedValues = {
+    answer_sheet: [["BH1"], ["BH1"]],
+    answer_check: [["Q05"], ["Q06"]],
+    answer_by: [["AB"]],
+  };
+  expect(readAnswers(answers).map(({ by }) => by)).toEqual(["AB", ""]);
+  const names = ["answer_sheet", "answer_by", "answer_when"];
+  const blank: NamedValues = { answer_sheet: [["BH1"], [""], [""]], answer_by: [["AB"]] };
+  expect(appended(blank, names, [["BH2", "CD", "today"]])).toEqual({
+    answer_sheet: [null, "BH2"],
+    answer_by: [null, "CD"],
+    answer_when: [null, "today"],
+  });
 });

@@ -171,3 +171,14 @@ test.each([null, 0] as const)("CLAY.CHECKS takes the sheet as its limits when a 
   expect(of()).toBe("explain");
   expect(of(range)).toBe("pass");
 });
+
+test("a remark names the row of the column where the name of the column has lost its place, and a short column is blank", () => {
+  const values = { limit_name: [["Q05.explain"], ["Q05.stop"]], limit_value: [["high"]] };
+  const lost: SheetName = { name: "limit_value", scope: "sheet", place: "lost" };
+  const place = { sheet: "Limits", row: 4, col: 2, rows: 2, cols: 1 };
+  expect(read(values, [lost]).remarks).toEqual([expect.stringMatching(/^row 1 of limit_value holds “high”/)]);
+  expect(read(values, [lost, { name: "Limit_Value", scope: "sheet", place }]).remarks).toEqual([
+    expect.stringMatching(/^C5 holds “high”/),
+  ]);
+  expect(readLimits(values).thresholds).toEqual({});
+});

@@ -207,6 +207,24 @@ describe("at the edges", () => {
     expect(reason(timeUncertainty("root time", 1, 1.0001))).toBe("answered");
   });
 
+  test("the time of a construction is as uncertain as half the interval of the fit, over its coverage of 2, widened", () => {
+    const ofFit = Math.log(1.1 / 0.9) / 4;
+    expect(valueOf(timeUncertainty("log time", 0.9, 1.1))).toBeCloseTo(Math.hypot(1.5 * ofFit, 0.015), 12);
+    expect(valueOf(timeUncertainty("root time", 0.9, 1.1))).toBeCloseTo(Math.hypot(3 * ofFit, 0.015), 12);
+  });
+
+  test("an input that is not given is no input, and has no remark", () => {
+    const strained = strainUncertainty({
+      deformation: { value: 0.5, u: 0.002 },
+      initialHeight: { value: 20, u: 0.02 },
+    });
+    const stressed = stressUncertainty({ force: { value: 100, u: 1 }, diameter: { value: 63.5, u: 0.05 } });
+    for (const found of [strained, stressed]) {
+      expect(valueOf(found).contributions).toHaveLength(2);
+      expect(found.ok && found.remarks).toEqual([]);
+    }
+  });
+
   test("two constructions are a spread, and one is not", () => {
     expect(interpretationSpread([120, 100])).toMatchObject({
       ok: true,

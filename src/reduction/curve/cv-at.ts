@@ -1,7 +1,7 @@
 /** The coefficient of consolidation between the loads of a test, and over a range of stress. */
 import { say, type Message } from "../message";
 import { badInput, figure, given, notApplicable, then, type Outcome } from "../outcome";
-import { firstOf, lastOf } from "../numeric/lists";
+import { firstOf, lastOf, neighbours } from "../numeric/lists";
 import { readOn } from "./curve-at";
 import { SAME_LOAD } from "./loads";
 import type { LoadPoint } from "./shape/points";
@@ -21,8 +21,7 @@ function loadsWithCv(stresses: Column, cvs: Column): Outcome<readonly LoadWithCv
     if (value < 0) return badInput(say`row ${row}: cv is ${figure(value)}, below zero: correct or clear it`);
   }
   const loaded = rows.filter((row) => row.stress > 0);
-  if (loaded.length > 1 && loaded.every((row, i) => i === 0 || row.stress < (loaded[i - 1]?.stress ?? 0)))
-    loaded.reverse();
+  if (neighbours(loaded).every(([before, row]) => row.stress < before.stress)) loaded.reverse();
   let greatest = 0;
   const steps = loaded.map((row, i) => ({ ...row, begin: loaded[i - 1]?.stress ?? 0 }));
   const first = steps.filter((row) => {

@@ -35,6 +35,8 @@ test("reload, unloading and a load left standing are not used", () => {
 test("a list that begins at the greatest stress is read from its end", () => {
   expect(value([400, 200, 100, 50], [1, 2, 4, 8], 300)).toBe(value(S, CV, 300));
   expect(value([400, null, 200, 0, 100, 50], [1, 3, 2, 3, 4, 8], 300)).toBe(value(S, CV, 300));
+  // Loads under one stress are in the order of the test: the first one counts.
+  expect(value([100, 100], [4, 2], 100)).toBe(4);
 });
 
 test("a stress beyond the loads, a list without cv, and values below zero are refused with the reason", () => {
