@@ -62,6 +62,12 @@ describe("blank cells", () => {
 });
 
 describe("times", () => {
+  test("rows that repeat a time are named in the order of the sheet", () => {
+    expect(clean([2, 1, 2, 1, 3], [20, 10, 21, 11, 30]).said).toContain(
+      "rows 1, 2, 3 and 4 repeat a time: readings at the same time were averaged",
+    );
+  });
+
   test("out of order are sorted, the first row that goes back is named, and equal ones keep their order", () => {
     const found = clean([1, 4, 2, 3, 2], [10, 40, 20, 30, 22]);
     expect(found.series.times).toEqual([1, 2, 3, 4]);
