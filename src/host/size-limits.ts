@@ -22,7 +22,7 @@ export interface SizeLimit {
  * 1.6 kB, 0.6 kB by gzip: the page in which the file runs can then say each text in German.
  */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 247_300, gzip: 86_300 },
+  "functions.js": { bytes: 247_200, gzip: 86_200 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
