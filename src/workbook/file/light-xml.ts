@@ -3,42 +3,81 @@
  * times the room: with 40 data sheets the page took 2.4 GB.
  */
 import { SaxesParser } from "saxes";
-import type { Linked } from "./xml";
+import { nth } from "../../reduction/numeric/lists";
+import { childrenOf, type Linked } from "./xml";
 
-/** An element, with the few members of the browser's elements that reading needs. */
+/** What stands within an element that has text beside its elements, in the order of the file. */
+type Mixed = (string | LightElement)[];
+
+/**
+ * An element, with the few members of the browser's elements that reading needs. A file has a million of them: an element holds a list or
+ * a text only if it has one, and its attributes as one list of names and values.
+ */
 export class LightElement implements Linked<LightElement> {
-  readonly children: LightElement[] = [];
-  /** The text between the tags, and that of the elements within. */
-  textContent = "";
   nextElementSibling: LightElement | null = null;
-  readonly #attributes = new Map<string, string>();
+  #first: LightElement | null = null;
+  #last: LightElement | null = null;
+  /** The text, if no elements are within. */
+  #text = "";
+  #mixed: Mixed | undefined;
+  #attributes: string[] | undefined;
 
   constructor(readonly localName: string) {}
 
   append(child: LightElement): void {
-    const before = this.children.at(-1);
-    if (before) before.nextElementSibling = child;
-    this.children.push(child);
+    if (this.#mixed) this.#mixed.push(child);
+    else if (this.#text !== "") this.#mixed = [this.#text, child];
+    if (this.#last) this.#last.nextElementSibling = child;
+    else this.#first = child;
+    this.#last = child;
+  }
+
+  addText(piece: string): void {
+    if (!this.#mixed && this.#first === null) this.#text += piece;
+    else (this.#mixed ??= [...this.children]).push(piece);
   }
 
   get firstElementChild(): LightElement | null {
-    return this.children[0] ?? null;
+    return this.#first;
   }
 
-  get attributes(): ReadonlyMap<string, string> {
-    return this.#attributes;
+  get children(): readonly LightElement[] {
+    return [...childrenOf(this)];
+  }
+
+  /** The text between the tags, and that of the elements within. */
+  get textContent(): string {
+    if (this.#first === null) return this.#text;
+    const within: Iterable<string | LightElement> = this.#mixed ?? childrenOf(this);
+    return Array.from(within, (one) => (typeof one === "string" ? one : one.textContent)).join("");
+  }
+
+  /** Names and values of the attributes. */
+  get attributes(): readonly (readonly [name: string, value: string])[] {
+    const list = this.#attributes ?? [];
+    return Array.from({ length: list.length / 2 }, (_, i) => [nth(list, 2 * i), nth(list, 2 * i + 1)] as const);
+  }
+
+  #placeOf(name: string): number {
+    const list = this.#attributes;
+    if (list) for (let at = 0; at < list.length; at += 2) if (list[at] === name) return at;
+    return -1;
   }
 
   getAttribute(name: string): string | null {
-    return this.#attributes.get(name) ?? null;
+    const at = this.#placeOf(name);
+    return at < 0 ? null : (this.#attributes?.[at + 1] ?? null);
   }
 
   hasAttribute(name: string): boolean {
-    return this.#attributes.has(name);
+    return this.#placeOf(name) >= 0;
   }
 
   setAttribute(name: string, value: string): void {
-    this.#attributes.set(name, value);
+    const at = this.#placeOf(name);
+    if (at >= 0) this.#attributes![at + 1] = value;
+    else if (this.#attributes) this.#attributes.push(name, value);
+    else this.#attributes = [name, value];
   }
 }
 
@@ -64,7 +103,7 @@ export function* lightElements(part: string): Generator<LightElement> {
   });
   const add = (piece: string): void => {
     if (open.length === 0 && piece.trim() !== "") throw new Error("text stands outside the elements");
-    for (const element of open) element.textContent += piece;
+    open.at(-1)?.addText(piece);
   };
   parser.on("text", add);
   parser.on("cdata", add);
@@ -81,11 +120,29 @@ export function* lightElements(part: string): Generator<LightElement> {
   yield* whole;
 }
 
+/** Throws at what is no XML, as `lightElements` does; makes no elements. */
+export function checkXml(part: string): void {
+  let depth = 0;
+  const parser = new SaxesParser({ fragment: true, position: false });
+  parser.on("opentag", () => void depth++);
+  parser.on("closetag", () => void depth--);
+  const add = (piece: string): void => {
+    if (depth === 0 && piece.trim() !== "") throw new Error("text stands outside the elements");
+  };
+  parser.on("text", add);
+  parser.on("cdata", add);
+  parser.write(part.replace(DECLARATION, ""));
+  parser.close();
+}
+
 /** An element of the browser's parser as one of these. */
 export function lightOf(element: Element): LightElement {
   const made = new LightElement(element.localName);
   for (const { name, value } of element.attributes) made.setAttribute(name, value);
-  made.textContent = element.textContent ?? "";
-  for (const child of element.children) made.append(lightOf(child));
+  for (const node of element.childNodes)
+    // Node type 1 is an element, 3 a text, 4 a CDATA section (a text without escapes).
+    // Cast: its type says that it is one.
+    if (node.nodeType === 1) made.append(lightOf(node as Element));
+    else if (node.nodeType === 3 || node.nodeType === 4) made.addText(node.textContent ?? "");
   return made;
 }

@@ -19,7 +19,7 @@ import { protectionOf } from "../../protection";
 import { addCharts } from "../charts";
 import { addComments } from "../comments";
 import { heldText } from "../../../file/escapes";
-import { lightElements } from "../../../file/light-xml";
+import { checkXml } from "../../../file/light-xml";
 import { DECIMAL_MARK } from "../package";
 import { Packing } from "./packing";
 import { Parts } from "../parts";
@@ -206,7 +206,7 @@ function* making(
 /** Checks that a part, or some of its rows, can be read again, before the file is offered. */
 function checkAgain(path: string, text: string): void {
   try {
-    for (const element of lightElements(text)) void element;
+    checkXml(text);
   } catch {
     throw new WorkbookError(
       say`The workbook was not saved: its part ${verbatim(path)} could not be read again, so the file could not be opened. The workbook is as it was. Please report this; a new workbook takes the sheets one by one meanwhile.`,
