@@ -6,6 +6,10 @@
 import { ANSWER_NAMES } from "../../../src/checks/answers";
 import { acknowledge } from "../../../src/pane/screens/checks/workbook-answers";
 import { writeReading, writeStart, type Written } from "../../../src/pane/screens/bench/enter-reading";
+import { takeLines, writeSet } from "../../../src/pane/screens/register/register-work";
+import { READ_NAMES } from "../../../src/pane/screens/register/source";
+import { RECORD } from "../../../src/pane/live/want";
+import { readTest } from "../../../src/pane/live/workbook-store";
 import { PICK_COLUMNS } from "../../../src/record/picks";
 import { OfficePort } from "../../../src/workbook/office";
 import { StrictExcel } from "../../excel/strict-excel";
@@ -14,9 +18,12 @@ jest.setTimeout(120_000);
 
 const port = new OfficePort();
 
-/** A sheet "Data" with the columns of picks, and of readings; a sheet "Answers". One row of each is filled. */
+/**
+ * A sheet "Data" with the columns of picks, and of readings, and with the lever ratio; a sheet "Answers"; a sheet "Register". One row of
+ * each is filled.
+ */
 const open = (): StrictExcel => {
-  const excel = new StrictExcel({ sheets: ["Data", "Answers"], platform: "desktop" });
+  const excel = new StrictExcel({ sheets: ["Data", "Answers", "Register"], platform: "desktop" });
   const columns = (sheet: string, names: readonly string[], row: readonly (string | number)[]): void => {
     const at = excel.sheet(sheet).put("A2", [[...row]]);
     names.forEach((name, col) => at.name(name, `${letter(col)}2:${letter(col)}6`));
@@ -26,10 +33,23 @@ const open = (): StrictExcel => {
     [...PICK_COLUMNS, "times_01", "readings_01", "load_started"],
     [1, "t50", 2, 3, "why", "AB", 46000, 0, 7],
   );
+  excel
+    .sheet("Data")
+    .put("M2", [[10]])
+    .name("lever_ratio", "M2");
+  const register = READ_NAMES.map((name) => REGISTER_ROW[name] ?? "");
+  columns("Register", READ_NAMES, register);
   columns("Answers", ANSWER_NAMES, ["Data", "a", "open", "found", "why", "AB", "2026-03-09"]);
   return excel;
 };
 const letter = (col: number): string => String.fromCharCode(65 + col);
+
+const REGISTER_ROW: Readonly<Record<string, string | number>> = {
+  ...{ register_kind: "frame", register_number: "F 1", register_lever_ratio: 11 },
+  ...{ register_length_unit: "mm", register_stress_unit: "kPa" },
+};
+/** The column of a name of the register. */
+const inRegister = (name: string): string => letter(READ_NAMES.indexOf(name));
 
 const OURS = "ours";
 const THEIRS = "theirs";
@@ -49,7 +69,34 @@ function written(came: Written): void {
   if (came !== "written") throw new Error(came);
 }
 
+/** The register as a screen has read it; then a set is written to it. */
+async function setWritten(): Promise<unknown> {
+  const [register] = await port.lookAt([{ sheet: "Register", values: READ_NAMES, names: true }]);
+  const about = { number: OURS, frame: "F 1", disks: "", paper: "", by: "CD", day: 46000 };
+  return writeSet(port, register!, { ...about, rows: [{ stress: 100, loading: 0.01, unloading: undefined }] });
+}
+
+/** The data sheet as a screen has read it; then the lever ratio is taken from the register. */
+async function ratioTaken(): Promise<unknown> {
+  const reading = await readTest(port, "Data", RECORD);
+  const line = { cell: "lever_ratio", kind: "frame", registered: 11, held: 10, state: "differs" } as const;
+  return takeLines(port, reading, { source: { called: "Register", values: {} }, lines: [line], mode: "frozen" });
+}
+
 const CASES: Readonly<Record<string, Case>> = {
+  "a deflection set": {
+    work: setWritten,
+    they: (excel) => void excel.sheet("Register").put(`${inRegister("register_number")}3`, [[THEIRS]]),
+    at: ["Register", `${inRegister("register_number")}3:${inRegister("register_number")}4`],
+    seen: "theirs and ours; theirs (changed in the meantime); theirs (it holds theirs already); theirs (Somebody else changed)",
+  },
+  "a value of the register": {
+    work: ratioTaken,
+    they: (excel) => void excel.sheet("Data").put("M2", [[12]]),
+    at: ["Data", "M2:M2"],
+    // A value is taken in place of another: it comes first or last, or it is refused.
+    seen: "11; 12 (changed in the meantime); 11; 12 (Somebody else changed)",
+  },
   "an answer to a question": {
     work: () => acknowledge(port, answer),
     they: (excel) =>
@@ -101,7 +148,7 @@ test.each(Object.entries(CASES))("%s", async (_, { work, they, at: [sheet, addre
     const refusal = await work().then(
       () => "",
       (error: Error) =>
-        ` (${error.message.replace(/.*(filled in the meantime|Somebody else changed|changed meanwhile).*/, "$1")})`,
+        ` (${error.message.replace(/.*(filled in the meantime|Somebody else changed|changed meanwhile|changed in the meantime|it holds theirs already).*/, "$1")})`,
     );
     const end = held(excel) + refusal;
     if (end !== ends.at(-1)) ends.push(end);

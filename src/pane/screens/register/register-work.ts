@@ -2,8 +2,9 @@
 import { registerSheet } from "../../../datasheet/register-sheet";
 import { asTyped } from "../../../reduction/message";
 import { languageNamed } from "../../../specification/text/language";
+import { boxesByName } from "../../../record/places";
 import type { Lookup } from "../../../record/register";
-import { WorkbookError, type Looked, type WorkbookPort } from "../../../workbook/port";
+import { WorkbookError, type Box, type CellContent, type Looked, type WorkbookPort } from "../../../workbook/port";
 import type { Reading } from "../../live/workbook-store";
 import { text } from "../../text";
 import { cellsToTake, type Mode } from "./cells-to-take";
@@ -18,13 +19,38 @@ export async function insertRegister(port: WorkbookPort, reading: Reading | unde
   return words.inserted(await port.insertSheet(registerSheet(system, languageNamed(reading?.record.sheetLanguage))));
 }
 
+const has = ({ row, col, rows, cols }: Box, cell: CellContent): boolean =>
+  cell.row >= row && cell.row < row + rows && cell.col >= col && cell.col < col + cols;
+
+/**
+ * Refuses to write cells, which are found by their places, if a name with one of them lies elsewhere by now or has other values than the
+ * screen showed: somebody else has inserted a row or typed there.
+ */
+async function checkAsSeen(
+  port: WorkbookPort,
+  { sheet, values, names = [] }: Pick<Looked, "sheet" | "values" | "names">,
+  cells: readonly CellContent[],
+): Promise<void> {
+  const written = [...boxesByName(names)].filter(([, box]) => cells.some((cell) => has(box, cell)));
+  const [now] = await port.lookAt([{ sheet, values: written.map(([name]) => name), names: true }]);
+  const places = boxesByName(now?.names ?? []);
+  const isAsSeen = written.every(
+    ([name, box]) =>
+      JSON.stringify([places.get(name), now?.values[name]]) ===
+      JSON.stringify([box, values[name] ?? now?.values[name]]),
+  );
+  if (!isAsSeen) throw new WorkbookError(asTyped(words.changedMeanwhile(sheet)));
+}
+
 /** Writes the chosen lines of a register to the data sheet, as values or as formulas that follow the register. */
 export async function takeLines(
   port: WorkbookPort,
   reading: Reading,
   { source, lines, mode }: { readonly source: RegisterSource; readonly lines: readonly Lookup[]; readonly mode: Mode },
 ): Promise<string> {
-  await port.writeCells(reading.sheet, cellsToTake(reading, source, lines, mode), true);
+  const cells = cellsToTake(reading, source, lines, mode);
+  await checkAsSeen(port, reading, cells);
+  await port.writeCells(reading.sheet, cells, true);
   return mode === "live" ? words.takenLive(reading.sheet, lines.length) : words.taken(reading.sheet, lines.length);
 }
 
@@ -32,6 +58,7 @@ export async function takeLines(
 export async function writeSet(port: WorkbookPort, register: Looked, set: NewSet): Promise<string> {
   const cells = cellsOfSet(register, set);
   if (typeof cells === "string") throw new WorkbookError(asTyped(words.set.refused[cells]));
+  await checkAsSeen(port, register, cells);
   await port.writeCells(register.sheet, cells);
   return words.set.written(set.number.trim(), register.sheet, set.rows.length);
 }

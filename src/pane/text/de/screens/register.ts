@@ -11,6 +11,8 @@ export const register = {
   },
   takenLive: (sheet: string, count: number) =>
     count === 1 ? `Eine Formel ist auf „${sheet}“ geschrieben.` : `${count} Formeln sind auf „${sheet}“ geschrieben.`,
+  changedMeanwhile: (sheet: string) =>
+    `„${sheet}“ wurde inzwischen dort geändert, wo geschrieben werden sollte. Nichts wurde geschrieben: ansehen und noch einmal versuchen.`,
   none: "Diese Arbeitsmappe hat noch kein Geräteverzeichnis.",
   insert: "Geräteverzeichnis einfügen",
   inserted: (sheet: string) => `„${sheet}“ ist eingefügt: Tragen Sie dort die Geräte ein, jedes in eine Zeile.`,

@@ -11,6 +11,8 @@ export const register = {
   },
   takenLive: (sheet: string, count: number) =>
     count === 1 ? `One formula is written to “${sheet}”.` : `${count} formulas are written to “${sheet}”.`,
+  changedMeanwhile: (sheet: string) =>
+    `“${sheet}” was changed in the meantime where this would be written. Nothing was written: look at it, and try again.`,
   none: "This workbook has no register yet.",
   insert: "Insert a register",
   inserted: (sheet: string) => `“${sheet}” is inserted: enter the equipment there, one row for each.`,
