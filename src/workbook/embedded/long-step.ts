@@ -166,6 +166,11 @@ class LongStep {
   }
 }
 
+let betweenSlices = (): void => undefined;
+
+/** Sets what the page does between two slices of a step. */
+export const doBetweenSlices = (act: () => void): void => void (betweenSlices = act);
+
 /** Steps that go on only while the workbook is open. */
 function* whileOpen(isOpen: () => boolean, work: Generator<number>): Generator<number, void> {
   for (const share of work) {
@@ -198,7 +203,11 @@ export async function carryOutInSlices(
   const step = new LongStep(model, going);
   let isDone = false;
   try {
-    await inSlices(whileOpen(isOpen, step.making(plan())), tell, signal);
+    const told = (share: number): void => {
+      tell(share);
+      betweenSlices();
+    };
+    await inSlices(whileOpen(isOpen, step.making(plan())), told, signal);
     const refused = withoutUseless(step.refused);
     if (refused.length > 0) return refused;
     step.end();
