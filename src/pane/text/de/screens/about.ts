@@ -10,7 +10,7 @@ export const about = {
   language: "Sprache dieses Bereichs",
   languageOfHost: "wie die Umgebung",
   languageHint:
-    "Wirkt nach dem Neuladen dieses Bereichs; was hier begonnen und noch nicht geschrieben ist, geht dabei verloren. Datenblatt und Bericht haben ihre eigene Sprache, die gewählt wird, wo sie entstehen; die Antworten der Tabellenfunktionen sind englisch.",
+    "Wirkt nach dem Neuladen dieses Bereichs; was hier begonnen und noch nicht geschrieben ist, geht dabei verloren. Datenblatt und Bericht haben ihre eigene Sprache, die gewählt wird, wo sie entstehen; eine Tabellenfunktion antwortet in der Sprache des Wortes, das nach dem Text fragt.",
   languageUse: "Sprache wechseln und neu laden",
   privacyHeading: "Ihre Daten",
   privacy:

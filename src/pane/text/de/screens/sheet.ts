@@ -7,7 +7,7 @@ export const sheet = {
   US: "US-Einheiten: in, g, tsf",
   language: "Sprache des Blatts",
   languageHint:
-    "Überschriften, Beschriftungen, Notizen und die Wörter der Listen. Die Antworten der Tabellenfunktionen sind englisch.",
+    "Überschriften, Beschriftungen, Notizen und die Wörter der Listen; auch die Tabellenfunktionen antworten in dieser Sprache.",
   languages: { en: "Englisch", de: "Deutsch" },
   loads: "Laststufen des leeren Blatts",
   loadsHint: (most: number) => `Be-, Ent- und Wiederbelastung zusammen; höchstens ${most}`,

@@ -9,7 +9,7 @@ export const about = {
   language: "Language of this pane",
   languageOfHost: "as the host",
   languageHint:
-    "Takes effect when this pane is loaded again; what is begun here and not yet written is lost by that. A data sheet and a report have their own language, chosen where they are made; what worksheet functions answer is English.",
+    "Takes effect when this pane is loaded again; what is begun here and not yet written is lost by that. A data sheet and a report have their own language, chosen where they are made; a worksheet function answers in the language of the word that asks for the text.",
   languageUse: "Change language and reload",
   privacyHeading: "Your data",
   privacy: "Nothing leaves the workbook: no reading, number or name is sent anywhere, and nothing is counted.",

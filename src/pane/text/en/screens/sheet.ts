@@ -5,7 +5,8 @@ export const sheet = {
   SI: "SI: mm, g, kPa",
   US: "US customary: in, g, tsf",
   language: "Language of the sheet",
-  languageHint: "Its titles, labels, notes and the words of its lists. What worksheet functions answer is English.",
+  languageHint:
+    "Its titles, labels, notes and the words of its lists; the worksheet functions answer in this language too.",
   languages: { en: "English", de: "German" },
   loads: "Loads of the blank sheet",
   loadsHint: (most: number) => `Loading, unloading and reloading steps together; ${most} at most`,
