@@ -32,7 +32,7 @@ const list = (rows: readonly number[]): Message =>
  * Stresses and values, paired by position, in test order; a blank is null, or 0 (desktop Excel passes a blank cell as
  * 0).
  *
- * A row without a stress is skipped; the first such row gives the value before loading. A value that is blank or zero
+ * A row without a stress is skipped, with a remark if it has a value; the first such row gives the value before loading. A value that is blank or zero
  * under a real stress is left out with a remark; but a strain of zero in the first loaded row counts, since strain is
  * measured from there. `initial`, where it is given, is the value before loading, whatever the rows say. Refuses a
  * negative stress and strains in percent; remarks a void ratio below zero, or greater than that of any soil.
@@ -48,6 +48,7 @@ export function testCurve(
   const points: LoadPoint[] = [];
   const missing: number[] = [];
   const negative: number[] = [];
+  const unstressed: number[] = [];
   let ofRows: number | undefined;
   for (let i = 0; i < stresses.length; i++) {
     const row = i + 1;
@@ -64,6 +65,7 @@ export function testCurve(
     const first = points.length === 0 && missing.length === 0;
     if (stress === 0) {
       if (first && ofRows === undefined && (value !== 0 || kind === "strain")) ofRows = value;
+      else if (value !== 0) unstressed.push(row);
     } else if (value !== 0 || (kind === "strain" && first)) points.push({ row, stress, value });
     else missing.push(row);
   }
@@ -78,6 +80,8 @@ export function testCurve(
     remarks.push(
       say`${list(negative)}: a void ratio below zero cannot be: check the dry mass and the specific gravity`,
     );
+  if (unstressed.length)
+    remarks.push(say`${list(unstressed)}: a value without a stress, left out: log of stress has no zero`);
   const most = Math.max(...points.map(({ value }) => value));
   if (kind === "e" && most > MOST_VOIDS)
     remarks.push(

@@ -13,6 +13,8 @@ export const curve: Readonly<Record<string, string>> = {
     "Zeile {0}: eine Stauchung von {1} kann nicht sein: Stauchungen sind Verhältnisse, 0,12 für 12 Prozent; für Porenzahlen „e“ angeben",
   "{0}: no void ratio against the stress, left out": "{0}: keine Porenzahl zur Spannung, bleibt weg",
   "{0}: no strain against the stress, left out": "{0}: keine Stauchung zur Spannung, bleibt weg",
+  "{0}: a value without a stress, left out: log of stress has no zero":
+    "{0}: ein Wert ohne Spannung, bleibt weg: der Logarithmus der Spannung kennt keine Null",
   "a void ratio of {0} is found in no soil: void ratios are ratios, 0.85 for 85 percent; check that the values are no percentages or heights":
     "eine Porenzahl von {0} hat kein Boden: Porenzahlen sind Verhältnisse, 0,85 für 85 Prozent; prüfen, ob die Werte Prozente oder Höhen sind",
   "{0}: a void ratio below zero cannot be: check the dry mass and the specific gravity":
