@@ -84,6 +84,8 @@ withBrowser("the decimal mark", (openPage) => {
     await paste(page, "F1", "1,5\n2.5");
     await page.waitForFunction(() => document.querySelector("#message")!.textContent!.startsWith("Nicht übernommen"));
     expect(await message(page)).toMatch(/Nicht übernommen: F2 \(2\.5\)/);
+    await typeInCell(page, "G1", "2.11.2026");
+    expect(await value(page, "G1")).toBe(46_328);
     await takePicture(page, "decimal-comma");
 
     const saved = await page.evaluate(async () => [...(await (window as any).clayledger.save())]);
@@ -94,6 +96,14 @@ withBrowser("the decimal mark", (openPage) => {
     expect(await page.locator("#decimal-mark").inputValue()).toBe(",");
     expect(await shown(page, 0, 0)).toBe("63,5");
     expect(await valuesOf(page, "Sheet1", "A1:A3")).toEqual([[63.5], [0.015], [65]]);
+
+    // On the protected data sheet the Tab key passes over the labels.
+    await showSheet(page, "Demonstration");
+    await typeInCell(page, "C7", "Labor", "Tab");
+    await page.keyboard.type("BK 2");
+    await page.keyboard.press("Tab");
+    const [laboratory] = await valuesOf(page, "Demonstration", "C7:H7");
+    expect([laboratory![0], laboratory![5]]).toEqual(["Labor", "BK 2"]);
     expect(complaints).toEqual([]);
   });
 });
