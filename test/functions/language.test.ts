@@ -46,9 +46,9 @@ function answers(language: SheetLanguage): Record<string, unknown> {
   const [spread] = [PRECONSOLIDATION_SPREAD(S, E, "e", null, words)];
   const field = (...more: readonly [any?]) => FIELD_CURVE(S, E, 60, 150, 0.42, 1.22, "e", undefined, null, ...more);
   return {
-    LOG_TIME: LOG_TIME(T, R, 0.0192, remark)[0][0],
-    ROOT_TIME: ROOT_TIME(T, R, 0.0192, remark)[0][0],
-    FIT_TIME: FIT_TIME(T, R, 0.0192, remark)[0][0],
+    LOG_TIME: LOG_TIME(T, R, 500, remark)[0][0],
+    ROOT_TIME: ROOT_TIME(T, R, 500, remark)[0][0],
+    FIT_TIME: FIT_TIME(T, R, 500, remark)[0][0],
     TIME_CURVE: TIME_CURVE(T, R, undefined, null, null, remark)[0][10],
     "TIME_CURVE, refused": TIME_CURVE(FEW, [...FEW, [1]], undefined, null, null, remark)[0][10],
     "TIME_CURVE, text": TIME_CURVE([["x"], ...T.slice(1)], R, undefined, null, null, remark)[0][10],
@@ -120,6 +120,20 @@ test("each text is the German of the English one, and English without a translat
   expect(wrong.map((name) => `${name}: ${String(inEnglish[name])} / ${String(german[name])}`)).toEqual([]);
 });
 
+test("a German remark on loads keeps its remedy, and two remarks stand apart", () => {
+  translateAnswers();
+  const said = (text: string): string => REMARKS_BY_LOAD(column([3]), column([text]), "Deutsch");
+  for (const remedy of [
+    "früher ablesen",
+    "weiter ablesen",
+    "das Verfahren der Wurzel der Zeit versuchen",
+    "es gibt 12",
+  ])
+    expect(said(`kein Wendepunkt; ${remedy}`)).toBe(`Laststufe 3: kein Wendepunkt; ${remedy}`);
+  expect(said("kein Wendepunkt; cv ist unsicher")).toBe("Laststufe 3: kein Wendepunkt\nLaststufe 3: cv ist unsicher");
+  expect(said("no inflection; try ROOT_TIME")).toBe("Laststufe 3: no inflection; try ROOT_TIME");
+});
+
 test("the pane's language changes no answer in a cell", () => {
   translateAnswers();
   const before = [answers("en"), answers("de")];
@@ -146,12 +160,18 @@ test("the language of a word, in any case and as a cell; other words are English
   fc.assert(fc.property(fc.anything(), (any) => typeof languageAsked(any) === "string"));
 });
 
-test("a few remarks of numbers: the German one has the same numbers with a comma", () => {
+test("a message has the same numbers in German, with a comma", () => {
   translateAnswers();
   fc.assert(
-    fc.property(fc.integer({ min: 1, max: 99 }), fc.integer({ min: 1, max: 99 }), (row, name) => {
-      const message = say`row ${row} of ${say`the times`} holds ${say`no finite number: correct that cell`}`;
-      return told(message, "en").includes(String(row)) && !told(message, "de").includes("finite") && name > 0;
+    fc.property(fc.integer({ min: 1, max: 99 }), fc.integer({ min: 1, max: 999 }), (row, tenths) => {
+      const stress = tenths / 10;
+      const message = say`row ${row}: the stress is ${stress}, below zero: correct or clear it`;
+      const german = told(message, "de");
+      return (
+        german !== told(message, "en") &&
+        german.includes(String(row)) &&
+        german.includes(String(stress).replace(".", ","))
+      );
     }),
   );
 });

@@ -108,8 +108,8 @@ test("an answer that may spill is always a complete rectangle, for one item too"
 
 test("a German word is answered in German where the pane runs in the same page, otherwise in English", async () => {
   const asked: Parameters<typeof calculate>[0] = [
-    ["LOG_TIME", [times, readings, 0.019, "remark"]],
-    ["LOG_TIME", [times, readings, 0.019, "Bemerkung"]],
+    ["LOG_TIME", [times, readings, 500, "remark"]],
+    ["LOG_TIME", [times, readings, 500, "Bemerkung"]],
     ["WATER_CONTENT", [150, "x"]],
   ];
   const [english, alone, refused] = await calculate(asked);

@@ -49,7 +49,7 @@ export const checks: Readonly<Record<string, string>> = {
     "{0} {1} bis {2} sind ausgeblendet und werden benutzt: {3} enthält {4}; einblenden, bevor das Blatt unterschrieben wird",
 
   // Limits of the firm.
-  "row {0} of {1}": "Zeile {0} von {1}",
+  "row {0} of {1}": "Zeile {0} ({1})",
   "{0} is a limit of “{1}”, which no question has: it is not used; clear it":
     "{0} ist ein Grenzwert „{1}“, den keine Frage hat: er gilt nicht; leeren",
   "{0} holds “{1}” where the limit {2} is a number: the default {3} is in force; enter a number":
