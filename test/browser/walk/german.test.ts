@@ -64,6 +64,12 @@ const LABELS = RECORD_NAMES.flatMap((name) => [
   labelOf(name),
 ]).concat([...FIELDS, ...MORE_FIELDS].flatMap(({ name, label }) => [label.trim(), `${label.trim()} (${name})`]));
 
+/** The name of a cell behind its label: "Projekt (project)". */
+const NAME = new RegExp(
+  `\\((?:${[...RECORD_NAMES, ...[...FIELDS, ...MORE_FIELDS].map(({ name }) => name)].join("|")})\\)`,
+  "g",
+);
+
 /** Words of the trade and names that German has too, and the codes of AGS4, which are English by its standard. */
 const REPEATED = [
   ...["demonstration.xlsx", "Consolidation test", "licences.txt", "Chart.js", "Ctrl", "Shift"],
@@ -134,7 +140,7 @@ withBrowser("in German", (openPage) => {
   /** Adds the texts with English words, without what is repeated unchanged. */
   const look = async (where: string, at: Frame | Page = frame): Promise<void> => {
     for (const text of await seenIn(at)) {
-      const own = text.replace(repeated, " ");
+      const own = text.replace(NAME, " ").replace(repeated, " ");
       const english = wordsOf(own).filter((word) => ENGLISH.has(word));
       if (english.length > 0) left.add(`${where}: ${text.slice(0, 160)} (${english.slice(0, 4).join(", ")})`);
     }
