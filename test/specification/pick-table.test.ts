@@ -170,7 +170,7 @@ test("a pick that cannot be used is named by its row in the remark of its load, 
   expect(about(3)).toEqual([{ weight: "stop", sentence: expect.stringContaining("there is no such load") }]);
   expect(about(4)).toEqual([{ weight: "look", sentence: expect.stringContaining("unfinished and not used") }]);
   expect(about(5)).toEqual([
-    { weight: "look", sentence: expect.stringContaining("tail_from of load 9 without reason and initials") },
+    { weight: "look", sentence: expect.stringContaining("tail from of load 9 without reason and initials") },
   ]);
 });
 
