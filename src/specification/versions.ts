@@ -19,6 +19,7 @@ export const NEWS: readonly News[] = [
       "A German sheet calls design values Kennwerte.",
       "A German sheet asks who carried the test out and who checked it: Ausgeführt von, Geprüft von.",
       "On a German sheet the worksheet functions answer in German: remarks, reasons, classes and the table of methods; a formula asks with the German word, such as Bemerkung.",
+      "The remark on the design values stays blank where a value that they need shows an error.",
     ],
     names: [],
   },

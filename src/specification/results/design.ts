@@ -33,7 +33,8 @@ const item = (name: string): string =>
     )},"")`,
   );
 
-export const DESIGN_REMARK = item("remark");
+/** Blank where an input on which it depends shows an error: the line at the head of the sheet names that input. */
+export const DESIGN_REMARK = `=IFERROR(${item("remark").slice(1)},"")`;
 
 const overHeight = (index: string): string =>
   when([`{${index}}`, "{void_ratio_initial}"], `{${index}}/(1+{void_ratio_initial})`).slice(1);

@@ -1,5 +1,7 @@
 /** The design values on the sheet, held against the functions' own parts and by their definitions. */
 import { blankSheet, demoSheet, fillSheet } from "../../../src/datasheet";
+import { wordIn } from "../../../src/specification/list-words";
+import { REMARKS } from "../../../src/specification/remarks";
 import { calculate } from "../sheet-in-engine";
 
 jest.setTimeout(120_000);
@@ -85,3 +87,13 @@ test("a blank sheet shows none", async () => {
   expect(sheet.errors).toEqual([]);
   for (const name of ["design_mv", "design_cr", "design_cv", "design_from"]) expect(sheet.value(name)).toBe("");
 });
+
+test.each(["en", "de"] as const)(
+  "readings whose sense is chosen wrongly leave words or a blank among the remarks, never an error, in %s",
+  async (language) => {
+    const sheet = await calculate(fillSheet(demoSheet("SI", language), { dial_sense: wordIn(language, "fall") }));
+    // The stress has no value, so that the design values have none.
+    expect([sheet.value("preconsolidation_stress"), sheet.value("design_remark")]).toEqual(["#VALUE!", ""]);
+    for (const { name } of REMARKS) expect([name, sheet.value(name)]).toEqual([name, expect.not.stringMatching(/^#/)]);
+  },
+);

@@ -5,6 +5,8 @@ export const news: Readonly<Record<string, string>> = {
   "A German sheet calls design values Kennwerte.": "Ein deutsches Blatt nennt Bemessungswerte jetzt Kennwerte.",
   "On a German sheet the worksheet functions answer in German: remarks, reasons, classes and the table of methods; a formula asks with the German word, such as Bemerkung.":
     "Auf einem deutschen Blatt antworten die Tabellenfunktionen deutsch: Bemerkungen, Gründe, Klassen und die Tabelle der Verfahren; eine Formel fragt mit dem deutschen Wort, zum Beispiel Bemerkung.",
+  "The remark on the design values stays blank where a value that they need shows an error.":
+    "Die Bemerkung zu den Kennwerten bleibt leer, wo ein Wert, den diese brauchen, einen Fehler zeigt.",
   "A sheet says in which language its titles, labels, notes and the words of its lists are: English, or German if that is chosen; formulas and reading take the words of both.":
     "Ein Blatt sagt, in welcher Sprache seine Überschriften, Beschriftungen, Notizen und die Wörter seiner Listen sind: Englisch oder, wenn gewählt, Deutsch; Formeln und Einlesen nehmen die Wörter beider.",
   "The table of picks by hand has 42 rows and prints on one page, below its headings.":
