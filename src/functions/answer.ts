@@ -4,7 +4,7 @@ import { joined, say, verbatim, type Message } from "../reduction/message";
 import { englishWord } from "../record/cells";
 import { told } from "../record/told";
 import { firstOf, nth } from "../reduction/numeric/lists";
-import type { Outcome } from "../reduction/outcome";
+import { badInput, type Outcome, type Refusal } from "../reduction/outcome";
 import { CellError, isNoWord, languageAsked, toChoice } from "./cells";
 
 /** One line of a spilled answer: its label (also the word for `item`), value and unit. */
@@ -12,11 +12,17 @@ export interface Item {
   readonly label: string;
   readonly value: number | Message | undefined;
   readonly unit: string;
-  /** Why there is no value, if `value` is undefined: "cv needs the height". */
-  readonly missing?: Message;
-  /** Why the method gives no value, if `value` is undefined: a formula that asks for this item alone shows #N/A. */
-  readonly notApplicable?: Message;
+  /** Why there is no value, if `value` is undefined: a formula that asks for this item alone shows the refusal. */
+  readonly missing?: Refusal | undefined;
 }
+
+/** A line of an answer. `missing` says why there is no value, if there is none: "cv needs the height". */
+export const line = (label: string, value: Item["value"], unit = "", missing?: Refusal): Item => ({
+  label,
+  value,
+  unit,
+  missing,
+});
 
 /** The value of an outcome; a refusal becomes #VALUE! (input) or #N/A (method) with its reason. */
 export function valueOf<T>(outcome: Outcome<T>): T {
@@ -29,14 +35,7 @@ export function valueOf<T>(outcome: Outcome<T>): T {
  * alone shows the reason.
  */
 export const itemOf = (label: string, outcome: Outcome<number>, unit: string): Item =>
-  outcome.ok
-    ? { label, value: outcome.value, unit }
-    : {
-        label,
-        value: undefined,
-        unit,
-        ...(outcome.fault === "input" ? { missing: outcome.reason } : { notApplicable: outcome.reason }),
-      };
+  outcome.ok ? line(label, outcome.value, unit) : line(label, undefined, unit, outcome);
 
 /** What a cell of remarks shows: "ok", or the remarks one after another, in the language with this tag. */
 export const remarkIn = (language: string, remarks: readonly Message[]): string =>
@@ -57,16 +56,13 @@ export function answer(items: readonly Item[], remarks: readonly Message[], item
   const shown = (value: Item["value"]) => (typeof value === "object" ? told(value, language) : value);
   const all = [
     ...items.map((one) => ({ ...one, value: shown(one.value) })),
-    { label: "remark", value: remarkIn(language, remarks), unit: "", missing: undefined, notApplicable: undefined },
+    { label: "remark", value: remarkIn(language, remarks), unit: "", missing: undefined },
   ];
   if (isNoWord(item)) return all.map(({ label, value, unit }) => [label, value ?? "", unit]);
   const labels = all.map(({ label }) => label);
   const wanted = toChoice(item, say`the item`, labels, firstOf(labels));
   const found = nth(all, labels.indexOf(wanted));
-  if (found.value === undefined && found.notApplicable) throw new CellError("#N/A", found.notApplicable);
-  if (found.value === undefined)
-    throw new CellError("#VALUE!", found.missing ?? say`${verbatim(wanted)} is not available`);
-  return [[found.value]];
+  return [[found.value ?? valueOf(found.missing ?? badInput(say`${verbatim(wanted)} is not available`))]];
 }
 
 /** The points of lines, each in a row with the label of its line. */

@@ -20,11 +20,11 @@ import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { temperatureFactor } from "../reduction/curve/viscosity";
 import { asTyped, distinct, english, say, verbatim } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
-import { then, type Outcome } from "../reduction/outcome";
+import { badInput, then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
 import { englishWord, wordElsewhere } from "../record/cells";
 import { told } from "../record/told";
-import { answer, type Item, remarksOf, rowsOfLines, toldOrThrown, valueOf } from "./answer";
+import { answer, line, type Item, remarksOf, rowsOfLines, toldOrThrown, valueOf } from "./answer";
 import {
   isNoWord,
   languageAsked,
@@ -85,11 +85,7 @@ export function PRECONSOLIDATION(
   return toldOrThrown(refusal, { item, rows: ["stress", "low", "high"] }, () => {
     const outcome = reduceTest([stresses, values, kind], toMethod(method), picks, drawing_slope, initial_value);
     const { stress, low, high } = valueOf(outcome);
-    const items: Item[] = [
-      { label: "stress", value: stress, unit: "" },
-      { label: "low", value: low, unit: "" },
-      { label: "high", value: high, unit: "" },
-    ];
+    const items: Item[] = [line("stress", stress), line("low", low), line("high", high)];
     return answer(items, remarksOf(outcome), item, refusal);
   });
 }
@@ -119,16 +115,14 @@ export function PRECONSOLIDATION_SPREAD(
   const language = languageAsked(labels);
   const range = told(say`range that these points allow, about 95 percent`, language);
   const rows: Item[] = [
-    ...methods.map(({ method, result, note }) => ({
-      label: method,
-      value: result.ok ? result.value.stress : undefined,
-      unit: told(note, language),
-    })),
-    { label: "median", value: median, unit: "" },
-    { label: "spread", value: spread, unit: told(say`greatest less least, over the median`, language) },
-    { label: "low", value: low, unit: range },
-    { label: "high", value: high, unit: range },
-    { label: "verdict", value: verdict, unit: "" },
+    ...methods.map(({ method, result, note }) =>
+      line(method, result.ok ? result.value.stress : undefined, told(note, language)),
+    ),
+    line("median", median),
+    line("spread", spread, told(say`greatest less least, over the median`, language)),
+    line("low", low, range),
+    line("high", high, range),
+    line("verdict", verdict),
   ];
   const table = answer(rows, remarksOf(outcome), undefined, labels);
   const isWorded = toChoice(labels, say`the labels`, ["codes", "words"], "codes") === "words";
@@ -340,12 +334,14 @@ export function COMPRESSION_INDICES(
   ];
   const per = { e: test.kind === "e" ? 1 : e0 && 1 + e0, strain: test.kind === "e" ? e0 && 1 / (1 + e0) : 1 };
   const items = (suffix: string, scale: number | undefined): Item[] =>
-    found.map(([label, index]) => ({
-      label: label + suffix,
-      value: index.ok && scale ? index.value.value * scale : undefined,
-      unit: english(index.ok ? index.value.basis : index.reason),
-      missing: index.ok ? say`give the initial void ratio` : index.reason,
-    }));
+    found.map(([label, index]) =>
+      line(
+        label + suffix,
+        index.ok && scale ? index.value.value * scale : undefined,
+        english(index.ok ? index.value.basis : index.reason),
+        badInput(index.ok ? say`give the initial void ratio` : index.reason),
+      ),
+    );
   const remarks = distinct([
     ...remarksOf(cells),
     ...found.flatMap(([label, index]) => (index.ok ? index.remarks : [say`no ${verbatim(label)}: ${index.reason}`])),
@@ -600,19 +596,14 @@ export function SAMPLE_QUALITY(
     const ocr = yieldStress && yieldStress / inSitu;
     const outcome = sampleQuality(test, inSitu, e0, ocr);
     const { change, lunneClass, strain, strainClass } = valueOf(outcome);
-    const needed = say`needs the initial void ratio: give it`;
-    const noYield = read && !read.ok ? read.reason : needed;
+    const needed = badInput(say`needs the initial void ratio: give it`);
+    const noYield = read && !read.ok ? badInput(read.reason) : needed;
     const items: Item[] = [
-      { label: "de_e0", value: change, unit: "", missing: needed },
-      { label: "class", value: lunneClass && LUNNE_NAMES[lunneClass], unit: "Lunne et al. (1997)", missing: noYield },
-      { label: "strain", value: strain, unit: "" },
-      { label: "strain_class", value: asTyped(strainClass), unit: "A to E by volumetric strain" },
-      {
-        label: "OCR",
-        value: ocr,
-        unit: yieldStress ? `preconsolidation stress ${english(shown(yieldStress))}` : "",
-        missing: noYield,
-      },
+      line("de_e0", change, "", needed),
+      line("class", lunneClass && LUNNE_NAMES[lunneClass], "Lunne et al. (1997)", noYield),
+      line("strain", strain),
+      line("strain_class", asTyped(strainClass), "A to E by volumetric strain"),
+      line("OCR", ocr, yieldStress ? `preconsolidation stress ${english(shown(yieldStress))}` : "", noYield),
     ];
     return answer(items, remarksOf(outcome), item, refusal);
   });
@@ -639,8 +630,8 @@ export function C_ALPHA_RATIO(c_alpha: any, compression_index: any, item?: any, 
   );
   const { ratio, soil: nearest } = valueOf(outcome);
   const items: Item[] = [
-    { label: "ratio", value: ratio, unit: "" },
-    { label: "soil", value: nearest && SOIL_NAMES[nearest], unit: "", missing: say`no soil has a ratio near this one` },
+    line("ratio", ratio),
+    line("soil", nearest && SOIL_NAMES[nearest], "", badInput(say`no soil has a ratio near this one`)),
   ];
   return answer(items, remarksOf(outcome), item);
 }

@@ -8,10 +8,10 @@ import { kindSeen, testCurve } from "../reduction/curve/shape/points";
 import { english, say } from "../reduction/message";
 import { englishWord } from "../record/cells";
 import { told } from "../record/told";
-import { given, then, type Outcome } from "../reduction/outcome";
+import { badInput, given, then, type Outcome } from "../reduction/outcome";
 import { settlement } from "../reduction/settlement";
 import { convert } from "../reduction/units";
-import { answer, itemOf, remarksOf, toldOrThrown, valueOf, type Item } from "./answer";
+import { answer, itemOf, line, remarksOf, toldOrThrown, valueOf, type Item } from "./answer";
 import {
   isNoWord,
   isOmitted,
@@ -116,10 +116,10 @@ export function CV_RANGE(stresses: any[][], cv_values: any[][], from: any, to: a
   const outcome = cvOfRange(s, cv, toNumber(from, say`the lower stress`), toPositive(to, say`the upper stress`));
   const { mean, least, greatest, loads } = valueOf(outcome);
   const items: Item[] = [
-    { label: "mean", value: mean, unit: "geometric, as the values" },
-    { label: "least", value: least, unit: "as the values" },
-    { label: "greatest", value: greatest, unit: "as the values" },
-    { label: "loads", value: loads, unit: "of first loading" },
+    line("mean", mean, "geometric, as the values"),
+    line("least", least, "as the values"),
+    line("greatest", greatest, "as the values"),
+    line("loads", loads, "of first loading"),
   ];
   return answer(items, remarksOf(outcome), item);
 }
@@ -269,9 +269,9 @@ export function SETTLEMENT(
   });
   const parts = valueOf(outcome);
   const items: Item[] = [
-    { label: "recompression", value: parts.recompression, unit: "as the thickness" },
-    { label: "virgin", value: parts.virgin, unit: "as the thickness" },
-    { label: "settlement", value: parts.settlement, unit: "as the thickness" },
+    line("recompression", parts.recompression, "as the thickness"),
+    line("virgin", parts.virgin, "as the thickness"),
+    line("settlement", parts.settlement, "as the thickness"),
   ];
   return answer(items, remarksOf(outcome), item);
 }
@@ -307,16 +307,16 @@ export function INTRINSIC(
   );
   const { eL, e100, Cc, voidIndex, lineIndex } = valueOf(outcome);
   const items: Item[] = [
-    { label: "e_L", value: eL, unit: "at the liquid limit" },
-    { label: "e_100", value: e100, unit: "e*100, reconstituted, at 100 kPa" },
-    { label: "C_c", value: Cc, unit: "C*c, reconstituted" },
-    { label: "void_index", value: voidIndex, unit: "", missing: say`the void index needs the void ratio: give it` },
-    {
-      label: "line_index",
-      value: lineIndex,
-      unit: "intrinsic compression line",
-      missing: say`the intrinsic compression line needs the stress: give it in kPa`,
-    },
+    line("e_L", eL, "at the liquid limit"),
+    line("e_100", e100, "e*100, reconstituted, at 100 kPa"),
+    line("C_c", Cc, "C*c, reconstituted"),
+    line("void_index", voidIndex, "", badInput(say`the void index needs the void ratio: give it`)),
+    line(
+      "line_index",
+      lineIndex,
+      "intrinsic compression line",
+      badInput(say`the intrinsic compression line needs the stress: give it in kPa`),
+    ),
   ];
   return answer(items, remarksOf(outcome), item);
 }

@@ -1,7 +1,7 @@
 /** Worksheet functions of one load increment: log of time, root of time, fit to theory, secondary compression. */
 import { convert } from "../reduction/units";
 import { digits, say, type Message } from "../reduction/message";
-import type { Outcome } from "../reduction/outcome";
+import { badInput, given, notApplicable, type Outcome } from "../reduction/outcome";
 import {
   coefficientOfConsolidation,
   drainagePath,
@@ -17,7 +17,7 @@ import type { CleanReadings } from "../reduction/increment/readings";
 import { cyclesPast, noSlope } from "../reduction/increment/constructions/tail";
 import { degreeOfConsolidation, T_END_OF_PRIMARY, timeFactor } from "../reduction/increment/fit/terzaghi";
 import { told } from "../record/told";
-import { answer, remarkIn, remarksOf, rowsOfLines, valueOf, type Item } from "./answer";
+import { answer, itemOf, line, remarkIn, remarksOf, rowsOfLines, valueOf, type Item } from "./answer";
 import {
   CellError,
   languageAsked,
@@ -31,7 +31,9 @@ import {
 } from "./cells";
 import { reduce, toCurve } from "./reduced-curve";
 
-const NO_HEIGHT = say`cv needs the height of the specimen at the middle of the increment`;
+const NO_HEIGHT = badInput(say`cv needs the height of the specimen at the middle of the increment`);
+
+const NO_UPPER_LIMIT = badInput(say`the readings give no upper limit for cv`);
 
 /** The arguments that turn a time into a cv: height, drainage and units. */
 function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_unit: unknown) {
@@ -54,19 +56,15 @@ function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_
      * An item with cv from a time factor and a time in minutes; without a height the item says that the height is
      * missing.
      */
-    cv: (label: string, T: number, time: number): Item => ({
-      label,
-      value: mm === undefined ? undefined : inUnit(coefficientOfConsolidation(T, time, mm, faces)),
-      unit: cvUnit,
-      missing: NO_HEIGHT,
-    }),
+    cv: (label: string, T: number, time: number): Item =>
+      mm === undefined
+        ? line(label, undefined, cvUnit, NO_HEIGHT)
+        : line(label, inUnit(coefficientOfConsolidation(T, time, mm, faces)), cvUnit),
     /** An item with cv from cv / Hdr^2 per minute. */
-    cvOfRate: (label: string, rate: number): Item => ({
-      label,
-      value: mm === undefined || !Number.isFinite(rate) ? undefined : inUnit(rate * drainagePath(mm, faces) ** 2),
-      unit: cvUnit,
-      missing: mm === undefined ? NO_HEIGHT : say`the readings give no upper limit for cv`,
-    }),
+    cvOfRate: (label: string, rate: number): Item =>
+      mm !== undefined && Number.isFinite(rate)
+        ? line(label, inUnit(rate * drainagePath(mm, faces) ** 2), cvUnit)
+        : line(label, undefined, cvUnit, mm === undefined ? NO_HEIGHT : NO_UPPER_LIMIT),
   };
 }
 
@@ -116,13 +114,13 @@ export function LOG_TIME(
   const { cleaned, logTime: outcome } = reduce(times, readings, picks, procedure);
   const { d0, d50, d100, t50, t100, tailSlope, noTailSlope } = valueOf(outcome);
   const items: Item[] = [
-    { label: "d0", value: d0, unit },
-    { label: "d50", value: d50, unit },
-    { label: "d100", value: d100, unit },
-    { label: "t50", value: t50, unit: "min" },
-    { label: "t100", value: t100, unit: "min" },
+    line("d0", d0, unit),
+    line("d50", d50, unit),
+    line("d100", d100, unit),
+    line("t50", t50, "min"),
+    line("t100", t100, "min"),
     cv("cv", T50, t50),
-    { label: "tail_slope", value: tailSlope, unit: `${unit}/cycle`, notApplicable: noTailSlope },
+    line("tail_slope", tailSlope, `${unit}/cycle`, noTailSlope && notApplicable(noTailSlope)),
   ];
   return answer(items, [...remarksWithCv(outcome, items), ...onHeight(cleaned)], item);
 }
@@ -163,10 +161,10 @@ export function ROOT_TIME(
   const { cleaned, rootTime: outcome } = reduce(times, readings, picks, procedure);
   const { d0, d90, d100, t90 } = valueOf(outcome);
   const items: Item[] = [
-    { label: "d0", value: d0, unit },
-    { label: "d90", value: d90, unit },
-    { label: "d100", value: d100, unit },
-    { label: "t90", value: t90, unit: "min" },
+    line("d0", d0, unit),
+    line("d90", d90, unit),
+    line("d100", d100, unit),
+    line("t90", t90, "min"),
     cv("cv", T90, t90),
   ];
   return answer(items, [...remarksWithCv(outcome, items), ...onHeight(cleaned)], item);
@@ -201,18 +199,13 @@ export function FIT_TIME(
   const { d0, d100, rate, rateLow, rateHigh, tail, misfit } = valueOf(outcome);
   const noTailSlope = noSlope(cyclesPast(valueOf(cleaned).series.times, T_END_OF_PRIMARY / rate));
   const items: Item[] = [
-    { label: "d0", value: d0, unit },
-    { label: "d100", value: d100, unit },
+    line("d0", d0, unit),
+    line("d100", d100, unit),
     cvOfRate("cv", rate),
     cvOfRate("cv_low", rateLow),
     cvOfRate("cv_high", rateHigh),
-    {
-      label: "tail_slope",
-      value: noTailSlope ? undefined : tail,
-      unit: `${unit}/cycle`,
-      notApplicable: noTailSlope,
-    },
-    { label: "misfit", value: misfit, unit },
+    itemOf("tail_slope", noTailSlope ? notApplicable(noTailSlope) : given(tail), `${unit}/cycle`),
+    line("misfit", misfit, unit),
   ];
   return answer(items, [...remarksWithCv(outcome, items), ...onHeight(cleaned)], item);
 }

@@ -1,12 +1,12 @@
 /** Worksheet functions of a load that is still on: how far consolidation has gone, and whether the load may end. */
 import { say, verbatim } from "../reduction/message";
-import type { Outcome } from "../reduction/outcome";
+import { notApplicable, type Outcome } from "../reduction/outcome";
 import { progress, PROGRESS_RULES, type ExpectedEnd, type ProgressRule } from "../reduction/increment/progress";
-import { answer, remarksOf, valueOf, type Item } from "./answer";
+import { answer, line, remarksOf, valueOf, type Item } from "./answer";
 import { refuseCell, toChoice, toOptionalPositive } from "./cells";
 import { reduceSoFar } from "./reduced-curve";
 
-const NO_LIMIT = say`the readings give no such limit yet: go on reading`;
+const NO_LIMIT = notApplicable(say`the readings give no such limit yet: go on reading`);
 
 /** The number that the rule needs; 1 if it needs none. */
 function toMultiple(rule: ProgressRule, argument: unknown): number {
@@ -51,8 +51,8 @@ export function PROGRESS(times: any[][], readings: any[][], item?: any, rule?: a
     endItem(expected, "t100_low", ({ low }) => low),
     endItem(expected, "t100_high", ({ high }) => high),
     endItem(expected, "d100", ({ d100 }) => d100, ""),
-    { label: "remaining", value: remaining, unit: "min" },
-    { label: "verdict", value: say([verdict]), unit: "" },
+    line("remaining", remaining, "min"),
+    line("verdict", say([verdict])),
   ];
   return answer(items, remarksOf(outcome), item);
 }
@@ -63,9 +63,7 @@ const endItem = (
   label: string,
   read: (end: ExpectedEnd) => number | undefined,
   unit = "min",
-): Item => ({
-  label,
-  value: expected.ok ? read(expected.value) : undefined,
-  unit,
-  notApplicable: expected.ok ? NO_LIMIT : expected.reason,
-});
+): Item =>
+  expected.ok
+    ? line(label, read(expected.value), unit, NO_LIMIT)
+    : line(label, undefined, unit, notApplicable(expected.reason));

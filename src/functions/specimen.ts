@@ -3,7 +3,8 @@ import { say } from "../reduction/message";
 import { convert } from "../reduction/units";
 import * as reduce from "../reduction/specimen";
 import { saltCorrection, waterDensity } from "../reduction/water";
-import { answer, remarksOf, valueOf, type Item } from "./answer";
+import { answer, line, remarksOf, valueOf, type Item } from "./answer";
+import { badInput } from "../reduction/outcome";
 import {
   toMillimetres,
   toNumber,
@@ -182,11 +183,11 @@ export function SALT_CORRECTION(wet_mass: any, dry_mass: any, salt_content: any,
   const found = valueOf(outcome);
   return answer(
     [
-      { label: "solids", value: found.solids, unit: "g" },
-      { label: "salt", value: found.salt, unit: "g" },
-      { label: "pore_water", value: found.poreWater, unit: "g" },
-      { label: "w", value: found.w, unit: "" },
-      { label: "w_uncorrected", value: found.wUncorrected, unit: "" },
+      line("solids", found.solids, "g"),
+      line("salt", found.salt, "g"),
+      line("pore_water", found.poreWater, "g"),
+      line("w", found.w),
+      line("w_uncorrected", found.wUncorrected),
     ],
     remarksOf(outcome),
     item,
@@ -248,26 +249,26 @@ export function SPECIMEN(
   const specimen = valueOf(outcome);
   return answer(
     [
-      { label: "w0", value: specimen.w0, unit: "" },
-      { label: "wf", value: specimen.wf, unit: "" },
-      { label: "dry_mass", value: specimen.dryMass, unit: "g" },
-      { label: "Hs", value: convert(specimen.Hs, "length", "mm", unit), unit },
-      { label: "e0", value: specimen.e0, unit: "" },
-      {
-        label: "ef",
-        value: specimen.ef,
-        unit: "",
-        missing: say`ef needs the final height: enter the height of the specimen at the end of the test`,
-      },
-      { label: "S0", value: specimen.S0, unit: "" },
-      {
-        label: "Sf",
-        value: specimen.Sf,
-        unit: "",
-        missing: say`Sf needs the final height: enter the height of the specimen at the end of the test`,
-      },
-      { label: "density", value: specimen.density, unit: "Mg/m3" },
-      { label: "dry_density", value: specimen.dryDensity, unit: "Mg/m3" },
+      line("w0", specimen.w0),
+      line("wf", specimen.wf),
+      line("dry_mass", specimen.dryMass, "g"),
+      line("Hs", convert(specimen.Hs, "length", "mm", unit), unit),
+      line("e0", specimen.e0),
+      line(
+        "ef",
+        specimen.ef,
+        "",
+        badInput(say`ef needs the final height: enter the height of the specimen at the end of the test`),
+      ),
+      line("S0", specimen.S0),
+      line(
+        "Sf",
+        specimen.Sf,
+        "",
+        badInput(say`Sf needs the final height: enter the height of the specimen at the end of the test`),
+      ),
+      line("density", specimen.density, "Mg/m3"),
+      line("dry_density", specimen.dryDensity, "Mg/m3"),
       ...uncorrected(specimen),
     ],
     remarksOf(outcome),
@@ -279,9 +280,9 @@ export function SPECIMEN(
 const uncorrected = ({ salt }: reduce.Specimen): Item[] =>
   salt
     ? [
-        { label: "salt", value: salt.mass, unit: "g" },
-        { label: "dry_mass_uncorrected", value: salt.dryMass, unit: "g" },
-        { label: "w0_uncorrected", value: salt.w0, unit: "" },
-        { label: "wf_uncorrected", value: salt.wf, unit: "" },
+        line("salt", salt.mass, "g"),
+        line("dry_mass_uncorrected", salt.dryMass, "g"),
+        line("w0_uncorrected", salt.w0),
+        line("wf_uncorrected", salt.wf),
       ]
     : [];

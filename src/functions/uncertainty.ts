@@ -14,7 +14,7 @@ import {
   type Uncertain,
 } from "../reduction/uncertainty";
 import { T50, T90 } from "../reduction/increment/cv";
-import { answer, remarksOf, valueOf } from "./answer";
+import { answer, line, remarksOf, valueOf } from "./answer";
 import { isOmitted, refuseCell, toChoice, toNumber, toOptionalPositive, toPositive, toUnit } from "./cells";
 
 /** A standard uncertainty; a blank or 0 states none. */
@@ -31,11 +31,11 @@ function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item:
   const first = firstOf(contributions);
   return answer(
     [
-      { label, value: value * scale, unit },
-      { label: "u", value: u * scale, unit },
-      { label: "low", value: low * scale, unit },
-      { label: "high", value: high * scale, unit },
-      { label: "largest", value: say`${first.input}, ${Math.round(100 * first.share)} %`, unit: "" },
+      line(label, value * scale, unit),
+      line("u", u * scale, unit),
+      line("low", low * scale, unit),
+      line("high", high * scale, unit),
+      line("largest", say`${first.input}, ${Math.round(100 * first.share)} %`),
     ],
     remarksOf(outcome),
     item,

@@ -3,7 +3,8 @@ import { say, verbatim } from "../reduction/message";
 import { SWELLING_METHODS, swellingPressure } from "../reduction/swelling-pressure";
 import { collapse, wettingStrain } from "../reduction/wetting";
 import { convert } from "../reduction/units";
-import { answer, remarksOf, valueOf, type Item } from "./answer";
+import { answer, line, remarksOf, valueOf, type Item } from "./answer";
+import { badInput, notApplicable } from "../reduction/outcome";
 import { toChoice, toNumber, toOptionalPositive, toPair, toUnit } from "./cells";
 
 /**
@@ -62,14 +63,12 @@ export function COLLAPSE(
   const found = valueOf(outcome);
   const none =
     typed === undefined
-      ? { missing: say`the index is the potential at 200 kPa: give the stress` }
-      : {
-          notApplicable: say`the index, and its class, are of a wetting under 200 kPa, not ${typed} ${verbatim(unit)}`,
-        };
+      ? badInput(say`the index is the potential at 200 kPa: give the stress`)
+      : notApplicable(say`the index, and its class, are of a wetting under 200 kPa, not ${typed} ${verbatim(unit)}`);
   const items: Item[] = [
-    { label: "potential", value: found.potential, unit: "on the initial height" },
-    { label: "index", value: found.index, unit: "on the initial height, at 200 kPa", ...none },
-    { label: "class", value: found.class && say([found.class]), unit: "by the index, ASTM D5333", ...none },
+    line("potential", found.potential, "on the initial height"),
+    line("index", found.index, "on the initial height, at 200 kPa", none),
+    line("class", found.class && say([found.class]), "by the index, ASTM D5333", none),
   ];
   return answer(items, remarksOf(outcome), item);
 }
@@ -94,9 +93,9 @@ export function SWELLING_PRESSURE(stresses: any[][], strains: any[][], method?: 
   const outcome = swellingPressure(s, strain, by);
   const { pressure, low, high } = valueOf(outcome);
   const items: Item[] = [
-    { label: "pressure", value: pressure, unit: "as the stresses" },
-    { label: "low", value: low, unit: "as the stresses" },
-    { label: "high", value: high, unit: "as the stresses" },
+    line("pressure", pressure, "as the stresses"),
+    line("low", low, "as the stresses"),
+    line("high", high, "as the stresses"),
   ];
   return answer(items, remarksOf(outcome), item);
 }

@@ -5,7 +5,7 @@ import { say } from "../../src/reduction/message";
 
 const items = [
   { label: "t50", value: 3.2, unit: "min" },
-  { label: "cv", value: undefined, unit: "m2/yr", missing: say`cv needs the height` },
+  { label: "cv", value: undefined, unit: "m2/yr", missing: badInput(say`cv needs the height`) },
 ];
 
 test("the whole table ends with the remark, and a missing value is blank", () => {
