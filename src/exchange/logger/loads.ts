@@ -173,13 +173,18 @@ const near = (a: number, b: number): boolean => Math.abs(a - b) <= NEAR * Math.m
 
 /**
  * Gives the stretches load numbers, in test order: the number of the load on the sheet with the same stress, else of
- * the next load if its stress is blank; if no stress is known, 1, 2, 3 and so on. A first stretch without stress, or
- * under the seating stress, is not a load. If the file numbers the loads, its numbers are taken.
+ * the next load if its stress is blank; if no stress is known, the next load without readings (`held` has the number of
+ * readings of each load). A first stretch without stress, or under the seating stress, is not a load. If the file numbers
+ * the loads, its numbers are taken.
  */
 export function numbered(
   steps: readonly LoadStep[],
   stresses: readonly (number | undefined)[],
-  sheet: { readonly stresses: readonly (number | undefined)[]; readonly seating: number | undefined },
+  sheet: {
+    readonly stresses: readonly (number | undefined)[];
+    readonly seating: number | undefined;
+    readonly held?: readonly number[];
+  },
   numbers?: readonly (number | undefined)[],
 ): LoadStep[] {
   const most = sheet.stresses.length;
@@ -205,8 +210,45 @@ export function numbered(
       if (found >= 0) next = found + 1;
       else if (next < most && sheet.stresses[next] === undefined) next++;
       else return { ...step, load: null };
-    } else next++;
+    } else {
+      next++;
+      while ((sheet.held?.[next - 1] ?? 0) > 0) next++;
+    }
     return { ...step, load: next <= most ? next : null };
+  });
+}
+
+/** Why a stretch goes past loads of the sheet, or to none of them. */
+export type Passing =
+  /** The stress of the stretch is that of a later load of the sheet; the loads passed have no readings. */
+  | { readonly is: "stress"; readonly passed: readonly number[] }
+  /** The loads passed have readings already. */
+  | { readonly is: "readings"; readonly passed: readonly number[] }
+  /** No load of the sheet after this one has the stress of the stretch. */
+  | { readonly is: "none"; readonly after: number };
+
+/**
+ * For each stretch, as `numbered` gave it a load: why the load is not the next one; undefined if it is. `onSheet` and
+ * `held` have the stress and the number of readings of each load of the sheet.
+ */
+export function passings(
+  steps: readonly LoadStep[],
+  stresses: readonly (number | undefined)[],
+  onSheet: readonly (number | undefined)[],
+  held: readonly number[],
+): (Passing | undefined)[] {
+  let before = 0;
+  return steps.map(({ load }, i) => {
+    if (load === null) return i > 0 && stresses[i] !== undefined ? { is: "none", after: before } : undefined;
+    const all = Array.from({ length: Math.max(0, load - before - 1) }, (_, at) => before + 1 + at);
+    before = load;
+    const isHeld = (one: number): boolean => (held[one - 1] ?? 0) > 0;
+    if (stresses[i] === undefined || onSheet[load - 1] === undefined) {
+      const passed = all.filter(isHeld);
+      return passed.length > 0 ? { is: "readings", passed } : undefined;
+    }
+    const passed = all.filter((one) => !isHeld(one));
+    return passed.length > 0 ? { is: "stress", passed } : undefined;
   });
 }
 

@@ -6,6 +6,7 @@ import {
   joinToBefore,
   levelOf,
   numbered,
+  passings,
   splitAt,
   stressOf,
   type LoadStep,
@@ -162,6 +163,32 @@ describe("numbers of loads", () => {
     const stresses = [undefined, 50, undefined, 25, ...Array(20).fill(undefined)];
     expect(loadsOf(numbered(steps, [30, 50, 100, 25], { stresses, seating: undefined }))).toEqual([1, 2, 3, 4]);
     expect(loadsOf(numbered(steps.slice(0, 2), [25, 400], { stresses, seating: undefined }))).toEqual([4, 5]);
+  });
+
+  test("without stresses, loads that hold readings are passed over, and the stretch says which", () => {
+    const held = [12, 9, 0, 4, 0];
+    const sheet = { stresses: Array(5).fill(undefined), seating: undefined, held };
+    const given = numbered(steps.slice(0, 3), [], sheet);
+    expect(loadsOf(given)).toEqual([3, 5, null]);
+    expect(passings(given, [], sheet.stresses, held)).toEqual([
+      { is: "readings", passed: [1, 2] },
+      { is: "readings", passed: [4] },
+      undefined,
+    ]);
+  });
+
+  test("a stress typed wrong on the sheet: the stretch that goes to a later load, or to none, says which loads it passes", () => {
+    const stresses = [25, 500, 100, 50];
+    const sheet = { stresses, seating: undefined };
+    const given = numbered(steps.slice(0, 3), [25, 50, 100], sheet);
+    expect(loadsOf(given)).toEqual([1, 4, null]);
+    expect(passings(given, [25, 50, 100], stresses, [])).toEqual([
+      undefined,
+      { is: "stress", passed: [2, 3] },
+      { is: "none", after: 4 },
+    ]);
+    const first = numbered(steps.slice(0, 1), [50], sheet);
+    expect(passings(first, [50], stresses, [7, 7, 7])).toEqual([undefined]);
   });
 
   test("the numbers of the file are taken; a number beyond the sheet is not a load", () => {

@@ -3,7 +3,14 @@ import { Button, Field, Input, Select, Text } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import type { Layout } from "../../../exchange/logger/layout";
 import { ZERO_RULES } from "../../../exchange/logger/load-series";
-import { joinToBefore, MOST_STRETCHES, splitAt, waysFor, type LoadStep } from "../../../exchange/logger/loads";
+import {
+  joinToBefore,
+  MOST_STRETCHES,
+  splitAt,
+  waysFor,
+  type LoadStep,
+  type Passing,
+} from "../../../exchange/logger/loads";
 import type { LoggerRows } from "../../../exchange/logger/rows";
 import type { Target } from "../../../exchange/logger/target";
 import { timeZeroShown } from "../../../exchange/logger/time-zero";
@@ -97,6 +104,14 @@ function WaysToFind({ rows, layout, found: { stretches }, choices, onChoose }: R
   );
 }
 
+/** Why the load that is proposed for a stretch is not the next one. */
+function passingWords(passing: Passing, load: number | null, stress: string, stresses: readonly string[]): string {
+  if (passing.is === "none") return words.noLoadOfStress(stress, passing.after);
+  if (passing.is === "readings") return words.passedReadings(load ?? 0, passing.passed.join(", "));
+  const called = passing.passed.map((one) => words.loadName(one, stresses[one - 1] ?? "")).join("; ");
+  return words.passedStress(load ?? 0, stress, called);
+}
+
 interface StretchCardProps {
   readonly name: string;
   readonly stretch: Stretch;
@@ -111,7 +126,7 @@ interface StretchCardProps {
 /** One stretch of the file: its lines, duration and stress, and the load that its readings are taken for. */
 function StretchCard({ name, stretch, stresses, stress, onLoad, onJoin }: StretchCardProps) {
   const styles = useStyles();
-  const { series, kept, load } = stretch;
+  const { series, kept, load, passing } = stretch;
   return (
     <li className={styles.card}>
       <Text>
@@ -123,6 +138,11 @@ function StretchCard({ name, stretch, stresses, stress, onLoad, onJoin }: Stretc
         {load === null ? words.stretchNone(series.times.length) : words.stretchRows(kept.length, series.times.length)}
         {series.leftOut > 0 && `; ${words.runsBack(series.leftOut)}`}
       </Text>
+      {passing && (
+        <Notice intent={passing.is === "readings" ? "info" : "warning"}>
+          {passingWords(passing, load, stress, stresses)}
+        </Notice>
+      )}
       <div className={styles.row}>
         <Select
           className={styles.select}

@@ -19,7 +19,7 @@ import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { useHold } from "../../live/use-test";
 import { ReadAgain } from "./read-again";
-import { useTarget, type Targets } from "./use-target";
+import { useTarget, type DataSheet, type Targets } from "./use-target";
 
 const words = text.readings;
 
@@ -140,6 +140,15 @@ function useChoices(
   return [useMemo(() => ({ ...choices, edited: own }), [choices, own]), choose];
 }
 
+/** How many readings each load of a test held when the file was first shown beside that test. */
+function useHeldBefore(dataSheet: DataSheet | undefined): readonly number[] | undefined {
+  const before = useRef(new Map<string, readonly number[]>());
+  if (!dataSheet) return undefined;
+  const held = before.current.get(dataSheet.id) ?? dataSheet.target.loads.map((load) => load.held);
+  before.current.set(dataSheet.id, held);
+  return held;
+}
+
 function LoadSteps({ port, source, targets, read, onBusy }: FileStepsProps & { readonly read: Read }) {
   const styles = useStyles();
   const { rows, layout, apparatus } = read;
@@ -151,8 +160,12 @@ function LoadSteps({ port, source, targets, read, onBusy }: FileStepsProps & { r
   const sheetLoads = JSON.stringify(
     target && [target.loads, target.room, target.stressUnit, target.seating, target.diameter],
   );
-  // eslint-disable-next-line react-hooks/exhaustive-deps -- sheetLoads stands for the target
-  const found = useMemo(() => stretchesOf(rows, layout, choices, target), [rows, layout, choices, sheetLoads]);
+  const held = useHeldBefore(dataSheet);
+  const found = useMemo(
+    () => stretchesOf(rows, layout, choices, target, held),
+    // eslint-disable-next-line react-hooks/exhaustive-deps -- sheetLoads stands for the target
+    [rows, layout, choices, sheetLoads, held],
+  );
 
   // The button that led here stands at the foot of the window: what follows comes into sight.
   const heading = useRef<HTMLDivElement>(null);

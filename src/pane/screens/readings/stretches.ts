@@ -7,9 +7,11 @@ import {
   levelOf,
   MOST_STRETCHES,
   numbered,
+  passings,
   stressOf,
   waysFor,
   type LoadStep,
+  type Passing,
   type WayToFind,
 } from "../../../exchange/logger/loads";
 import type { LoggerRows } from "../../../exchange/logger/rows";
@@ -43,6 +45,8 @@ export interface Stretch extends LoadStep {
   /** The dates and the temperature of its rows. */
   readonly conditions?: Conditions;
   readonly series: LoadSeries;
+  /** Why the proposed load is not the next one; undefined if it is, or if a person or the file numbers the loads. */
+  readonly passing?: Passing | undefined;
   /** The indices of the values of the series that are written to the sheet. */
   readonly kept: readonly number[];
 }
@@ -63,11 +67,16 @@ export interface Found {
   readonly tooMany?: number;
 }
 
+/**
+ * `held` has the number of readings of each load before anything of the file was written, so that the proposed loads stay
+ * the same after the writing.
+ */
 export function stretchesOf(
   rows: LoggerRows,
   layout: Layout,
   { way, rule, thinning, edited }: LoadChoices,
   target: Target | undefined,
+  held: readonly number[] = (target ?? NO_SHEET).loads.map((load) => load.held),
 ): Found {
   const sheet: Pick<Target, "loads" | "room" | "stressUnit" | "seating" | "diameter"> = target ?? NO_SHEET;
   const all = edited ?? findLoads(rows, layout, way);
@@ -75,15 +84,15 @@ export function stretchesOf(
   const found = tooMany === undefined ? all : [{ from: 0, to: rows.lines.length, load: null }];
   const levels = found.map((step) => levelOf(rows, step));
   const stresses = levels.map((level) => stressOf(level, layout, sheet.stressUnit, sheet.diameter));
-  const steps =
-    edited || tooMany !== undefined
-      ? found
-      : numbered(
-          found,
-          stresses,
-          { stresses: sheet.loads.map(({ stress }) => stress), seating: sheet.seating },
-          layout.load !== null && layout.loadKind === "number" ? levels : undefined,
-        );
+  const numbers = layout.load !== null && layout.loadKind === "number" ? levels : undefined;
+  const isProposed = edited === undefined && tooMany === undefined;
+  const onSheet = {
+    stresses: sheet.loads.map(({ stress }) => stress),
+    seating: sheet.seating,
+    held,
+  };
+  const steps = isProposed ? numbered(found, stresses, onSheet, numbers) : found;
+  const passing = isProposed && !numbers ? passings(steps, stresses, onSheet.stresses, held) : [];
   const stretches = steps.map((step, index) => {
     const series = seriesOf(rows, step, rule, layout.timesRun);
     return {
@@ -93,6 +102,7 @@ export function stretchesOf(
       lasts: series.times.at(-1) ?? 0,
       stress: stresses[index],
       conditions: conditionsOf(rows, step),
+      passing: passing[index],
       series,
       kept: thinned(series.times, thinning, sheet.room),
     };

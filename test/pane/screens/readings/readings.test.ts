@@ -218,8 +218,33 @@ test("what the file does not show has to be chosen first", async () => {
   expect(port.column("readings_01")).toEqual([1.5, 1.6, 1.7]);
 });
 
+test("rows without a load are proposed for the next load without readings, and the screen says so; the proposal stays after the writing", async () => {
+  port.put("Test 7", "readings_01", 0, 77);
+  await act(async () => port.tell("values"));
+  await settle();
+  await paste("Time (min),Reading (mm)\n0,1.5\n1,1.6\n2,1.7\n");
+  await press("Use these columns");
+  expect(place.textContent).toContain("Load 2 is the next without readings: load 1 holds readings already");
+  await press("Write 1 load to “Test 7”");
+  expect(port.column("readings_01")).toEqual([77]);
+  expect(port.column("readings_02")).toEqual([1.5, 1.6, 1.7]);
+  expect(labelled<HTMLSelectElement>("Stretch 1: Load on the sheet").value).toBe("2");
+});
+
+test("a stress typed wrong on the sheet: the screen says where the stretch goes, and which load is passed over", async () => {
+  [25, 500, 100, 50].forEach((stress, row) => port.put("Test 7", "load_stress", row, stress));
+  await act(async () => port.tell("values"));
+  await settle();
+  await paste(ROWS);
+  await press("Use these columns");
+  expect(told("status") + told("alert")).toContain(
+    "Goes to load 4: it is the next with 50 kPa on the sheet. Passed over: Load 2, 500 kPa; Load 3, 100 kPa.",
+  );
+});
+
 test("a load with readings is not changed until the person agrees for that load", async () => {
   port.put("Test 7", "readings_01", 0, 77);
+  port.put("Test 7", "load_stress", 0, 25);
   await act(async () => port.tell("values"));
   await settle();
   await paste(ROWS);

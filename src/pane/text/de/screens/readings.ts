@@ -121,6 +121,14 @@ export const readings = {
   stretchLines: (from: number, to: number) => `Zeilen ${whole(from)} bis ${whole(to)}`,
   stretchRows: (kept: number, rows: number) => `${whole(kept)} von ${whole(rows)} Zeilen auf das Blatt`,
   stretchNone: (rows: number) => `${whole(rows)} ${rows === 1 ? "Zeile" : "Zeilen"}, nicht auf das Blatt`,
+  passedReadings: (load: number, passed: string) =>
+    `Laststufe ${load} ist die nächste ohne Ablesungen: Laststufe ${passed} hat schon Ablesungen`,
+  passedStress: (load: number, stress: string, passed: string) =>
+    `Geht zu Laststufe ${load}: Sie ist die nächste mit ${stress} auf dem Blatt. Übergangen: ${passed}. Ist eine Spannung auf dem Blatt falsch eingegeben, dort berichtigen; sonst hier die Laststufe wählen`,
+  noLoadOfStress: (stress: string, after: number) =>
+    after === 0
+      ? `Keine Laststufe des Blatts hat ${stress}: eine falsch eingegebene Spannung auf dem Blatt berichtigen oder hier die Laststufe wählen`
+      : `Keine Laststufe des Blatts nach Laststufe ${after} hat ${stress}: eine falsch eingegebene Spannung auf dem Blatt berichtigen oder hier die Laststufe wählen`,
   runsBack: (count: number) =>
     count === 1
       ? "1 Zeile läuft in der Zeit zurück und bleibt weg"

@@ -117,6 +117,14 @@ export const readings = {
   stretchLines: (from: number, to: number) => `lines ${whole(from)} to ${whole(to)}`,
   stretchRows: (kept: number, rows: number) => `${whole(kept)} of ${whole(rows)} rows to the sheet`,
   stretchNone: (rows: number) => `${whole(rows)} rows, not to the sheet`,
+  passedReadings: (load: number, passed: string) =>
+    `Load ${load} is the next without readings: load ${passed} holds readings already`,
+  passedStress: (load: number, stress: string, passed: string) =>
+    `Goes to load ${load}: it is the next with ${stress} on the sheet. Passed over: ${passed}. If a stress on the sheet is typed wrong, correct it; else choose the load here`,
+  noLoadOfStress: (stress: string, after: number) =>
+    after === 0
+      ? `No load of the sheet has ${stress}: correct a stress on the sheet that is typed wrong, or choose the load here`
+      : `No load of the sheet after load ${after} has ${stress}: correct a stress on the sheet that is typed wrong, or choose the load here`,
   runsBack: (count: number) => `${whole(count)} rows run back in time and are left out`,
   join: "Join to the one before",
   split: "Begin another load at line",
