@@ -1,13 +1,14 @@
 /**
- * Adds the rules of a sheet at once. The engine copies every rule of the sheet for each rule that is added, and keeps the copies for undo:
- * 3 MB for a data sheet.
+ * Adds the rules of a sheet at once, and finds the rule of a cell. The engine copies every rule of the sheet for each rule that is added,
+ * and keeps the copies for undo: 3 MB for a data sheet.
  * Casts: the engine's types do not include the inner parts of its plugins.
  */
 import { coreTypes, helpers, registries } from "@odoo/o-spreadsheet";
 import type { Command } from "../engine";
-import type { SheetRange } from "../evaluation/engine-parts";
+import type { Place, SheetRange } from "../evaluation/engine-parts";
 import { shareParts } from "../evaluation/range-parts";
 import type { Zone } from "../zones";
+import { RuleCells } from "./rule-cells";
 
 /** Adds many rules of entry in one command. */
 export const ADD_RULES = "CLAYLEDGER_ADD_RULES";
@@ -32,7 +33,10 @@ interface RulesPlugin {
   readonly getters: any;
   readonly history: { update(path: "rules", sheetId: string, value: readonly HeldRule[]): void };
   allowDispatch(command: any): string | readonly string[];
+  beforeHandle(command: any): void;
   handle(command: any): void;
+  finalize(): void;
+  getValidationRuleForCell(place: Place): HeldRule | undefined;
   removeRangesFromRules(
     sheetId: string,
     ranges: readonly SheetRange[],
@@ -49,7 +53,32 @@ const Rules = registries.corePluginRegistry.get("dataValidation") as unknown as 
 const single = (sheetId: string, added: NewRule): Command => ({ type: "ADD_DATA_VALIDATION_RULE", sheetId, ...added });
 
 class RulesAtOnce extends Rules {
-  static override getters = Rules.getters;
+  static override getters = [...Rules.getters, "rulesMayChange"];
+  readonly #cells = new RuleCells<HeldRule>();
+  /** Whether a command is being carried out: it may change the rules in place. */
+  #isChanging = true;
+
+  /** Undo and redo change the rules without this plugin: ./rules.ts tells of them. */
+  rulesMayChange(): void {
+    this.#isChanging = true;
+    this.#cells.clear();
+  }
+
+  // The engine tells this plugin of each command that changes the workbook, and of no other.
+  override beforeHandle(command: any): void {
+    this.rulesMayChange();
+    super.beforeHandle(command);
+  }
+
+  override finalize(): void {
+    super.finalize();
+    this.#isChanging = false;
+  }
+
+  override getValidationRuleForCell(place: Place): HeldRule | undefined {
+    if (this.#isChanging) return super.getValidationRuleForCell(place);
+    return this.#cells.find(this.rules[place.sheetId] ?? [], place);
+  }
 
   override allowDispatch(command: any): string | readonly string[] {
     if (command.type !== ADD_RULES) return super.allowDispatch(command);

@@ -24,12 +24,16 @@ const Validation = registries.coreViewsPluginRegistry.get("data_validation_ui") 
     readonly validationResults: Record<string, Map<string, Result> | undefined>;
     getRuleErrorForCellValue(value: unknown, position: unknown, rule: Rule): string | undefined;
     getValidationResultForCellValue(value: unknown, position: Place): Result;
+    beforeHandle(command: any): void;
     handle(command: any): void;
   };
   readonly getters: readonly string[];
 };
 
 const VALID: Result = { isValid: true };
+
+/** Commands of undo and redo, which put rules back without the plugin that holds them. */
+const HISTORY: ReadonlySet<string> = new Set(["REQUEST_UNDO", "REQUEST_REDO", "UNDO", "REDO"]);
 
 /** Gives the words of the rule for the message that is shown on hover. */
 class WordedValidation extends Validation {
@@ -54,6 +58,11 @@ class WordedValidation extends Validation {
     const result = type === "empty" ? VALID : this.getValidationResultForCellValue(value, place);
     results.set(key, result);
     return result;
+  }
+
+  override beforeHandle(command: any): void {
+    if (HISTORY.has(command.type)) this.getters.rulesMayChange();
+    super.beforeHandle(command);
   }
 
   override handle(command: any): void {
