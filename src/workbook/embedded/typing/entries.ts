@@ -8,7 +8,7 @@ import { CorePlugin, registries, stores } from "@odoo/o-spreadsheet";
 import { cellAddress } from "../../address";
 import { isLifted, mayWrite, protectionOf } from "../protection";
 import { dayWithPoints } from "./days";
-import { withoutLastEnd } from "./pasted-text";
+import { keepsText, withoutLastEnd } from "./pasted-text";
 import { TEXT_FORMAT } from "./text";
 
 /** A refused cell, with the text that was typed. */
@@ -76,18 +76,24 @@ class EntriesPlugin extends CorePlugin {
 
 registries.corePluginRegistry.add("clayledger_entries", EntriesPlugin as never);
 
-/** What is stored of an entry that the engine would misread: a day with points, or a number with the other decimal mark. */
+/**
+ * What is stored, with the comma as decimal mark, of an entry that the engine would misread: a day with points, or a number with a
+ * point.
+ */
 const marked = (raw: string, locale: { readonly decimalSeparator: string }): string | undefined =>
-  dayWithPoints(raw) ?? (locale.decimalSeparator === "," && WITH_POINT.test(raw) ? MARKED + raw : undefined);
+  locale.decimalSeparator === ","
+    ? (dayWithPoints(raw) ?? (WITH_POINT.test(raw) ? MARKED + raw : undefined))
+    : undefined;
 
 /** The parts of the engine's cell editor and of its reader of pasted text that convert typed text to stored content. */
 interface Editor {
   readonly getters: any;
   readonly _currentContent: string;
+  readonly currentEditedCell: object;
   getCurrentCanonicalContent(): string;
 }
 interface Pasted {
-  readonly cells: readonly (readonly { content: string }[])[];
+  readonly cells: readonly (readonly { content: string; typed?: string }[])[];
 }
 interface PasteReader {
   readonly getters: any;
@@ -98,7 +104,10 @@ interface PasteReader {
 const editor = stores.CellComposerStore.prototype as unknown as Editor;
 const canonical = editor.getCurrentCanonicalContent;
 editor.getCurrentCanonicalContent = function (this: Editor): string {
-  return marked(this._currentContent, this.getters.getLocale()) ?? canonical.call(this);
+  const { getters, _currentContent: raw } = this;
+  const changed = marked(raw, getters.getLocale());
+  if (changed === undefined) return canonical.call(this);
+  return keepsText(getters, this.currentEditedCell) ? raw : changed;
 };
 
 const Reader = registries.clipboardHandlersRegistries.cellHandlers.get("cell") as unknown as { prototype: PasteReader };
@@ -109,7 +118,9 @@ Reader.prototype.convertTextToClipboardData = function (this: PasteReader, copie
   const rows = text.replace(/\r/g, "").split("\n").map((row) => row.split("\t")); // prettier-ignore
   data.cells.forEach((cells, row) =>
     cells.forEach((cell, col) => {
-      cell.content = marked(rows[row]?.[col] ?? "", this.getters.getLocale()) ?? cell.content;
+      const raw = rows[row]?.[col] ?? "";
+      const changed = marked(raw, this.getters.getLocale());
+      if (changed !== undefined) Object.assign(cell, { content: changed, typed: raw });
     }),
   );
   return data;
