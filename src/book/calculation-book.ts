@@ -33,6 +33,9 @@ import { OWN, tableSheet } from "../workbook/table-sheet";
 import { labelOf } from "../record/cells";
 import { unitOn } from "./comparison";
 import { formatOf, unitCellOf, type Measure } from "../specification/measures";
+import type { SheetLanguage } from "../specification/text/language";
+import { planIn } from "../specification/text/plan-in-language";
+import { besideIn, wordsOf } from "../specification/text/words";
 import { boxAddress, quoted } from "../workbook/address";
 import { partOfList } from "../workbook/lists";
 import { rulesOf } from "../specification/versions";
@@ -761,14 +764,21 @@ const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
 const BOOK_WIDTH = 96;
 
 /**
- * The book on a sheet of its own: the lines are text, beside them a reference to the number that the data sheet has
- * now.
+ * The book on a sheet of its own in the language of the data sheet: the lines are text, beside them a reference to the
+ * number that the data sheet has now.
  */
-export function bookSheet(sheet: string, entries: readonly Entry[], names: readonly SheetName[]): SheetPlan {
+export function bookSheet(
+  sheet: string,
+  entries: readonly Entry[],
+  names: readonly SheetName[],
+  language: SheetLanguage = "en",
+): SheetPlan {
   const boxes = boxesByName(names);
-  return tableSheet({
+  const words = wordsOf(language);
+  const worded = (text: string): string => text.replace(/(\d)\.(\d)/g, `$1${words.decimalSign}$2`);
+  const plan = tableSheet({
     name: "Calculation book",
-    title: `Calculation book of ${sheet}`,
+    title: besideIn(words, "Calculation book of {0}", sheet),
     notes: [
       "The working is text, as the sheet stood when this was made; the last number follows the data sheet.",
       "Lines that come to more digits are rounded where they are shown, and nowhere else.",
@@ -784,9 +794,10 @@ export function bookSheet(sheet: string, entries: readonly Entry[], names: reado
     rows: entries.map(({ name, load, row, label, text, value, unit }) => {
       const box = boxes.get(name);
       const at = box && boxAddress(partOfList(box, row, 1));
-      return [label, load, text, value, at && `=${quoted(sheet)}!${at}`, unit];
+      return [label, load, worded(text), value, at && `=${quoted(sheet)}!${at}`, unit];
     }),
     formats: entries.map(({ format }) => format),
     lines: entries.map(({ text }) => Math.ceil((1.05 * text.length) / BOOK_WIDTH)),
   });
+  return planIn(language, plan);
 }

@@ -15,6 +15,10 @@ import { partFor } from "../workbook/look/number-format";
 import type { SheetPlan } from "../workbook/port";
 import { rowOfLoad } from "../checks/integrity";
 import { reduced, type LoadReduced } from "../record/reduced-test";
+import type { SheetLanguage } from "../specification/text/language";
+import { planIn } from "../specification/text/plan-in-language";
+import { shownWord } from "../specification/list-words";
+import { labelIn, wordsOf } from "../specification/text/words";
 import { tableSheet, type TableColumn } from "../workbook/table-sheet";
 
 /** The reason why two numbers may differ. */
@@ -162,7 +166,7 @@ const [VALUE, HAND, TOLERANCE] = [3, 5, 6];
 
 const LIVE = (row: number): string => {
   const [value, hand, tolerance] = [VALUE, HAND, TOLERANCE].map((col) => cellAddress(row, col));
-  return `=IF(OR(${value}="",${hand}=""),"",CLAY.COMPARE(${value},${hand},${tolerance}))`;
+  return `=IF(OR(${value}="",${hand}=""),"",CLAY.COMPARE(${value},${hand},${tolerance},${shownWord("English")}))`;
 };
 
 const COLUMNS: readonly TableColumn[] = [
@@ -185,18 +189,22 @@ export const COMPARISON_NAMES: readonly string[] = COLUMNS.filter(({ kind }) => 
   ({ name }) => name,
 );
 
-export const comparisonSheet = (): SheetPlan =>
-  tableSheet({
-    name: "Comparison by hand",
-    title: "Results compared with values by hand",
-    notes: [
-      "Each row is one number of a data sheet as it stood when it was compared, the value by hand, and who compared it.",
-    ],
-    columns: COLUMNS,
-    rows: [],
-    length: ROWS,
-    isProtected: true,
-  });
+/** The plan of a blank sheet of comparisons in the language of the data sheet that is compared first. */
+export const comparisonSheet = (language: SheetLanguage = "en"): SheetPlan =>
+  planIn(
+    language,
+    tableSheet({
+      name: "Comparison by hand",
+      title: "Results compared with values by hand",
+      notes: [
+        "Each row is one number of a data sheet as it stood when it was compared, the value by hand, and who compared it.",
+      ],
+      columns: COLUMNS,
+      rows: [],
+      length: ROWS,
+      isProtected: true,
+    }),
+  );
 
 export interface Pair {
   readonly quantity: Quantity;
@@ -209,9 +217,10 @@ export const comparisonRow = (
   { quantity, byHand, tolerance }: Pair,
   by: string,
   when: string,
+  language: SheetLanguage = "en",
 ): (string | number)[] => [
   sheet,
-  quantity.label,
+  labelIn(wordsOf(language), quantity.label).trim(),
   quantity.load ?? "",
   quantity.value,
   quantity.unit,

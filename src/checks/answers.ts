@@ -1,10 +1,13 @@
 /**
  * A reviewer's answers to questions that do not pass, on a sheet of their own. Rows are added; no row is overwritten.
  */
-import { english } from "../reduction/message";
+import { told } from "../record/told";
+import type { Message } from "../reduction/message";
 import { firstOf, nth } from "../reduction/numeric/lists";
 import type { NamedValues } from "../record/record";
 import type { NamedColumns, SheetPlan } from "../workbook/port";
+import { SHEET_LANGUAGES, type SheetLanguage } from "../specification/text/language";
+import { planIn } from "../specification/text/plan-in-language";
 import type { Answered } from ".";
 import { tableSheet, type TableColumn } from "../workbook/table-sheet";
 
@@ -39,16 +42,23 @@ export const ANSWER_NAMES: readonly string[] = COLUMNS.map(({ name }) => name);
 /** A sheet with this name is a sheet of answers. */
 export const ANSWERS_SHEET_NAME = "answer_check";
 
-export const answersSheet = (): SheetPlan =>
-  tableSheet({
-    name: "Answers to checks",
-    title: "Answers to the reviewer's questions",
-    notes: ["Each row answers one question of one data sheet. Of two for the same question, the lower counts."],
-    columns: COLUMNS,
-    rows: [],
-    length: ROWS,
-    isProtected: true,
-  });
+/** The plan of a blank sheet of answers in the language of the data sheet that is answered first. */
+export const answersSheet = (language: SheetLanguage = "en"): SheetPlan =>
+  planIn(
+    language,
+    tableSheet({
+      name: "Answers to checks",
+      title: "Answers to the reviewer's questions",
+      notes: ["Each row answers one question of one data sheet. Of two for the same question, the lower counts."],
+      columns: COLUMNS,
+      rows: [],
+      length: ROWS,
+      isProtected: true,
+    }),
+  );
+
+/** A finding or a status as an answer keeps it: in the language of its data sheet. */
+export const asKept = (language: SheetLanguage, message: Message): string => told(message, language);
 
 const textAt = (values: NamedValues, name: string, row: number): string =>
   String(values[name]?.[row]?.[0] ?? "").trim();
@@ -97,12 +107,12 @@ export const answerRow = (one: Acknowledgement): string[] => [
   one.when,
 ];
 
-/** The latest answer to a question; `stale` if the finding has changed since. */
+/** The latest answer to a question; `stale` if the finding, in whatever language it was kept, has changed since. */
 export function answerTo(
   answers: readonly Acknowledgement[],
   sheet: string,
   { check, answer }: Answered,
 ): { readonly given: Acknowledgement; readonly stale: boolean } | undefined {
   const given = [...answers].reverse().find((one) => one.sheet === sheet && one.id === check.id);
-  return given && { given, stale: given.found !== english(answer.sentence) };
+  return given && { given, stale: !SHEET_LANGUAGES.some((one) => asKept(one, answer.sentence) === given.found) };
 }

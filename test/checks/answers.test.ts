@@ -3,12 +3,14 @@ import {
   answerRow,
   answersSheet,
   answerTo,
+  asKept,
   appended,
   readAnswers,
   type Acknowledgement,
 } from "../../src/checks/answers";
 import { CHECKS } from "../../src/checks";
-import { say } from "../../src/reduction/message";
+import { translateBy } from "../../src/record/told";
+import { english, say } from "../../src/reduction/message";
 import { nth } from "../../src/reduction/numeric/lists";
 import type { NamedValues } from "../../src/record/record";
 
@@ -83,6 +85,23 @@ test("of several answers to a question the latest counts; it is stale if the fin
     true,
   );
   expect(answerTo(given, "BH3", finding)).toBeUndefined();
+});
+
+test("an answer whose finding was kept in German, or on a sheet of an older program in English, is not stale", () => {
+  const check = nth(CHECKS, 4);
+  const finding = { check, answer: { status: "explain", sentence: say`w0 differs` } } as const;
+  translateBy((message, language) => (language === "de" ? "w0 weicht ab" : english(message)));
+  try {
+    expect(asKept("de", finding.answer.sentence)).toBe("w0 weicht ab");
+    for (const [found, stale] of [
+      ["w0 weicht ab", false],
+      ["w0 differs", false],
+      ["w0 fehlt", true],
+    ] as const)
+      expect(answerTo([one({ id: check.id, found })], "BH1", finding)?.stale).toBe(stale);
+  } finally {
+    translateBy(undefined);
+  }
 });
 
 test("columns of different lengths: what a short one lacks is blank", () => {

@@ -1,4 +1,7 @@
 /** The sheets that the add-in writes beside a German data sheet are German, and nothing of them is cut off. */
+import { bookSheet, type Entry } from "../../src/book/calculation-book";
+import { comparisonSheet } from "../../src/book/comparison";
+import { answersSheet } from "../../src/checks/answers";
 import { demoSheet } from "../../src/datasheet";
 import { readingSheet } from "../../src/datasheet/reading-sheet";
 import { registerSheet } from "../../src/datasheet/register-sheet";
@@ -30,10 +33,19 @@ const cut = ({ cells, columnWidths }: SheetPlan): string[] =>
       : [],
   );
 
-const SHEETS = { register: registerSheet, series: wettingSeries };
+/** One line of a calculation book on cv of load 3. */
+const ENTRY: Entry = { name: "cv_log_time", load: 3, row: 2, label: "cv", text: "c_v = 1.25", value: 1, unit: "m2/yr" };
+const bookOf = (language?: SheetLanguage): SheetPlan => bookSheet("T", [ENTRY], [], language);
+
+const SHEETS: Record<string, (language?: SheetLanguage) => SheetPlan> = {
+  register: (language) => registerSheet("SI", language),
+  series: (language) => wettingSeries("SI", language),
+  "sheet of answers": answersSheet,
+  "sheet of comparisons": comparisonSheet,
+};
 
 describe.each(Object.entries(SHEETS))("the %s", (_, make) => {
-  const [english, german] = [make("SI"), make("SI", "de")];
+  const [english, german] = [make(), make("de")];
 
   test("has every text in German, and the same cells, lists and names", () => {
     expect(textsOf(german).filter((text) => textsOf(english).includes(text))).toEqual([]);
@@ -44,6 +56,14 @@ describe.each(Object.entries(SHEETS))("the %s", (_, make) => {
     );
     expect(cut(german)).toEqual([]);
   });
+});
+
+test("a calculation book has German labels, and a comma in its numbers", () => {
+  const [english, german] = [bookOf(), bookOf("de")];
+  expect(german).toMatchObject({ name: "Rechenbuch", names: english.names });
+  expect(textsOf(german).filter((text) => textsOf(english).includes(text))).toEqual(["cv", "m2/yr"]);
+  expect(textsOf(german)).toEqual(expect.arrayContaining(["Rechenbuch von T", "c_v = 1,25"]));
+  expect(cut(german)).toEqual([]);
 });
 
 test("the sheet to fill in by hand follows the language of the data sheet", async () => {
@@ -82,7 +102,7 @@ test("the charts of a German summary are German", async () => {
 });
 
 test("no text stands in the table that no sheet has", async () => {
-  const plans = [registerSheet("SI"), wettingSeries("SI"), summarySheet("SI")];
+  const plans = [...Object.values(SHEETS).map((make) => make()), summarySheet("SI"), bookOf()];
   const record = readRecord(await namedValues(demoSheet("SI")));
   const all = [...plans.flatMap((plan) => [plan.name, ...textsOf(plan)]), ...textsOfCharts(record)];
   const ofReadings = /\{0\}|hanger|Readings of a|Time, min|Clock|Reading|By|Filled/;

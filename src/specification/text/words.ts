@@ -18,6 +18,7 @@ type Table = Readonly<Record<string, string>>;
 
 export interface SheetWords {
   readonly language: SheetLanguage;
+  readonly decimalSign: "." | ",";
   /** Titles, headings of columns, units and lines of text. */
   readonly titles: Table;
   readonly labels: Table;

@@ -8,6 +8,7 @@ import {
   type Pair,
   type Quantity,
 } from "../../../book/comparison";
+import { languageNamed } from "../../../specification/text/language";
 import { timeStamp } from "../../../workbook/time-stamp";
 import { useDraft } from "../../live/use-test";
 import { text } from "../../text";
@@ -33,6 +34,7 @@ export function useComparison({ port, reading: { id, sheet, values, record } }: 
   const [telling, setTelling] = useState<Telling>();
   const [busy, setBusy] = useState(false);
 
+  const language = languageNamed(record.sheetLanguage);
   const lines = typedLines.flatMap((typed): Line[] => {
     const quantity = all.find(({ key }) => key === typed.key);
     return quantity ? [{ quantity, typed, pair: pairOf(quantity, typed) }] : [];
@@ -82,8 +84,8 @@ export function useComparison({ port, reading: { id, sheet, values, record } }: 
         if (pairs.length === 0) return { intent: "warning", sentence: words.needValues };
         if (!by.trim()) return { intent: "warning", sentence: words.needBy };
         const when = timeStamp(new Date());
-        const written = pairs.map((pair) => comparisonRow(sheet, pair, by.trim(), when));
-        const place = await appendRows(port, COMPARISON_NAMES, comparisonSheet, written);
+        const written = pairs.map((pair) => comparisonRow(sheet, pair, by.trim(), when, language));
+        const place = await appendRows(port, COMPARISON_NAMES, () => comparisonSheet(language), written);
         return { intent: "success", sentence: words.signed(pairs.length, sheet, place) };
       }),
   };

@@ -4,6 +4,7 @@ import { useEffect, useMemo, useState } from "react";
 import { bookSheet, calculationBook, type Entry } from "../../../book/calculation-book";
 import type { evaluateAgain } from "../../../book/second-evaluation";
 import { refuseNotYet } from "../../../workbook/rules/busy";
+import { languageNamed } from "../../../specification/text/language";
 import { newSheet } from "../../live/new-sheet";
 import { labelOnSheet, languageOfLabels } from "../../live/sheet-language";
 import { text } from "../../text";
@@ -29,7 +30,7 @@ export function Working({ port, reading: { sheet, names, values, record } }: Scr
   const insert = async (): Promise<void> => {
     try {
       refuseNotYet(values);
-      const plan = bookSheet(sheet, entries, names);
+      const plan = bookSheet(sheet, entries, names, languageNamed(record.sheetLanguage));
       setTelling(await newSheet(port, plan, (book) => words.booked(sheet, book)));
     } catch (error) {
       setTelling({ intent: "error", sentence: sentenceOf(error) });

@@ -1,11 +1,12 @@
 /** Answers the reviewer's questions for a data sheet: first the changes of its cells, then each question. */
-import { english } from "../../../reduction/message";
+import { say } from "../../../reduction/message";
 import { Button, Field, Input, Link, makeStyles, Select, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { runChecks, shown, type Answered, type Status } from "../../../checks";
-import { answerTo } from "../../../checks/answers";
+import { answerTo, asKept } from "../../../checks/answers";
 import type { CellFinding } from "../../../checks/integrity";
 import { limitsSheet } from "../../../checks/limits";
+import { languageNamed } from "../../../specification/text/language";
 import { cellsOf } from "../../../checks/whereabouts";
 import { timeStamp } from "../../../workbook/time-stamp";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -86,6 +87,7 @@ type Telling = { readonly intent: "success" | "warning" | "error"; readonly sent
 
 function Review({ port, reading, again }: ReviewProps) {
   const { sheet, record } = reading;
+  const language = languageNamed(record.sheetLanguage);
   const [telling, setTelling] = useState<Telling>();
   const state = useMemo(() => reviewOf(reading), [reading]);
   const answered = useMemo(() => runChecks(record, state.limits.thresholds), [state, record]);
@@ -109,13 +111,13 @@ function Review({ port, reading, again }: ReviewProps) {
       const row = {
         sheet,
         id: check.id,
-        status: answer.status,
-        found: english(answer.sentence),
+        status: asKept(language, say([answer.status])),
+        found: asKept(language, answer.sentence),
         reason,
         by,
         when: timeStamp(new Date()),
       };
-      return { intent: "success", sentence: words.kept(check.id, sheet, await acknowledge(port, row)) };
+      return { intent: "success", sentence: words.kept(check.id, sheet, await acknowledge(port, row, language)) };
     });
 
   return (

@@ -17,6 +17,7 @@ import { CONTENT_NAMES, integrity, type CellFinding } from "../../../checks/inte
 import { LIMIT_NAMES, LIMITS_SHEET_NAME, readLimits, type FirmLimits } from "../../../checks/limits";
 import { ISSUE_HASH, ISSUE_NAMES } from "../../../report/issue";
 import { REPORT_OF } from "../../../report/report";
+import type { SheetLanguage } from "../../../specification/text/language";
 import type { Looked, SheetPlan, WorkbookPort } from "../../../workbook/port";
 import type { Beside, Want } from "../../live/want";
 import type { Reading } from "../../live/workbook-store";
@@ -74,8 +75,12 @@ export async function appendRows(
   return sheet;
 }
 
-export const acknowledge = (port: WorkbookPort, one: Acknowledgement): Promise<string> =>
-  appendRows(port, ANSWER_NAMES, answersSheet, [answerRow(one)]);
+/** Keeps an answer in the sheet of answers; a new one is in this language. */
+export const acknowledge = (
+  port: WorkbookPort,
+  one: Acknowledgement,
+  language: SheetLanguage = "en",
+): Promise<string> => appendRows(port, ANSWER_NAMES, () => answersSheet(language), [answerRow(one)]);
 
 export interface ReviewState {
   readonly limits: LimitsInWorkbook;

@@ -49,6 +49,42 @@ export const beside: Readonly<Record<string, string>> = {
   "Of the series": "Der Reihe",
   "Swelling pressure, zero strain": "Schwelldruck, Stauchung null",
 
+  // The answers to the reviewer's questions.
+  "Answers to checks": "Antworten auf Prüffragen",
+  "Answers to the reviewer's questions": "Antworten auf die Prüffragen",
+  "Each row answers one question of one data sheet. Of two for the same question, the lower counts.":
+    "Jede Zeile beantwortet eine Frage zu einem Datenblatt. Von zweien zur selben Frage gilt die untere.",
+  Question: "Frage",
+  "To do": "Zu tun",
+  "What it said": "Befund",
+  Answer: "Antwort",
+  When: "Wann",
+
+  // The comparison by hand.
+  "Comparison by hand": "Vergleich von Hand",
+  "Results compared with values by hand": "Ergebnisse im Vergleich mit Werten von Hand",
+  "Each row is one number of a data sheet as it stood when it was compared, the value by hand, and who compared it.":
+    "Jede Zeile ist eine Zahl eines Datenblatts, wie sie beim Vergleich dort stand, der Wert von Hand, und wer verglichen hat.",
+  Quantity: "Größe",
+  Sheet: "Blatt",
+  "By hand": "Von Hand",
+  Tolerance: "Toleranz",
+  Difference: "Differenz",
+  "of by hand": "von Hand",
+  Result: "Ergebnis",
+
+  // The calculation book.
+  "Calculation book": "Rechenbuch",
+  "Calculation book of {0}": "Rechenbuch von {0}",
+  "The working is text, as the sheet stood when this was made; the last number follows the data sheet.":
+    "Der Rechengang ist Text, wie das Blatt stand, als er entstand; die letzte Zahl folgt dem Datenblatt.",
+  "Lines that come to more digits are rounded where they are shown, and nowhere else.":
+    "Zahlen mit mehr Stellen sind nur in der Anzeige gerundet.",
+  Working: "Rechengang",
+  Then: "Damals",
+  Unit: "Einheit",
+  Now: "Jetzt",
+
   // The sheet to fill in by hand.
   "Readings of a consolidation test": "Ablesungen eines Kompressionsversuchs",
   "Time, min": "Zeit, min",

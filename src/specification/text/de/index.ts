@@ -20,6 +20,7 @@ function within({ least, above, most }: Limits): string {
 
 export const de: SheetWords = {
   language: "de",
+  decimalSign: ",",
   titles,
   labels,
   notes,

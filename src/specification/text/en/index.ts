@@ -6,6 +6,7 @@ import type { SheetWords } from "../words";
 
 export const en: SheetWords = {
   language: "en",
+  decimalSign: ".",
   titles: {},
   labels: {},
   notes: {},
