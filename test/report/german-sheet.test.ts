@@ -100,6 +100,8 @@ test("the German report is the same from either sheet, and has no English label"
   expect(labelsIn(text)).toEqual(["de", "de", "de"]);
   expect(text).toContain("Zur Kurve: Kompressionsbeiwert Cc eingesetzt: 0,5 von AB, ohne Begründung");
   expect(text).toContain("Cc, eingesetzt. Grund: (nicht angegeben). Von AB");
+  const share = german.pages.filter(({ text }) => / \d+ %$/.test(text)).map(({ text }) => text.replace(/\d+/, "N"));
+  expect(share).toEqual(["die Korndichte (Gs), N %", "die Korndichte (Gs), N %"]);
 });
 
 test("native charts, the AGS4 file and the calculation book are those of the English sheet", () => {

@@ -40,8 +40,6 @@ const textsOf = ({ cells, charts = [] }: SheetPlan): string[] => [
 
 /** The texts that a formula shows, without texts that the formula only compares or passes to functions. */
 function quotedIn(formula: string): string[] {
-  // A text returned by a function is translated part by part; the test below checks the cells of the workbook.
-  if (formula.includes("SUBSTITUTE(")) return [];
   return [...formula.matchAll(/(=)?"((?:[^"]|"")*)"/g)].flatMap(([, compared, text]) => (compared ? [] : [text ?? ""]));
 }
 

@@ -5,7 +5,6 @@ import { english, say, type Message } from "../../reduction/message";
 import { choicesOf } from "../../record/cells";
 import { told } from "../../record/told";
 import { everyWord, isOneOf, OTHER_LANGUAGES, wordIn } from "../../specification/list-words";
-import { SHEET_LANGUAGES } from "../../specification/text/language";
 import { inFormula } from "../../specification/sentences/told-formula";
 import type { CellPlan } from "../../workbook/port";
 import type { DataCells } from "./source";
@@ -31,8 +30,7 @@ const everyText = (choice: Message): string[] => [
 function wordsOf(cells: DataCells, name: string): (readonly [each: readonly string[], own: string])[] {
   const own = CHOICES[name];
   if (own) return own.map((choice) => [everyText(choice), cells.words(choice)]);
-  const language = SHEET_LANGUAGES.find((one) => one === cells.source.language) ?? "en";
-  return choicesOf(name).map((choice) => [everyWord(choice), wordIn(language, choice)]);
+  return choicesOf(name).map((choice) => [everyWord(choice), wordIn(cells.language, choice)]);
 }
 
 /**

@@ -5,6 +5,7 @@ import { addressInList, lengthOf, partOfList } from "../../workbook/lists";
 import { textOf } from "../../record/cells";
 import { cellNamed, type NamedValues, type TestRecord } from "../../record/record";
 import type { Answered } from "../../checks";
+import { SHEET_LANGUAGES, type SheetLanguage } from "../../specification/text/language";
 import type { Box, CellValue, SheetName } from "../../workbook/port";
 
 export interface ReportSource {
@@ -62,9 +63,12 @@ export class DataCells {
   readonly #boxes = new Map<string, Box>();
   /** Puts a message into words of the report's language. */
   readonly words: (value: Value) => string;
+  /** The report's language, for words of lists; English if a sheet has no such language. */
+  readonly language: SheetLanguage;
 
   constructor(readonly source: ReportSource) {
     this.words = source.inWords ?? english;
+    this.language = SHEET_LANGUAGES.find((one) => one === source.language) ?? "en";
     // The names of the sheet come first, and take precedence over names of the workbook.
     for (const { name, place } of source.names)
       if (place !== "lost" && !this.#boxes.has(name)) this.#boxes.set(name, place);

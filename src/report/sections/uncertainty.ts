@@ -2,8 +2,8 @@
  * Uncertainty in the report: limits of error that a laboratory can change in cells, with who and why; intervals that
  * the worksheet functions calculate from them; and, apart from these, the spread of the constructions.
  */
-import { english, say, type Message } from "../../reduction/message";
-import { isWord } from "../../specification/list-words";
+import { say, type Message } from "../../reduction/message";
+import { isWord, wordIn } from "../../specification/list-words";
 import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
 import { inFormula } from "../../specification/sentences/told-formula";
@@ -214,22 +214,6 @@ const HEADINGS = [
   [8, say`greatest share of the variance`],
 ] as const;
 
-/** The inputs that VOID_RATIO_UNCERTAINTY can name as the greatest share. */
-const SHARES: readonly Message[] = [
-  say`the ring and dry soil`,
-  say`the ring`,
-  say`the specific gravity`,
-  say`the height`,
-  say`the diameter`,
-];
-
-/** A formula that translates the name of an input in the text of another formula. */
-const sharesIn = (cells: DataCells, formula: string): string =>
-  SHARES.filter((share) => cells.words(share) !== english(share)).reduce(
-    (text, share) => `SUBSTITUTE(${text},${inFormula(english(share))},${inFormula(cells.words(share))})`,
-    formula,
-  );
-
 export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
   const t = cells.words;
   const ofVoidRatio = (label: string, name: string, height: string, uHeight: string, row: number): CellPlan[] => {
@@ -244,7 +228,8 @@ export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Blo
       one("high", 6, FORMATS.ratio),
       shownCell(
         cells,
-        { label, formula: item((which) => sharesIn(cells, call(which)), needs, "largest"), isText: true },
+        // The function answers in the language of the word that asks.
+        { label, formula: item(call, needs, wordIn(cells.language, "largest")), isText: true },
         row,
         8,
       ),
