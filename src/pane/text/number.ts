@@ -6,9 +6,12 @@ import { language, LOCALES } from "./language";
 /** The number of significant digits that every number except 0 keeps. */
 const LEAST_DIGITS = 2;
 
-/** A reading as a person types it: with all its digits, without marks of thousands. */
-export const readingText = (value: number): string =>
-  value.toLocaleString(LOCALES[language()], { maximumSignificantDigits: 12, useGrouping: false });
+/** The decimal mark of the pane's language. */
+export const decimalMark = (): string => (0.5).toLocaleString(LOCALES[language()]).charAt(1);
+
+/** A reading as a person types it: with all its digits, without marks of thousands; in the pane's language unless another is given. */
+export const readingText = (value: number, into = language()): string =>
+  value.toLocaleString(LOCALES[into], { maximumSignificantDigits: 12, useGrouping: false });
 
 /** A number below this is written with a power of ten: 1.45e-11, and not eleven zeros. */
 const WITH_POWER = 1e-6;
@@ -17,7 +20,7 @@ const WITH_POWER = 1e-6;
 export function contentText(content: CellValue): string {
   if (typeof content !== "number") return String(content);
   if (content === 0 || Math.abs(content) >= WITH_POWER) return readingText(content);
-  return String(Number(content.toPrecision(12))).replace(".", (0.5).toLocaleString(LOCALES[language()]).charAt(1));
+  return String(Number(content.toPrecision(12))).replace(".", decimalMark());
 }
 
 /**
@@ -30,7 +33,7 @@ export function numberText(value: number, code?: string): string {
   if (format?.includes("E"))
     return value
       .toExponential(/\.(0*)E/.exec(format)?.[1]?.length ?? 1)
-      .replace(".", (0.5).toLocaleString(locale).charAt(1))
+      .replace(".", decimalMark())
       .replace("-", "−");
   if (format === undefined) return value.toLocaleString(locale, { maximumSignificantDigits: 6, useGrouping: false });
   const isPercent = format.endsWith("%");

@@ -2,17 +2,14 @@
  * Numbers as a person types them. The decimal mark is that of the pane's language; the other mark is taken as a decimal
  * mark too where it cannot be a mark of thousands, and is asked about where it can.
  */
-import { language, LOCALES } from "../text/language";
-
-/** The decimal mark of the pane's language. */
-const ownMark = (): string => (0.5).toLocaleString(LOCALES[language()]).charAt(1);
+import { decimalMark } from "../text/number";
 
 const EITHER = /^[-+]?[1-9]\d{0,2}([.,])\d{3}$/;
 
 /** True for a text such as "1,500" where the point is the decimal mark: it may be 1.5 or 1500. */
 export const isDoubtful = (typed: string): boolean => {
   const mark = EITHER.exec(typed.trim())?.[1];
-  return mark !== undefined && mark !== ownMark();
+  return mark !== undefined && mark !== decimalMark();
 };
 
 /** The two numbers that a doubtful text may be. */

@@ -11,8 +11,7 @@ import type { CellValue, WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../../workbook/in-slices";
 import { contentOnSheet, languageOfLabels } from "../../live/sheet-language";
 import { CATALOGUES, text } from "../../text";
-import { LOCALES } from "../../text/language";
-import { contentText } from "../../text/number";
+import { contentText, readingText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
 import { Progress } from "../../ui/parts";
@@ -90,9 +89,7 @@ function remarkOn(file: string): (input: Input) => string {
   const language = languageOfLabels();
   const ofSheet = CATALOGUES[language].readings;
   const inCell = (content: CellValue): string =>
-    typeof content === "number"
-      ? content.toLocaleString(LOCALES[language], { maximumSignificantDigits: 12, useGrouping: false })
-      : String(contentOnSheet(content));
+    typeof content === "number" ? readingText(content, language) : String(contentOnSheet(content));
   return ({ name, now, wanted, answer }) =>
     (answer === "change" ? ofSheet.inputChanged : ofSheet.inputKept)(
       ofSheet.inputs[name],
