@@ -167,26 +167,24 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
     ...ofResults,
   ]);
 
-  // Signed early, a stage is not done before the stages that it looks at.
-  const after = (own: Stage, ...before: readonly Stage[]): Stage =>
-    own.state === "done" && !isDone(...before) ? { ...own, state: "not begun" } : own;
+  // Signed early, the review and the check are not done before the loads that they look at.
+  const afterLoads = (own: Stage): Stage =>
+    own.state === "done" && !isDone(loaded) ? { ...own, state: "not begun" } : own;
   const signedTest = holds(record, "tested_by") || holds(record, "date_tested");
-  const reviewed = after(
+  const reviewed = afterLoads(
     stage(
       "reviewed",
       hasLoads && (isDone(loaded) || record.picks.length > 0 || signedTest),
       [...unsignedPicks(record), ...typedIn("reviewed")],
       withoutConstruction(record, reduced(record).loads),
     ),
-    loaded,
   );
   const signedCheck = holds(record, "checked_by") || holds(record, "date_checked");
-  const checked = after(
+  const checked = afterLoads(
     stage("checked", hasResults && (isDone(loaded, reducing) || signedCheck), [
       ...open.map(({ check }): Lack => ({ what: "question", id: check.id, question: check.question })),
       ...typedIn("checked"),
     ]),
-    loaded,
   );
   const reported = stage("reported", reports.length > 0 || isDone(checked), [
     ...typedIn("reported"),
