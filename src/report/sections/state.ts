@@ -159,7 +159,7 @@ function compared(cells: DataCells, loads: readonly ReportedLoad[]): Compared[] 
     const value = cells.source.values[name]?.[0]?.[0] ?? "";
     if (!reference || (typeof value === "string" && value.length > LONGEST)) continue;
     found.push({
-      what: cells.words(say`${cellNamed(name)}`),
+      what: cells.words(cellNamed(name)),
       cell: cells.place(name)!,
       then: isError(value) ? "error" : value,
       now: `=IFERROR(IF(${reference}="","",${reference}),"error")`,
