@@ -120,24 +120,28 @@ export interface InputChange {
   readonly name: "dial_factor" | "dial_sense" | "zero_reading";
   /** "" where the cell is blank. */
   readonly now: CellValue;
-  /** The value that the file needs. */
+  /** The value that the file needs; "" for a dial factor that the file does not show, and that the person types. */
   readonly wanted: CellValue;
+}
+
+/** No division of a dial is as long as this, in mm: divisions are 0.01 mm or shorter (common practice, no source). */
+const LONG_DIVISION = 0.1;
+
+/** The dial factor that the file needs; undefined if the factor of the sheet may stand. */
+function factorWanted({ dialFactor, lengthUnit }: Target, { readingUnit }: Layout): CellValue | undefined {
+  if (readingUnit !== "div") return Number(convert(1, "length", readingUnit, lengthUnit).toPrecision(12));
+  const length = numberOf(dialFactor);
+  return length !== undefined && convert(length, "length", lengthUnit, "mm") >= LONG_DIVISION ? "" : undefined;
 }
 
 /**
  * Cells that differ from what the file needs. Readings are written in the unit of the file, so the dial factor must be
- * the length of that unit; the dial sense must be the direction of the readings; and the zero reading must be the
+ * the length of that unit, and for divisions of a dial no whole millimetre or inch; the dial sense must be the direction of the readings; and the zero reading must be the
  * reading under the seating stress, if the file has one.
  */
 export function inputChanges(target: Target, layout: Layout, seatingReading?: number): InputChange[] {
   const wanted: [InputChange["name"], CellValue, CellValue | undefined][] = [
-    [
-      "dial_factor",
-      target.dialFactor,
-      layout.readingUnit === "div"
-        ? undefined
-        : Number(convert(1, "length", layout.readingUnit, target.lengthUnit).toPrecision(12)),
-    ],
+    ["dial_factor", target.dialFactor, factorWanted(target, layout)],
     ["dial_sense", target.dialSense, layout.sense],
     ["zero_reading", target.zeroReading, seatingReading],
   ];

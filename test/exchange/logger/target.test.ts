@@ -49,6 +49,15 @@ test("the cells that must change for the file are reported, not changed", () => 
   expect(inputChanges(target, { ...LAYOUT, readingUnit: "div", sense: "rise" })).toEqual([]);
 });
 
+test("divisions of a dial under a dial factor of a whole millimetre or inch are asked about; 0.002 mm or 0.0001 in may stand", () => {
+  const divisions = { ...LAYOUT, readingUnit: "div", sense: "rise" } as Layout;
+  const under = (dialFactor: number, lengthUnit: string) =>
+    inputChanges({ ...targetOf(namesOf(blankSheet("SI"))), dialFactor, lengthUnit }, divisions);
+  expect(under(1, "mm")).toEqual([{ name: "dial_factor", now: 1, wanted: "" }]);
+  expect(under(1, "in")).toEqual([{ name: "dial_factor", now: 1, wanted: "" }]);
+  expect([under(0.01, "mm"), under(0.002, "mm"), under(0.001, "in"), under(0.0001, "in")]).toEqual([[], [], [], []]);
+});
+
 test("on a German sheet the sense of the readings is read and written in German", () => {
   const target = targetOf(namesOf(blankSheet("SI", { language: "de" })));
   const changes = inputChanges(target, LAYOUT);

@@ -3,7 +3,7 @@ import { compareLines, continued, type Continued, type ReadBefore } from "../../
 import type { Layout } from "../../../exchange/logger/layout";
 import type { Fault, LoggerRows } from "../../../exchange/logger/rows";
 import type { TextFile } from "../../../exchange/logger/decode";
-import type { Target } from "../../../exchange/logger/target";
+import { inputChanges, type InputChange, type Target } from "../../../exchange/logger/target";
 import { timesName } from "../../../specification/readings";
 import type { NamedValues } from "../../../record/record";
 
@@ -22,17 +22,25 @@ export interface KeptFile {
 export const keptFor = (kept: readonly KeptFile[], file: string, dataSheet: string): KeptFile | undefined =>
   file === "" ? undefined : kept.filter((one) => one.file === file && one.dataSheet === dataSheet).at(-1);
 
-/** What the person has said: whether the file is finished, and whether a cut line is written again. */
+/**
+ * What the person has said: whether the file is finished, whether a cut line is written again, and whether readings are
+ * written although the dial factor of the sheet is not that of the file.
+ */
 export interface AgainAnswers {
   readonly isFinished: boolean;
+  readonly takesFactor?: boolean;
   readonly recut?: "write" | "leave";
 }
 
 export type AgainAction =
-  { readonly do: "finished"; readonly is: boolean } | { readonly do: "recut"; readonly answer: "write" | "leave" };
+  | { readonly do: "finished"; readonly is: boolean }
+  | { readonly do: "factor"; readonly takes: boolean }
+  | { readonly do: "recut"; readonly answer: "write" | "leave" };
 
-export const againAnswered = (answers: AgainAnswers, action: AgainAction): AgainAnswers =>
-  action.do === "finished" ? { ...answers, isFinished: action.is } : { ...answers, recut: action.answer };
+export function againAnswered(answers: AgainAnswers, action: AgainAction): AgainAnswers {
+  if (action.do === "factor") return { ...answers, takesFactor: action.takes };
+  return action.do === "finished" ? { ...answers, isFinished: action.is } : { ...answers, recut: action.answer };
+}
 
 /** The lines of a file that can be read now: a last line without an end waits, unless the file is finished. */
 export const readable = (file: TextFile, isFinished: boolean): TextFile =>
@@ -46,6 +54,8 @@ export type AgainFound =
       readonly is: "grown";
       /** The line whose reading on the sheet came from a line that was cut short. */
       readonly recut?: number;
+      /** The dial factor of the sheet, if it is not that of the file. */
+      readonly factor?: InputChange;
       readonly value: Continued;
       /** The lines that are then kept. */
       readonly keep: readonly string[];
@@ -82,9 +92,11 @@ export function againFound(sources: AgainSources, answers: AgainAnswers): AgainF
   if (!found.ok) return { is: "other loads", line: found.line };
   if (compared.is === "same" && found.value.additions.length === 0) return compared;
   const { to } = found.value.read;
+  const factor = inputChanges(target, kept.layout).find(({ name, now }) => name === "dial_factor" && now !== "");
   return {
     is: "grown",
     ...(recut === undefined ? {} : { recut }),
+    ...(factor && { factor }),
     value: found.value,
     keep: file.lines.slice(0, answers.isFinished ? undefined : Math.max(to, keptLines.length)),
     newLines: file.lines.length - keptLines.length,

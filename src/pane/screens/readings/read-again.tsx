@@ -6,13 +6,15 @@ import { readRows, type Fault, type LoggerRows } from "../../../exchange/logger/
 import { readingsName, timesName } from "../../../specification/readings";
 import { isoMoment, localDayNumber } from "../../../workbook/day-number";
 import { inSlices, Stopped } from "../../../workbook/in-slices";
-import type { WorkbookPort } from "../../../workbook/port";
+import type { CellValue, WorkbookPort } from "../../../workbook/port";
 import { choosing } from "../../ui/choosing";
 import { Going } from "../../ui/going";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { useCourse } from "../../live/use-course";
+import { contentOnSheet } from "../../live/sheet-language";
+import { contentText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
 import { CATALOGUES, text } from "../../text";
 import {
@@ -197,6 +199,8 @@ interface FoundProps {
   readonly onWrite: (grown: AgainFound & { readonly is: "grown" }) => void;
 }
 
+const factorShown = (content: CellValue): string => contentText(contentOnSheet(content));
+
 function Found({ found, answers, kept, onAnswer, onWrite }: FoundProps) {
   if (found.is === "same") return <Notice intent="info">{words.same(kept.dataSheet)}</Notice>;
   if (found.is === "other loads") return <Notice intent="warning">{words.otherLoads(found.line)}</Notice>;
@@ -206,9 +210,10 @@ function Found({ found, answers, kept, onAnswer, onWrite }: FoundProps) {
         {words.changed(found.lines.slice(0, MOST_SHOWN).join(", "), found.lines.length, found.missing)}
       </Notice>
     );
-  const { recut, value, newLines } = found;
+  const { recut, factor, value, newLines } = found;
   const readings = value.additions.reduce((sum, { times }) => sum + times.length, 0);
-  const isOpen = recut !== undefined && answers.recut === undefined;
+  const isCutOpen = recut !== undefined && answers.recut === undefined;
+  const isOpen = isCutOpen || (factor !== undefined && answers.takesFactor !== true);
   return (
     <>
       <Text block>{words.grown(newLines, kept.dataSheet)}</Text>
@@ -221,8 +226,8 @@ function Found({ found, answers, kept, onAnswer, onWrite }: FoundProps) {
       {recut !== undefined && (
         <Field
           label={words.recut(recut)}
-          validationState={isOpen ? "warning" : "none"}
-          validationMessage={isOpen ? words.recutOpen : undefined}
+          validationState={isCutOpen ? "warning" : "none"}
+          validationMessage={isCutOpen ? words.recutOpen : undefined}
         >
           <RadioGroup
             value={answers.recut ?? ""}
@@ -232,6 +237,13 @@ function Found({ found, answers, kept, onAnswer, onWrite }: FoundProps) {
             <Radio value="leave" label={words.recutChoices.leave} />
           </RadioGroup>
         </Field>
+      )}
+      {factor && (
+        <Checkbox
+          label={words.factor(factorShown(factor.now), factorShown(factor.wanted))}
+          checked={answers.takesFactor === true}
+          onChange={(_, { checked }) => onAnswer({ do: "factor", takes: checked === true })}
+        />
       )}
       {readings === 0 && <Text block>{words.nothing}</Text>}
       <div>

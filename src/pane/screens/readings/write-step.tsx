@@ -90,13 +90,11 @@ function remarkOn(file: string): (input: Input) => string {
   const ofSheet = CATALOGUES[language].readings;
   const inCell = (content: CellValue): string =>
     typeof content === "number" ? readingText(content, language) : String(contentOnSheet(content));
-  return ({ name, now, wanted, answer }) =>
-    (answer === "change" ? ofSheet.inputChanged : ofSheet.inputKept)(
-      ofSheet.inputs[name],
-      inCell(now),
-      inCell(wanted),
-      file || ofSheet.pasted,
-    );
+  return ({ name, now, wanted, answer }) => {
+    const [called, was, from] = [ofSheet.inputs[name], inCell(now), file || ofSheet.pasted];
+    if (wanted === "") return (answer === "change" ? ofSheet.inputCleared : ofSheet.inputLeft)(called, was, from);
+    return (answer === "change" ? ofSheet.inputChanged : ofSheet.inputKept)(called, was, inCell(wanted), from);
+  };
 }
 
 /** Collects what is written to the data sheet and to the sheet that keeps the file. */
@@ -190,7 +188,13 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
         <div>
           <Replacing target={target} writing={writing} answers={answers} onAnswer={answer} />
           {inputs.map((input) => (
-            <InputQuestion key={input.name} input={input} staying={writing.staying} onAnswer={answer} />
+            <InputQuestion
+              key={input.name}
+              input={input}
+              lengthUnit={target.lengthUnit}
+              staying={writing.staying}
+              onAnswer={answer}
+            />
           ))}
           <BlankCellsQuestion writing={writing} answers={answers} onAnswer={answer} />
           <Checkbox
@@ -286,6 +290,8 @@ const shown = (content: CellValue): string => contentText(contentOnSheet(content
 
 interface InputQuestionProps {
   readonly input: Input;
+  /** The length unit of the sheet. */
+  readonly lengthUnit: string;
   readonly staying: readonly number[];
   readonly onAnswer: (action: AnswerAction) => void;
 }
@@ -294,7 +300,7 @@ interface InputQuestionProps {
  * A cell that the file needs. A blank cell is filled; if the cell contains another value, the person decides which
  * value counts.
  */
-function InputQuestion({ input: { name, now, wanted, answer }, staying, onAnswer }: InputQuestionProps) {
+function InputQuestion({ input: { name, now, wanted, answer }, lengthUnit, staying, onAnswer }: InputQuestionProps) {
   const called = words.inputs[name];
   if (now === "")
     return (
@@ -308,7 +314,11 @@ function InputQuestion({ input: { name, now, wanted, answer }, staying, onAnswer
     );
   return (
     <Field
-      label={words.doesNotSuit(called, shown(now), shown(wanted))}
+      label={
+        wanted === ""
+          ? words.longDivision(called, shown(now), lengthUnit)
+          : words.doesNotSuit(called, shown(now), shown(wanted))
+      }
       hint={staying.length > 0 ? words.staying(staying.join(", ")) : undefined}
       validationState={answer === undefined ? "warning" : "none"}
       validationMessage={answer === undefined ? words.chooseOne : undefined}
@@ -317,7 +327,7 @@ function InputQuestion({ input: { name, now, wanted, answer }, staying, onAnswer
         value={answer ?? ""}
         onChange={(_, { value }) => onAnswer({ do: "input", name, answer: value === "change" ? "change" : "keep" })}
       >
-        <Radio value="change" label={words.changeTo(called, shown(wanted))} />
+        <Radio value="change" label={wanted === "" ? words.clear(called) : words.changeTo(called, shown(wanted))} />
         <Radio value="keep" label={words.keepAs(called, shown(now))} />
       </RadioGroup>
     </Field>

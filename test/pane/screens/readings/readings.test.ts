@@ -205,6 +205,34 @@ describe("a dial factor that does not suit the file", () => {
   });
 });
 
+test.each([
+  [
+    "No: clear Dial factor, to be typed on the sheet",
+    [],
+    "Dial factor was 1 and was cleared, because the readings of Pasted rows are divisions.",
+  ],
+  ["Keep Dial factor at 1", [1], "Dial factor was kept at 1 for the divisions of Pasted rows."],
+])(
+  "divisions under a dial factor of 1 are not written before the person answers: %s",
+  async (answer, factor, remark) => {
+    port.put("Test 7", "dial_factor", 0, 1);
+    await act(async () => port.tell("values"));
+    await settle();
+    await paste("Time (min),Reading (div)\n0,100\n1,110\n2,115\n");
+    await press("Use these columns");
+    expect(place.textContent).toContain(
+      "Dial factor is 1 on the sheet, but the readings of this file are divisions: is one division 1 mm?",
+    );
+    await press("Write 1 load to “Test 7”");
+    expect(port.filled).toEqual([]);
+    await tick(answer);
+    await press("Write 1 load to “Test 7”");
+    expect(port.column("readings_01")).toEqual([100, 110, 115]);
+    expect(port.column("dial_factor")).toEqual(factor);
+    expect(port.column("test_remarks")).toEqual([remark]);
+  },
+);
+
 test("what the file does not show has to be chosen first", async () => {
   await paste("0;1,5\n1;1,6\n2;1,7\n");
   await press("Use these columns");

@@ -1,4 +1,10 @@
-import { againFound, keptFor, readable, type KeptFile } from "../../../../src/pane/screens/readings/again-state";
+import {
+  againAnswered,
+  againFound,
+  keptFor,
+  readable,
+  type KeptFile,
+} from "../../../../src/pane/screens/readings/again-state";
 import {
   keptLinesOf,
   ListFull,
@@ -111,11 +117,26 @@ describe("what a file has to add", () => {
     ...{ sheet: "Readings Test 7", file: "a.csv", dataSheet: "Test 7", lines: 4, layout: LAYOUT },
     read: { ...READ, loads: [{ load: 1, fromLine: 1, toLine: 4 }], to: 4 },
   };
-  const look = (lines: readonly string[], endsWhole: boolean, isFinished: boolean, keptLines = LINES.slice(0, 4)) => {
+  const look = (
+    lines: readonly string[],
+    endsWhole: boolean,
+    isFinished: boolean,
+    keptLines = LINES.slice(0, 4),
+    factor: CellValue = "",
+    readingUnit = "div",
+  ) => {
+    const layout = { ...LAYOUT, readingUnit };
     const file = readable({ lines, encoding: "UTF-8", endsWhole }, isFinished);
-    const rows = atOnce(readRows(file, LAYOUT));
+    const rows = atOnce(readRows(file, layout));
     return againFound(
-      { keptLines, file, rows, kept, target: targetOf(values), values },
+      {
+        keptLines,
+        file,
+        rows,
+        kept: { ...kept, layout },
+        target: targetOf({ ...values, dial_factor: [[factor]] }),
+        values,
+      },
       { isFinished, recut: "leave" },
     );
   };
@@ -143,6 +164,20 @@ describe("what a file has to add", () => {
     if (found.is !== "grown") throw new Error("not grown");
     expect(found.recut).toBe(4);
     expect(found.value.additions[0]).toMatchObject({ at: 4, times: [4, 5, 6, 7, 8] });
+  });
+
+  test("a dial factor of the sheet that is not that of the file is told, and the answer is kept; a blank one is not asked about", () => {
+    const under = (factor: CellValue, unit: string) => {
+      const found = look(LINES.slice(0, 9), true, true, undefined, factor, unit);
+      return found.is === "grown" ? found.factor : found.is;
+    };
+    expect(under(0.002, "mm")).toEqual({ name: "dial_factor", now: 0.002, wanted: 1 });
+    expect(under(1, "div")).toEqual({ name: "dial_factor", now: 1, wanted: "" });
+    expect([under(1, "mm"), under("", "mm"), under(0.002, "div")]).toEqual([undefined, undefined, undefined]);
+    expect(againAnswered({ isFinished: true }, { do: "factor", takes: true })).toEqual({
+      isFinished: true,
+      takesFactor: true,
+    });
   });
 
   test("the file is recognised by its name and its data sheet", () => {

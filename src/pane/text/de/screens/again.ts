@@ -24,6 +24,10 @@ export const again = {
   recut: (line: number) =>
     `Zeile ${whole(line)} war abgeschnitten, als sie gelesen wurde, und ist jetzt vollständig. Ihre Ablesung auf dem Blatt`,
   recutChoices: { write: "wird neu geschrieben, wie die Datei sie jetzt hat", leave: "bleibt, wie sie ist" },
+  factor: (now: string, wanted: string) =>
+    wanted === ""
+      ? `Der Uhrfaktor auf dem Blatt ist ${now}, die Ablesungen dieser Datei sind aber Skalenteile: trotzdem schreiben`
+      : `Der Uhrfaktor auf dem Blatt ist ${now}; die Ablesungen dieser Datei brauchen ${wanted}: trotzdem schreiben`,
   recutOpen: "Eines wählen: die abgeschnittene Zeile kann eine falsche Ablesung ergeben haben",
   changed: (lines: string, count: number, missing: number) =>
     [

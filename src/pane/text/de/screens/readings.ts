@@ -187,6 +187,9 @@ export const readings = {
   fillIn: (name: string, wanted: string) => `${name} eintragen: ${wanted}`,
   doesNotSuit: (name: string, now: string, wanted: string) =>
     `${name}: auf dem Blatt steht ${now}; die Ablesungen dieser Datei brauchen ${wanted}`,
+  longDivision: (name: string, now: string, unit: string) =>
+    `${name}: auf dem Blatt steht ${now}, die Ablesungen dieser Datei sind aber Skalenteile: Ist ein Skalenteil ${now} ${unit}?`,
+  clear: (name: string) => `Nein: ${name} leeren und auf dem Blatt eingeben`,
   changeTo: (name: string, wanted: string) => `${name} auf ${wanted} ändern`,
   keepAs: (name: string, now: string) => `${name} bei ${now} lassen`,
   chooseOne: "Eines wählen: Sonst liest das Blatt die Datei falsch",
@@ -196,6 +199,9 @@ export const readings = {
     `${name} wurde für die Ablesungen aus „${file}“ von ${now} auf ${wanted} geändert.`,
   inputKept: (name: string, now: string, wanted: string, file: string) =>
     `${name} blieb bei ${now}; die Ablesungen aus „${file}“ brauchen ${wanted}.`,
+  inputCleared: (name: string, now: string, file: string) =>
+    `${name} war ${now} und wurde geleert, weil die Ablesungen aus „${file}“ Skalenteile sind.`,
+  inputLeft: (name: string, now: string, file: string) => `${name} blieb für die Skalenteile aus „${file}“ bei ${now}.`,
   stressesToo: "Spannungen werden geschrieben, wo das Blatt keine hat.",
   keep: (lines: number) =>
     lines === 1

@@ -24,6 +24,10 @@ export const again = {
   recut: (line: number) =>
     `Line ${whole(line)} was cut short when it was read, and is whole now. Its reading on the sheet`,
   recutChoices: { write: "is written again, as the file has it now", leave: "stays as it is" },
+  factor: (now: string, wanted: string) =>
+    wanted === ""
+      ? `Dial factor is ${now} on the sheet, but the readings of this file are divisions: write them nevertheless`
+      : `Dial factor is ${now} on the sheet; the readings of this file need ${wanted}: write them nevertheless`,
   recutOpen: "Choose one: the cut line may have given a wrong reading",
   changed: (lines: string, count: number, missing: number) =>
     [

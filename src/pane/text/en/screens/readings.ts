@@ -178,6 +178,9 @@ export const readings = {
   fillIn: (name: string, wanted: string) => `Fill in ${name}: ${wanted}`,
   doesNotSuit: (name: string, now: string, wanted: string) =>
     `${name} is ${now} on the sheet; the readings of this file need ${wanted}`,
+  longDivision: (name: string, now: string, unit: string) =>
+    `${name} is ${now} on the sheet, but the readings of this file are divisions: is one division ${now} ${unit}?`,
+  clear: (name: string) => `No: clear ${name}, to be typed on the sheet`,
   changeTo: (name: string, wanted: string) => `Change ${name} to ${wanted}`,
   keepAs: (name: string, now: string) => `Keep ${name} at ${now}`,
   chooseOne: "Choose one: the sheet would otherwise misread the file",
@@ -187,6 +190,9 @@ export const readings = {
     `${name} was changed from ${now} to ${wanted} for the readings of ${file}.`,
   inputKept: (name: string, now: string, wanted: string, file: string) =>
     `${name} was kept at ${now}, where the readings of ${file} need ${wanted}.`,
+  inputCleared: (name: string, now: string, file: string) =>
+    `${name} was ${now} and was cleared, because the readings of ${file} are divisions.`,
+  inputLeft: (name: string, now: string, file: string) => `${name} was kept at ${now} for the divisions of ${file}.`,
   stressesToo: "Stresses are written where the sheet has none.",
   keep: (lines: number) => `Keep ${lines === 1 ? "the line" : `all ${whole(lines)} lines`} of the file in the workbook`,
   keepHint: (sheet: string) => `On a sheet of its own, “Readings ${sheet}”, with the file's name and hash.`,
