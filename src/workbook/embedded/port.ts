@@ -258,7 +258,7 @@ export class EmbeddedPort implements WorkbookPort {
     return this.#named(sheetId, names, (zone) => this.#valuesOf(sheetId, zone));
   }
 
-  #named(sheetId: string, names: readonly string[], read: (zone: Zone) => CellValue[][]) {
+  #named(sheetId: string, names: readonly string[], read: (zone: Zone) => Selection["values"]) {
     const found: Record<string, Selection["values"]> = {};
     for (const name of names) {
       const zone = this.#zoneNamed(sheetId, name);
@@ -569,8 +569,8 @@ export class EmbeddedPort implements WorkbookPort {
     return sideBySide(boxes).map(toZone);
   }
 
-  #valuesOf(sheetId: string, zone: Zone): CellValue[][] {
-    const getters = this.#model.getters as unknown as { getValuesIn(sheetId: string, zone: Zone): CellValue[][] };
+  #valuesOf(sheetId: string, zone: Zone): Selection["values"] {
+    const getters = this.#model.getters as unknown as { getValuesIn(sheetId: string, zone: Zone): Selection["values"] };
     return getters.getValuesIn(sheetId, zone);
   }
 

@@ -51,13 +51,13 @@ const found = (kinds: readonly Kind[], text: string): Message[] =>
 /** What a sheet has that is not kept. Call it before its part is changed. */
 export function notKeptOf(document: Document): Message[] {
   const extensions = all(document, "ext").map((one) => one.getAttribute("uri") ?? "");
+  const protection = first(document, "sheetProtection");
   const isLeftOut = all(document, "cfRule").some((rule) => LEFT_OUT.has(rule.getAttribute("type") ?? ""));
   return [
     ...found(EXTENSIONS, extensions.join(" ")),
     ...(isLeftOut ? [say`conditional formats for averages, errors or days`] : []),
     ...ELEMENTS.filter(([, element]) => first(document, element)).map(([called]) => called),
-    ...(first(document, "sheetProtection")?.getAttribute("password") ||
-    first(document, "sheetProtection")?.getAttribute("hashValue")
+    ...(protection?.getAttribute("password") || protection?.getAttribute("hashValue")
       ? [say`the password of a protected sheet`]
       : []),
   ];
