@@ -35,7 +35,7 @@ interface Steps {
   readonly last: string | undefined;
 }
 
-const LET_GO = say`Not undone: the steps before this one were let go, because the page has room for a limited number. The file that was saved last has the workbook as it was then.`;
+const LET_GO = say`Not undone: the steps before this one were let go, because the page has room for a limited number. A file that was saved has the workbook as it was when it was saved.`;
 
 interface Stacks {
   undoStack: string[];
@@ -99,9 +99,8 @@ class ForgettingHistory extends History {
   override handle(command: StepCommand): void {
     const { type, step, before, steps } = command;
     if (type === RESTORE && steps) {
-      const isKept = (one: string): boolean => this.#room.has(one);
-      this.undoStack = steps.undo.filter(isKept);
-      this.redoStack = steps.redo.filter(isKept);
+      this.undoStack = this.#withinReach(steps.undo);
+      this.redoStack = this.#withinReach(steps.redo);
     } else if (type === JOIN && step !== undefined && before !== undefined) this.#before.set(step, before);
     // A step that is redone was allowed when it was first done, perhaps as one of the add-in.
     else if (type === "REQUEST_UNDO" || type === "REQUEST_REDO") whileLifted(() => this.#withSequels(command));
@@ -133,6 +132,11 @@ class ForgettingHistory extends History {
     this.#madeOn.set(update.id, this.getters.getActiveSheetId());
     this.#room.add(update.id, this.#revisions.get(update.id));
     for (const step of this.#room.excess(recent.add(update.id))) this.#letGo(step);
+  }
+
+  /** The steps after the last one that was let go: a step can be undone or redone only after all that follow it in its list. */
+  #withinReach(steps: readonly string[]): string[] {
+    return steps.slice(steps.map((step) => this.#room.has(step)).lastIndexOf(false) + 1);
   }
 
   /** The last step with all that it continues. */

@@ -2,7 +2,7 @@
 import "./engine-in-node";
 import { english, type Message } from "../../../src/reduction/message";
 import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
-import { lastStep } from "../../../src/workbook/embedded/history";
+import { carryOut, lastStep } from "../../../src/workbook/embedded/history";
 import { tellRefusals } from "../../../src/workbook/embedded/protection";
 import { MOST_BYTES, StepRoom } from "../../../src/workbook/embedded/step-room";
 import type { SheetPlan } from "../../../src/workbook/port";
@@ -73,6 +73,24 @@ test("the last step and the one before are kept whatever they take, each with al
   expect(told).toHaveLength(1);
   dispatch(port, "REQUEST_REDO");
   expect((await port.readNames("Column", ["column"])).column?.at(-1)).toEqual([texts.at(-1)]);
+});
+
+test("where a refused step took the place of an undone one, what was undone after that is not redone without it", () => {
+  const port = new EmbeddedPort(newWorkbook());
+  for (let col = 0; col < 10; col++) write(port, col);
+  for (let step = 0; step < 3; step++) dispatch(port, "REQUEST_UNDO");
+  // Twelve and a half long texts, and a cell of a sheet that is not there.
+  const texts = Array.from({ length: 13 }, (_, row) => "y".repeat(row === 0 ? LONG / 2 : LONG));
+  const refused = carryOut(port.workbook.model, [
+    ...texts.map((content, row) => ({ type: "UPDATE_CELL", sheetId: "sheet1", col: 20, row, content })),
+    { type: "UPDATE_CELL", sheetId: "gone", col: 0, row: 0, content: "1" },
+  ]);
+  expect(refused).toHaveLength(1);
+  expect(filled(port)).toEqual([0, 1, 2, 3, 4, 5, 6]);
+  for (let step = 0; step < 3; step++) dispatch(port, "REQUEST_REDO");
+  expect(filled(port)).toEqual([0, 1, 2, 3, 4, 5, 6]);
+  dispatch(port, "REQUEST_UNDO");
+  expect(filled(port)).toEqual([0, 1, 2, 3, 4, 5]);
 });
 
 test("what the engine keeps of a step is let go with it, and never that of a wanted one", () => {

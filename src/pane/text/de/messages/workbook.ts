@@ -26,8 +26,8 @@ export const workbook: Readonly<Record<string, string>> = {
     "Während die Datei gelesen wurde, wurde eine andere Arbeitsmappe geöffnet. Nichts wurde eingefügt: Fügen Sie die Datei noch einmal ein.",
   "Another workbook was opened while sheets were inserted. Nothing was inserted: insert them again.":
     "Während Blätter eingefügt wurden, wurde eine andere Arbeitsmappe geöffnet. Nichts wurde eingefügt: Fügen Sie die Blätter noch einmal ein.",
-  "Not undone: the steps before this one were let go, because the page has room for a limited number. The file that was saved last has the workbook as it was then.":
-    "Nicht rückgängig gemacht: Die Schritte davor sind nicht mehr da, weil die Seite nur für eine begrenzte Zahl Platz hat. Die zuletzt gespeicherte Datei hat die Arbeitsmappe, wie sie damals war.",
+  "Not undone: the steps before this one were let go, because the page has room for a limited number. A file that was saved has the workbook as it was when it was saved.":
+    "Nicht rückgängig gemacht: Die Schritte davor sind nicht mehr da, weil die Seite nur für eine begrenzte Zahl Platz hat. Eine gespeicherte Datei hat die Arbeitsmappe, wie sie beim Speichern war.",
   "Not done: sheets are being inserted. Wait until they are there, or stop it in the pane; then try again.":
     "Nicht ausgeführt: Es werden gerade Blätter eingefügt. Warten, bis sie da sind, oder das Einfügen im Aufgabenbereich anhalten; dann noch einmal versuchen.",
   "The protection could not be changed": "Der Schutz konnte nicht geändert werden",
