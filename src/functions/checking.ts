@@ -1,8 +1,8 @@
 /** Worksheet functions for checking a hand calculation. */
-import { listed, say, verbatim } from "../reduction/message";
+import { listed, say, verbatim, type Message } from "../reduction/message";
 import { limitNamed } from "../checks/limit-words";
 import { answersOf, unknownThresholds } from "../checks/answering";
-import type { Figure } from "../checks/check";
+import type { Answer, Figure } from "../checks/check";
 import { compare } from "../book/agreement";
 import { unitNamed } from "../reduction/units";
 import { englishWord } from "../record/cells";
@@ -48,11 +48,13 @@ export function COMPARE(reduced: any[][], by_hand: any[][], tolerance?: any, lan
   const [ours, theirs] = toPair(reduced, say`the reduced values`, by_hand, say`the values by hand`);
   if (theirs.every((value) => !value))
     return refuseCell(say`the value by hand is blank or zero: enter it, there is nothing to compare with`);
+  const inLanguage = languageAsked(language);
+  const [yes, no] = [told(say`agrees`, inLanguage), told(say`differs`, inLanguage)];
   return ours.map((value, index) => {
     const hand = theirs[index];
     if (!hand) return ["", "", ""];
     const { difference, relative, agrees } = compare(value ?? 0, hand, limit);
-    return [difference, relative, told(agrees ? say`agrees` : say`differs`, languageAsked(language))];
+    return [difference, relative, agrees ? yes : no];
   });
 }
 
@@ -212,27 +214,18 @@ export function CHECKS(named_values: any[][], limits?: any[][], show?: any): any
   const { answered, unknown } = answersOf(toNamedValues(named_values), toThresholds(limits));
   const language = languageAsked(show);
   const cell = (figure: Figure | undefined) => (figure && Number.isFinite(figure.value) ? figure.value : "");
+  const row = (id: string, status: Message, sentence: Message, compared?: Answer["compared"]) => [
+    id,
+    told(status, language),
+    cell(compared?.[0]),
+    cell(compared?.[1]),
+    compared?.[0].unit ?? "",
+    told(sentence, language),
+  ];
   const rows = answered
     .filter(({ answer }) => wanted === "all" || !["pass", "cannot be asked"].includes(answer.status))
-    .map(({ id, answer: { status, compared, sentence } }) => [
-      id,
-      told(say([status]), language),
-      cell(compared?.[0]),
-      cell(compared?.[1]),
-      compared?.[0].unit ?? "",
-      told(sentence, language),
-    ]);
-  const strange = unknown.length
-    ? [
-        [
-          "",
-          told(say`note`, language),
-          ...["", "", ""],
-          told(say`names that no question reads: ${listed(unknown.map(verbatim))}`, language),
-        ],
-      ]
-    : [];
-  return rows.length + strange.length
-    ? [...rows, ...strange]
-    : [["", told(say(["pass"]), language), "", "", "", told(say`every question that could be asked passes`, language)]];
+    .map(({ id, answer: { status, compared, sentence } }) => row(id, say([status]), sentence, compared));
+  if (unknown.length)
+    rows.push(row("", say`note`, say`names that no question reads: ${listed(unknown.map(verbatim))}`));
+  return rows.length ? rows : [row("", say(["pass"]), say`every question that could be asked passes`)];
 }
