@@ -4,7 +4,7 @@
  * Fault "input": the data cannot be used (the cell shows #VALUE!). Fault "method": the data are sound, but the method
  * does not apply to them (the cell shows #N/A). The reason says which row, and what to do about it.
  */
-import { say, digits, english, type Digits, type Message } from "./message";
+import { say, digits, type Digits, type Message } from "./message";
 
 export type Outcome<T> = Given<T> | Refusal;
 
@@ -50,14 +50,6 @@ export function then<T, U>(outcome: Outcome<T>, next: (value: T) => Outcome<U>):
   const result = next(outcome.value);
   return result.ok ? given(result.value, [...outcome.remarks, ...result.remarks]) : result;
 }
-
-/**
- * The remark column of a sheet: "ok", or the remarks one after another, in English like all text in cells.
- * @example remarkText([]) // "ok"
- * @example remarkText([say`row 2 is left out`]) // "row 2 is left out"
- */
-export const remarkText = (remarks: readonly Message[]): string =>
-  remarks.length ? remarks.map(english).join("; ") : "ok";
 
 /**
  * A number as a message shows it: six significant digits, no trailing zeros.

@@ -1,4 +1,4 @@
-import { answer, column, inShapeOf, valueOf } from "../../src/functions/answer";
+import { answer, column, inShapeOf, remarkIn, valueOf } from "../../src/functions/answer";
 import { badInput, given, notApplicable } from "../../src/reduction/outcome";
 import { refusal } from "./refusal";
 import { say } from "../../src/reduction/message";
@@ -20,6 +20,11 @@ test("the whole table ends with the remark, and a missing value is blank", () =>
 test("one item is an array of one cell", () => {
   expect(answer(items, [say`look`, say`again`], "REMARK")).toEqual([["look; again"]]);
   expect(answer(items, [], "t50")).toEqual([[3.2]]);
+});
+
+test('the remark of a value without remarks is "ok"', () => {
+  expect(remarkIn("en", [])).toBe("ok");
+  expect(remarkIn("en", [say`one`, say`two`])).toBe("one; two");
 });
 
 test("a missing item asked for alone says why; an unknown item gets the list of items", () => {

@@ -5,7 +5,6 @@ import {
   given,
   notApplicable,
   notPositive,
-  remarkText,
   then,
 } from "../../src/reduction/outcome";
 import { english, say } from "../../src/reduction/message";
@@ -18,11 +17,6 @@ test("remarks are collected in order through a chain, and a refusal ends it", ()
   const next = jest.fn();
   expect(inEnglish(then(badInput(say`row 2`), next))).toEqual({ ok: false, fault: "input", reason: "row 2" });
   expect(next).not.toHaveBeenCalled();
-});
-
-test('the remark text of a value without remarks is "ok"', () => {
-  expect(remarkText([])).toBe("ok");
-  expect(remarkText([say`one`, say`two`])).toBe("one; two");
 });
 
 test("numbers in messages have six digits and no trailing zeros", () => {

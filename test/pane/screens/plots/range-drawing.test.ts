@@ -11,7 +11,7 @@ import { LOG_TIME, ROOT_TIME } from "../../../../src/functions/increment";
 import type { CellValue } from "../../../../src/workbook/port";
 import { compressionCurve, timeCurve } from "../../../plots/curves";
 import { english } from "../../../../src/reduction/message";
-import { remarkText } from "../../../../src/reduction/outcome";
+import { remarkIn } from "../../../../src/functions/answer";
 
 const range = (headings: string[], ...columns: number[][]): Range => {
   const rows: CellValue[][] = columns[0].map((_, row) => columns.map((column) => column[row]));
@@ -110,7 +110,7 @@ describe("numbers beside the plot are those of the worksheet functions", () => {
       expect(number(shown, name) / cell).toBeCloseTo(1, 3);
     }
     const [[remark]] = reduce([times], [readings], 0.75, "remark", "single", "ft2/day", "in");
-    expect(remarkText(shown.remarks ?? [])).toBe(remark);
+    expect(remarkIn("en", shown.remarks ?? [])).toBe(remark);
     expect(shown.numbers.find(({ name }) => name === "cv")?.unit).toBe("ft2/day");
     expect(shown.numbers.find(({ name }) => name === "d100")?.unit).toBe("mm");
   });
