@@ -73,6 +73,12 @@ describe.each(OTHERS)("the sheet in %s", (language) => {
     expect(labelIn(words, "Times of load 7")).not.toBe("Times of load 7");
   });
 
+  test("tells the cells apart as English does", () => {
+    const labels = [...new Set(CELLS.map(({ label }) => label))];
+    const own = labels.map((label) => labelIn(words, label));
+    expect(own.filter((label, index) => own.indexOf(label) !== index)).toEqual([]);
+  });
+
   test("has a note for every note, and a word for every word of a list but names and units", () => {
     const notes = english.cells.flatMap(({ note }) => note ?? []);
     expect(notes.filter((note) => !has(words.notes, note))).toEqual([]);

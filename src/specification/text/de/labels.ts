@@ -287,7 +287,7 @@ export const labels: Readonly<Record<string, string>> = {
   Laboratory: "Labor",
   "Type of sample": "Art der Probe",
   "Top of the sample": "Oberkante der Probe",
-  "Date tested": "Datum der Prüfung",
+  "Date tested": "Datum des Versuchs",
   "Date checked": "Datum der Prüfung",
   "Mass of the ring": "Masse des Rings",
   "Specific gravity, measured or assumed": "Korndichte, gemessen oder angenommen",
