@@ -25,6 +25,10 @@ function toStated(value: number, u: unknown, name: Message): Stated {
   return given === 0 ? { value } : { value, u: given };
 }
 
+/** A measured number with its standard uncertainty. */
+const toMeasured = (value: unknown, u: unknown, name: Message, read = toPositive): Stated =>
+  toStated(read(value, name), u, name);
+
 /** The answer in the unit of the arguments, which is `scale` times the unit of the reduction. */
 function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item: unknown, scale = 1): any[][] {
   const { value, u, low, high, contributions } = valueOf(outcome);
@@ -80,7 +84,7 @@ export function VOID_RATIO_UNCERTAINTY(
 ): any[][] {
   const unit = toUnit(length_unit, "length", "mm");
   const length = (value: unknown, u: unknown, name: Message): Stated => {
-    const stated = toStated(toPositive(value, name), u, name);
+    const stated = toMeasured(value, u, name);
     const mm = (one: number) => convert(one, "length", unit, "mm");
     return stated.u === undefined ? { value: mm(stated.value) } : { value: mm(stated.value), u: mm(stated.u) };
   };
@@ -90,11 +94,7 @@ export function VOID_RATIO_UNCERTAINTY(
       diameter: length(diameter, u_diameter, say`the diameter`),
       ring: toStated(toPositive(ring_mass, say`the ring`), u_mass, say`a weighing`),
       ringAndDry: toStated(toPositive(ring_and_dry, say`the ring and dry soil`), u_mass, say`a weighing`),
-      specificGravity: toStated(
-        toPositive(specific_gravity, say`the specific gravity`),
-        u_specific_gravity,
-        say`the specific gravity`,
-      ),
+      specificGravity: toMeasured(specific_gravity, u_specific_gravity, say`the specific gravity`),
       temperature: toOptionalPositive(temperature, say`the temperature`),
     },
     toOptionalPositive(coverage, say`the coverage factor`),
@@ -130,15 +130,11 @@ export function STRAIN_UNCERTAINTY(
 ): any[][] {
   const apparatus = isOmitted(apparatus_deflection)
     ? undefined
-    : toStated(
-        toNumber(apparatus_deflection, say`the apparatus deflection`),
-        u_apparatus,
-        say`the apparatus deflection`,
-      );
+    : toMeasured(apparatus_deflection, u_apparatus, say`the apparatus deflection`, toNumber);
   const outcome = strainUncertainty(
     {
-      deformation: toStated(toNumber(deformation, say`the deformation`), u_deformation, say`the deformation`),
-      initialHeight: toStated(toPositive(initial_height, say`the initial height`), u_height, say`the initial height`),
+      deformation: toMeasured(deformation, u_deformation, say`the deformation`, toNumber),
+      initialHeight: toMeasured(initial_height, u_height, say`the initial height`),
       ...(apparatus && (apparatus.u !== undefined || apparatus.value !== 0) ? { apparatus } : {}),
     },
     toOptionalPositive(coverage, say`the coverage factor`),
@@ -169,12 +165,11 @@ export function STRESS_UNCERTAINTY(
   item?: any,
 ): any[][] {
   const value = toPositive(stress, say`the stress`);
-  const ratio = toStated(1, u_force_ratio, say`the force`).u;
   // A force of 1 N stands for any force: the calculation is relative.
   const outcome = stressUncertainty(
     {
-      force: ratio === undefined ? { value: 1 } : { value: 1, u: ratio },
-      diameter: toStated(toPositive(diameter, say`the diameter`), u_diameter, say`the diameter`),
+      force: toStated(1, u_force_ratio, say`the force`),
+      diameter: toMeasured(diameter, u_diameter, say`the diameter`),
     },
     toOptionalPositive(coverage, say`the coverage factor`),
   );
@@ -211,7 +206,7 @@ export function CV_UNCERTAINTY(
   const by = toChoice<HandMethod>(method, say`the method`, ["log time", "root time"], "log time");
   const low = toPositive(fit_low, say`the low end of the fit's interval`);
   const high = toPositive(fit_high, say`the high end of the fit's interval`);
-  const thickness = toStated(toPositive(height, say`the height`), u_height, say`the height`);
+  const thickness = toMeasured(height, u_height, say`the height`);
   const outcome = then(timeUncertainty(by, low, high), (u) =>
     // A time of 1 min stands for any time: the calculation is relative.
     cvUncertainty(
