@@ -760,6 +760,8 @@ const LOAD: Readonly<Record<string, (sheet: LoadSheet) => Line>> = {
 
 // --- As a sheet ----------------------------------------------------------------------------------------------------
 
+/** The name that tells the sheet of a book. */
+export const BOOK_MARK = "book_quantity";
 /** Width of the column of formulas, in characters. */
 const BOOK_WIDTH = 96;
 
@@ -784,7 +786,7 @@ export function bookSheet(
       "Lines that come to more digits are rounded where they are shown, and nowhere else.",
     ],
     columns: [
-      { name: "book_quantity", heading: "Quantity", width: 36, kind: "label" },
+      { name: BOOK_MARK, heading: "Quantity", width: 36, kind: "label" },
       { name: "book_load", heading: "Load", width: 6, kind: "label" },
       { name: "book_working", heading: "Working", width: BOOK_WIDTH, kind: "label", wrap: true },
       { name: "book_then", heading: "Then", width: 12, kind: "label", format: OWN },

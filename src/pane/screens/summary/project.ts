@@ -1,8 +1,13 @@
 /** The work of the summary in the workbook and with files: it reads data sheets, writes rows, inserts the charts. */
+import { BOOK_MARK } from "../../../book/calculation-book";
 import { runChecks } from "../../../checks";
 import { ANSWER_NAMES, ANSWERS_SHEET_NAME, answerTo, readAnswers, type Acknowledgement } from "../../../checks/answers";
+import { LIMITS_SHEET_NAME } from "../../../checks/limits";
+import { LAYOUT_NAMES } from "../../../exchange/logger/file-sheet";
 import { boxesByName } from "../../../record/places";
 import { readRecord, RECORD_NAMES, type TestRecord } from "../../../record/record";
+import { REGISTER_MARK } from "../../../record/register";
+import { REPORT_OF } from "../../../report/report";
 import { DATA_SHEET_NAME } from "../../../specification/readings";
 import { chartsSheet, CURVE_NAMES, VOID_INDEX_NAMES, type Curve } from "../../../summary/charts";
 import { COLUMN_NAMES, KEY, NEEDED_NAMES, FILE } from "../../../summary/columns";
@@ -54,10 +59,19 @@ const openChecks = (record: TestRecord, sheet: string, answers: readonly Acknowl
     return given === undefined || given.stale;
   }).length;
 
+/** Names of the other sheets that the add-in makes: they are no tests, and nobody expects them in the summary. */
+const OWN_SHEETS: readonly string[] = [
+  REPORT_OF,
+  BOOK_MARK,
+  LAYOUT_NAMES[0],
+  REGISTER_MARK,
+  ANSWERS_SHEET_NAME,
+  LIMITS_SHEET_NAME,
+  SUMMARY_SHEET_NAME,
+];
+
 const findSheets = (port: WorkbookPort): Promise<readonly FoundSheet[]> =>
-  port.findSheets([
-    ...new Set([...NEEDED_NAMES, ...CURVE_NAMES, ...VOID_INDEX_NAMES, ANSWERS_SHEET_NAME, SUMMARY_SHEET_NAME]),
-  ]);
+  port.findSheets([...new Set([...NEEDED_NAMES, ...CURVE_NAMES, ...VOID_INDEX_NAMES, ...OWN_SHEETS])]);
 
 /** Reads every data sheet of the workbook. Throws `Stopped` if the person stops the work; then nothing was written. */
 async function readProject(port: WorkbookPort, { tell, signal, now }: Course): Promise<Project> {
@@ -81,7 +95,7 @@ async function readProject(port: WorkbookPort, { tell, signal, now }: Course): P
       await pause();
     }
   }
-  const others = found.filter(({ has }) => ![DATA_SHEET_NAME, SUMMARY_SHEET_NAME].some((name) => has.includes(name)));
+  const others = found.filter(({ has }) => ![DATA_SHEET_NAME, ...OWN_SHEETS].some((name) => has.includes(name)));
   return { specimens, unread: others.map(({ sheet }) => sheet) };
 }
 

@@ -2,6 +2,10 @@
 import "../../../workbook/embedded/engine-in-node";
 import ExcelJS from "exceljs";
 import { blankSheet, demoSheet } from "../../../../src/datasheet";
+import { registerSheet } from "../../../../src/datasheet/register-sheet";
+import { bookSheet } from "../../../../src/book/calculation-book";
+import { answersSheet } from "../../../../src/checks/answers";
+import { limitsSheet } from "../../../../src/checks/limits";
 import { COLUMNS } from "../../../../src/summary/columns";
 import { FIRST_ROW } from "../../../../src/summary/summary-sheet";
 import { cellAddress } from "../../../../src/workbook/address";
@@ -41,6 +45,17 @@ test("a summary has a row for each data sheet, and says which sheets it did not 
   expect(sentences).toEqual([words.inserted("Summary"), words.added(["BH-1", "BH-2"]), words.unread(["Sheet1"])]);
   expect(formulaAt(FIRST_ROW, 0)).toBe(`=IF(COUNT('BH-1'!times_01)>=0,"BH-1","")`);
   expect(formulaAt(FIRST_ROW + 1, 1)).toBe(`=IF('BH-2'!boring="","",'BH-2'!boring)`);
+});
+
+test("the sheets of the add-in itself are not named as not read: register, limits, answers, readings, report, book", async () => {
+  const { sheets } = port.workbook;
+  sheets.push(sheetOf(registerSheet("SI"), "Register"), sheetOf(limitsSheet(), "Limits"));
+  sheets.push(sheetOf(answersSheet(), "Answers"));
+  const named = (name: string) => ({ ...answersSheet(), names: { [name]: { row: 0, col: 0, rows: 1, cols: 1 } } });
+  sheets.push(sheetOf(named("logger_apparatus"), "Readings BH-1"), sheetOf(named("report_of"), "Report BH-1"));
+  sheets.push(sheetOf(bookSheet("BH-1", [], []), "Calculation book BH-1"));
+  const { sentences } = await insertSummary(port, AT_REST.choices, course());
+  expect(sentences.at(-1)).toBe(words.unread(["Sheet1"]));
 });
 
 test("a German summary has the formulas of an English one, and an update finds its columns", async () => {
