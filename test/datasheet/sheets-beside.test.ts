@@ -6,6 +6,7 @@ import { demoSheet } from "../../src/datasheet";
 import { readingSheet } from "../../src/datasheet/reading-sheet";
 import { registerSheet } from "../../src/datasheet/register-sheet";
 import { wettingSeries } from "../../src/datasheet/wetting-series";
+import { fileSheet } from "../../src/exchange/logger/file-sheet";
 import { readRecord, type TestRecord } from "../../src/record/record";
 import { charactersToPixels } from "../../src/workbook/embedded/look/styles";
 import { wordIn } from "../../src/specification/list-words";
@@ -101,8 +102,16 @@ test("the charts of a German summary are German", async () => {
   expect([...new Set(same)].sort()).toEqual(["Cc", "Iv", "a", "cv", "e", "e / e0", "e/e0", "w0", "y"]);
 });
 
+/** The sheets of a file whose lines are kept, and of pasted rows that are not. */
+const FILE = {
+  ...{ dataSheet: "T", sha256: "ab", hashOf: "", encoding: "UTF-8", apparatus: "F", layoutWords: [], loads: [] },
+  // The layout and the way of reading only travel through this test.
+  ...{ layout: {} as never, read: {} as never, remarks: [[1, "x"]] as const },
+};
+const FILE_SHEETS = [fileSheet({ ...FILE, file: "a.csv", lines: 7 }), fileSheet({ ...FILE, file: "", lines: 0 })];
+
 test("no text stands in the table that no sheet has", async () => {
-  const plans = [...Object.values(SHEETS).map((make) => make()), summarySheet("SI"), bookOf()];
+  const plans = [...Object.values(SHEETS).map((make) => make()), summarySheet("SI"), bookOf(), ...FILE_SHEETS];
   const record = readRecord(await namedValues(demoSheet("SI")));
   const all = [...plans.flatMap((plan) => [plan.name, ...textsOf(plan)]), ...textsOfCharts(record)];
   const ofReadings = /\{0\}|hanger|Readings of a|Time, min|Clock|Reading|By|Filled/;

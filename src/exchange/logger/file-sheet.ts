@@ -5,6 +5,8 @@
  */
 import { lastOf } from "../../reduction/numeric/lists";
 import { UNITS } from "../../reduction/units";
+import { SHEET_LANGUAGES, type SheetLanguage } from "../../specification/text/language";
+import { besideIn, wordsOf } from "../../specification/text/words";
 import type { Box, CellKind, CellPlan, CellValue, SheetPlan } from "../../workbook/port";
 import type { ReadBefore } from "./again";
 import { DATE_ORDERS, DELIMITERS, LOAD_KINDS, TIME_FORMS, type Layout } from "./layout";
@@ -12,6 +14,8 @@ import { DATE_ORDERS, DELIMITERS, LOAD_KINDS, TIME_FORMS, type Layout } from "./
 export interface FileRecord {
   /** The data sheet that the readings go to. */
   readonly dataSheet: string;
+  /** The language of the data sheet; English if it is left out. */
+  readonly language?: SheetLanguage;
   /** "" for rows that were pasted. */
   readonly file: string;
   readonly sha256: string;
@@ -48,22 +52,36 @@ export const MOST_LINES = 200_000;
 const MOST_REMARKS = 500;
 
 export const NOT_KEPT = "none";
-/** The words of the cells are English in every language of the pane. */
-const whole = (count: number): string => count.toLocaleString("en-US");
-export const keptAll = (lines: number): string => `all ${whole(lines)} lines`;
-/** How many lines a sheet keeps, from its words; undefined if it keeps none, or not all of them yet. */
+
+/** Puts a text, with its values, into the language of the data sheet. */
+const saidIn =
+  (language: SheetLanguage = "en") =>
+  (text: string, ...values: readonly (string | number)[]): string =>
+    besideIn(wordsOf(language), text, ...values);
+const whole = (count: number, language: SheetLanguage = "en"): string =>
+  count.toLocaleString(language === "en" ? "en-US" : language);
+export const keptAll = (lines: number, language?: SheetLanguage): string =>
+  saidIn(language)("all {0} lines", whole(lines, language));
+/** How many lines a sheet keeps, from its words in any language of a sheet; undefined if it keeps none, or not all of them yet. */
 export function linesKept(words: string): number | undefined {
-  const [, digits] = /^all ([\d,]+) lines$/.exec(words) ?? [];
-  return digits === undefined ? undefined : Number(digits.replaceAll(",", ""));
+  const kept = Number((/\d[\d.,]*/.exec(words)?.[0] ?? "").replace(/[.,]/g, ""));
+  return kept > 0 && SHEET_LANGUAGES.some((language) => keptAll(kept, language) === words) ? kept : undefined;
 }
-export const hashOfFile = (bytes: number): string => `the ${whole(bytes)} bytes of the file`;
-export const hashOfPasted = (bytes: number): string => `the pasted text in UTF-8, ${whole(bytes)} bytes`;
+/** What the hash of a file, or of pasted text without a file name, was calculated from. */
+export const hashOf = (bytes: number, isFile: boolean, language?: SheetLanguage): string =>
+  saidIn(language)(
+    isFile ? "the {0} bytes of the file" : "the pasted text in UTF-8, {0} bytes",
+    whole(bytes, language),
+  );
 export const NOT_FINISHED = "not finished: the lines below are not all of them";
+
+/** What such a sheet is called, before the workbook makes the name unique. */
+export const fileSheetName = (dataSheet: string, language?: SheetLanguage): string =>
+  saidIn(language)("Readings {0}", dataSheet);
 
 /** "logger_lines_001" covers the first LINES_AT_ONCE lines, and so on. */
 export const linesName = (chunk: number): string => `logger_lines_${String(chunk + 1).padStart(3, "0")}`;
 
-export const FILE_SHEET_PREFIX = "Readings";
 /** The names that are read from such a sheet to offer its layout again. */
 export const LAYOUT_NAMES = ["logger_apparatus", "logger_layout"] as const;
 /** The names that are read to tell whether a file was read before, and how far. */
@@ -91,17 +109,18 @@ interface Part {
 
 /** The particulars of the file and how it was read, a line each; some lines have a name. */
 function particulars(record: FileRecord, top: number): Part {
+  const say = saidIn(record.language);
   const lines: readonly (readonly [label: string, value: string, name?: string])[] = [
-    ["File", record.file || "rows pasted into the pane", "logger_file"],
+    [say("File"), record.file || say("rows pasted into the pane"), "logger_file"],
     ["SHA-256", record.sha256, "logger_sha256"],
-    ["of", record.hashOf],
-    ["Characters", record.encoding],
-    ["Lines kept here", record.lines > 0 ? NOT_FINISHED : NOT_KEPT, "logger_kept"],
-    ["Apparatus", record.apparatus, "logger_apparatus"],
+    [say("of"), record.hashOf],
+    [say("Characters"), record.encoding],
+    [say("Lines kept here"), say(record.lines > 0 ? NOT_FINISHED : NOT_KEPT), "logger_kept"],
+    [say("Apparatus"), record.apparatus, "logger_apparatus"],
     ...record.layoutWords,
-    ["Layout, for the next file", JSON.stringify(record.layout), "logger_layout"],
-    ["Data sheet", record.dataSheet, "logger_for"],
-    ...(record.read ? [["Read so far", JSON.stringify(record.read), "logger_read"] as const] : []),
+    [say("Layout, for the next file"), JSON.stringify(record.layout), "logger_layout"],
+    [say("Data sheet"), record.dataSheet, "logger_for"],
+    ...(record.read ? [[say("Read so far"), JSON.stringify(record.read), "logger_read"] as const] : []),
   ];
   const cells = lines.flatMap(([label, value], index): CellPlan[] => [
     { row: top + index, col: 0, kind: "label", value: label },
@@ -132,25 +151,29 @@ function table(
 }
 
 /** The loads of the file, and what was said of its lines. */
-function tables({ loads, remarks }: FileRecord, top: number): readonly Part[] {
+function tables({ loads, remarks, language }: FileRecord, top: number): readonly Part[] {
+  const say = saidIn(language);
   const ofLoads = table(
     top,
-    ["Loads", "Load", "from line", "to line", "rows", "on sheet"],
+    [say("Loads"), say("Load"), say("from line"), say("to line"), say("rows"), say("on sheet")],
     loads.map(({ load, fromLine, toLine, rows, kept }) => [load, fromLine, toLine, rows, kept]),
   );
   if (remarks.length === 0) return [ofLoads];
   const more = remarks.length - MOST_REMARKS;
-  const title = `What was said of lines${more > 0 ? ` (the first ${MOST_REMARKS}; ${more} more were told)` : ""}`;
-  return [ofLoads, table(ofLoads.below + 1, [title, "Line", "Remark"], remarks.slice(0, MOST_REMARKS))];
+  const title =
+    more > 0
+      ? say("What was said of lines (the first {0}; {1} more were told)", MOST_REMARKS, more)
+      : say("What was said of lines");
+  return [ofLoads, table(ofLoads.below + 1, [title, say("Line"), say("Remark")], remarks.slice(0, MOST_REMARKS))];
 }
 
 /** The table of later readings of the file, beside its particulars; its rows are filled later. */
-const laterReadings = (): Part => {
+const laterReadings = (language: SheetLanguage | undefined): Part => {
   const [row, columns] = [AGAIN_TOP, AGAIN_NAMES.map((name, index) => ({ name, col: AGAIN_COLUMN + index }))];
   return {
     cells: columns.map(({ col }, index) => ({
       ...{ row: row - 1, col, kind: "heading" },
-      value: AGAIN_HEADINGS[index] ?? "",
+      value: saidIn(language)(AGAIN_HEADINGS[index] ?? ""),
     })),
     names: Object.fromEntries(columns.map(({ name, col }) => [name, { row, col, rows: AGAIN_ROWS, cols: 1 }])),
     below: row + AGAIN_ROWS,
@@ -158,7 +181,7 @@ const laterReadings = (): Part => {
 };
 
 /** The names of the pieces in which the lines of the file are written from row `top` on. */
-function pieces({ lines, read }: FileRecord, top: number): Part {
+function pieces({ lines, read, language }: FileRecord, top: number): Part {
   const names: Record<string, Box> = {};
   for (let from = 0; from < lines; from += LINES_AT_ONCE)
     names[linesName(from / LINES_AT_ONCE)] = {
@@ -168,7 +191,7 @@ function pieces({ lines, read }: FileRecord, top: number): Part {
       rows: read ? LINES_AT_ONCE : Math.min(LINES_AT_ONCE, lines - from),
       cols: 1,
     };
-  const heading = `Line 1 of the file stands in row ${top + 1}`;
+  const heading = saidIn(language)("Line 1 of the file stands in row {0}", top + 1);
   return {
     cells: lines > 0 ? [{ row: top - 1, col: 0, kind: "heading", value: heading }] : [],
     names,
@@ -182,24 +205,26 @@ const LINES_LACK =
   "The lines of the file are not kept in this workbook. Its hash tells whether a file is the one that was read.";
 
 /**
- * The plan of the sheet, without the lines: they are written to its names `linesName(0)`, ... later, and `logger_kept`
+ * The plan of the sheet in the language of the data sheet, without the lines: they are written to its names `linesName(0)`, ... later, and `logger_kept`
  * says how many are there.
  */
 export function fileSheet(record: FileRecord): SheetPlan {
+  const { language } = record;
+  const say = saidIn(language);
   const about = particulars(record, 3);
   const tabled = tables(record, about.below + 1);
-  const later = record.read && record.lines > 0 ? laterReadings() : undefined;
+  const later = record.read && record.lines > 0 ? laterReadings(language) : undefined;
   // A blank row, and the heading of the lines.
   const top = Math.max(lastOf(tabled).below + 2, later?.below ?? 0);
   const lines = pieces(record, top);
   const parts = [about, ...tabled, ...(later ? [later] : []), lines];
   return {
-    name: `${FILE_SHEET_PREFIX} ${record.dataSheet}`,
+    name: fileSheetName(record.dataSheet, language),
     rows: lines.below,
     cols: record.read ? AGAIN_COLUMN + AGAIN_NAMES.length : 5,
     cells: [
-      { row: 0, col: 0, kind: "title", value: `Readings as they were read, for “${record.dataSheet}”` },
-      { row: 1, col: 0, kind: "note", value: record.lines > 0 ? LINES_STAND : LINES_LACK },
+      { row: 0, col: 0, kind: "title", value: say("Readings as they were read, for “{0}”", record.dataSheet) },
+      { row: 1, col: 0, kind: "note", value: say(record.lines > 0 ? LINES_STAND : LINES_LACK) },
       ...parts.flatMap(({ cells }) => cells),
     ],
     names: Object.assign({}, ...parts.map(({ names }) => names)),

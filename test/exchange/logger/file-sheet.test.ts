@@ -1,10 +1,14 @@
 import {
   fileSheet,
+  hashOf,
+  keptAll,
   layoutFrom,
+  linesKept,
   LINES_AT_ONCE,
   linesName,
   type FileRecord,
 } from "../../../src/exchange/logger/file-sheet";
+import { SHEET_LANGUAGES } from "../../../src/specification/text/language";
 import fc from "../../properties";
 import { dialects, tests, write } from "./generated-file";
 
@@ -41,6 +45,27 @@ test("every line has its own cell, below everything else, and the sheet does not
   expect(plan.rows).toBe(boxes[2].row + 7);
   expect(plan).toMatchObject({ name: "Readings Test 7", behind: true });
   expect(plan.cells.some(({ value }) => value === `Line 1 of the file stands in row ${boxes[0].row + 1}`)).toBe(true);
+});
+
+test("beside a German data sheet the sheet is German; what it keeps is read in both languages", () => {
+  const german = fileSheet({ ...RECORD, language: "de" });
+  const english = fileSheet(RECORD);
+  expect([german.name, german.names]).toEqual(["Ablesungen Test 7", english.names]);
+  const texts = ({ cells }: typeof german) => cells.flatMap(({ value }) => (typeof value === "string" ? [value] : []));
+  const ofFile = [RECORD.file, RECORD.sha256, RECORD.hashOf, "UTF-8", "Frame 3", "Time", "column A, seconds", "Test 7"];
+  const own = [...ofFile, "SHA-256", JSON.stringify(RECORD.layout), "NAN: no number, left out"];
+  expect(texts(german).filter((text) => texts(english).includes(text) && !own.includes(text))).toEqual([]);
+  expect(keptAll(4321, "de")).toBe("alle 4.321 Zeilen");
+  expect(keptAll(4321)).toBe("all 4,321 lines");
+  for (const language of SHEET_LANGUAGES)
+    for (const lines of [7, 999, 4321, 200_000]) expect(linesKept(keptAll(lines, language))).toBe(lines);
+  expect(["keine", "none", "12 lines", "nicht fertig"].map(linesKept)).toEqual([
+    undefined,
+    undefined,
+    undefined,
+    undefined,
+  ]);
+  expect(hashOf(120, true, "de")).toBe("den 120 Bytes der Datei");
 });
 
 test("the sheet holds name, hash and remarks", () => {

@@ -1,16 +1,15 @@
 /**
- * Describes the layout of a file in words for the sheet that keeps the file. The words are English in every language of
- * the pane.
+ * Describes the layout of a file in words for the sheet that keeps the file, in the language of the data sheet.
  */
 import type { Layout } from "../../../exchange/logger/layout";
+import type { SheetLanguage } from "../../../specification/text/language";
 import { columnLetters } from "../../../workbook/address";
 import { CATALOGUES } from "../../text";
 import type { LoadChoices } from "./stretches";
 
-const cellWords = CATALOGUES.en.readings;
-
 /** Lines with a name and a value each. */
-export function layoutWords(layout: Layout, choices: LoadChoices): [string, string][] {
+export function layoutWords(layout: Layout, choices: LoadChoices, language: SheetLanguage): [string, string][] {
+  const cellWords = CATALOGUES[language].readings;
   const column = (col: number, what: string): string => cellWords.inColumn(columnLetters(col), what);
   const date: [string, string][] =
     layout.date === null ? [] : [[cellWords.date, column(layout.date, cellWords.dateOrders[layout.dateOrder])]];

@@ -16,6 +16,7 @@ import { useCourse } from "../../live/use-course";
 import { contentOnSheet } from "../../live/sheet-language";
 import { contentText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
+import { languageOfLabels } from "../../live/sheet-language";
 import { CATALOGUES, text } from "../../text";
 import {
   againAnswered,
@@ -34,8 +35,6 @@ import type { DataSheet, Targets } from "./use-target";
 import { keptLinesOf, ListFull, SheetFilled, writeAgain } from "./write-again";
 
 const words = text.readAgain;
-/** The words of cells are English in every language of the pane. */
-const cellWords = CATALOGUES.en.readAgain;
 const MOST_SHOWN = 20;
 
 interface Compared {
@@ -104,12 +103,15 @@ const failed = (error: unknown): string => {
 const replacedIn = ({ additions }: Continued): ReadonlySet<string> =>
   new Set(additions.flatMap(({ load, isNew }) => (isNew ? [] : [timesName(load), readingsName(load)])));
 
-const saidOf = ({ additions }: Continued): string =>
-  additions
+/** What came in, in the language of the data sheet. */
+const saidOf = ({ additions }: Continued): string => {
+  const cellWords = CATALOGUES[languageOfLabels()].readAgain;
+  return additions
     .map(({ load, isNew, rows, times, fromLine, toLine }) =>
       (isNew ? cellWords.newLoad : cellWords.load)(load, rows, times.length, fromLine, toLine),
     )
     .join("; ");
+};
 
 function KnownFile(props: KnownProps) {
   const { port, source, dataSheet, kept, again, onBusy } = props;

@@ -2,7 +2,6 @@
 import { Button, Field, Text, Textarea } from "@fluentui/react-components";
 import { useState } from "react";
 import { decode, type TextFile } from "../../../exchange/logger/decode";
-import { hashOfFile, hashOfPasted } from "../../../exchange/logger/file-sheet";
 import { FileButton } from "../../ui/file-button";
 import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
@@ -18,15 +17,15 @@ export interface Source {
   /** The file name; "" for pasted rows. */
   readonly name: string;
   readonly sha256: string;
-  readonly hashOf: string;
+  /** The length of what the hash was calculated from. */
+  readonly bytes: number;
 }
 
 async function read(bytes: Uint8Array<ArrayBuffer>, name: string): Promise<Source | string> {
   const decoded = decode(bytes);
   if (!decoded.ok) return words.refused[decoded.refused];
-  const hashOf = name ? hashOfFile(bytes.length) : hashOfPasted(bytes.length);
   const hash = globalThis.crypto?.subtle ? await sha256(bytes) : words.noHash;
-  return { file: decoded.value, name, sha256: hash, hashOf };
+  return { file: decoded.value, name, sha256: hash, bytes: bytes.length };
 }
 
 export function ReadingsSource({ onRead }: { onRead: (source: Source) => void }) {

@@ -1,13 +1,7 @@
 /** Reads the data sheet for the readings, and the layouts of files that were imported before. */
 import { useMemo } from "react";
 import { readBeforeFrom } from "../../../exchange/logger/again";
-import {
-  FILE_SHEET_PREFIX,
-  KEPT_NAMES,
-  LAYOUT_NAMES,
-  layoutFrom,
-  linesKept,
-} from "../../../exchange/logger/file-sheet";
+import { KEPT_NAMES, LAYOUT_NAMES, layoutFrom, linesKept } from "../../../exchange/logger/file-sheet";
 import { targetOf, type Target } from "../../../exchange/logger/target";
 import type { Looked } from "../../../workbook/port";
 import { useTest } from "../../live/use-test";
@@ -44,8 +38,7 @@ const said = (cells: Looked["values"][string] | undefined): string => String(cel
 
 function rememberedIn(sheets: readonly Looked[]): Remembered[] {
   const found = new Map<string, Remembered>();
-  for (const { sheet, values } of sheets) {
-    if (!sheet.startsWith(FILE_SHEET_PREFIX)) continue;
+  for (const { values } of sheets) {
     const [apparatus, layout] = [said(values.logger_apparatus), layoutFrom(said(values.logger_layout))];
     if (apparatus && layout) found.set(apparatus, { apparatus, layout });
   }

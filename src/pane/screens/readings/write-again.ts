@@ -1,5 +1,6 @@
 /** Writes what is new in a file: first its lines to the sheet that keeps them, then the data sheet, then the record. */
 import type { ReadBefore } from "../../../exchange/logger/again";
+import { languageOfLabels } from "../../live/sheet-language";
 import { AGAIN_NAMES, keptAll, LINES_AT_ONCE, linesName } from "../../../exchange/logger/file-sheet";
 import { boxAddress } from "../../../workbook/address";
 import { pause, Stopped, type Course } from "../../../workbook/in-slices";
@@ -118,7 +119,7 @@ async function writeNoted(
   const listed = [day, lines.length, sha256, said].map(inRow);
   await port.fillNames(fileSheet, {
     ...Object.fromEntries(AGAIN_NAMES.map((name, index) => [name, listed[index] ?? []])),
-    logger_kept: [keptAll(lines.length)],
+    logger_kept: [keptAll(lines.length, languageOfLabels())],
     logger_read: [JSON.stringify(read)],
   });
 }

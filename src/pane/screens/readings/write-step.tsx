@@ -1,7 +1,7 @@
 /** The last step: it names the sheet, asks what may be replaced, and writes. */
 import { Button, Checkbox, Field, Radio, RadioGroup, Text } from "@fluentui/react-components";
 import { useEffect, useReducer, useRef, useState } from "react";
-import { keptAll, MOST_LINES, type FileRecord } from "../../../exchange/logger/file-sheet";
+import { fileSheetName, hashOf, keptAll, MOST_LINES, type FileRecord } from "../../../exchange/logger/file-sheet";
 import type { Layout } from "../../../exchange/logger/layout";
 import { startLines } from "../../../exchange/logger/again";
 import type { LoggerRows } from "../../../exchange/logger/rows";
@@ -34,8 +34,6 @@ import {
 } from "./writing";
 
 const words = text.readings;
-/** What the sheet of the kept lines says is English in every language of the pane. */
-const cellWords = CATALOGUES.en.readings;
 
 /** The largest number of characters in a cell of Excel. */
 const LONGEST_LINE = 32_767;
@@ -104,17 +102,19 @@ function jobOf(props: ReadingsWriteProps, writing: Writing, answers: Answers, ke
   const loads = loadsOfFile(writing);
   const to = rows.lines.at(-1) ?? 0;
   const { lines, encoding } = source.file;
+  const language = languageOfLabels();
   const record: FileRecord = {
     dataSheet,
     file: source.name,
     sha256: source.sha256,
-    hashOf: source.hashOf,
+    language,
+    hashOf: hashOf(source.bytes, source.name !== "", language),
     encoding,
     apparatus,
     layout,
-    layoutWords: layoutWords(layout, choices),
+    layoutWords: layoutWords(layout, choices, language),
     loads,
-    remarks: rows.faults.map((fault) => [fault.line, faultWords(fault, cellWords)] as const),
+    remarks: rows.faults.map((fault) => [fault.line, faultWords(fault, CATALOGUES[language].readings)] as const),
     lines: keeps ? lines.length : 0,
     read: {
       choices: { way, rule, thinning },
@@ -128,7 +128,7 @@ function jobOf(props: ReadingsWriteProps, writing: Writing, answers: Answers, ke
     ...columnsOf(writing, target, answers, remarkOn(source.name)),
     record,
     lines,
-    keptAll: keptAll(lines.length),
+    keptAll: keptAll(lines.length, language),
   };
 }
 
@@ -206,7 +206,11 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
         </div>
       )}
       <Text size={200} className={styles.quiet}>
-        {!canKeep ? words.cannotKeep(MOST_LINES) : keep ? words.keepHint(dataSheet) : words.doesNotKeep(dataSheet)}{" "}
+        {!canKeep
+          ? words.cannotKeep(MOST_LINES)
+          : keep
+            ? words.keepHint(fileSheetName(dataSheet, languageOfLabels()))
+            : words.doesNotKeep(fileSheetName(dataSheet, languageOfLabels()))}{" "}
         {words.stressesToo}
       </Text>
       <Hindrances writing={writing} isDone={state.at === "done"} />

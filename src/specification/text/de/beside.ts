@@ -85,6 +85,38 @@ export const beside: Readonly<Record<string, string>> = {
   Unit: "Einheit",
   Now: "Jetzt",
 
+  // The sheet that keeps the lines of a file.
+  "Readings as they were read, for “{0}”": "Ablesungen, wie sie eingelesen wurden, für „{0}“",
+  "The lines of the file stand below, none altered. The few that went to the data sheet were chosen from them.":
+    "Die Zeilen der Datei stehen unten, unverändert. Die wenigen auf dem Datenblatt wurden aus ihnen gewählt.",
+  "The lines of the file are not kept in this workbook. Its hash tells whether a file is the one that was read.":
+    "Die Zeilen der Datei stehen nicht in dieser Arbeitsmappe. An der Prüfsumme zeigt sich, ob eine Datei die eingelesene ist.",
+  "rows pasted into the pane": "in den Aufgabenbereich eingefügte Zeilen",
+  of: "von",
+  "the {0} bytes of the file": "den {0} Bytes der Datei",
+  "the pasted text in UTF-8, {0} bytes": "dem eingefügten Text in UTF-8, {0} Bytes",
+  Characters: "Zeichensatz",
+  Apparatus: "Gerät",
+  "Lines kept here": "Zeilen auf diesem Blatt",
+  none: "keine",
+  "all {0} lines": "alle {0} Zeilen",
+  "not finished: the lines below are not all of them": "nicht fertig: unten stehen noch nicht alle Zeilen",
+  "Layout, for the next file": "Aufbau, für die nächste Datei",
+  "Read so far": "Bisher gelesen",
+  "from line": "von Zeile",
+  "to line": "bis Zeile",
+  rows: "Zeilen",
+  "on sheet": "auf dem Blatt",
+  "What was said of lines": "Bemerkungen zu Zeilen",
+  "What was said of lines (the first {0}; {1} more were told)":
+    "Bemerkungen zu Zeilen (die ersten {0}; {1} weitere wurden genannt)",
+  Line: "Zeile",
+  "Read again on": "Erneut gelesen",
+  "lines then": "Zeilen dann",
+  "SHA-256 then": "SHA-256 dann",
+  "what came in": "was hinzukam",
+  "Line 1 of the file stands in row {0}": "Zeile 1 der Datei steht in Zeile {0}",
+
   // The sheet to fill in by hand.
   "Readings of a consolidation test": "Ablesungen eines Kompressionsversuchs",
   "Time, min": "Zeit, min",

@@ -207,9 +207,9 @@ export const readings = {
     lines === 1
       ? "Die Zeile der Datei in der Arbeitsmappe aufbewahren"
       : `Alle ${whole(lines)} Zeilen der Datei in der Arbeitsmappe aufbewahren`,
-  keepHint: (sheet: string) => `Auf einem eigenen Blatt, „Readings ${sheet}“, mit Name und Prüfsumme der Datei.`,
+  keepHint: (sheet: string) => `Auf einem eigenen Blatt, „${sheet}“, mit Name und Prüfsumme der Datei.`,
   doesNotKeep: (sheet: string) =>
-    `Name und Prüfsumme der Datei kommen auf das Blatt „Readings ${sheet}“, ihre Zeilen nicht: die Datei selbst anderswo aufbewahren.`,
+    `Name und Prüfsumme der Datei kommen auf das Blatt „${sheet}“, ihre Zeilen nicht: die Datei selbst anderswo aufbewahren.`,
   cannotKeep: (most: number) =>
     `Die Datei ist zu lang, um in einer Arbeitsmappe aufbewahrt zu werden, die ${whole(most)} Zeilen fasst. Name und Prüfsumme werden aufbewahrt; die Datei selbst anderswo aufbewahren.`,
   write: (count: number, sheet: string) =>

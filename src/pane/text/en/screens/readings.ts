@@ -195,9 +195,9 @@ export const readings = {
   inputLeft: (name: string, now: string, file: string) => `${name} was kept at ${now} for the divisions of ${file}.`,
   stressesToo: "Stresses are written where the sheet has none.",
   keep: (lines: number) => `Keep ${lines === 1 ? "the line" : `all ${whole(lines)} lines`} of the file in the workbook`,
-  keepHint: (sheet: string) => `On a sheet of its own, “Readings ${sheet}”, with the file's name and hash.`,
+  keepHint: (sheet: string) => `On a sheet of its own, “${sheet}”, with the file's name and hash.`,
   doesNotKeep: (sheet: string) =>
-    `The file's name and hash are written to the sheet “Readings ${sheet}”, its lines are not: keep the file itself elsewhere.`,
+    `The file's name and hash are written to the sheet “${sheet}”, its lines are not: keep the file itself elsewhere.`,
   cannotKeep: (most: number) =>
     `The file is too long to be kept in a workbook, which takes ${whole(most)} lines. Its name and hash are kept; keep the file itself elsewhere.`,
   write: (count: number, sheet: string) => `Write ${count} ${count === 1 ? "load" : "loads"} to “${sheet}”`,
