@@ -73,9 +73,11 @@ interface CellGrid {
   moveInSelection(direction: string): void;
 }
 
+const isTab = (direction: string | undefined): direction is "right" | "left" =>
+  direction === "right" || direction === "left";
+
 /** Where the Tab key goes on the sheet in front; undefined if the sheet is not protected. */
-function aimOf(getters: any, direction: string | undefined): Cell | undefined {
-  if (direction !== "right" && direction !== "left") return undefined;
+function aimOf(getters: any, direction: "right" | "left"): Cell | undefined {
   const { sheetId, col, row } = getters.getActivePosition();
   const { on, open } = protectionOf({ getters }, sheetId);
   if (!on) return undefined;
@@ -91,11 +93,14 @@ function aimOf(getters: any, direction: string | undefined): Cell | undefined {
 const editor = stores.CellComposerStore.prototype as unknown as CellEditor;
 const stop = editor.stopEdition;
 editor.stopEdition = function (this: CellEditor, direction?: string): void {
+  if (!isTab(direction) || !this.canStopEdition()) return stop.call(this, direction);
+  // While a formula is typed, another sheet may be in front: the engine goes back to the cell of the formula first.
+  stop.call(this);
   const { getters } = this;
   const isSingle = getters.isSingleCellOrMerge(getters.getActiveSheetId(), getters.getSelectedZone());
-  const aim = isSingle && this.canStopEdition() ? aimOf(getters, direction) : undefined;
-  stop.call(this, aim ? undefined : direction);
+  const aim = isSingle ? aimOf(getters, direction) : undefined;
   if (aim) this.model.selection.selectCell(aim.col, aim.row);
+  else stop.call(this, direction);
 };
 
 // Cast: as above.
@@ -103,7 +108,7 @@ const grid = components.Grid.prototype as unknown as CellGrid;
 const move = grid.moveInSelection;
 grid.moveInSelection = function (this: CellGrid, direction: string): void {
   const { getters, selection } = this.env.model;
-  const aim = this.isSingleCellOrMergeSelection() ? aimOf(getters, direction) : undefined;
+  const aim = isTab(direction) && this.isSingleCellOrMergeSelection() ? aimOf(getters, direction) : undefined;
   if (aim) selection.selectCell(aim.col, aim.row);
   else move.call(this, direction);
 };
