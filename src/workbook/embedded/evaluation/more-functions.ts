@@ -217,10 +217,12 @@ add(
 add(
   "NUMBERVALUE",
   ["text (string)", "decimal_sign (string, optional)", "group_sign (string, optional)"],
-  "The number that a text shows, with the signs given.",
+  "The number that a text shows, with the signs given, or with those of the workbook.",
   function (text, decimal, group) {
     const word = (given: Argument, other: string) => (given === undefined ? other : textIn(given).slice(0, 1));
-    const [point, comma] = [word(decimal, "."), word(group, ",")];
+    // The engine's type of a locale is its own.
+    const isPoint = (this.locale as { readonly decimalSeparator: string }).decimalSeparator !== ",";
+    const [point, comma] = [word(decimal, isPoint ? "." : ","), word(group, isPoint ? "," : ".")];
     const [whole = "", ...rest] = textIn(text).replace(/\s/g, "").split(point);
     const plain = [whole.split(comma).join(""), ...rest].join(".");
     const [, digits = "", percents = ""] = /^(.*?)(%*)$/.exec(plain) ?? [];

@@ -7,6 +7,7 @@ import "../engine-in-node";
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { engine as german } from "../../../../src/pane/text/de/engine";
+import { settingsFor } from "../../../../src/workbook/embedded/typing/locale";
 import { Model } from "../../../../src/workbook/embedded/engine";
 import { withoutLogTen } from "../../../../src/workbook/embedded/evaluation/log-ten";
 import { withTightMinus } from "../../../../src/workbook/embedded/evaluation/tight-minus";
@@ -73,8 +74,9 @@ function comparable(value: unknown): string | number {
 const COLUMN = 40;
 
 /** What each formula answers, in a column beside the cells that it reads. */
-function answersOf(formulas: readonly string[]): (string | number)[] {
-  const model = new Model({ sheets: [{ id: "s", name: "S", colNumber: 60, rowNumber: 100, cells: CELLS }] } as object);
+function answersOf(formulas: readonly string[], settings: object = settingsFor(".")): (string | number)[] {
+  const sheets = [{ id: "s", name: "S", colNumber: 60, rowNumber: 100, cells: CELLS }];
+  const model = new Model({ sheets, settings } as object);
   const at = { sheetId: "s", col: COLUMN, row: 20 };
   return formulas.map((formula) => {
     model.dispatch("UPDATE_CELL", { ...at, content: `=${formula}` });
@@ -94,6 +96,11 @@ test("formulas answer as LibreOffice answers them", () => {
   );
   expect(pairs.length).toBeGreaterThan(1200);
   expect(other).toEqual([]);
+});
+
+test("NUMBERVALUE takes the signs of the workbook where none are given (Microsoft, NUMBERVALUE; from memory)", () => {
+  const signs = ['NUMBERVALUE("2,5")', 'NUMBERVALUE("1.440,5")', 'NUMBERVALUE("2.5",".")'];
+  expect(answersOf(signs, settingsFor(","))).toEqual([2.5, 1440.5, 2.5]);
 });
 
 test("formulas that Excel answers otherwise than LibreOffice answer as in Excel", () => {
