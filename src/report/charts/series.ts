@@ -14,7 +14,7 @@ import { logTimePlot, rootTimePlot, type Cells } from "../../plots/time";
 import { labelIn, type InWords } from "../../plots/words";
 import type { MethodName } from "../../reduction/curve/method-words";
 import type { TimeMethod } from "../../reduction/increment/constructions/picks";
-import { say, verbatim } from "../../reduction/message";
+import { english, say, verbatim } from "../../reduction/message";
 import { badInput, given, then, type Outcome } from "../../reduction/outcome";
 import { MOST_LOADS, readingsName } from "../../specification/readings";
 import type { Box } from "../../workbook/port";
@@ -54,6 +54,8 @@ export interface RangePlot {
   readonly title?: string;
   readonly xLabel?: string;
   readonly yLabel?: string;
+  /** Puts the other texts of the plot into words; English if it is left out. */
+  readonly inWords?: InWords;
 }
 
 /** A plot of a data sheet. Refuses, with the reason, if cells are missing or hold nothing to draw. */
@@ -85,7 +87,7 @@ export function everyLoad(data: DataSheet, plot: "log time" | "root time"): Outc
     .filter((load) => sheet.numbers(readingsName(load)).some((reading) => reading !== null))
     .flatMap((load) => {
       const block = timeOf(sheet, plot, load);
-      return block.ok ? [block.value] : [];
+      return block.ok ? [named(block.value, sheet.words)] : [];
     });
   return made.length
     ? given(made)
@@ -94,27 +96,30 @@ export function everyLoad(data: DataSheet, plot: "log time" | "root time"): Outc
 
 /** A plot of two columns of a sheet. Refuses, with the reason, if they hold nothing to draw. */
 export function seriesOfRange(range: RangePlot): Outcome<SeriesBlock> {
-  const { plot, sheet, x, y, xs, ys, method } = range;
+  const { plot, sheet, x, y, xs, ys, method, inWords = english } = range;
   const rows = Math.min(x.rows, y.rows);
   const [across, up] = [sourceOf(sheet, x, rows), sourceOf(sheet, y, rows)];
-  const named = (spec: PlotSpec): PlotSpec => ({
+  const labelled = (spec: PlotSpec): PlotSpec => ({
     ...spec,
     title: range.title ?? spec.title,
     x: { ...spec.x, label: range.xLabel ?? spec.x.label },
     y: { ...spec.y, label: range.yLabel ?? spec.y.label },
   });
   const made = (spec: Outcome<PlotSpec>, block: (spec: PlotSpec) => DrawnColumns): Outcome<SeriesBlock> =>
-    spec.ok ? given({ title: named(spec.value).title, ...block(named(spec.value)) }, spec.remarks) : spec;
+    then(spec, (own) => {
+      const drawn = labelled(own);
+      return given(named({ title: drawn.title, ...block(drawn) }, inWords));
+    });
   switch (plot) {
     case "log time":
     case "root time":
-      return made((plot === "log time" ? logTimePlot : rootTimePlot)(xs, ys), (spec) =>
+      return made((plot === "log time" ? logTimePlot : rootTimePlot)(xs, ys, { inWords }), (spec) =>
         timeBlock(plot, { times: across, readings: up, shown: rows }, sheet, [x, y], spec),
       );
     case "compression e":
     case "compression strain": {
       const kind = plot === "compression e" ? "e" : "strain";
-      return made(compressionPlot(xs, ys, kind, { method }), (spec) =>
+      return made(compressionPlot(xs, ys, kind, { method, inWords }), (spec) =>
         curveBlock({ stresses: across, value: up.cell, values: up.whole, kind, method }, spec),
       );
     }
@@ -124,6 +129,7 @@ export function seriesOfRange(range: RangePlot): Outcome<SeriesBlock> {
           xs,
           ys,
           ys.map(() => null),
+          { inWords },
         ),
         (spec) =>
           coefficientBlock(
@@ -137,7 +143,7 @@ export function seriesOfRange(range: RangePlot): Outcome<SeriesBlock> {
           ),
       );
     case "c alpha":
-      return made(cAlphaPlot(xs, ys), (spec) =>
+      return made(cAlphaPlot(xs, ys, { inWords }), (spec) =>
         coefficientBlock(
           {
             stresses: across,

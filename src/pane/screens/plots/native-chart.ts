@@ -7,6 +7,7 @@ import {
   seriesOf,
   seriesOfRange,
   type DataPlot,
+  type RangePlot,
   type SeriesBlock,
 } from "../../../report/charts/series";
 import { nth } from "../../../reduction/numeric/lists";
@@ -18,15 +19,18 @@ import { kindOf, loadDrawn, stageDrawn, pointsOf, type SheetChoices } from "./sh
 import { pairOf, type Range } from "./selected-range";
 import { inOneLanguage, languageOfLabels } from "../../live/sheet-language";
 import { CATALOGUES, text } from "../../text";
+import { language } from "../../text/language";
+import { inWords } from "../../text/messages";
+import { stressLabel } from "../../../plots/compression";
+import type { SheetLanguage } from "../../../specification/text/language";
 
-/** The name of the sheet, in the language of the sheet that is drawn; the workbook shortens it if necessary. */
-const sheetCalled = (of: string): string => CATALOGUES[languageOfLabels()].plot.chartSheet(of);
-
-const planOf = (of: string, blocks: Outcome<SeriesBlock[]>): Outcome<SheetPlan> =>
-  then(blocks, (made) => given(chartsSheet(sheetCalled(of), made)));
+/** The plan of a sheet, with its name in a language; the workbook shortens the name if necessary. */
+const planOf = (of: string, blocks: Outcome<SeriesBlock[]>, language: SheetLanguage): Outcome<SheetPlan> =>
+  then(blocks, (made) => given(chartsSheet(CATALOGUES[language].plot.chartSheet(of), made)));
 
 const one = (block: Outcome<SeriesBlock>): Outcome<SeriesBlock[]> => then(block, (made) => given([made]));
 
+/** The plan of the chart of a range: it speaks the language of the pane, as the plot on the screen, because a range has none. */
 export function chartOfRange(
   range: Range,
   first: number,
@@ -50,8 +54,10 @@ export function chartOfRange(
           method,
           xLabel: spec.x.label,
           yLabel: spec.y.label,
+          inWords,
         }),
       ),
+      language(),
     ),
   );
 }
@@ -62,16 +68,18 @@ export interface DataSheetCells {
   readonly values: NamedValues;
 }
 
+type Worded = DataSheetCells & Required<Pick<RangePlot, "inWords">>;
+
 /**
  * The series for points (end of load or d100) that the data sheet's own curve does not use; they come from the columns
  * of these points.
  */
 function otherPoints(
-  data: DataSheetCells,
+  data: Worded,
   value: "e" | "strain",
   method: SheetChoices["method"],
   at: string,
-  spec: PlotSpec,
+  stressUnit: string,
 ): Outcome<SeriesBlock> {
   const columnOf = (wanted: string) => ({
     wanted,
@@ -84,9 +92,9 @@ function otherPoints(
     return badInput(asTyped(text.plot.noCells(data.sheet, lacking.join(", "))));
   }
   const [x, y, xs, ys] = [across.box, up.box, across.cells, up.cells];
-  const { label: xLabel } = spec.x;
-  const { label: yLabel } = spec.y;
-  return seriesOfRange({ plot: `compression ${value}`, sheet: data.sheet, x, y, xs, ys, method, xLabel, yLabel });
+  const { sheet, inWords } = data;
+  const xLabel = inWords(stressLabel(stressUnit, true));
+  return seriesOfRange({ plot: `compression ${value}`, sheet, x, y, xs, ys, method, xLabel, inWords });
 }
 
 /** The plan of the chart sheet. `spec` is the plot on the screen; it is undefined for the plots of all loads. */
@@ -97,12 +105,13 @@ export function chartOfSheet(
   spec: PlotSpec | undefined,
 ): Outcome<SheetPlan> {
   // The chart stands in the workbook, and speaks the language of its sheet.
-  const data = { ...cells, inWords: inOneLanguage(languageOfLabels()) };
+  const ofSheet = languageOfLabels();
+  const data = { ...cells, inWords: inOneLanguage(ofSheet) };
   const { plot, value = kindOf(record), method, axis, at = pointsOf(record) } = choices;
   const time = `${axis} time` as const;
-  if (plot === "all") return planOf(data.sheet, everyLoad(data, time));
+  if (plot === "all") return planOf(data.sheet, everyLoad(data, time), ofSheet);
   if (plot === "compression" && at !== pointsOf(record) && spec)
-    return planOf(data.sheet, one(otherPoints(data, value, method, at, spec)));
+    return planOf(data.sheet, one(otherPoints(data, value, method, at, record.words.stress_unit ?? "kPa")), ofSheet);
   const load = loadDrawn(record, choices)?.number ?? 1;
   const asked: DataPlot =
     plot === "compression"
@@ -116,5 +125,5 @@ export function chartOfSheet(
             : plot === "cv"
               ? { plot, by: "both" }
               : { plot: "c alpha" };
-  return planOf(data.sheet, one(seriesOf(data, asked)));
+  return planOf(data.sheet, one(seriesOf(data, asked)), ofSheet);
 }

@@ -1,4 +1,5 @@
 import { readRecord } from "../../../../src/record/record";
+import { speakOfSheet } from "../../../../src/pane/live/sheet-language";
 import { DEFAULT_CHOICES } from "../../../../src/pane/screens/plots/range-drawing";
 import { chartOfRange, chartOfSheet } from "../../../../src/pane/screens/plots/native-chart";
 import { drawSheet, SHEET_CHOICES } from "../../../../src/pane/screens/plots/sheet-drawing";
@@ -71,6 +72,25 @@ describe("of a data sheet", () => {
     expect(formulas("end")).toContain(`$${letters("void_ratio_curve")}$10`);
     expect(formulas("d100")).toContain(`$${letters("void_ratio_d100")}$10`);
     expect(formulas("d100")).not.toContain(`$${letters("void_ratio_curve")}$10`);
+  });
+
+  test("of a German sheet, every text of a chart is German, also of other points and of all loads", () => {
+    const choices = { ...SHEET_CHOICES, at: "d100" } as const;
+    const drawn = valueOf(drawSheet(record, choices));
+    const textsOf = ({ name, charts }: SheetPlan) =>
+      charts!.flatMap(({ title, x, y, series }) => [name, title, x.label, y.label, ...series.map((one) => one.name)]);
+    const texts = () => [
+      ...textsOf(valueOf(chartOfSheet(data, record, choices, drawn))),
+      ...textsOf(valueOf(chartOfSheet(data, record, { ...SHEET_CHOICES, plot: "all" }, undefined))),
+    ];
+    const before = texts();
+    speakOfSheet("de");
+    const german = texts();
+    speakOfSheet("en");
+    expect(german).toHaveLength(before.length);
+    // Symbols are the same in both languages.
+    const left = german.filter((text, index) => text === before[index] && !/^(σ′p|[dt]\d+)$/.test(text));
+    expect(left).toEqual([]);
   });
 
   test("the chart shows the load that is drawn, on the chosen axis", () => {
