@@ -6,7 +6,8 @@ import { LOOKS, setLook, withBrowser } from "./page";
 const TEXT = `<!doctype html><html lang="en"><head><title>Example</title>
   <style>
     p { color: #000; background: #fff; }
-    @media (prefers-color-scheme: dark) { p { color: #777; background: #888; } .picture { display: block !important; } }
+    @media (prefers-color-scheme: dark) { p { color: #777; background: #888; } .picture { display: block !important; }
+      .clear { opacity: 0; } }
   </style></head><body><main><h1>Example</h1><p>Text</p>REST</main></body></html>`;
 
 withBrowser("what axe is asked", (_, newContext) => {
@@ -43,12 +44,18 @@ withBrowser("what axe is asked", (_, newContext) => {
     expect(await rulesAsked(page.mainFrame())).toEqual(["link-in-text-block"]);
   });
 
-  test("a picture without a text that one look shows is found there, because all rules are asked", async () => {
-    await page.setContent(TEXT.replace("REST", `<img class="picture" style="display: none" src="data:," />`));
-    expect(await faults("light")).toEqual([]);
-    expect(await faults("dark")).toEqual(["color-contrast", "image-alt"]);
-    expect((await rulesAsked(page.mainFrame())).length).toBeGreaterThan(50);
-  });
+  test.each([
+    ["seen", "picture"],
+    ["transparent", "picture clear"],
+  ])(
+    "a %s picture without a text that only one look has is found there, because all rules are asked",
+    async (_, kind) => {
+      await page.setContent(TEXT.replace("REST", `<img class="${kind}" style="display: none" src="data:," />`));
+      expect(await faults("light")).toEqual([]);
+      expect(await faults("dark")).toEqual(["color-contrast", "image-alt"]);
+      expect((await rulesAsked(page.mainFrame())).length).toBeGreaterThan(50);
+    },
+  );
 
   test("a part that scrolls in a narrow window only, and that no key reaches, is found there", async () => {
     const high = `<div style="height: 60px; overflow: auto">${"Many words. ".repeat(20)}</div>`;

@@ -33,7 +33,7 @@ export async function violations(frame: Frame, { forcedColors }: Preferences = {
       // Custom properties are the colours of the look.
       const lines: string[] = [document.documentElement.outerHTML.replace(/--[\w-]+:[^;"}]*;?/g, "")];
       for (const one of document.querySelectorAll("body *")) {
-        if (!one.checkVisibility({ visibilityProperty: true, opacityProperty: true })) {
+        if (!one.checkVisibility({ visibilityProperty: true })) {
           lines.push("hidden");
           continue;
         }
@@ -41,7 +41,16 @@ export async function violations(frame: Frame, { forcedColors }: Preferences = {
         const { overflow, position, clip, clipPath } = page.getComputedStyle(one);
         // axe calls a part scrollable if its content is more than 13 px larger.
         const sizes = [one.scrollWidth - one.clientWidth, one.scrollHeight - one.clientHeight];
-        const place = [width > 0, height > 0, right > 0, bottom > 0, ...sizes.flatMap((more) => [more > 0, more > 13])];
+        // What is transparent is still read by a screen reader.
+        const isPainted = one.checkVisibility({ opacityProperty: true });
+        const place = [
+          isPainted,
+          width > 0,
+          height > 0,
+          right > 0,
+          bottom > 0,
+          ...sizes.flatMap((more) => [more > 0, more > 13]),
+        ];
         lines.push([...place, overflow, position, clip, clipPath, one.checked, one.value].join(" "));
       }
       return lines.join("\n");
