@@ -20,9 +20,9 @@ const JOIN = "CLAYLEDGER_JOIN";
 interface Session {
   /**
    * Packs the commands of a step for sending. The engine passes them as arguments of one call, which fails above about
-   * 120,000 commands.
+   * 120,000 commands. It unpacks a step that was sent, which compiles each of its formulas again, and then sees that the step is its own.
    */
-  readonly commandSquisher: { squish(commands: readonly Command[]): readonly Command[] };
+  readonly commandSquisher: Record<"squish" | "unsquish", (commands: readonly Command[]) => readonly Command[]>;
   /** What was done, by step. */
   readonly revisions: { get(step: string): KeptStep };
 }
@@ -74,7 +74,8 @@ class ForgettingHistory extends History {
 
   constructor(config: { readonly session: Session }) {
     super(config);
-    config.session.commandSquisher.squish = (commands) => commands;
+    const { commandSquisher } = config.session;
+    commandSquisher.squish = commandSquisher.unsquish = (commands) => commands;
     this.#revisions = config.session.revisions;
   }
 
