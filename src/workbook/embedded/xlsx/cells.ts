@@ -23,16 +23,19 @@ import { RELATIONS } from "./namespaces";
  */
 const MOST_COVERED = 1_000_000;
 
-/** A style of the file: its positions in the lists of number formats and of borders. */
+/** A style of the file: its positions in the lists of number formats and of borders, and whether it shows days. */
 export interface FileStyle {
   readonly format: number;
   readonly border: number;
+  readonly isDay: boolean;
 }
 
 export interface Surroundings {
   readonly sheet: string;
   readonly strings: readonly string[];
   readonly styles: readonly FileStyle[];
+  /** What is added to a number that is shown as a day: 1462 if the file counts days from 1904, else 0. */
+  readonly addedDays: number;
   /** Whether the engine takes one more formula without too much work, after the formulas that it has taken before. */
   readonly isLight: (text: string) => boolean;
   /** Converts the text of a formula in the file to the text that the engine has after "=". */
@@ -55,6 +58,8 @@ export interface Cells {
    * Addresses of cells whose formulas only the engine's own reader understands: formulas of tables and of other files.
    */
   readonly left: ReadonlySet<string>;
+  /** The number of cells whose day was counted from 1904 in the file. */
+  readonly moved: number;
   readonly remarks: readonly Message[];
 }
 
@@ -248,6 +253,8 @@ class Sheet {
   /** How many rows and columns have cells. */
   lastRow = 0;
   lastCol = 0;
+  /** How many days of the file were moved to the count from 1900. */
+  moved = 0;
   /** How many things of each kind were not read. */
   readonly lost = { looks: 0, formulas: 0, heavy: 0, links: 0 };
 
@@ -303,6 +310,15 @@ function formulaOf(sheet: Sheet, cell: LightElement, row: number, col: number): 
   return undefined;
 }
 
+/** The number of a day in the count from 1900; other contents are as they were. */
+function inDaysFrom1900(sheet: Sheet, cell: LightElement, content: string): string {
+  const { addedDays, styles } = sheet.about;
+  const isNumber = (cell.getAttribute("t") ?? "n") === "n";
+  if (addedDays === 0 || !isNumber || !styles[Number(cell.getAttribute("s") ?? 0)]?.isDay) return content;
+  sheet.moved++;
+  return String(Number(content) + addedDays);
+}
+
 /** Reads the content of a cell; `link` is the element of its hyperlink. */
 function readContent(sheet: Sheet, cell: LightElement, row: number, col: number, link: Element | undefined): void {
   const at = cell.getAttribute("r")!;
@@ -317,7 +333,10 @@ function readContent(sheet: Sheet, cell: LightElement, row: number, col: number,
   const target = link && linkTarget(link, sheet.about);
   const isWords = /^(?:s|str|inlineStr)$/.test(cell.getAttribute("t") ?? "");
   if (link && (target === undefined || !isWords)) sheet.lost.links++;
-  sheet.cells[at] = target !== undefined && isWords ? links.markdownLink(content.replace(/^'/, ""), target) : content;
+  sheet.cells[at] =
+    target !== undefined && isWords
+      ? links.markdownLink(content.replace(/^'/, ""), target)
+      : inDaysFrom1900(sheet, cell, content);
 }
 
 /** The number of rows read in a step. */
@@ -450,6 +469,6 @@ export function* readCells(
   emptyAnswers(sheet, cover);
   const areLooksKept = spreadLooks(document, lines, sheet, cover);
   giveHeights(document, sheet);
-  const { cells, looks, rows, left } = sheet;
-  return { cells, ...looks, rows, ...size, left, remarks: remarksOn(sheet, areLooksKept) };
+  const { cells, looks, rows, left, moved } = sheet;
+  return { cells, ...looks, rows, ...size, left, moved, remarks: remarksOn(sheet, areLooksKept) };
 }

@@ -15,6 +15,15 @@ const MOST_COLOURS = 12;
 /** Number formats of the file have this number or a higher one (ISO/IEC 29500-1, 18.8.30). */
 const OWN_FORMATS = 164;
 
+/** The built-in number formats that show a day (ISO/IEC 29500-1, 18.8.30): mm-dd-yy, d-mmm-yy, d-mmm, mmm-yy and m/d/yy h:mm. */
+const DAY_FORMATS: ReadonlySet<number> = new Set([14, 15, 16, 17, 22]);
+
+/** Whether a number format shows a day; one of times alone, such as "h:mm" or "[h]:mm", does not. */
+function showsDay(format: string): boolean {
+  const letters = format.replace(/"[^"]*"|\\.|\[[^\]]*\]/g, "");
+  return /[yd]/i.test(letters) || (/m/i.test(letters) && !/[hs]/i.test(letters));
+}
+
 /** Built-in number formats that the engine's reader leaves out, in the spelling of the engine. */
 const BUILT_IN_FORMATS: Readonly<Record<number, string>> = {
   11: "0.00e",
@@ -42,7 +51,10 @@ export function checkStyleCount(text: string): void {
     );
 }
 
-/** Corrects the part in place. Returns, for each style, its positions in the lists of number formats and of borders. */
+/**
+ * Corrects the part in place. Returns, for each style, its positions in the lists of number formats and of borders, and
+ * whether it shows numbers as days.
+ */
 export function patchStyles(document: Document): FileStyle[] {
   const list = first(document, "cellXfs");
   const styles = list ? all(list, "xf") : [];
@@ -58,6 +70,7 @@ export function patchStyles(document: Document): FileStyle[] {
   );
   // The engine counts from 0 to the highest number of a format: the formats of the file get new numbers.
   const numbers = new Map<string, string>();
+  const ofDays = new Set(DAY_FORMATS);
   const renumbered = (element: Element): void => {
     const number = element.getAttribute("numFmtId") ?? "0";
     if (Number(number) < OWN_FORMATS) return;
@@ -66,7 +79,9 @@ export function patchStyles(document: Document): FileStyle[] {
   };
   for (const format of all(document, "numFmt")) {
     renumbered(format);
-    const known = toEngineFormat(format.getAttribute("formatCode") ?? "");
+    const code = format.getAttribute("formatCode") ?? "";
+    if (showsDay(code)) ofDays.add(Number(format.getAttribute("numFmtId")));
+    const known = toEngineFormat(code);
     if (known) format.setAttribute("formatCode", known);
   }
   for (const style of styles) {
@@ -80,8 +95,8 @@ export function patchStyles(document: Document): FileStyle[] {
   root.prepend(formats);
   for (const [id, formatCode] of Object.entries(BUILT_IN_FORMATS))
     append(formats, "numFmt", { numFmtId: id, formatCode });
-  return styles.map((style) => ({
-    format: Number(style.getAttribute("numFmtId") ?? 0) || 0,
-    border: Number(style.getAttribute("borderId") ?? 0) || 0,
-  }));
+  return styles.map((style) => {
+    const format = Number(style.getAttribute("numFmtId") ?? 0) || 0;
+    return { format, border: Number(style.getAttribute("borderId") ?? 0) || 0, isDay: ofDays.has(format) };
+  });
 }

@@ -19,7 +19,7 @@ import { patchStyles } from "./looks";
 import { dataOf } from "./opening/data";
 import { withWhatGoes } from "./opening/left-out";
 import { readNames, type Names } from "./opening/names";
-import { notKeptBeside, toldDays, toldNotKept } from "./opening/not-kept";
+import { addedDaysOf, notKeptBeside, toldDays, toldNotKept } from "./opening/not-kept";
 import { readSheet, type Kept, type OfFile } from "./opening/sheet";
 import { DECIMAL_MARK, readPackage, STRINGS, STYLES, WORKBOOK, workbookPath, type Package } from "./package";
 import type { Parts } from "./parts";
@@ -89,7 +89,7 @@ function ofFile({ parts }: Package, workbook: Document): OfFile {
   parts.delete(STRINGS);
   return {
     ...{ parts, sheetNames, names, areas: new Map(areas), isOpen, strings },
-    ...{ styles: patchStyles(styles), isLight: workLimit() },
+    ...{ styles: patchStyles(styles), addedDays: addedDaysOf(workbook), isLight: workLimit() },
   };
 }
 
@@ -110,11 +110,13 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
   const about = ofFile(whole, workbook);
   const { names } = about;
   const kept = new Map<string, Kept>();
+  let moved = 0;
   const shareOf = (at: number): number => PARTS_SHARE + ((CELLS_SHARE - PARTS_SHARE) * at) / sheets.length;
   for (const [at, sheet] of sheets.entries()) {
     const name = nth(about.sheetNames, at);
     const one = yield* asShares(readSheet(sheet, name, about), () => shareOf(at));
     remarks.push(...one.remarks);
+    moved += one.read.moved;
     notKept.push(...one.notKept);
     kept.set(name, one);
     yield shareOf(at + 1);
@@ -134,7 +136,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
   remarks.push(...cut);
   if (left.length > 0) remarks.push(say`The file's ${listed(left)} were left out: they could not be read.`);
   bringForward(model, front);
-  remarks.push(...toldNotKept(notKept), ...toldDays(workbook));
+  remarks.push(...toldNotKept(notKept), ...toldDays(about.addedDays, moved));
   if (names.dropped.length > 0)
     remarks.push(say`Names that are not one range of cells were left out: ${listed(names.dropped.map(verbatim))}.`);
   return { workbook: { model, ...namesIn(model, names) }, remarks };

@@ -127,20 +127,6 @@ test("of words with a look of their own, and of phonetic text; the text stays", 
   expect(contentsOf(workbook)).toEqual(wanted);
 });
 
-test("a workbook that counts days from 1904 is said to show other dates", () => {
-  const { remarks } = openXlsx(
-    fileOf({
-      ...texts,
-      ...edited(BOOK, (text) =>
-        /<workbookPr/.test(text)
-          ? text.replace(/<workbookPr[^>]*\/>/, '<workbookPr date1904="1"/>')
-          : text.replace("<bookViews", '<workbookPr date1904="1"/><bookViews'),
-      ),
-    }),
-  );
-  expect(remarks.map(english)).toEqual([expect.stringMatching(/^The file counts days from 1904 .* 4 years and a day/)]);
-});
-
 test("several conditional formats of the same cells are all kept", async () => {
   const rules = [1, 2, 3].map(
     (limit) =>

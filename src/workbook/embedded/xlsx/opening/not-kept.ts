@@ -101,15 +101,20 @@ export function toldNotKept(kinds: readonly Message[]): Message[] {
       ];
 }
 
-/** The sentence about a workbook whose days are counted from 1904 (ISO/IEC 29500-1, 18.2.28); the engine counts from 1900. */
-export function toldDays(workbook: Document): Message[] {
-  const isFrom1904 = /^(?:1|true)$/.test(first(workbook, "workbookPr")?.getAttribute("date1904") ?? "");
-  return isFrom1904
-    ? [
-        say`The file counts days from 1904 and the sheet on this page from 1900: its dates show 4 years and a day too early here. In Excel, clear “Use 1904 date system” (File, Options, Advanced), type the dates again, and open the file then.`,
-      ]
-    : [];
-}
+/** 1 January 1904 is this day in the count from 1900 (ISO/IEC 29500-1, 18.17.4.1). */
+const DAYS_TO_1904 = 1462;
+
+/** What is added to the days of the file: it may count them from 1904 (ISO/IEC 29500-1, 18.2.28), the engine counts from 1900. */
+export const addedDaysOf = (workbook: Document): number =>
+  /^(?:1|true)$/.test(first(workbook, "workbookPr")?.getAttribute("date1904") ?? "") ? DAYS_TO_1904 : 0;
+
+/** The sentence about a workbook whose days were counted from 1904, with the number of cells that were converted. */
+export const toldDays = (addedDays: number, moved: number): Message[] =>
+  addedDays === 0
+    ? []
+    : [
+        say`The file counts days from 1904 and the sheet on this page from 1900: the dates in ${moved} cells were converted and show the same days. Dates typed as numbers inside formulas, or in cells without a date format, were not: check those.`,
+      ];
 
 /** Gives each conditional format an element of its own: the engine reads the first of an element. */
 export function partFormats(document: Document): void {

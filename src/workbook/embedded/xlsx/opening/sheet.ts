@@ -24,14 +24,17 @@ import { notKeptOf, partFormats } from "./not-kept";
 
 /**
  * Corrects the rules for the engine's reader: a second bound is kept only where a rule has two; other programs write
- * one everywhere.
+ * one everywhere. Days that bound a rule are counted from 1900.
  */
-function patchRules(document: Document): void {
+function patchRules(document: Document, addedDays: number): void {
   for (const rule of all(document, "dataValidation")) {
     const isOpen = !/^(?:between|notBetween)$/.test(rule.getAttribute("operator") ?? "between");
     if (isOpen || /^(?:list|custom)$/.test(rule.getAttribute("type") ?? ""))
       all(rule, "formula2").forEach((bound) => bound.remove());
     if (!all(rule, "formula1").some((bound) => bound.textContent.trim() !== "")) rule.remove();
+    if (addedDays === 0 || rule.getAttribute("type") !== "date") continue;
+    for (const bound of [...all(rule, "formula1"), ...all(rule, "formula2")])
+      if (/^[\d.]+$/.test(bound.textContent.trim())) bound.textContent = String(Number(bound.textContent) + addedDays);
   }
 }
 
@@ -111,7 +114,7 @@ export interface Kept {
 }
 
 /** What all sheets of a file have in common. */
-export interface OfFile extends Pick<Surroundings, "strings" | "sheetNames" | "styles" | "isLight"> {
+export interface OfFile extends Pick<Surroundings, "strings" | "sheetNames" | "styles" | "isLight" | "addedDays"> {
   readonly parts: Parts;
   readonly names: Names;
   /** By sheet name: the area that is printed. */
@@ -131,7 +134,7 @@ function droppedRules(document: Document, name: string): Message[] {
 
 /** Reads a sheet called `name` in steps. The XML of one sheet is held at a time. */
 export function* readSheet(sheet: SheetPart, name: string, file: OfFile): Generator<number, Kept> {
-  const { parts, names, areas, isOpen, strings, sheetNames, styles, isLight } = file;
+  const { parts, names, areas, isOpen, strings, sheetNames, styles, isLight, addedDays } = file;
   // The text of the sheet is unpacked in a step of its own.
   parts.get(sheet.path);
   yield 0;
@@ -141,11 +144,11 @@ export function* readSheet(sheet: SheetPart, name: string, file: OfFile): Genera
   const notKept = notKeptOf(document);
   const { rename, qualified } = renamer(names, name);
   const read = yield* readCells(document, rows, {
-    ...{ sheet: name, strings, sheetNames, styles, isLight },
+    ...{ sheet: name, strings, sheetNames, styles, isLight, addedDays },
     formula: (text) => fromFileFormula(qualified(text), rename),
     links: linksOf(parts, sheet.path),
   });
-  patchRules(document);
+  patchRules(document, addedDays);
   partFormats(document);
   const kept = {
     read,
