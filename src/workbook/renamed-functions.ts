@@ -9,10 +9,11 @@ const RENAMED: Readonly<Record<string, string>> = {
 
 /**
  * Rewrites the code of a formula, without its texts, so that each function of the add-in has its present name after
- * `CLAY.`. A function stored as `_xldudf_CLAY_MV(` or typed as `CLAY.MV(` gets its new name.
+ * `CLAY.`, in capitals. A function stored as `_xldudf_CLAY_MV(` (LibreOffice: `_xldudf_CLAY_mv(`) or typed as `CLAY.MV(`
+ * gets its new name.
  */
 export const withPresentNames = (code: string): string =>
   code.replace(
     /(?:_xldudf_CLAY_|\bCLAY\.)(\w+)(?=\s*\()/gi,
-    (_, name: string) => `CLAY.${RENAMED[name.toUpperCase()] ?? name}`,
+    (_, name: string) => `CLAY.${RENAMED[name.toUpperCase()] ?? name.toUpperCase()}`,
   );
