@@ -2,7 +2,7 @@
  * Reports, one AGS4 file, or pictures of several data sheets. A sheet that fails is listed with the reason, and the others go
  * on. Work that is stopped leaves whole reports, and no file.
  */
-import { zipSync, strToU8, type Zippable } from "fflate";
+import { strToU8, Zip, ZipDeflate, ZipPassThrough } from "fflate";
 import { toAgs4OfAll, type Transmission } from "../../../exchange/ags4";
 import { paperPlot, svgFile } from "../../../plots/paper";
 import { loadsRead } from "../../../record/load-curve";
@@ -10,7 +10,7 @@ import { stressText } from "../../../record/reduced-test";
 import { readRecord, RECORD_NAMES, type TestRecord } from "../../../record/record";
 import { asTyped } from "../../../reduction/message";
 import { isoDay, localDayNumber } from "../../../workbook/day-number";
-import { pause, Stopped } from "../../../workbook/in-slices";
+import { isStopped, pause, Stopped } from "../../../workbook/in-slices";
 import { WorkbookError, type WorkbookPort } from "../../../workbook/port";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
@@ -61,7 +61,7 @@ async function each<T>(
     try {
       done.push(await work(sheet));
     } catch (error) {
-      if (error instanceof Stopped) throw error;
+      if (isStopped(error)) return { done, failed, isStopped: true };
       failed.push({ called: sheet, reason: sentenceOf(error) });
     }
     tell((index + 1) / sheets.length);
@@ -83,12 +83,17 @@ export async function reportsOf(
   wanted: ReportsWanted,
   course: Course,
 ): Promise<ManyDone> {
-  const { done, failed, isStopped } = await each(sheets, course, (sheet) =>
-    makeReport(port, sheet, { ...wanted, now: course.now }),
+  const {
+    done,
+    failed,
+    isStopped: isCut,
+  } = await each(sheets, course, (sheet) =>
+    // A stop in the middle of a report takes that report back.
+    makeReport(port, sheet, { ...wanted, now: course.now }, { ...course, tell: () => undefined }),
   );
   const reports = done.map(({ report }) => report);
   return {
-    sentence: isStopped ? words.reportsStopped(reports) : words.reportsMade(reports),
+    sentence: isCut ? words.reportsStopped(reports) : words.reportsMade(reports),
     others: done.flatMap(({ remarks }) => remarks),
     failed,
   };
@@ -158,6 +163,44 @@ function plotsOf(sheet: string, record: TestRecord, plots: readonly Picture[]) {
   };
 }
 
+/** The name, or "name (2).svg" where it is taken: two sheets may be called alike but for characters that no file name has. */
+function freeName(name: string, taken: ReadonlySet<string>): string {
+  let free = name;
+  for (let number = 2; taken.has(free); number++) free = name.replace(/(\.\w+)$/, ` (${number})$1`);
+  return free;
+}
+
+/** A zip file to which one file after the other is added; each is compressed when it is added. */
+function growingZip(now: Date) {
+  const parts: Uint8Array[] = [];
+  const names = new Set<string>();
+  const zip = new Zip((error, part) => {
+    if (error) throw error;
+    parts.push(part);
+  });
+  return {
+    names,
+    add: (wanted: string, content: Uint8Array, isCompressed: boolean): void => {
+      const name = freeName(wanted, names);
+      names.add(name);
+      const file = isCompressed ? new ZipPassThrough(name) : new ZipDeflate(name);
+      file.mtime = now;
+      zip.add(file);
+      file.push(content, true);
+    },
+    end: (): Uint8Array<ArrayBuffer> => {
+      zip.end();
+      const bytes = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
+      let at = 0;
+      for (const part of parts) {
+        bytes.set(part, at);
+        at += part.length;
+      }
+      return bytes;
+    },
+  };
+}
+
 /** All pictures in one zip file. Throws `Stopped` after a stop: nothing is saved then. */
 export async function picturesOf(
   port: WorkbookPort,
@@ -165,7 +208,7 @@ export async function picturesOf(
   { plots, format, widthMm }: PicturesWanted,
   course: Course,
 ): Promise<ManyDone> {
-  const files: Zippable = {};
+  const zip = growingZip(course.now);
   const refused: Failure[] = [];
   const picture = async (sheet: string): Promise<void> => {
     const found = plotsOf(sheet, await recordOf(port, sheet), plots);
@@ -174,16 +217,16 @@ export async function picturesOf(
       if (course.signal.aborted) throw new Stopped();
       const called = [sheet, spec.title];
       const svg = svgFile(paperPlot(spec, { widthMm, heading: called.join(", "), inWords }));
-      files[fileName(called, format)] =
-        format === "svg"
-          ? strToU8(svg)
-          : // A PNG is compressed already.
-            [new Uint8Array(await (await pngOf(svg, widthMm)).arrayBuffer()), { level: 0 }];
+      // A PNG is compressed already.
+      const isPng = format === "png";
+      const content = isPng ? new Uint8Array(await (await pngOf(svg, widthMm)).arrayBuffer()) : strToU8(svg);
+      zip.add(fileName(called, format), content, isPng);
+      await pause();
     }
   };
-  const { failed, isStopped } = await each(sheets, course, picture);
-  if (isStopped) throw new Stopped();
-  const count = Object.keys(files).length;
+  const { failed, isStopped: isCut } = await each(sheets, course, picture);
+  if (isCut) throw new Stopped();
+  const count = zip.names.size;
   if (count === 0)
     throw new WorkbookError(asTyped(words.noPictures([...failed, ...refused].map(({ reason }) => reason))));
   const name = fileName([text.plot.heading, isoDay(localDayNumber(course.now))], "zip");
@@ -191,6 +234,6 @@ export async function picturesOf(
     sentence: words.picturesMade(name, count),
     others: [],
     failed: [...failed, ...refused],
-    file: { name, content: new Uint8Array(zipSync(files, { mtime: course.now })) },
+    file: { name, content: zip.end() },
   };
 }

@@ -6,7 +6,7 @@ import { demoTest } from "../../../../src/datasheet/demo-test";
 import { ags4Of, picturesOf, reportsOf, type Course } from "../../../../src/pane/screens/many/many";
 import { text } from "../../../../src/pane/text";
 import { asTyped } from "../../../../src/reduction/message";
-import { Stopped } from "../../../../src/workbook/in-slices";
+import { Stopped, unwatched } from "../../../../src/workbook/in-slices";
 import { WorkbookError, type CellValue, type SheetPlan } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";
 import { sheetOf } from "../../fake-workbook";
@@ -71,6 +71,19 @@ describe("reports", () => {
     expect(sentence).toBe(words.reportsStopped(["Report BH-1"]));
     expect(await port.sheetNames()).toEqual([...SHEETS, "Report BH-1"]);
   });
+
+  test("a stop in the middle of a report reaches the host, which takes that report back; the others stay", async () => {
+    const insert = port.insertSheet.bind(port);
+    const insertSheet = async (plan: SheetPlan, _: unknown, { signal } = unwatched()): Promise<string> => {
+      if (plan.name === "Report BH-2") stop.abort();
+      if (signal.aborted) throw new Stopped();
+      return insert(plan);
+    };
+    Object.assign(port, { insertSheet });
+    const { sentence, failed } = await reportsOf(port, SHEETS, REPORTS, course());
+    expect([sentence, failed]).toEqual([words.reportsStopped(["Report BH-1"]), []]);
+    expect(await port.sheetNames()).toEqual([...SHEETS, "Report BH-1"]);
+  });
 });
 
 describe("one AGS4 file", () => {
@@ -112,6 +125,16 @@ describe("pictures", () => {
         reason: expect.stringMatching(/^No load that was put on has a value/),
       })),
     );
+  });
+
+  test("of sheets that no file name can tell apart are all in the file", async () => {
+    const called = ["BH<1", "BH>1"];
+    port.workbook.sheets.forEach((sheet, index) => (sheet.name = called[index]!));
+    const { file, failed } = await picturesOf(port, called, { ...wanted, plots: ["compression"] }, course());
+    expect(failed).toEqual([]);
+    const names = Object.keys(unzipSync(file!.content as Uint8Array));
+    expect(names).toHaveLength(2);
+    expect(names[1]).toBe(names[0]!.replace(/\.svg$/, " (2).svg"));
   });
 
   test("are not saved after a stop; without any picture the reasons are told", async () => {
