@@ -11,7 +11,7 @@ export interface KeptStep {
   _changes: readonly unknown[];
 }
 
-/** The room for all steps, about: a dozen inserted data sheets, or a hundred thousand cells typed one by one. */
+/** The room for all steps, about: a dozen inserted data sheets, or a hundred thousand cells written. The engine keeps 99 steps at most. */
 export const MOST_BYTES = 16e6;
 
 /** What a change and a command take, about, in bytes; the text of a formula comes on top. */
