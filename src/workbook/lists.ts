@@ -27,6 +27,10 @@ export const cellOfList = (box: Box, index: number): Pick<Box, "row" | "col"> =>
 export const indexInList = (box: Box, { row, col }: Pick<Box, "row" | "col">): number =>
   liesAcross(box) ? col - box.col : row - box.row;
 
+/** Whether a cell is one of the cells of a box, which may have several rows and columns. */
+export const isIn = ({ row, col }: Pick<Box, "row" | "col">, box: Box): boolean =>
+  row >= box.row && row < box.row + box.rows && col >= box.col && col < box.col + box.cols;
+
 /** The address of one cell of a list: "B4". */
 export function addressInList(box: Box, index: number): string {
   const { row, col } = cellOfList(box, index);

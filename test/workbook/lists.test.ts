@@ -4,6 +4,7 @@ import {
   asColumn,
   cellOfList,
   indexInList,
+  isIn,
   lengthOf,
   liesAcross,
   partOfList,
@@ -25,6 +26,17 @@ test("cells, parts and places follow the axis", () => {
   expect(partOfList(ACROSS, 1, 2)).toEqual({ row: 3, col: 2, rows: 1, cols: 2 });
   expect(partOfList(DOWN, 1, 2)).toEqual({ row: 4, col: 1, rows: 2, cols: 1 });
   for (const list of [DOWN, ACROSS]) expect(indexInList(list, cellOfList(list, 3))).toBe(3);
+});
+
+test("a cell is in a box from its first to its last row and column", () => {
+  const box = { row: 3, col: 1, rows: 2, cols: 2 };
+  const cells = [2, 3, 4, 5].flatMap((row) => [0, 1, 2, 3].map((col) => ({ row, col })));
+  expect(cells.filter((cell) => isIn(cell, box))).toEqual([
+    { row: 3, col: 1 },
+    { row: 3, col: 2 },
+    { row: 4, col: 1 },
+    { row: 4, col: 2 },
+  ]);
 });
 
 test("the values of a row become a column; a column, a block and one cell stay as they are", () => {

@@ -13,7 +13,7 @@ import {
 import { layoutOf } from "../../../record/places";
 import { placedFormulas, type PlacedFormula } from "../../../specification/placed-formulas";
 import { LANGUAGE_CELL } from "../../../specification/text/language";
-import { indexInList } from "../../../workbook/lists";
+import { indexInList, isIn } from "../../../workbook/lists";
 import { blockAddresses } from "../../../workbook/picked";
 import { asTyped } from "../../../reduction/message";
 import { WorkbookError, type Box, type SheetName, type WorkbookPort } from "../../../workbook/port";
@@ -166,9 +166,6 @@ export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
   });
   return { sheet, telling: { intent: "success", sentence: words.laidOut(namings.length, sheet) } };
 }
-
-const isIn = ({ row, col }: PlacedFormula, box: Box): boolean =>
-  row >= box.row && row < box.row + box.rows && col >= box.col && col < box.col + box.cols;
 
 /** The address of the first of these cells that is not blank. */
 async function firstHeld(port: WorkbookPort, sheet: string, boxes: readonly Box[]): Promise<string | undefined> {

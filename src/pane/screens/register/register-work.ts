@@ -4,7 +4,8 @@ import { asTyped } from "../../../reduction/message";
 import { languageNamed } from "../../../specification/text/language";
 import { boxesByName } from "../../../record/places";
 import type { Lookup } from "../../../record/register";
-import { WorkbookError, type Box, type CellContent, type Looked, type WorkbookPort } from "../../../workbook/port";
+import { isIn } from "../../../workbook/lists";
+import { WorkbookError, type CellContent, type Looked, type WorkbookPort } from "../../../workbook/port";
 import type { Reading } from "../../live/workbook-store";
 import { text } from "../../text";
 import { cellsToTake, type Mode } from "./cells-to-take";
@@ -19,9 +20,6 @@ export async function insertRegister(port: WorkbookPort, reading: Reading | unde
   return words.inserted(await port.insertSheet(registerSheet(system, languageNamed(reading?.record.sheetLanguage))));
 }
 
-const has = ({ row, col, rows, cols }: Box, cell: CellContent): boolean =>
-  cell.row >= row && cell.row < row + rows && cell.col >= col && cell.col < col + cols;
-
 /**
  * Refuses to write cells, which are found by their places, if a name with one of them lies elsewhere by now or has other values than the
  * screen showed: somebody else has inserted a row or typed there.
@@ -31,7 +29,7 @@ async function checkAsSeen(
   { sheet, values, names = [] }: Pick<Looked, "sheet" | "values" | "names">,
   cells: readonly CellContent[],
 ): Promise<void> {
-  const written = [...boxesByName(names)].filter(([, box]) => cells.some((cell) => has(box, cell)));
+  const written = [...boxesByName(names)].filter(([, box]) => cells.some((cell) => isIn(cell, box)));
   const [now] = await port.lookAt([{ sheet, values: written.map(([name]) => name), names: true }]);
   const places = boxesByName(now?.names ?? []);
   const isAsSeen = written.every(
