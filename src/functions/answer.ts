@@ -37,9 +37,11 @@ export function valueOf<T>(outcome: Outcome<T>): T {
 export const itemOf = (label: string, outcome: Outcome<number>, unit: string): Item =>
   outcome.ok ? line(label, outcome.value, unit) : line(label, undefined, unit, outcome);
 
-/** What a cell of remarks shows: "ok", or the remarks one after another, in the language with this tag. */
-export const remarkIn = (language: string, remarks: readonly Message[]): string =>
-  told(remarks.length > 0 ? joined(remarks) : say`ok`, language);
+/** What a cell of remarks shows: "ok", or the remarks one after another. */
+const remarkOf = (remarks: readonly Message[]): Message => (remarks.length > 0 ? joined(remarks) : say`ok`);
+
+/** A cell of remarks in the language with this tag. */
+export const remarkIn = (language: string, remarks: readonly Message[]): string => told(remarkOf(remarks), language);
 
 /** The remarks of an outcome; a refusal has none. */
 export const remarksOf = <T>(outcome: Outcome<T>): readonly Message[] => (outcome.ok ? outcome.remarks : []);
@@ -54,15 +56,12 @@ export const remarksOf = <T>(outcome: Outcome<T>): readonly Message[] => (outcom
 export function answer(items: readonly Item[], remarks: readonly Message[], item: unknown, refusal?: unknown): any[][] {
   const language = languageAsked(item, refusal);
   const shown = (value: Item["value"]) => (typeof value === "object" ? told(value, language) : value);
-  const all = [
-    ...items.map((one) => ({ ...one, value: shown(one.value) })),
-    { label: "remark", value: remarkIn(language, remarks), unit: "", missing: undefined },
-  ];
-  if (isNoWord(item)) return all.map(({ label, value, unit }) => [label, value ?? "", unit]);
+  const all = [...items, line("remark", remarkOf(remarks))];
+  if (isNoWord(item)) return all.map(({ label, value, unit }) => [label, shown(value) ?? "", unit]);
   const labels = all.map(({ label }) => label);
   const wanted = toChoice(item, say`the item`, labels, firstOf(labels));
   const found = nth(all, labels.indexOf(wanted));
-  return [[found.value ?? valueOf(found.missing ?? badInput(say`${verbatim(wanted)} is not available`))]];
+  return [[shown(found.value) ?? valueOf(found.missing ?? badInput(say`${verbatim(wanted)} is not available`))]];
 }
 
 /** The points of lines, each in a row with the label of its line. */
