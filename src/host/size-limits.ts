@@ -22,7 +22,7 @@ export interface SizeLimit {
  * 1.6 kB, 0.6 kB by gzip: the page in which the file runs can then say each text in German.
  */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 245_800, gzip: 85_800 },
+  "functions.js": { bytes: 245_600, gzip: 85_200 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
