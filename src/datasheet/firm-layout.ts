@@ -23,8 +23,8 @@ import {
   type Layout,
   type PlacedFormula,
 } from "../specification/placed-formulas";
-import type { SheetLanguage } from "../specification/text/language";
-import { titleIn, wordsOf } from "../specification/text/words";
+import { LANGUAGE_CELL, LANGUAGE_NAMES, type SheetLanguage } from "../specification/text/language";
+import { besideIn, titleIn, wordsOf } from "../specification/text/words";
 import { cellAddress } from "../workbook/address";
 import { indexInList, liesAcross } from "../workbook/lists";
 import type { Box, CellValue, SheetName } from "../workbook/port";
@@ -240,13 +240,28 @@ function boxOfResult(name: string, { places }: Layout, { row, col }: Box): Box {
     : { row: isOfLoads ? beside.row : row, col, rows: beside.rows, cols: 1 };
 }
 
+/** True if a formula of a name that has cells has words of a language: such a sheet keeps its language. */
+const hasWordedResults = (layout: Layout, language: SheetLanguage): boolean =>
+  NAMES_WITH_FORMULAS.some((name) => {
+    const [now, then] = [layout, { ...layout, language }].map((one) => JSON.stringify(placedFormulas(name, one)));
+    return layout.places.has(name) && now !== then;
+  });
+
 /**
- * Chooses free cells for the results that this sheet has no cells for. Results of the loads go to the right of the cell
+ * Chooses free cells for the results that this sheet has no cells for. A sheet that names no language, and has no result yet
+ * in words of one, gets a cell that names `language` first, so that what is laid out is in that language. Results of the loads go to the right of the cell
  * `at`, in the rows of the loads; if the table of the loads lies on its side, from the row of `at` down, in the columns of
  * the loads. The others go below one another from that cell down, below the loads.
  */
-export function workings(names: readonly SheetName[], values: NamedValues, at: Box): Workings {
-  const layout = layoutOf(names, values);
+export function workings(
+  names: readonly SheetName[],
+  values: NamedValues,
+  at: Box,
+  language: SheetLanguage = "en",
+): Workings {
+  const found = layoutOf(names, values);
+  const asksLanguage = language !== "en" && !found.places.has(LANGUAGE_CELL) && !hasWordedResults(found, language);
+  const layout = asksLanguage ? { ...found, language } : found;
   const wanted = layable(layout).filter((name) => !name.startsWith("pick_"));
   const table = layout.places.get("load_stress");
   const ofLoads = table ? wanted.filter((name) => LOAD_COLUMNS.has(name)) : [];
@@ -257,6 +272,9 @@ export function workings(names: readonly SheetName[], values: NamedValues, at: B
     const place = isAcross ? { ...at, row: at.row + index } : { ...at, col: at.col + index };
     return { name, box: boxOfResult(name, layout, place) };
   });
+  const words = wordsOf(language);
+  const ofLanguage = asksLanguage && wanted.length > 0 ? [{ row, col: at.col + 1, rows: 1, cols: 1 }] : [];
+  row += ofLanguage.length;
   const singles = others.map((name): Naming => {
     const isSpill = spillOf(name) !== undefined;
     const box = boxOfResult(name, layout, { ...at, row: row + Number(isSpill), col: at.col + Number(!isSpill) });
@@ -270,8 +288,15 @@ export function workings(names: readonly SheetName[], values: NamedValues, at: B
   });
   const beside = ({ name, box }: Naming) => ({ row: box.row, col: box.col - 1, value: labelOf(name, layout.language) });
   return {
-    namings: [...columns, ...singles].map((one) => ({ ...one, format: formatOfName(one.name, values) })),
+    namings: [...ofLanguage.map((box) => ({ name: LANGUAGE_CELL, box })), ...columns, ...singles].map((one) => ({
+      ...one,
+      format: formatOfName(one.name, values),
+    })),
     labels: [
+      ...ofLanguage.flatMap(({ row: of, col }) => [
+        { row: of, col: col - 1, value: besideIn(words, "Language of this sheet") },
+        { row: of, col, value: LANGUAGE_NAMES[language] },
+      ]),
       ...(isAcross
         ? columns.filter(({ box }) => box.col > 0).map(beside)
         : columns.filter(({ box }) => box.row > 0).map(heading)),

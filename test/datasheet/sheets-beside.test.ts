@@ -114,7 +114,7 @@ test("no text stands in the table that no sheet has", async () => {
   const plans = [...Object.values(SHEETS).map((make) => make()), summarySheet("SI"), bookOf(), ...FILE_SHEETS];
   const record = readRecord(await namedValues(demoSheet("SI")));
   const all = [...plans.flatMap((plan) => [plan.name, ...textsOf(plan)]), ...textsOfCharts(record)];
-  const ofReadings = /\{0\}|hanger|Readings of a|Time, min|Clock|Reading|By|Filled/;
+  const ofReadings = /\{0\}|hanger|Readings of a|Time, min|Clock|Reading|By|Filled|Language of this sheet/;
   const { beside } = wordsOf("de");
   expect(Object.keys(beside).filter((text) => !all.includes(text) && !ofReadings.test(text))).toEqual([]);
 });

@@ -3,6 +3,7 @@ import { blankSheet, labelOf, workings } from "../../../src/datasheet";
 import { layoutOf } from "../../../src/record/places";
 import { NAMES_WITH_FORMULAS, placedFormulas } from "../../../src/specification/placed-formulas";
 import { labelOn } from "../../../src/record/sheet-labels";
+import { SHEET_LANGUAGES } from "../../../src/specification/text/language";
 import type { SheetName } from "../../../src/workbook/port";
 
 const plan = blankSheet("SI", { language: "de" });
@@ -31,6 +32,26 @@ test("results that get free cells get German labels beside them", () => {
     "Kompressionsbeiwert Cc",
     "Stauchung am Ende der Laststufe",
   ]);
+});
+
+test("results on a sheet that names no language are laid out in the language that is asked for, with a cell that names it", () => {
+  const worded = (name: string) =>
+    new Set(
+      SHEET_LANGUAGES.map((language) => JSON.stringify(placedFormulas(name, { ...layoutOf(names, {}), language }))),
+    ).size > 1;
+  const firm = names.filter(({ name }) => name !== "sheet_language" && name !== "compression_index" && !worded(name));
+  const at = { row: 300, col: 60, rows: 1, cols: 1 };
+  const { namings, labels } = workings(firm, {}, at, "de");
+  const box = namings.find(({ name }) => name === "sheet_language")!.box;
+  const others = namings.filter(({ name }) => name !== "sheet_language");
+  expect(others.some((one) => one.box.row === box.row && one.box.col === box.col)).toBe(false);
+  const value = (row: number, col: number) => labels.find((one) => one.row === row && one.col === col)?.value;
+  expect([value(box.row, box.col - 1), value(box.row, box.col)]).toEqual(["Sprache dieses Blatts", "Deutsch"]);
+  expect(labels.map((one) => one.value)).toContain("Kompressionsbeiwert Cc");
+  // English stays English, and a sheet with results in English words keeps them alike.
+  expect(workings(firm, {}, at).namings.some(({ name }) => name === "sheet_language")).toBe(false);
+  const without = names.filter(({ name }) => name !== "sheet_language" && name !== "compression_index");
+  expect(workings(without, {}, at, "de").labels).toEqual([expect.objectContaining({ value: "Compression index Cc" })]);
 });
 
 test("a label away from its place says what it continues, in either language", () => {

@@ -148,7 +148,7 @@ export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
   const at = boxOf(address);
   if (!at) throw new WorkbookError(asTyped(words.oneBlock));
   const [found] = await port.lookAt([{ sheet, values: CHECKED_NAMES, names: true }]);
-  const { namings, labels, area } = workings(found?.names ?? [], found?.values ?? {}, at);
+  const { namings, labels, area } = workings(found?.names ?? [], found?.values ?? {}, at, language());
   if (namings.length === 0) return { sheet, telling: { intent: "info", sentence: words.nothingToLayOut } };
   const wanted = [...area, ...labels.map(({ row, col }) => ({ row, col, rows: 1, cols: 1 }))];
   const held = await firstHeld(port, sheet, wanted);
@@ -164,7 +164,13 @@ export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
     });
     await port.writeCells(sheet, cells);
   });
-  return { sheet, telling: { intent: "success", sentence: words.laidOut(namings.length, sheet) } };
+  return {
+    sheet,
+    telling: {
+      intent: "success",
+      sentence: words.laidOut(namings.filter(({ name }) => name !== LANGUAGE_CELL).length, sheet),
+    },
+  };
 }
 
 /** The address of the first of these cells that is not blank. */

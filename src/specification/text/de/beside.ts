@@ -49,6 +49,9 @@ export const beside: Readonly<Record<string, string>> = {
   "Of the series": "Der Reihe",
   "Swelling pressure, zero strain": "Schwelldruck, Stauchung null",
 
+  // Beside the results that are laid out on a firm's own sheet.
+  "Language of this sheet": "Sprache dieses Blatts",
+
   // The answers to the reviewer's questions.
   "Answers to checks": "Antworten auf Prüffragen",
   "Answers to the reviewer's questions": "Antworten auf die Prüffragen",
