@@ -3,7 +3,6 @@ import { demoSheet } from "../datasheet";
 import {
   decimalMarkIn,
   decimalMarkOf,
-  doBetweenSlices,
   drawChartsWith,
   EmbeddedPort,
   freshHistory,
@@ -24,7 +23,6 @@ import { engineWords, hostWords } from "../pane/text/host";
 import { inWords } from "../pane/text/messages";
 import { WorkbookError } from "../workbook/port";
 import { timeStamp } from "../workbook/time-stamp";
-import { collectSoon } from "./collect-soon";
 import { makeDivider } from "./divider";
 import { drawChart } from "./draw-chart";
 import "./host.css";
@@ -218,7 +216,6 @@ async function start(): Promise<void> {
   const [templates] = await Promise.all([fetchText("vendor/o-spreadsheet/o_spreadsheet.xml"), loadFunctions(settings)]);
 
   drawChartsWith(drawChart);
-  doBetweenSlices(collectSoon);
   // Undefined for the point, which is the mark of the engine itself.
   const usual = decimalMarkIn(navigator.language) === "," ? "," : undefined;
   // The demonstration is calculated once: in the copy without undo steps, and not where it is inserted.

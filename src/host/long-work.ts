@@ -1,6 +1,5 @@
 /** Shows long work on the page: a progress bar with a text, and a button that stops the work. */
 import { inSlices, pause } from "../workbook/in-slices";
-import { collectSoon } from "./collect-soon";
 
 export interface WorkParts {
   readonly box: HTMLElement;
@@ -35,11 +34,7 @@ export function makeLongWork({ box, words, share, stop, beginners }: WorkParts):
     for (const button of beginners) button.disabled = true;
     try {
       await drawn();
-      const tell = (done: number): void => {
-        share.value = done;
-        collectSoon();
-      };
-      return await work((steps) => inSlices(steps, tell, controller.signal));
+      return await work((steps) => inSlices(steps, (done) => (share.value = done), controller.signal));
     } finally {
       stop.removeEventListener("click", call);
       box.hidden = true;

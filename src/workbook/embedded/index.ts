@@ -11,7 +11,6 @@ export {
 } from "./functions";
 export { speakWith } from "./engine-words";
 export { lastStep } from "./history";
-export { doBetweenSlices } from "./long-step";
 export { decimalMarkIn, decimalMarkOf, setDecimalMark, type DecimalMark } from "./typing/locale";
 export { EmbeddedPort } from "./port";
 export { sheetView, type SheetView, type Voice } from "./view";

@@ -166,11 +166,6 @@ class LongStep {
   }
 }
 
-let betweenSlices = (): void => undefined;
-
-/** Sets what the page does between two slices of a step. */
-export const doBetweenSlices = (act: () => void): void => void (betweenSlices = act);
-
 /** Steps that go on only while the workbook is open. */
 function* whileOpen(isOpen: () => boolean, work: Generator<number>): Generator<number, void> {
   for (const share of work) {
@@ -203,11 +198,7 @@ export async function carryOutInSlices(
   const step = new LongStep(model, going);
   let isDone = false;
   try {
-    const told = (share: number): void => {
-      tell(share);
-      betweenSlices();
-    };
-    await inSlices(whileOpen(isOpen, step.making(plan())), told, signal);
+    await inSlices(whileOpen(isOpen, step.making(plan())), tell, signal);
     const refused = withoutUseless(step.refused);
     if (refused.length > 0) return refused;
     step.end();
