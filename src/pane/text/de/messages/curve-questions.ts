@@ -25,7 +25,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "time in row {0}": "Zeit in Zeile {0}",
   "moment of loading": "Zeitpunkt der Belastung",
   "row {0} is at {1} min, before the load: correct or clear it":
-    "Zeile {0} ist bei {1} min, vor der Belastung: berichtigen oder löschen Sie sie",
+    "Zeile {0} ist bei {1} min, vor der Belastung: sie berichtigen oder löschen",
   "row {0} is at {1} min, not after the {2} min of the row before":
     "Zeile {0} steht bei {1} min, nicht nach den {2} min der Zeile davor",
   "first time": "erste Zeit",

@@ -59,7 +59,7 @@ export const files: Readonly<Record<string, string>> = {
   "The sheet on this page does not keep these contents of the file: {0}. Keep the file, and save under another name.":
     "Diese Inhalte der Datei bleiben auf dieser Seite nicht erhalten: {0}. Die Datei aufheben und unter anderem Namen speichern.",
   "The file counts days from 1904 and the sheet on this page from 1900: the dates in {0} cells were converted and show the same days. Dates typed as numbers inside formulas, or in cells without a date format, were not: check those.":
-    "Die Datei zählt Tage ab 1904 und das Blatt auf dieser Seite ab 1900: Die Daten in {0} Zellen wurden umgerechnet und zeigen dieselben Tage. Als Zahl geschriebene Daten in Formeln oder in Zellen ohne Datumsformat wurden es nicht: Prüfen Sie diese.",
+    "Die Datei zählt Tage ab 1904 und das Blatt auf dieser Seite ab 1900: Die Daten in {0} Zellen wurden umgerechnet und zeigen dieselben Tage. Als Zahl geschriebene Daten in Formeln oder in Zellen ohne Datumsformat wurden es nicht: diese prüfen.",
   "pivot tables (the values stay)": "Pivot-Tabellen (die Werte bleiben)",
   "slicers and timelines": "Datenschnitte und Zeitachsen",
   "comments with answers (as notes they stay)": "Kommentare mit Antworten (als Notizen bleiben sie)",

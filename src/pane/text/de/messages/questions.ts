@@ -177,7 +177,7 @@ export const questions: Readonly<Record<string, string>> = {
   "the deflection set {0} was made with the frame {1} of the test":
     "der Verformungssatz {0} wurde mit dem Rahmen {1} des Versuchs aufgenommen",
   "the deflection set {0} was made with the frame {1}, the test with the frame {2}: take a set of this frame":
-    "der Verformungssatz {0} wurde mit dem Rahmen {1} aufgenommen, der Versuch mit dem Rahmen {2}: Nehmen Sie einen Satz dieses Rahmens",
+    "der Verformungssatz {0} wurde mit dem Rahmen {1} aufgenommen, der Versuch mit dem Rahmen {2}: einen Satz dieses Rahmens nehmen",
   "ISO/IEC 17025 (equipment), from memory; common practice":
     "ISO/IEC 17025 (Einrichtungen), aus dem Gedächtnis; übliche Praxis",
   "due on {0}, before the test ended on {1}": "fällig am {0}, vor dem Ende des Versuchs am {1}",

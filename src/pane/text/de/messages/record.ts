@@ -1,7 +1,7 @@
 /** Messages about the cells of a record, its loads, and the files made from it. */
 export const record: Readonly<Record<string, string>> = {
   "the load has a reading at {0} min already, in row {1} of its times: write this one only if the time is wrong there":
-    "die Laststufe hat bei {0} min schon eine Ablesung, in Zeile {1} ihrer Zeiten: tragen Sie diese nur ein, wenn die Zeit dort falsch ist",
+    "die Laststufe hat bei {0} min schon eine Ablesung, in Zeile {1} ihrer Zeiten: diese nur eintragen, wenn die Zeit dort falsch ist",
   // Cells.
   "{0} {1}": "{0} {1}",
   "{0}, row {1}, {2}": "{0}, Zeile {1}, {2}",

@@ -142,5 +142,5 @@ export const specimen: Readonly<Record<string, string>> = {
   "a spread needs the results of two constructions at least":
     "eine Spanne braucht die Ergebnisse von mindestens zwei Konstruktionen",
   "the cap and the ball ({0} kg) alone give more than this stress ({1} kg): take a lighter cap, or count it in the stress":
-    "Kopfplatte und Kugel ({0} kg) allein geben mehr als diese Spannung ({1} kg): nehmen Sie eine leichtere Kopfplatte, oder rechnen Sie sie zur Spannung",
+    "Kopfplatte und Kugel ({0} kg) allein geben mehr als diese Spannung ({1} kg): eine leichtere Kopfplatte nehmen, oder die Kopfplatte zur Spannung rechnen",
 };

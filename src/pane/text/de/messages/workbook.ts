@@ -23,9 +23,9 @@ export const workbook: Readonly<Record<string, string>> = {
   "The formulas could not be entered again": "Die Formeln konnten nicht neu eingegeben werden",
   "The sheets of the file could not be inserted": "Die Blätter der Datei konnten nicht eingefügt werden",
   "Another workbook was opened while the file was read. Nothing was inserted: insert the file again.":
-    "Während die Datei gelesen wurde, wurde eine andere Arbeitsmappe geöffnet. Nichts wurde eingefügt: Fügen Sie die Datei noch einmal ein.",
+    "Während die Datei gelesen wurde, wurde eine andere Arbeitsmappe geöffnet. Nichts wurde eingefügt: Die Datei noch einmal einfügen.",
   "Another workbook was opened while sheets were inserted. Nothing was inserted: insert them again.":
-    "Während Blätter eingefügt wurden, wurde eine andere Arbeitsmappe geöffnet. Nichts wurde eingefügt: Fügen Sie die Blätter noch einmal ein.",
+    "Während Blätter eingefügt wurden, wurde eine andere Arbeitsmappe geöffnet. Nichts wurde eingefügt: Die Blätter noch einmal einfügen.",
   "Not undone: the steps before this one were let go, because the page has room for a limited number. A file that was saved has the workbook as it was when it was saved.":
     "Nicht rückgängig gemacht: Die Schritte davor sind nicht mehr da, weil die Seite nur für eine begrenzte Zahl Platz hat. Eine gespeicherte Datei hat die Arbeitsmappe, wie sie beim Speichern war.",
   "Not done: sheets are being inserted. Wait until they are there, or stop it in the pane; then try again.":

@@ -8,7 +8,7 @@ export const checks: Catalogue["checks"] = {
     `Auch ${others.map((one) => `„${one}“`).join(", ")} führt Grenzwerte und wird nicht gelesen: Gelesen wird „${read}“`,
   emptyTitle: "Kein Datenblatt in dieser Arbeitsmappe",
   empty:
-    "Fügen Sie auf der Seite „Datenblatt“ eines ein, oder benennen Sie die Zellen Ihres eigenen; dann können die Fragen gestellt werden.",
+    "Auf der Seite „Datenblatt“ eines einfügen, oder die Zellen des eigenen benennen; dann können die Fragen gestellt werden.",
   reading: "Es wird gefragt…",
   again: "Noch einmal versuchen",
   passed: (passed: number, asked: number, all: number) =>
@@ -42,7 +42,7 @@ export const checks: Catalogue["checks"] = {
   answer: "Antwort",
   by: "Kürzel",
   save: "Antwort festhalten",
-  needBoth: "Geben Sie einen Satz und Ihr Kürzel ein.",
+  needBoth: "Einen Satz und das eigene Kürzel eingeben.",
   kept: (id: string, test: string, sheet: string) =>
     `Die Antwort auf ${id} zu „${test}“ steht auf dem Blatt „${sheet}“.`,
   answered: (by: string, when: string) => `Beantwortet von ${by}, ${when}:`,
@@ -53,8 +53,7 @@ export const checks: Catalogue["checks"] = {
   limitsFrom: (sheet: string) => `Es gelten die Grenzwerte des Blattes „${sheet}“.`,
   insertLimits: "Blatt mit Grenzwerten einfügen",
   showLimits: "Blatt mit Grenzwerten zeigen",
-  limitsInserted: (sheet: string) =>
-    `Das Blatt „${sheet}“ führt alle Grenzwerte auf. Tragen Sie Ihre eigenen dort ein.`,
+  limitsInserted: (sheet: string) => `Das Blatt „${sheet}“ führt alle Grenzwerte auf. Die eigenen dort eintragen.`,
   /** "Q05, explain below" */
   limit: (question: string, words: string) => `${question}, ${words}`,
   limitWords: {

@@ -15,14 +15,14 @@ export const register = {
     `„${sheet}“ wurde inzwischen dort geändert, wo geschrieben werden sollte. Nichts wurde geschrieben: ansehen und noch einmal versuchen.`,
   none: "Diese Arbeitsmappe hat noch kein Geräteverzeichnis.",
   insert: "Geräteverzeichnis einfügen",
-  inserted: (sheet: string) => `„${sheet}“ ist eingefügt: Tragen Sie dort die Geräte ein, jedes in eine Zeile.`,
-  noUnit: (sheet: string) => `„${sheet}“ nennt keine Längeneinheit: Wählen Sie über der Tabelle eine aus.`,
+  inserted: (sheet: string) => `„${sheet}“ ist eingefügt: dort die Geräte eintragen, jedes in eine Zeile.`,
+  noUnit: (sheet: string) => `„${sheet}“ nennt keine Längeneinheit: über der Tabelle eine wählen.`,
   several: (used: string) => `Die Arbeitsmappe hat mehrere Geräteverzeichnisse: „${used}“ wird verwendet.`,
   kinds: { ring: "Ring", frame: "Rahmen", dial: "Messuhr", balance: "Waage", "deflection set": "Verformungssatz" },
   nothing:
-    "Das Datenblatt nennt noch keinen Ring, keinen Rahmen, keine Messuhr, keine Waage und keinen Verformungssatz: Tragen Sie die Nummern ein; dann wird hier angeboten, was das Verzeichnis hat.",
+    "Das Datenblatt nennt noch keinen Ring, keinen Rahmen, keine Messuhr, keine Waage und keinen Verformungssatz: die Nummern eintragen; dann wird hier angeboten, was das Verzeichnis hat.",
   unknown: (kind: string, number: string, cell: string | undefined) =>
-    `Im Verzeichnis fehlt: ${kind} „${number}“${cell ? ` (Zelle ${cell})` : ""}. Das Blatt behält, was es hat: Prüfen Sie die Nummer, oder tragen Sie das Gerät ins Verzeichnis ein.`,
+    `Im Verzeichnis fehlt: ${kind} „${number}“${cell ? ` (Zelle ${cell})` : ""}. Das Blatt behält, was es hat: die Nummer prüfen, oder das Gerät ins Verzeichnis eintragen.`,
   repeated: (kind: string, number: string) =>
     `Mehrere Zeilen des Verzeichnisses: ${kind} „${number}“. Die letzte gilt.`,
   cells: {
@@ -48,12 +48,12 @@ export const register = {
   take: "Gewählte Werte übernehmen",
   rows: (count: number) => (count === 1 ? "1 Zeile" : `${count} Zeilen`),
   withoutTable: (number: string) =>
-    `Das Verzeichnis hat den Verformungssatz „${number}“ ohne Verformungen, oder mit mehr Zeilen als die Tabelle des Blatts. Das Blatt behält seine Tabelle: Sehen Sie die Zeilen des Satzes im Verzeichnis an.`,
+    `Das Verzeichnis hat den Verformungssatz „${number}“ ohne Verformungen, oder mit mehr Zeilen als die Tabelle des Blatts. Das Blatt behält seine Tabelle: die Zeilen des Satzes im Verzeichnis ansehen.`,
   file: "Verzeichnis aus Datei lesen",
   fileHint:
     "Ein Verzeichnis in einer .xlsx des Hauses wird über seine Namen gelesen und nicht eingefügt. Seine Werte kommen als feste Zahlen hinein, mit Datei, Tag und SHA-256; beim nächsten Lesen wird eine geänderte Datei gemeldet.",
   noRegisterIn: (file: string) =>
-    `„${file}“ hat kein Geräteverzeichnis: Wählen Sie eine Datei, deren Zellen die Namen eines eingefügten Verzeichnisses haben (register_kind, register_number und die übrigen).`,
+    `„${file}“ hat kein Geräteverzeichnis: eine Datei wählen, deren Zellen die Namen eines eingefügten Verzeichnisses haben (register_kind, register_number und die übrigen).`,
   fileRead: (file: string) => `Gelesen: ${file}.`,
   fileSame: (file: string, day: string) => `${file} ist unverändert, seit ihre Werte am ${day} übernommen wurden.`,
   fileChanged: (file: string, day: string) =>
@@ -74,15 +74,15 @@ export const register = {
     },
     write: (register: string) => `Satz in „${register}“ eintragen`,
     written: (number: string, register: string, rows: number) =>
-      `Verformungssatz „${number}“ ist in „${register}“ eingetragen, ${rows} Zeilen. Tragen Sie dort ein, wann er fällig ist.`,
+      `Verformungssatz „${number}“ ist in „${register}“ eingetragen, ${rows} Zeilen. Dort eintragen, wann er fällig ist.`,
     refused: {
-      "no number": "Geben Sie dem Satz eine Nummer.",
-      "number taken": "Das Verzeichnis hat schon einen Verformungssatz dieser Nummer: Geben Sie eine andere ein.",
+      "no number": "Dem Satz eine Nummer geben.",
+      "number taken": "Das Verzeichnis hat schon einen Verformungssatz dieser Nummer: eine andere eingeben.",
       "no table":
-        "Dieses Verzeichnis hat keine Tabelle der Verformungssätze: Fügen Sie ein neues ein, und übertragen Sie die Geräte.",
+        "Dieses Verzeichnis hat keine Tabelle der Verformungssätze: ein neues einfügen und die Geräte übertragen.",
       "no units":
-        "Das Verzeichnis nennt seine Einheiten der Länge und der Spannung nicht: Wählen Sie sie über der Tabelle.",
-      "no room": "Das Verzeichnis hat keine leeren Zeilen mehr für den Satz: Fügen Sie in seinen Tabellen Zeilen ein.",
+        "Das Verzeichnis nennt seine Einheiten der Länge und der Spannung nicht: beide über der Tabelle wählen.",
+      "no room": "Das Verzeichnis hat keine leeren Zeilen mehr für den Satz: in seinen Tabellen Zeilen einfügen.",
     },
   },
   taken: (sheet: string, count: number) =>
