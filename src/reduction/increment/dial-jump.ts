@@ -6,7 +6,7 @@ import { digits, say, type Message } from "../message";
 import { nth } from "../numeric/lists";
 import type { Outcome } from "../outcome";
 import { fitTheory, type TheoryFit } from "./fit/theory-fit";
-import type { CleanReadings } from "./readings";
+import { rowWithTime, type CleanReadings } from "./readings";
 
 /** A jump is looked for if the readings miss theory by more than this share of their travel. */
 const LOOK = 0.03;
@@ -63,6 +63,6 @@ export function dialJump(clean: CleanReadings, fit: TheoryFit): Message | undefi
   const jump = jumpIn(clean, fit);
   return (
     jump &&
-    say`the readings jump by ${digits(jump.by, 3)} at ${nth(clean.series.rows, jump.index)}, and follow one curve without the jump: was the dial reset or touched? The deformation of this load and of every later load contains the jump`
+    say`the readings jump by ${digits(jump.by, 3)} at ${rowWithTime(clean.series, jump.index)}, and follow one curve without the jump: was the dial reset or touched? The deformation of this load and of every later load contains the jump`
   );
 }

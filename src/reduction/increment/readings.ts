@@ -104,6 +104,10 @@ const list = (rows: readonly number[]): Message =>
       ? say`rows ${listed(rows.slice(0, -1))} and ${lastOf(rows)}`
       : say`rows ${listed(rows.slice(0, 3))} and ${rows.length - 3} more`;
 
+/** The row of a point with its time, by which a person finds the reading on the sheet: "row 9 (15 min)". */
+export const rowWithTime = ({ rows, times }: Series, index: number): Message =>
+  say`${nth(rows, index)} (${digits(nth(times, index), 4)} min)`;
+
 const leftOut = (rows: readonly number[], why: Message): Message =>
   rows.length === 1 ? say`${list(rows)} is left out: ${why}` : say`${list(rows)} are left out: ${why}`;
 

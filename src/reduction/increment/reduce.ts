@@ -11,7 +11,7 @@ import { curveAt } from "./fit/model";
 import { checkPicks, type Picks } from "./constructions/picks";
 import type { Procedure } from "./constructions/procedure";
 import { refusedWithBoth } from "./constructions/refusals";
-import { cleanReadings, MOST_READINGS, type CleanReadings } from "./readings";
+import { cleanReadings, MOST_READINGS, rowWithTime, type CleanReadings } from "./readings";
 import { rootTime, type RootTime } from "./constructions/root-time";
 import { FIT_LIMITS, judge, signalsOf } from "./signals";
 import { fitTheory, type TheoryFit } from "./fit/theory-fit";
@@ -103,13 +103,13 @@ const BACK_RESIDUALS = 7.5;
 
 function backward({ series, count, step }: CleanReadings, fit: TheoryFit): Message[] {
   if (count > MOST_READINGS) return [];
-  const { times, readings, rows } = series;
+  const { times, readings } = series;
   const sense = Math.sign(fit.primary);
   const used = times.map((_, i) => i).filter((i) => !fit.leftOut.includes(i));
   const residual = median(used.map((i) => Math.abs(nth(readings, i) - curveAt(fit, nth(times, i)))));
   const limit = Math.max(BACK_STEPS * step, BACK_RESIDUALS * residual);
   const back = used.filter((i, k) => k > 0 && sense * (nth(readings, i) - nth(readings, nth(used, k - 1))) < -limit);
-  return back.slice(0, 2).map((i) => say`${nth(rows, i)} goes back against the movement: check the reading`);
+  return back.slice(0, 2).map((i) => say`${rowWithTime(series, i)} goes back against the movement: check the reading`);
 }
 
 /**

@@ -20,7 +20,9 @@ test.each([2, 0.3, -0.3, -2].flatMap((by) => [5, 8, 11].map((after) => [by, afte
     const increment = jumped(10, by, after);
     const words = said(increment);
     expect(words).toMatch(
-      new RegExp(`^the readings jump by ${by < 0 ? "-" : ""}[\\d.]+ at row ${after + 1}, and follow`),
+      new RegExp(
+        `^the readings jump by ${by < 0 ? "-" : ""}[\\d.]+ at row ${after + 1} \\(${TIMES[after]} min\\), and follow`,
+      ),
     );
     const size = Number(/jump by (-?[\d.]+)/.exec(words)![1]);
     expect(Math.abs(size - by)).toBeLessThan(0.06);
@@ -35,7 +37,7 @@ test("one wrong reading, and a curve without a jump, are none", () => {
   expect(said(jumped(10, 0, 5))).not.toMatch(/jump/);
   const spike = reduceIncrement(TIMES, rounded(curve(10).map((reading, i) => (i === 8 ? reading + 0.3 : reading))));
   expect(said(spike)).not.toMatch(/jump/);
-  expect(said(spike)).toMatch(/row 9 is left out as a wrong reading/);
+  expect(said(spike)).toMatch(/row 9 \([\d.]+ min\) is left out as a wrong reading/);
 });
 
 test("no made curve without a jump is said to jump: every scenario, and curves that depart from theory", () => {

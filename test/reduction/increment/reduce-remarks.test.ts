@@ -84,8 +84,12 @@ describe("a reading that goes back against the movement", () => {
 
   test("is named by its row, on a dial that runs either way", () => {
     const rise = READINGS[12] - READINGS[11];
-    expect(moved(12, rise + 6)).toEqual(["row 13 goes back against the movement: check the reading"]);
-    expect(moved(12, rise + 6, -1)).toEqual(["row 13 goes back against the movement: check the reading"]);
+    expect(moved(12, rise + 6)).toEqual([
+      `row 13 (${BY_HAND[12]} min) goes back against the movement: check the reading`,
+    ]);
+    expect(moved(12, rise + 6, -1)).toEqual([
+      `row 13 (${BY_HAND[12]} min) goes back against the movement: check the reading`,
+    ]);
     // As far forward as it would have to go back.
     expect(moved(12, -6)).toEqual([]);
   });
@@ -98,7 +102,7 @@ describe("a reading that goes back against the movement", () => {
       return of({}, readings).filter((one) => /goes back/.test(one));
     };
     expect(coarse(6)).toEqual([]);
-    expect(coarse(8)).toEqual(["row 13 goes back against the movement: check the reading"]);
+    expect(coarse(8)).toEqual([`row 13 (${BY_HAND[12]} min) goes back against the movement: check the reading`]);
   });
 
   test("two at the most are named", () => {

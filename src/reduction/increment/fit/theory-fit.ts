@@ -11,7 +11,7 @@ import { given, notApplicable, type Outcome } from "../../outcome";
 import { bottom, descentOf, parameterCount, valleys, type Descent, type Zeroed } from "./descent";
 import { allowedRise, rateInterval } from "./interval";
 import { curveAt, type Curve } from "./model";
-import type { CleanReadings, Series } from "../readings";
+import { rowWithTime, type CleanReadings, type Series } from "../readings";
 import { CREEP_SPREAD } from "./linear";
 import { tableOf, type Trial } from "./search";
 import { wrongReadings } from "../wrong-readings";
@@ -132,7 +132,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   for (const { index, off } of wrong) {
     weights[index] = 0;
     remarks.push(
-      say`${nth(series.rows, index)} is left out as a wrong reading: ${digits(nth(series.readings, index), 3)} lies ${digits(Math.abs(off), 3)} off the curve of the other readings`,
+      say`${rowWithTime(series, index)} is left out as a wrong reading: ${digits(nth(series.readings, index), 3)} lies ${digits(Math.abs(off), 3)} off the curve of the other readings`,
     );
   }
   /** The weights of the readings that are used. */

@@ -3,6 +3,7 @@ export const increment: Readonly<Record<string, string>> = {
   // Readings.
   "rows {0} and {1}": "Zeilen {0} und {1}",
   "rows {0} and {1} more": "Zeilen {0} und {1} weitere",
+  "{0} ({1} min)": "{0} ({1} min)",
   "rows {0} to {1}": "Zeilen {0} bis {1}",
   "{0} is left out: {1}": "{0} bleibt weg: {1}",
   "{0} are left out: {1}": "{0} bleiben weg: {1}",
