@@ -8,14 +8,14 @@ import { english, type Value } from "../reduction/message";
 /** A message in the language with this tag, as a sheet in that language shows it; without a tag, in the language of the user's program. */
 export type Translator = (message: Value, language?: string) => string;
 
-// The property is this module's own: nothing else declares or sets it.
-const PAGE = globalThis as { clayledgerTranslator?: Translator | undefined };
+// The property is this module's own: nothing else declares or sets it. A host may run functions.js where there is no global object.
+const PAGE = globalThis as { clayledgerTranslator?: Translator | undefined } | undefined;
 
 /** Gives the worksheet functions of this page their translator; undefined takes it away. */
 export function translateBy(translator: Translator | undefined): void {
-  PAGE.clayledgerTranslator = translator;
+  if (PAGE) PAGE.clayledgerTranslator = translator;
 }
 
 /** A message in the language with this tag, or without a tag in the language of the user's program; English without a translator. */
 export const told = (message: Value, language?: string): string =>
-  (language !== "en" && PAGE.clayledgerTranslator?.(message, language)) || english(message);
+  (language !== "en" && PAGE?.clayledgerTranslator?.(message, language)) || english(message);

@@ -32,10 +32,14 @@ const code = dist("functions.js");
 const metadata: Metadata = JSON.parse(dist("functions.json"));
 
 /** Loads the bundle with CustomFunctions alone; reading any global of a page counts as touching it. */
-function load(hosts: Record<string, unknown> = {}): { functions: Map<string, WorksheetFunction>; touched: string[] } {
+function load(
+  hosts: Record<string, unknown> = {},
+  others: Record<string, unknown> = {},
+): { functions: Map<string, WorksheetFunction>; touched: string[] } {
   const functions = new Map<string, WorksheetFunction>();
   const touched: string[] = [];
   const globals: Record<string, unknown> = {
+    ...others,
     CustomFunctions: { associate: (id: string, fn: WorksheetFunction) => functions.set(id, fn), ...hosts },
   };
   for (const name of [
@@ -74,6 +78,13 @@ const call = (fn: WorksheetFunction, ...cells: unknown[]): { value?: unknown; er
   }
 };
 const everyCell = (value: unknown): unknown[] => (Array.isArray(value) ? value.flatMap(everyCell) : [value]);
+
+test("a refusal gives its reason where the host has no global object", () => {
+  const { functions } = load(hosts, { globalThis: undefined });
+  expect(call(functions.get("WATER_CONTENT")!, 1, 2, 3).error).toEqual(
+    call(hosted.functions.get("WATER_CONTENT")!, 1, 2, 3).error,
+  );
+});
 
 test("loading touches no page and no network, with or without the host's error class", () => {
   expect(bare.touched).toEqual([]);
