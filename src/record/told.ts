@@ -11,9 +11,11 @@ export type Translator = (message: Value, language?: string) => string;
 // The property is this module's own: nothing else declares or sets it. A host may run functions.js where there is no global object.
 const PAGE = globalThis as { clayledgerTranslator?: Translator | undefined } | undefined;
 
-/** Gives the worksheet functions of this page their translator; undefined takes it away. */
-export function translateBy(translator: Translator | undefined): void {
+/** Gives the worksheet functions of this page their translator, and returns the one before; undefined takes it away. */
+export function translateBy(translator: Translator | undefined): Translator | undefined {
+  const before = PAGE?.clayledgerTranslator;
   if (PAGE) PAGE.clayledgerTranslator = translator;
+  return before;
 }
 
 /** A message in the language with this tag, or without a tag in the language of the user's program; English without a translator. */

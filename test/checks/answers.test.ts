@@ -90,7 +90,7 @@ test("of several answers to a question the latest counts; it is stale if the fin
 test("an answer whose finding was kept in German, or on a sheet of an older program in English, is not stale", () => {
   const check = nth(CHECKS, 4);
   const finding = { check, answer: { status: "explain", sentence: say`w0 differs` } } as const;
-  translateBy((message, language) => (language === "de" ? "w0 weicht ab" : english(message)));
+  const before = translateBy((message, language) => (language === "de" ? "w0 weicht ab" : english(message)));
   try {
     expect(asKept("de", finding.answer.sentence)).toBe("w0 weicht ab");
     for (const [found, stale] of [
@@ -100,7 +100,7 @@ test("an answer whose finding was kept in German, or on a sheet of an older prog
     ] as const)
       expect(answerTo([one({ id: check.id, found })], "BH1", finding)?.stale).toBe(stale);
   } finally {
-    translateBy(undefined);
+    translateBy(before);
   }
 });
 

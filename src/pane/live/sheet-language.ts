@@ -40,8 +40,9 @@ export const inOneLanguage =
  * Words what worksheet functions of this page answer: in the language that the formula asks with, all in one language; what
  * they say of an error, in the language of the pane.
  */
-export const translateAnswers = (): void =>
+export function translateAnswers(): void {
   translateBy((message, tag) => {
     const asked = SHEET_LANGUAGES.find((one) => one === tag);
     return asked ? inOneLanguage(asked)(message) : inWords(message);
   });
+}
