@@ -114,6 +114,7 @@ withBrowser("a pane that is reloaded", (openPage) => {
     const listeners = async (): Promise<number> => {
       await reload();
       await pane().getByRole("group", { name: "Current test" }).getByRole("combobox").waitFor();
+      await settled(paneFrame(page));
       return page.evaluate(() => window.listeners);
     };
     const first = await listeners();
