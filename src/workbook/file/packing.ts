@@ -1,11 +1,18 @@
 /** A zip archive that is packed part by part, each in pieces. */
-import { strToU8, Zip, ZipDeflate } from "fflate";
+import { strToU8, Zip, ZipDeflate, ZipPassThrough } from "fflate";
 
 /** A part that is being packed. */
 export interface PartInPieces {
   add(text: string): void;
   end(text: string): void;
   endBytes(bytes: Uint8Array): void;
+}
+
+interface PartOptions {
+  /** When the part was made. */
+  readonly mtime?: Date;
+  /** True if the content is compressed already, as that of a PNG is. */
+  readonly isCompressed?: boolean;
 }
 
 export class Packing {
@@ -16,8 +23,9 @@ export class Packing {
   });
 
   /** Begins a part, after the one before has ended. */
-  part(path: string): PartInPieces {
-    const file = new ZipDeflate(path, { level: 6 });
+  part(path: string, { mtime, isCompressed = false }: PartOptions = {}): PartInPieces {
+    const file = isCompressed ? new ZipPassThrough(path) : new ZipDeflate(path, { level: 6 });
+    if (mtime) file.mtime = mtime;
     this.#zip.add(file);
     return {
       add: (text) => file.push(strToU8(text)),

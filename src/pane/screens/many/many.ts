@@ -2,7 +2,7 @@
  * Reports, one AGS4 file, or pictures of several data sheets. A sheet that fails is listed with the reason, and the others go
  * on. Work that is stopped leaves whole reports, and no file.
  */
-import { strToU8, Zip, ZipDeflate, ZipPassThrough } from "fflate";
+import { strToU8 } from "fflate";
 import { toAgs4OfAll, type Transmission } from "../../../exchange/ags4";
 import { paperPlot, svgFile } from "../../../plots/paper";
 import { loadsRead } from "../../../record/load-curve";
@@ -10,6 +10,7 @@ import { stressText } from "../../../record/reduced-test";
 import { readRecord, RECORD_NAMES, type TestRecord } from "../../../record/record";
 import { asTyped } from "../../../reduction/message";
 import { isoDay, localDayNumber } from "../../../workbook/day-number";
+import { Packing } from "../../../workbook/file/packing";
 import { isStopped, pause, Stopped } from "../../../workbook/in-slices";
 import { WorkbookError, type WorkbookPort } from "../../../workbook/port";
 import { text } from "../../text";
@@ -83,19 +84,15 @@ export async function reportsOf(
   wanted: ReportsWanted,
   course: Course,
 ): Promise<ManyDone> {
-  const {
-    done,
-    failed,
-    isStopped: isCut,
-  } = await each(sheets, course, (sheet) =>
+  const made = await each(sheets, course, (sheet) =>
     // A stop in the middle of a report takes that report back.
     makeReport(port, sheet, { ...wanted, now: course.now }, { ...course, tell: () => undefined }),
   );
-  const reports = done.map(({ report }) => report);
+  const reports = made.done.map(({ report }) => report);
   return {
-    sentence: isCut ? words.reportsStopped(reports) : words.reportsMade(reports),
-    others: done.flatMap(({ remarks }) => remarks),
-    failed,
+    sentence: made.isStopped ? words.reportsStopped(reports) : words.reportsMade(reports),
+    others: made.done.flatMap(({ remarks }) => remarks),
+    failed: made.failed,
   };
 }
 
@@ -170,37 +167,6 @@ function freeName(name: string, taken: ReadonlySet<string>): string {
   return free;
 }
 
-/** A zip file to which one file after the other is added; each is compressed when it is added. */
-function growingZip(now: Date) {
-  const parts: Uint8Array[] = [];
-  const names = new Set<string>();
-  const zip = new Zip((error, part) => {
-    if (error) throw error;
-    parts.push(part);
-  });
-  return {
-    names,
-    add: (wanted: string, content: Uint8Array, isCompressed: boolean): void => {
-      const name = freeName(wanted, names);
-      names.add(name);
-      const file = isCompressed ? new ZipPassThrough(name) : new ZipDeflate(name);
-      file.mtime = now;
-      zip.add(file);
-      file.push(content, true);
-    },
-    end: (): Uint8Array<ArrayBuffer> => {
-      zip.end();
-      const bytes = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-      let at = 0;
-      for (const part of parts) {
-        bytes.set(part, at);
-        at += part.length;
-      }
-      return bytes;
-    },
-  };
-}
-
 /** All pictures in one zip file. Throws `Stopped` after a stop: nothing is saved then. */
 export async function picturesOf(
   port: WorkbookPort,
@@ -208,7 +174,7 @@ export async function picturesOf(
   { plots, format, widthMm }: PicturesWanted,
   course: Course,
 ): Promise<ManyDone> {
-  const zip = growingZip(course.now);
+  const [zip, names] = [new Packing(), new Set<string>()];
   const refused: Failure[] = [];
   const picture = async (sheet: string): Promise<void> => {
     const found = plotsOf(sheet, await recordOf(port, sheet), plots);
@@ -217,23 +183,23 @@ export async function picturesOf(
       if (course.signal.aborted) throw new Stopped();
       const called = [sheet, spec.title];
       const svg = svgFile(paperPlot(spec, { widthMm, heading: called.join(", "), inWords }));
-      // A PNG is compressed already.
       const isPng = format === "png";
       const content = isPng ? new Uint8Array(await (await pngOf(svg, widthMm)).arrayBuffer()) : strToU8(svg);
-      zip.add(fileName(called, format), content, isPng);
+      const name = freeName(fileName(called, format), names);
+      names.add(name);
+      zip.part(name, { mtime: course.now, isCompressed: isPng }).endBytes(content);
       await pause();
     }
   };
-  const { failed, isStopped: isCut } = await each(sheets, course, picture);
-  if (isCut) throw new Stopped();
-  const count = zip.names.size;
-  if (count === 0)
-    throw new WorkbookError(asTyped(words.noPictures([...failed, ...refused].map(({ reason }) => reason))));
+  const drawn = await each(sheets, course, picture);
+  if (drawn.isStopped) throw new Stopped();
+  const failed = [...drawn.failed, ...refused];
+  if (names.size === 0) throw new WorkbookError(asTyped(words.noPictures(failed.map(({ reason }) => reason))));
   const name = fileName([text.plot.heading, isoDay(localDayNumber(course.now))], "zip");
   return {
-    sentence: words.picturesMade(name, count),
+    sentence: words.picturesMade(name, names.size),
     others: [],
-    failed: [...failed, ...refused],
-    file: { name, content: zip.end() },
+    failed,
+    file: { name, content: zip.file() },
   };
 }
