@@ -5,19 +5,13 @@
  */
 import type { Page } from "playwright-core";
 import { demoSheet } from "../../src/datasheet";
-import { onPage } from "./page";
+import { onPage, type OnPage } from "./page";
 import { spentOn, type Spent } from "./tasks";
 
 const COUNT = Number(process.argv[2] ?? "40");
 
 /** The objects in the page: the access of the product to its workbook, and what the measurement keeps. */
-declare const clayledger: {
-  readonly port: import("../../src/workbook/port").WorkbookPort & {
-    readonly workbook: { readonly model: { dispatch(command: string): unknown } };
-  };
-  readonly save: () => Promise<Uint8Array>;
-  readonly open: (bytes: Uint8Array, name: string) => Promise<void>;
-};
+declare const clayledger: OnPage;
 declare const bench: { bytes: Uint8Array };
 
 const results: Record<string, Spent> = {};

@@ -14,14 +14,10 @@ import { blankSheet, demoSheet } from "../../src/datasheet";
 import { readingsName, timesName } from "../../src/specification/readings";
 import type { NamedColumns, SheetPlan } from "../../src/workbook/port";
 import { loggerLines } from "./made";
-import { onPage } from "./page";
+import { onPage, type OnPage } from "./page";
 
 /** The object in the page: the access of the product to its workbook. */
-declare const clayledger: {
-  readonly port: import("../../src/workbook/port").WorkbookPort;
-  readonly save: () => Promise<Uint8Array>;
-  readonly open: (bytes: Uint8Array, name: string) => Promise<void>;
-};
+declare const clayledger: OnPage;
 
 const LOADS = 48;
 const ROWS = 2_000;

@@ -2,7 +2,17 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
 import { chromium, type Page } from "playwright-core";
+import type { WorkbookPort } from "../../src/workbook/port";
 import { provideChromium } from "../browser/setup";
+
+/** The access of the product to its workbook, as `clayledger` of the page. */
+export interface OnPage {
+  readonly port: WorkbookPort & {
+    readonly workbook: { readonly model: { dispatch(command: string): unknown } };
+  };
+  readonly save: () => Promise<Uint8Array>;
+  readonly open: (bytes: Uint8Array, name: string) => Promise<void>;
+}
 
 const PATIENCE = 300_000;
 

@@ -6,7 +6,7 @@
 import type { Page } from "playwright-core";
 import { demoSheet } from "../../src/datasheet";
 import type { SheetPlan } from "../../src/workbook/port";
-import { onPage } from "./page";
+import { onPage, type OnPage } from "./page";
 import { spentOn, type Spent } from "./tasks";
 
 const COUNTS = (process.argv[2] ?? "1,10,40").split(",").map(Number);
@@ -15,7 +15,7 @@ const RUNS = 5;
 const QUIET = 2000;
 
 /** The object in the page: the access of the product to its workbook. */
-declare const clayledger: { readonly port: import("../../src/workbook/port").WorkbookPort };
+declare const clayledger: OnPage;
 
 const middle = (values: readonly number[]): number => [...values].sort((a, b) => a - b)[values.length >> 1] ?? NaN;
 

@@ -7,19 +7,13 @@
 import type { Page } from "playwright-core";
 import { fileSheet, linesName, LINES_AT_ONCE, type FileRecord } from "../../src/exchange/logger/file-sheet";
 import type { SheetPlan } from "../../src/workbook/port";
-import { onPage } from "./page";
+import { onPage, type OnPage } from "./page";
 import { spentOn, type Spent } from "./tasks";
 
 const LINES = 50_000;
 
 /** The objects in the page: the access of the product to its workbook, and the measurement. */
-declare const clayledger: {
-  readonly port: import("../../src/workbook/port").WorkbookPort & {
-    readonly workbook: { readonly model: { dispatch(command: string): unknown } };
-  };
-  readonly save: () => Promise<Uint8Array>;
-  readonly open: (bytes: Uint8Array, name: string) => Promise<void>;
-};
+declare const clayledger: OnPage;
 declare const bench: { bytes: Uint8Array };
 
 const results: Record<string, Spent> = {};
