@@ -242,15 +242,15 @@ function boxOfResult(name: string, { places }: Layout, { row, col }: Box): Box {
 
 /** True if a formula of a name that has cells has words of a language: such a sheet keeps its language. */
 const hasWordedResults = (layout: Layout, language: SheetLanguage): boolean =>
-  NAMES_WITH_FORMULAS.some((name) => {
+  NAMES_WITH_FORMULAS.filter((name) => layout.places.has(name)).some((name) => {
     const [now, then] = [layout, { ...layout, language }].map((one) => JSON.stringify(placedFormulas(name, one)));
-    return layout.places.has(name) && now !== then;
+    return now !== then;
   });
 
 /**
  * Chooses free cells for the results that this sheet has no cells for. A sheet that names no language, and has no result yet
- * in words of one, gets a cell that names `language` first, so that what is laid out is in that language. Results of the loads go to the right of the cell
- * `at`, in the rows of the loads; if the table of the loads lies on its side, from the row of `at` down, in the columns of
+ * in words of one, gets a cell that names `language` first, so that what is laid out is in that language. Results of the loads go to
+ * the right of the cell `at`, in the rows of the loads; if the table of the loads lies on its side, from the row of `at` down, in the columns of
  * the loads. The others go below one another from that cell down, below the loads.
  */
 export function workings(
