@@ -109,18 +109,18 @@ interface Part {
 
 /** The particulars of the file and how it was read, a line each; some lines have a name. */
 function particulars(record: FileRecord, top: number): Part {
-  const say = saidIn(record.language);
+  const t = saidIn(record.language);
   const lines: readonly (readonly [label: string, value: string, name?: string])[] = [
-    [say("File"), record.file || say("rows pasted into the pane"), "logger_file"],
+    [t("File"), record.file || t("rows pasted into the pane"), "logger_file"],
     ["SHA-256", record.sha256, "logger_sha256"],
-    [say("of"), record.hashOf],
-    [say("Characters"), record.encoding],
-    [say("Lines kept here"), say(record.lines > 0 ? NOT_FINISHED : NOT_KEPT), "logger_kept"],
-    [say("Apparatus"), record.apparatus, "logger_apparatus"],
+    [t("of"), record.hashOf],
+    [t("Characters"), record.encoding],
+    [t("Lines kept here"), t(record.lines > 0 ? NOT_FINISHED : NOT_KEPT), "logger_kept"],
+    [t("Apparatus"), record.apparatus, "logger_apparatus"],
     ...record.layoutWords,
-    [say("Layout, for the next file"), JSON.stringify(record.layout), "logger_layout"],
-    [say("Data sheet"), record.dataSheet, "logger_for"],
-    ...(record.read ? [[say("Read so far"), JSON.stringify(record.read), "logger_read"] as const] : []),
+    [t("Layout, for the next file"), JSON.stringify(record.layout), "logger_layout"],
+    [t("Data sheet"), record.dataSheet, "logger_for"],
+    ...(record.read ? [[t("Read so far"), JSON.stringify(record.read), "logger_read"] as const] : []),
   ];
   const cells = lines.flatMap(([label, value], index): CellPlan[] => [
     { row: top + index, col: 0, kind: "label", value: label },
@@ -152,19 +152,19 @@ function table(
 
 /** The loads of the file, and what was said of its lines. */
 function tables({ loads, remarks, language }: FileRecord, top: number): readonly Part[] {
-  const say = saidIn(language);
+  const t = saidIn(language);
   const ofLoads = table(
     top,
-    [say("Loads"), say("Load"), say("from line"), say("to line"), say("rows"), say("on sheet")],
+    [t("Loads"), t("Load"), t("from line"), t("to line"), t("rows"), t("on sheet")],
     loads.map(({ load, fromLine, toLine, rows, kept }) => [load, fromLine, toLine, rows, kept]),
   );
   if (remarks.length === 0) return [ofLoads];
   const more = remarks.length - MOST_REMARKS;
   const title =
     more > 0
-      ? say("What was said of lines (the first {0}; {1} more were told)", MOST_REMARKS, more)
-      : say("What was said of lines");
-  return [ofLoads, table(ofLoads.below + 1, [title, say("Line"), say("Remark")], remarks.slice(0, MOST_REMARKS))];
+      ? t("What was said of lines (the first {0}; {1} more were told)", MOST_REMARKS, more)
+      : t("What was said of lines");
+  return [ofLoads, table(ofLoads.below + 1, [title, t("Line"), t("Remark")], remarks.slice(0, MOST_REMARKS))];
 }
 
 /** The table of later readings of the file, beside its particulars; its rows are filled later. */
@@ -205,12 +205,12 @@ const LINES_LACK =
   "The lines of the file are not kept in this workbook. Its hash tells whether a file is the one that was read.";
 
 /**
- * The plan of the sheet in the language of the data sheet, without the lines: they are written to its names `linesName(0)`, ... later, and `logger_kept`
- * says how many are there.
+ * The plan of the sheet in the language of the data sheet, without the lines: they are written to its names
+ * `linesName(0)`, ... later, and `logger_kept` says how many are there.
  */
 export function fileSheet(record: FileRecord): SheetPlan {
   const { language } = record;
-  const say = saidIn(language);
+  const t = saidIn(language);
   const about = particulars(record, 3);
   const tabled = tables(record, about.below + 1);
   const later = record.read && record.lines > 0 ? laterReadings(language) : undefined;
@@ -223,8 +223,8 @@ export function fileSheet(record: FileRecord): SheetPlan {
     rows: lines.below,
     cols: record.read ? AGAIN_COLUMN + AGAIN_NAMES.length : 5,
     cells: [
-      { row: 0, col: 0, kind: "title", value: say("Readings as they were read, for “{0}”", record.dataSheet) },
-      { row: 1, col: 0, kind: "note", value: say(record.lines > 0 ? LINES_STAND : LINES_LACK) },
+      { row: 0, col: 0, kind: "title", value: t("Readings as they were read, for “{0}”", record.dataSheet) },
+      { row: 1, col: 0, kind: "note", value: t(record.lines > 0 ? LINES_STAND : LINES_LACK) },
       ...parts.flatMap(({ cells }) => cells),
     ],
     names: Object.assign({}, ...parts.map(({ names }) => names)),

@@ -13,10 +13,9 @@ import { Notice } from "../../ui/notice";
 import { Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 import { useCourse } from "../../live/use-course";
-import { contentOnSheet } from "../../live/sheet-language";
 import { contentText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
-import { languageOfLabels } from "../../live/sheet-language";
+import { contentOnSheet, languageOfLabels } from "../../live/sheet-language";
 import { CATALOGUES, text } from "../../text";
 import {
   againAnswered,

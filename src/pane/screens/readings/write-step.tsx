@@ -208,9 +208,7 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
       <Text size={200} className={styles.quiet}>
         {!canKeep
           ? words.cannotKeep(MOST_LINES)
-          : keep
-            ? words.keepHint(fileSheetName(dataSheet, languageOfLabels()))
-            : words.doesNotKeep(fileSheetName(dataSheet, languageOfLabels()))}{" "}
+          : (keep ? words.keepHint : words.doesNotKeep)(fileSheetName(dataSheet, languageOfLabels()))}{" "}
         {words.stressesToo}
       </Text>
       <Hindrances writing={writing} isDone={state.at === "done"} />
