@@ -35,7 +35,13 @@ withBrowser("a pane that is reloaded", (openPage) => {
   });
 
   const reload = async (): Promise<void> => {
-    await page.evaluate(() => document.querySelector("#pane").contentWindow.location.reload());
+    await page.evaluate(() => {
+      const { contentWindow } = document.querySelector("#pane");
+      contentWindow.isOld = true;
+      contentWindow.location.reload();
+    });
+    // The old pane stands until the new one begins to load.
+    await page.waitForFunction(() => document.querySelector("#pane").contentWindow.isOld !== true);
     await pane().getByRole("tab", { name: "Data sheet" }).waitFor();
   };
 
