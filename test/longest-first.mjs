@@ -28,7 +28,7 @@ const LONG = [
   "workbook/office/half-made",
   "datasheet/demo",
   "workbook/contract-excel",
-  "workbook/embedded/many-cells",
+  "workbook/embedded/steps/many-cells",
   "report/issue",
   "workbook/office/two-at-once",
   "workbook/embedded/xlsx",

@@ -9,7 +9,7 @@ import { cellAddress } from "../address";
 import { asDecimal, askAboutEntries, namedEntries, type DoubtfulEntries } from "./typing/entries";
 import type { Model } from "./engine";
 import { wordFor } from "./engine-words";
-import { carryOut } from "./history";
+import { carryOut } from "./steps/history";
 import { decimalMarkOf } from "./typing/locale";
 import { showNotesWith } from "./notes";
 import { tellRefusals } from "./protection";

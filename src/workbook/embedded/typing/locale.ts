@@ -1,6 +1,6 @@
 /** The decimal mark of the embedded sheet for typing, pasting and display. Cells, formulas and files always contain the point. */
 import { DEFAULT_LOCALE } from "@odoo/o-spreadsheet";
-import { carryOut } from "../history";
+import { carryOut } from "../steps/history";
 import type { Model } from "../engine";
 
 export type DecimalMark = "." | ",";

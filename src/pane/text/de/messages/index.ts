@@ -1,7 +1,7 @@
 /** The messages of reductions, records and checks in German, by their English templates. */
-import { checks } from "./checks";
+import { checks } from "./checks/checks";
 import { curve } from "./curve";
-import { curveQuestions } from "./curve-questions";
+import { curveQuestions } from "./checks/curve-questions";
 import { dataSheet } from "./data-sheet";
 import { design } from "./design";
 import { files } from "./files";
@@ -11,11 +11,11 @@ import { news } from "./news";
 import { office } from "./office";
 import { masses } from "./masses";
 import { plots } from "./plots";
-import { questions } from "./questions";
+import { questions } from "./checks/questions";
 import { record } from "./record";
-import { report } from "./report";
-import { reportTexts } from "./report-texts";
-import { sheetCheck } from "./sheet-check";
+import { report } from "./report/report";
+import { reportTexts } from "./report/report-texts";
+import { sheetCheck } from "./checks/sheet-check";
 import { specimen } from "./specimen";
 import { wetting } from "./wetting";
 import { workbook } from "./workbook";

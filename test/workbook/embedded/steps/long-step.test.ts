@@ -2,11 +2,11 @@
  * Sheets that are inserted in slices: the step is that of an insertion at once; while it is made nothing else changes the workbook;
  * stopped, it leaves the workbook as it was.
  */
-import "./engine-in-node";
-import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../src/workbook/embedded";
-import { plainData } from "../../../src/workbook/embedded/engine";
-import { Stopped, type Course } from "../../../src/workbook/in-slices";
-import type { SheetPlan } from "../../../src/workbook/port";
+import "../engine-in-node";
+import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
+import { plainData } from "../../../../src/workbook/embedded/engine";
+import { Stopped, type Course } from "../../../../src/workbook/in-slices";
+import type { SheetPlan } from "../../../../src/workbook/port";
 
 const ROWS = 40;
 const PLAN: SheetPlan = {

@@ -1,13 +1,13 @@
 /** What one undo takes back after each writing, and what one redo brings again. */
-import "./engine-in-node";
-import { LINES_AT_ONCE, linesKept, linesName, keptAll } from "../../../src/exchange/logger/file-sheet";
-import { writeReadings, type Job } from "../../../src/pane/screens/readings/into-workbook";
-import { writeAgain, type AgainJob } from "../../../src/pane/screens/readings/write-again";
-import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
-import { plainData } from "../../../src/workbook/embedded/engine";
-import type { SheetPlan } from "../../../src/workbook/port";
-import { RING } from "../contract-bench";
-import { foreignFile } from "../contract-files";
+import "../engine-in-node";
+import { LINES_AT_ONCE, linesKept, linesName, keptAll } from "../../../../src/exchange/logger/file-sheet";
+import { writeReadings, type Job } from "../../../../src/pane/screens/readings/into-workbook";
+import { writeAgain, type AgainJob } from "../../../../src/pane/screens/readings/write-again";
+import { EmbeddedPort, newWorkbook } from "../../../../src/workbook/embedded";
+import { plainData } from "../../../../src/workbook/embedded/engine";
+import type { SheetPlan } from "../../../../src/workbook/port";
+import { RING } from "../../contract-bench";
+import { foreignFile } from "../../contract-files";
 
 jest.setTimeout(60_000);
 

@@ -1,8 +1,8 @@
 /** Many cells written at once: all of them or none, as one step of undo, while the page stays responsive. */
-import "./engine-in-node";
-import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
-import { carryOut, carryOutInBatches, lastStep } from "../../../src/workbook/embedded/history";
-import type { SheetPlan } from "../../../src/workbook/port";
+import "../engine-in-node";
+import { EmbeddedPort, newWorkbook } from "../../../../src/workbook/embedded";
+import { carryOut, carryOutInBatches, lastStep } from "../../../../src/workbook/embedded/steps/history";
+import type { SheetPlan } from "../../../../src/workbook/port";
 
 const sheet = (rows: number): SheetPlan => ({
   ...{ name: "Readings", rows, cols: 2, cells: [], columnWidths: {}, merges: [], freezeRows: 0 },

@@ -5,14 +5,14 @@
  * sentence, and the requests of the pane wait. A step that is stopped or refused is taken back whole.
  * Casts: the engine's types do not include the inner parts of a model.
  */
-import { say } from "../../reduction/message";
-import { nth } from "../../reduction/numeric/lists";
+import { say } from "../../../reduction/message";
+import { nth } from "../../../reduction/numeric/lists";
 import { coreTypes, registries, UIPlugin } from "@odoo/o-spreadsheet";
-import { inSlices, type Course } from "../in-slices";
-import { WorkbookError } from "../port";
-import { BATCH, dispatchOne, withoutUseless, type Command, type Dispatching, type Model } from "./engine";
-import { evaluationOf } from "./evaluation/plugin";
-import { tellRefusal, whileLifted } from "./protection";
+import { inSlices, type Course } from "../../in-slices";
+import { WorkbookError } from "../../port";
+import { BATCH, dispatchOne, withoutUseless, type Command, type Dispatching, type Model } from "../engine";
+import { evaluationOf } from "../evaluation/plugin";
+import { tellRefusal, whileLifted } from "../protection";
 
 /** A change of one field of the engine's state. */
 interface Change {

@@ -1,11 +1,11 @@
 /** Steps of undo are let go when they take too much room: the newest can be undone, and the page says that the others cannot. */
-import "./engine-in-node";
-import { english, type Message } from "../../../src/reduction/message";
-import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
-import { carryOut, lastStep } from "../../../src/workbook/embedded/history";
-import { tellRefusals } from "../../../src/workbook/embedded/protection";
-import { MOST_BYTES, StepRoom } from "../../../src/workbook/embedded/step-room";
-import type { SheetPlan } from "../../../src/workbook/port";
+import "../engine-in-node";
+import { english, type Message } from "../../../../src/reduction/message";
+import { EmbeddedPort, newWorkbook } from "../../../../src/workbook/embedded";
+import { carryOut, lastStep } from "../../../../src/workbook/embedded/steps/history";
+import { tellRefusals } from "../../../../src/workbook/embedded/protection";
+import { MOST_BYTES, StepRoom } from "../../../../src/workbook/embedded/steps/step-room";
+import type { SheetPlan } from "../../../../src/workbook/port";
 
 jest.setTimeout(60_000);
 

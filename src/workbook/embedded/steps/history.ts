@@ -2,13 +2,13 @@
  * Carries out batches of commands completely or not at all: a refused batch leaves no step for undo or redo.
  * Casts: the engine's types do not include the inner parts of the history plugin, nor the commands and getters that are added here.
  */
-import { say, verbatim } from "../../reduction/message";
+import { say, verbatim } from "../../../reduction/message";
 import { registries } from "@odoo/o-spreadsheet";
-import { pause } from "../in-slices";
-import { WorkbookError } from "../port";
-import { runBatch, withoutUseless, type Command, type Dispatching, type Model } from "./engine";
+import { pause } from "../../in-slices";
+import { WorkbookError } from "../../port";
+import { runBatch, withoutUseless, type Command, type Dispatching, type Model } from "../engine";
 import { isBusy, stepEnd } from "./long-step";
-import { tellRefusal, whileLifted } from "./protection";
+import { tellRefusal, whileLifted } from "../protection";
 import { StepRoom, type KeptStep } from "./step-room";
 
 /** Gives the lists of undo and redo back as they were before work that was taken back. */
