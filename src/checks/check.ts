@@ -61,20 +61,20 @@ export interface Answering {
 
 export interface Check extends Question, Answering {}
 
-interface Asked<L extends string> {
-  readonly record: TestRecord;
-  readonly reduced: Reduced;
-  readonly limits: Readonly<Record<L, number>>;
-  readonly previous?: TestRecord;
-}
+/** Answers a question from a record, what it reduces to, and the limits. `previous` is another test, for questions that compare two. */
+type Asking<L extends string> = (
+  record: TestRecord,
+  reduced: Reduced,
+  limits: Readonly<Record<L, number>>,
+  previous?: TestRecord,
+) => Answer;
 
 /** Makes a row of the table. Its default limits apply unless a firm has changed them. */
-export function check<const L extends Readonly<Record<string, number>>>(row: {
-  readonly id: string;
-  readonly limits: L;
-  readonly ask: (asked: Asked<keyof L & string>) => Answer;
-}): Answering {
-  const { id, limits: usual, ask: evaluate } = row;
+export function check<const L extends Readonly<Record<string, number>>>(
+  id: string,
+  usual: L,
+  evaluate: Asking<keyof L & string>,
+): Answering {
   return {
     id,
     limits: usual,
@@ -83,7 +83,7 @@ export function check<const L extends Readonly<Record<string, number>>>(row: {
       const limits = Object.fromEntries(
         Object.entries(usual).map(([name, value]) => [name, thresholds[`${id}.${name}`] ?? value]),
       ) as Record<keyof L & string, number>;
-      return evaluate({ record, reduced: reduced(record), limits, previous });
+      return evaluate(record, reduced(record), limits, previous);
     },
   };
 }

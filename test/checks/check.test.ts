@@ -203,15 +203,11 @@ test("a refusal is the reason why a question cannot be asked", () => {
 });
 
 test("a question is asked with its own limits, or with those of the firm", () => {
-  const row = check({
-    id: "Q99",
-    limits: { stop: 5, explain: 2 },
-    ask: ({ limits, previous, record: asked }) => ({
-      status: asked === record && previous === undefined ? "pass" : "stop",
-      used: 10 * limits.stop + limits.explain,
-      sentence: remedy,
-    }),
-  });
+  const row = check("Q99", { stop: 5, explain: 2 }, (asked, _reduced, limits, previous) => ({
+    status: asked === record && previous === undefined ? "pass" : "stop",
+    used: 10 * limits.stop + limits.explain,
+    sentence: remedy,
+  }));
   expect([row.id, row.limits]).toEqual(["Q99", { stop: 5, explain: 2 }]);
   expect(row.evaluate(record)).toMatchObject({ status: "pass", used: 52 });
   expect(row.evaluate(record, { "Q99.stop": 7, "Q98.explain": 9 })).toMatchObject({ status: "pass", used: 72 });

@@ -126,54 +126,42 @@ export const byHandQuestions = (): Readonly<Record<string, Question>> => ({
 
 /** How each question is answered. */
 export const BY_HAND_CHECKS = [
-  check({
-    id: "Q69",
-    limits: { explain: 0.15 },
-    ask: ({ record, reduced, limits: l }) => {
-      const picks = picksOfCurve(record.picks);
-      if (Object.keys(picks).length === 0)
-        return { status: "pass", sentence: say`nothing was picked by hand on the compression curve` };
-      const method = yieldMethodOf(record);
-      const read = then(reduced.curve, (test) => preconsolidation(test, { method, picks }));
-      const without = then(reduced.curve, (test) => preconsolidation(test, { method }));
-      return ask(read, ({ stress }) =>
-        ask(without, ({ stress: automatic }) =>
-          within(
-            record,
-            say`change of the preconsolidation stress by picks`,
-            Math.abs(stress / automatic - 1),
-            "number",
-            { explain: [undefined, l.explain] },
-            say`look at the lines in the review, and at the reasons of the picks`,
-          ),
+  check("Q69", { explain: 0.15 }, (record, reduced, l) => {
+    const picks = picksOfCurve(record.picks);
+    if (Object.keys(picks).length === 0)
+      return { status: "pass", sentence: say`nothing was picked by hand on the compression curve` };
+    const method = yieldMethodOf(record);
+    const read = then(reduced.curve, (test) => preconsolidation(test, { method, picks }));
+    const without = then(reduced.curve, (test) => preconsolidation(test, { method }));
+    return ask(read, ({ stress }) =>
+      ask(without, ({ stress: automatic }) =>
+        within(
+          record,
+          say`change of the preconsolidation stress by picks`,
+          Math.abs(stress / automatic - 1),
+          "number",
+          { explain: [undefined, l.explain] },
+          say`look at the lines in the review, and at the reasons of the picks`,
         ),
-      );
-    },
+      ),
+    );
   }),
-  check({
-    id: "Q70",
-    limits: {},
-    ask: ({ record, reduced }) => {
-      const answers = QUANTITIES.flatMap(([name, said]) => {
-        const adopted = record.adopted?.[name];
-        return adopted ? [{ load: said, answer: answerFor(said, adopted, givenFor(name, record, reduced)) }] : [];
-      });
-      if (answers.length === 0)
-        return { status: "pass", sentence: say`no index is adopted: those of the constructions are used` };
-      return gravest(answers, say`no index can be compared`);
-    },
+  check("Q70", {}, (record, reduced) => {
+    const answers = QUANTITIES.flatMap(([name, said]) => {
+      const adopted = record.adopted?.[name];
+      return adopted ? [{ load: said, answer: answerFor(said, adopted, givenFor(name, record, reduced)) }] : [];
+    });
+    if (answers.length === 0)
+      return { status: "pass", sentence: say`no index is adopted: those of the constructions are used` };
+    return gravest(answers, say`no index can be compared`);
   }),
-  check({
-    id: "Q73",
-    limits: {},
-    ask: ({ record }) => {
-      const answers = CV_RANGES.flatMap(({ name }) => {
-        const adopted = record.adopted?.[name];
-        return adopted ? [{ load: CV_SAID[name], answer: answerForCv(record, CV_SAID[name], adopted) }] : [];
-      });
-      return answers.length === 0
-        ? { status: "pass", sentence: say`no cv is adopted: those of the loads are used` }
-        : gravest(answers);
-    },
+  check("Q73", {}, (record) => {
+    const answers = CV_RANGES.flatMap(({ name }) => {
+      const adopted = record.adopted?.[name];
+      return adopted ? [{ load: CV_SAID[name], answer: answerForCv(record, CV_SAID[name], adopted) }] : [];
+    });
+    return answers.length === 0
+      ? { status: "pass", sentence: say`no cv is adopted: those of the loads are used` }
+      : gravest(answers);
   }),
 ];

@@ -51,67 +51,60 @@ export const classificationQuestions = (): Readonly<Record<string, Question>> =>
 
 /** How each question is answered. */
 export const CLASSIFICATION_CHECKS = [
-  check({
-    id: "Q67",
-    limits: { explain_below: -0.5, explain_above: 3 },
-    ask: ({ record, reduced, limits: l }) => {
-      const PI = plasticityIndex(record);
-      const PL = record.numbers.plastic_limit;
-      const liquidity =
-        PI === undefined || PL === undefined || PI <= 0 || !reduced.specimen.ok
-          ? []
-          : [
-              {
-                load: say`classification`,
-                answer: within(
-                  record,
-                  say`the liquidity index`,
-                  (reduced.specimen.value.w0 - PL) / PI,
-                  "ratio",
-                  { explain: [l.explain_below, l.explain_above] },
-                  say`are limits and water content of the same soil?`,
-                ),
-              },
-            ];
-      return gravest(
-        [
-          ...ordered(record, "liquid_limit", "plastic_limit"),
-          ...ordered(record, "fines_content", "clay_content"),
-          ...liquidity,
-        ],
-        say`it needs ${cellNamed("liquid_limit")} and ${cellNamed("plastic_limit")}, or ${cellNamed("fines_content")} and ${cellNamed("clay_content")}`,
-      );
-    },
+  check("Q67", { explain_below: -0.5, explain_above: 3 }, (record, reduced, l) => {
+    const PI = plasticityIndex(record);
+    const PL = record.numbers.plastic_limit;
+    const liquidity =
+      PI === undefined || PL === undefined || PI <= 0 || !reduced.specimen.ok
+        ? []
+        : [
+            {
+              load: say`classification`,
+              answer: within(
+                record,
+                say`the liquidity index`,
+                (reduced.specimen.value.w0 - PL) / PI,
+                "ratio",
+                { explain: [l.explain_below, l.explain_above] },
+                say`are limits and water content of the same soil?`,
+              ),
+            },
+          ];
+    return gravest(
+      [
+        ...ordered(record, "liquid_limit", "plastic_limit"),
+        ...ordered(record, "fines_content", "clay_content"),
+        ...liquidity,
+      ],
+      say`it needs ${cellNamed("liquid_limit")} and ${cellNamed("plastic_limit")}, or ${cellNamed("fines_content")} and ${cellNamed("clay_content")}`,
+    );
   }),
-  check({
-    id: "Q68",
-    limits: { spread: CORRELATION_SPREAD },
-    ask: ({ record, reduced, limits: l }) =>
-      ask(inputs(record, "liquid_limit", "specific_gravity"), ({ liquid_limit, specific_gravity }) =>
-        ask(reduced.compressionIndex, ({ value }) => {
-          const Cc = asVoidRatio(reduced, value);
-          if (Cc === undefined) return cannotAsk(say`it needs the initial void ratio`);
-          const specimen = reduced.specimen.ok ? reduced.specimen.value : undefined;
-          const found = correlatedCc({
-            liquidLimit: liquid_limit,
-            plasticityIndex: plasticityIndex(record),
-            specificGravity: specific_gravity,
-            waterContent: specimen?.w0,
-            voidRatio: specimen?.e0,
-          });
-          if (found.length === 0) return cannotAsk(say`no correlation gives a value above zero for this soil`);
-          const all = found.map((one) => one.Cc);
-          const answer = within(
-            record,
-            say`Cc`,
-            Cc,
-            "ratio",
-            { note: [Math.min(...all) * (1 - l.spread), Math.max(...all) * (1 + l.spread)] },
-            say`structure or sensitivity raises it, disturbance lowers it`,
-          );
-          const named = listed(found.map((one) => say`${digits(one.Cc, 3)} (${one.source})`));
-          return { ...answer, sentence: say`${answer.sentence}; the correlations give ${named}` };
-        }),
-      ),
-  }),
+  check("Q68", { spread: CORRELATION_SPREAD }, (record, reduced, l) =>
+    ask(inputs(record, "liquid_limit", "specific_gravity"), ({ liquid_limit, specific_gravity }) =>
+      ask(reduced.compressionIndex, ({ value }) => {
+        const Cc = asVoidRatio(reduced, value);
+        if (Cc === undefined) return cannotAsk(say`it needs the initial void ratio`);
+        const specimen = reduced.specimen.ok ? reduced.specimen.value : undefined;
+        const found = correlatedCc({
+          liquidLimit: liquid_limit,
+          plasticityIndex: plasticityIndex(record),
+          specificGravity: specific_gravity,
+          waterContent: specimen?.w0,
+          voidRatio: specimen?.e0,
+        });
+        if (found.length === 0) return cannotAsk(say`no correlation gives a value above zero for this soil`);
+        const all = found.map((one) => one.Cc);
+        const answer = within(
+          record,
+          say`Cc`,
+          Cc,
+          "ratio",
+          { note: [Math.min(...all) * (1 - l.spread), Math.max(...all) * (1 + l.spread)] },
+          say`structure or sensitivity raises it, disturbance lowers it`,
+        );
+        const named = listed(found.map((one) => say`${digits(one.Cc, 3)} (${one.source})`));
+        return { ...answer, sentence: say`${answer.sentence}; the correlations give ${named}` };
+      }),
+    ),
+  ),
 ];

@@ -170,65 +170,58 @@ function ofUnloading(record: TestRecord, heights: readonly [number, number], ini
 
 /** How each question is answered. */
 export const CURVE_CHECKS = [
-  check({
-    id: "Q44",
-    limits: { points: 3, reach: 4 },
-    ask: ({ record, reduced, limits: l }) =>
-      pair(
-        then(reduced.curve, (test) => virginLineOf(test, picksOfCurve(record.picks))),
-        reduced.preconsolidation,
-        ({ curve, virgin }, { stress }) => {
-          const greatest = Math.max(...curve.points.map((point) => point.stress));
-          return gravest(
-            [
-              within(
-                record,
-                say`points on the virgin line`,
-                virgin.to - virgin.from + 1,
-                "number",
-                { explain: [l.points, undefined] },
-                say`more loads, or closer ones, make it certain`,
-              ),
-              within(
-                record,
-                say`the greatest stress over the preconsolidation stress`,
-                greatest / stress,
-                "number",
-                { explain: [l.reach, undefined] },
-                say`load further (eight times is the aim)`,
-              ),
-            ].map((answer) => ({ load: say`virgin line`, answer })),
-          );
-        },
-      ),
+  check("Q44", { points: 3, reach: 4 }, (record, reduced, l) =>
+    pair(
+      then(reduced.curve, (test) => virginLineOf(test, picksOfCurve(record.picks))),
+      reduced.preconsolidation,
+      ({ curve, virgin }, { stress }) => {
+        const greatest = Math.max(...curve.points.map((point) => point.stress));
+        return gravest(
+          [
+            within(
+              record,
+              say`points on the virgin line`,
+              virgin.to - virgin.from + 1,
+              "number",
+              { explain: [l.points, undefined] },
+              say`more loads, or closer ones, make it certain`,
+            ),
+            within(
+              record,
+              say`the greatest stress over the preconsolidation stress`,
+              greatest / stress,
+              "number",
+              { explain: [l.reach, undefined] },
+              say`load further (eight times is the aim)`,
+            ),
+          ].map((answer) => ({ load: say`virgin line`, answer })),
+        );
+      },
+    ),
+  ),
+  check("Q45", {}, (record, reduced) => {
+    if (!reduced.curve.ok) return cannotAsk(reduced.curve.reason);
+    const shown = record.results.preconsolidation_stress;
+    if (shown === undefined && !reduced.preconsolidation.ok) return cannotAsk(reduced.preconsolidation.reason);
+    const stress = shown ?? (reduced.preconsolidation.ok ? inKpa(record, reduced.preconsolidation.value.stress) : 0);
+    const loads = reduced.loads.flatMap((load) => (load.firstLoading ? [load.record.stress!] : []));
+    if (loads.length < 2) return cannotAsk(say`it needs two loads of first loading`);
+    return within(
+      record,
+      say`preconsolidation stress`,
+      stress,
+      "stress",
+      { stop: [loads[1], loads[loads.length - 1]] },
+      say`the test has no points on one side of it`,
+    );
   }),
-  check({
-    id: "Q45",
-    limits: {},
-    ask: ({ record, reduced }) => {
-      if (!reduced.curve.ok) return cannotAsk(reduced.curve.reason);
-      const shown = record.results.preconsolidation_stress;
-      if (shown === undefined && !reduced.preconsolidation.ok) return cannotAsk(reduced.preconsolidation.reason);
-      const stress = shown ?? (reduced.preconsolidation.ok ? inKpa(record, reduced.preconsolidation.value.stress) : 0);
-      const loads = reduced.loads.flatMap((load) => (load.firstLoading ? [load.record.stress!] : []));
-      if (loads.length < 2) return cannotAsk(say`it needs two loads of first loading`);
-      return within(
-        record,
-        say`preconsolidation stress`,
-        stress,
-        "stress",
-        { stop: [loads[1], loads[loads.length - 1]] },
-        say`the test has no points on one side of it`,
-      );
-    },
-  }),
-  check({
-    id: "Q46",
-    limits: {
+  check(
+    "Q46",
+    {
       explain: 0.25,
       unreliable: 0.5,
     },
-    ask: ({ record, reduced, limits: l }) =>
+    (record, reduced, l) =>
       ask(reduced.spread, ({ spread }) =>
         within(
           record,
@@ -241,37 +234,34 @@ export const CURVE_CHECKS = [
             : say`look at the curve, and at the points that each method used`,
         ),
       ),
-  }),
-  check({
-    id: "Q47",
-    limits: { share: 0.4 },
-    ask: ({ record, reduced, limits: l }) =>
-      ask(reduced.branches, ({ firstLoading }) =>
-        pair(
-          then(reduced.curve, (test) =>
-            compressionIndex(test, { from: nth(firstLoading, 0).stress, to: nth(firstLoading, 1).stress }),
-          ),
-          reduced.compressionIndex,
-          (first, Cc) =>
-            within(
-              record,
-              say`slope of the first loads over that of the virgin line`,
-              first.value / Cc.value,
-              "ratio",
-              { explain: [undefined, l.share] },
-              say`the curve is rounded: disturbed, or already yielding under the first loads`,
-            ),
+  ),
+  check("Q47", { share: 0.4 }, (record, reduced, l) =>
+    ask(reduced.branches, ({ firstLoading }) =>
+      pair(
+        then(reduced.curve, (test) =>
+          compressionIndex(test, { from: nth(firstLoading, 0).stress, to: nth(firstLoading, 1).stress }),
         ),
+        reduced.compressionIndex,
+        (first, Cc) =>
+          within(
+            record,
+            say`slope of the first loads over that of the virgin line`,
+            first.value / Cc.value,
+            "ratio",
+            { explain: [undefined, l.share] },
+            say`the curve is rounded: disturbed, or already yielding under the first loads`,
+          ),
       ),
-  }),
-  check({
-    id: "Q48",
-    limits: {
+    ),
+  ),
+  check(
+    "Q48",
+    {
       explain_below: 0.02,
       explain_above: 0.25,
       times: 2,
     },
-    ask: ({ record, reduced, limits: l }) =>
+    (record, reduced, l) =>
       pair(reduced.recompressionIndex, reduced.compressionIndex, (Cr, Cc) => {
         const share = within(
           record,
@@ -294,15 +284,15 @@ export const CURVE_CHECKS = [
         );
         return gravest([share, swelling].map((answer) => ({ load: say`indices`, answer })));
       }),
-  }),
-  check({
-    id: "Q49",
-    limits: {
+  ),
+  check(
+    "Q49",
+    {
       explain_below: 0.05,
       explain_above: 3,
       ratio_above: 0.6,
     },
-    ask: ({ record, reduced, limits: l }) =>
+    (record, reduced, l) =>
       ask(reduced.compressionIndex, ({ value }) => {
         const Cc = asVoidRatio(reduced, value);
         const answers = [];
@@ -334,14 +324,14 @@ export const CURVE_CHECKS = [
           say`it needs void ratios, or the whole specimen`,
         );
       }),
-  }),
-  check({
-    id: "Q50",
-    limits: {
+  ),
+  check(
+    "Q50",
+    {
       explain_below: usualCreepRatio()[0],
       explain_above: usualCreepRatio()[1],
     },
-    ask: ({ record, reduced, limits: l }) => {
+    (record, reduced, l) => {
       if (!reduced.preconsolidation.ok) return cannotAsk(reduced.preconsolidation.reason);
       if (!reduced.specimen.ok) return cannotAsk(reduced.specimen.reason);
       const { e0 } = reduced.specimen.value;
@@ -371,14 +361,14 @@ export const CURVE_CHECKS = [
         say`it needs C alpha of loads beyond the preconsolidation stress (${nameOf("c_alpha")})`,
       );
     },
-  }),
-  check({
-    id: "Q51",
-    limits: {
+  ),
+  check(
+    "Q51",
+    {
       change: LUNNE["OCR 1 to 2"][1],
       strain: STRAIN_CLASSES.limits[1],
     },
-    ask: ({ record, reduced, limits: l }) =>
+    (record, reduced, l) =>
       ask(reduced.quality, ({ change, strain, lunneClass, strainClass }) => {
         const ofLunne = lunneClass ? LUNNE_NAMES[lunneClass] : say`unknown`;
         const remedy = say`class ${ofLunne} (Lunne), ${verbatim(strainClass)} (SQD): disturbed, so that yield and Cc read low`;
@@ -404,180 +394,154 @@ export const CURVE_CHECKS = [
           ? { ...byLunne, status: "explain", sentence: say`${byLunne.sentence}; ${remedy}` }
           : byLunne;
       }),
+  ),
+  check("Q52", { explain_below: 0.9, explain_above: 20 }, (record, reduced, l) => {
+    const typed = record.results.overconsolidation_ratio;
+    const inSitu = record.numbers.in_situ_stress;
+    if (typed !== undefined && inSitu === undefined)
+      return {
+        status: "explain",
+        sentence: say`an OCR of ${digits(typed, 3)} stands on the sheet without an in-situ stress: fill in ${cellNamed("in_situ_stress")}`,
+      };
+    return pair(inputs(record, "in_situ_stress"), reduced.preconsolidation, (n, { stress }) =>
+      within(
+        record,
+        say`OCR`,
+        stress / inSheetStress(record, n.in_situ_stress),
+        "ratio",
+        rangesOf(l),
+        say`disturbance, ground still consolidating, or a wrong in-situ stress (water table?)`,
+      ),
+    );
   }),
-  check({
-    id: "Q52",
-    limits: { explain_below: 0.9, explain_above: 20 },
-    ask: ({ record, reduced, limits: l }) => {
-      const typed = record.results.overconsolidation_ratio;
-      const inSitu = record.numbers.in_situ_stress;
-      if (typed !== undefined && inSitu === undefined)
-        return {
-          status: "explain",
-          sentence: say`an OCR of ${digits(typed, 3)} stands on the sheet without an in-situ stress: fill in ${cellNamed("in_situ_stress")}`,
-        };
-      return pair(inputs(record, "in_situ_stress"), reduced.preconsolidation, (n, { stress }) =>
-        within(
-          record,
-          say`OCR`,
-          stress / inSheetStress(record, n.in_situ_stress),
-          "ratio",
-          rangesOf(l),
-          say`disturbance, ground still consolidating, or a wrong in-situ stress (water table?)`,
-        ),
+  check("Q66", {}, (record, reduced) => {
+    const adopted = record.adopted?.preconsolidation_stress;
+    if (!adopted)
+      return {
+        status: "pass",
+        sentence: say`no preconsolidation stress is adopted: that of the method chosen is used`,
+      };
+    return ask(reduced.spread, ({ methods }) => {
+      const stresses = methods.flatMap(({ result }) => (result.ok ? [inKpa(record, result.value.stress)] : []));
+      const [least, most] = [Math.min(...stresses), Math.max(...stresses)];
+      const unit = verbatim(record.words.stress_unit ?? "kPa");
+      const shown = (kPa: number) => digits(inSheetStress(record, kPa), 4);
+      const said = say`${shown(adopted.value)} ${unit} is adopted; the methods read ${shown(least)} to ${shown(most)} ${unit}`;
+      return adoptedAnswer(said, adopted, [least, most], "adopted_reason");
+    });
+  }),
+  check("Q53", { explain_below: 4, explain_above: 22 }, (record, _reduced, l) =>
+    ask(inputs(record, "in_situ_stress", "depth"), ({ in_situ_stress, depth }) => {
+      if (depth <= 0) return cannotAsk(say`${cellNamed("depth")} is not above zero`);
+      const answer = within(
+        record,
+        say`in-situ stress over depth, kPa/m`,
+        in_situ_stress / depth,
+        "number",
+        rangesOf(l),
+        say`check the depth, the water table and the units`,
       );
-    },
-  }),
-  check({
-    id: "Q66",
-    limits: {},
-    ask: ({ record, reduced }) => {
-      const adopted = record.adopted?.preconsolidation_stress;
-      if (!adopted)
-        return {
-          status: "pass",
-          sentence: say`no preconsolidation stress is adopted: that of the method chosen is used`,
-        };
-      return ask(reduced.spread, ({ methods }) => {
-        const stresses = methods.flatMap(({ result }) => (result.ok ? [inKpa(record, result.value.stress)] : []));
-        const [least, most] = [Math.min(...stresses), Math.max(...stresses)];
-        const unit = verbatim(record.words.stress_unit ?? "kPa");
-        const shown = (kPa: number) => digits(inSheetStress(record, kPa), 4);
-        const said = say`${shown(adopted.value)} ${unit} is adopted; the methods read ${shown(least)} to ${shown(most)} ${unit}`;
-        return adoptedAnswer(said, adopted, [least, most], "adopted_reason");
-      });
-    },
-  }),
-  check({
-    id: "Q53",
-    limits: { explain_below: 4, explain_above: 22 },
-    ask: ({ record, limits: l }) =>
-      ask(inputs(record, "in_situ_stress", "depth"), ({ in_situ_stress, depth }) => {
-        if (depth <= 0) return cannotAsk(say`${cellNamed("depth")} is not above zero`);
-        const answer = within(
-          record,
-          say`in-situ stress over depth, kPa/m`,
-          in_situ_stress / depth,
-          "number",
-          rangesOf(l),
-          say`check the depth, the water table and the units`,
-        );
-        return answer;
-      }),
-  }),
-  check({
-    id: "Q54",
-    limits: { explain_below: 1e-12, explain_above: 1e-7 },
-    ask: ({ record, reduced, limits: l }) =>
-      gravest(
-        reduced.loads.flatMap(({ called, record: { results } }) =>
-          results.conductivity === undefined
-            ? []
-            : [
-                {
-                  load: called,
-                  answer: within(
-                    record,
-                    say`k`,
-                    results.conductivity,
-                    "conductivity",
-                    rangesOf(l),
-                    say`check cv and mv, and their units`,
-                  ),
-                },
-              ],
-        ),
-        say`it needs k of a load (${nameOf("conductivity")})`,
+      return answer;
+    }),
+  ),
+  check("Q54", { explain_below: 1e-12, explain_above: 1e-7 }, (record, reduced, l) =>
+    gravest(
+      reduced.loads.flatMap(({ called, record: { results } }) =>
+        results.conductivity === undefined
+          ? []
+          : [
+              {
+                load: called,
+                answer: within(
+                  record,
+                  say`k`,
+                  results.conductivity,
+                  "conductivity",
+                  rangesOf(l),
+                  say`check cv and mv, and their units`,
+                ),
+              },
+            ],
       ),
+      say`it needs k of a load (${nameOf("conductivity")})`,
+    ),
+  ),
+  check("Q55", {}, (record, reduced) =>
+    gravest(
+      reduced.loads.flatMap(({ called, height, unloading }, index): { load: Message; answer: Answer }[] => {
+        const Hs = reduced.solidsHeight;
+        if (!height.ok || !Hs.ok) return [];
+        // The void ratio is calculated here, because the reduction refuses a void ratio below zero.
+        const e = (height.value - Hs.value) / Hs.value;
+        const voids = within(
+          record,
+          say`void ratio`,
+          e,
+          "ratio",
+          { stop: [0, undefined] },
+          say`check the dry mass, the specific gravity and the readings`,
+        );
+        const before = reduced.loads[index - 1]?.height;
+        const { initial_height: initial } = record.numbers;
+        if (voids.status !== "pass" || !unloading || !before?.ok || initial === undefined)
+          return [{ load: called, answer: voids }];
+        return [{ load: called, answer: ofUnloading(record, [before.value, height.value], initial, Hs.value) }];
+      }),
+      say`it needs void ratios: readings, dry mass, specific gravity and diameter`,
+    ),
+  ),
+  check("Q56", { strain: 0.01 }, (record, reduced, l) => {
+    if (record.words.seating_mark)
+      return cannotAsk(say`the water was added under the seating stress, before the zero of the deformations was read`);
+    const index = reduced.loads.findIndex(({ record: { inundated } }) => inundated);
+    if (index < 0) return cannotAsk(say`no load is marked as inundated (${nameOf("load_mark")})`);
+    const load = nth(reduced.loads, index);
+    const before = reduced.loads[index - 1];
+    return ask(load.strain, (strain) => {
+      const from = before?.strain.ok ? before.strain.value : 0;
+      const constant = before?.record.stress !== undefined && before.record.stress === load.record.stress;
+      // Compression under a new load is not collapse; compression under the stress of the load before is.
+      const moved = constant ? Math.abs(strain - from) : Math.max(0, from - strain);
+      const answer = within(
+        record,
+        constant ? say`strain on wetting (${load.called})` : say`swell on wetting (${load.called})`,
+        moved,
+        "percent",
+        { explain: [undefined, l.strain] },
+        say`say so in ${cellNamed("test_remarks")}`,
+      );
+      return tellOfWetting(record.words.test_remarks ?? "") && answer.status === "explain"
+        ? { ...answer, status: "pass", sentence: say`${answer.sentence} (the remarks do)` }
+        : answer;
+    });
   }),
-  check({
-    id: "Q55",
-    limits: {},
-    ask: ({ record, reduced }) =>
-      gravest(
-        reduced.loads.flatMap(({ called, height, unloading }, index): { load: Message; answer: Answer }[] => {
-          const Hs = reduced.solidsHeight;
-          if (!height.ok || !Hs.ok) return [];
-          // The void ratio is calculated here, because the reduction refuses a void ratio below zero.
-          const e = (height.value - Hs.value) / Hs.value;
-          const voids = within(
-            record,
-            say`void ratio`,
-            e,
-            "ratio",
-            { stop: [0, undefined] },
-            say`check the dry mass, the specific gravity and the readings`,
-          );
-          const before = reduced.loads[index - 1]?.height;
-          const { initial_height: initial } = record.numbers;
-          if (voids.status !== "pass" || !unloading || !before?.ok || initial === undefined)
-            return [{ load: called, answer: voids }];
-          return [{ load: called, answer: ofUnloading(record, [before.value, height.value], initial, Hs.value) }];
+  check("Q57", {}, (record, reduced) =>
+    ask(reduced.branches, ({ loops, finalUnloading, firstLoading }) => {
+      const unloadings = [...loops.map(({ unload }) => unload), finalUnloading].filter((run) => run.length > 1);
+      if (unloadings.length === 0) return cannotAsk(say`the test has no unloading`);
+      const test = reduced.curve.ok ? reduced.curve.value : undefined;
+      const start =
+        test?.initial ??
+        (reduced.specimen.ok && test?.kind === "e" ? reduced.specimen.value.e0 : firstOf(firstLoading).value);
+      return gravest(
+        unloadings.map((run) => {
+          const kind = test?.kind === "strain" ? "percent" : "ratio";
+          const swell = (from: number, to: number): number => (kind === "percent" ? from - to : to - from);
+          const compressed = Math.max(0, swell(firstOf(run).value, start));
+          const rebound = Math.max(...run.map(({ value }) => swell(firstOf(run).value, value)));
+          return {
+            load: say`unloading from ${calledInRow(reduced, firstOf(run).row)}`,
+            answer: within(
+              record,
+              say`rebound`,
+              rebound,
+              kind,
+              { stop: [undefined, compressed] },
+              say`it is more than the specimen had been compressed: check the readings`,
+            ),
+          };
         }),
-        say`it needs void ratios: readings, dry mass, specific gravity and diameter`,
-      ),
-  }),
-  check({
-    id: "Q56",
-    limits: { strain: 0.01 },
-    ask: ({ record, reduced, limits: l }) => {
-      if (record.words.seating_mark)
-        return cannotAsk(
-          say`the water was added under the seating stress, before the zero of the deformations was read`,
-        );
-      const index = reduced.loads.findIndex(({ record: { inundated } }) => inundated);
-      if (index < 0) return cannotAsk(say`no load is marked as inundated (${nameOf("load_mark")})`);
-      const load = nth(reduced.loads, index);
-      const before = reduced.loads[index - 1];
-      return ask(load.strain, (strain) => {
-        const from = before?.strain.ok ? before.strain.value : 0;
-        const constant = before?.record.stress !== undefined && before.record.stress === load.record.stress;
-        // Compression under a new load is not collapse; compression under the stress of the load before is.
-        const moved = constant ? Math.abs(strain - from) : Math.max(0, from - strain);
-        const answer = within(
-          record,
-          constant ? say`strain on wetting (${load.called})` : say`swell on wetting (${load.called})`,
-          moved,
-          "percent",
-          { explain: [undefined, l.strain] },
-          say`say so in ${cellNamed("test_remarks")}`,
-        );
-        return tellOfWetting(record.words.test_remarks ?? "") && answer.status === "explain"
-          ? { ...answer, status: "pass", sentence: say`${answer.sentence} (the remarks do)` }
-          : answer;
-      });
-    },
-  }),
-  check({
-    id: "Q57",
-    limits: {},
-    ask: ({ record, reduced }) =>
-      ask(reduced.branches, ({ loops, finalUnloading, firstLoading }) => {
-        const unloadings = [...loops.map(({ unload }) => unload), finalUnloading].filter((run) => run.length > 1);
-        if (unloadings.length === 0) return cannotAsk(say`the test has no unloading`);
-        const test = reduced.curve.ok ? reduced.curve.value : undefined;
-        const start =
-          test?.initial ??
-          (reduced.specimen.ok && test?.kind === "e" ? reduced.specimen.value.e0 : firstOf(firstLoading).value);
-        return gravest(
-          unloadings.map((run) => {
-            const kind = test?.kind === "strain" ? "percent" : "ratio";
-            const swell = (from: number, to: number): number => (kind === "percent" ? from - to : to - from);
-            const compressed = Math.max(0, swell(firstOf(run).value, start));
-            const rebound = Math.max(...run.map(({ value }) => swell(firstOf(run).value, value)));
-            return {
-              load: say`unloading from ${calledInRow(reduced, firstOf(run).row)}`,
-              answer: within(
-                record,
-                say`rebound`,
-                rebound,
-                kind,
-                { stop: [undefined, compressed] },
-                say`it is more than the specimen had been compressed: check the readings`,
-              ),
-            };
-          }),
-        );
-      }),
-  }),
+      );
+    }),
+  ),
 ];

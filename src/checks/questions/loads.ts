@@ -126,45 +126,41 @@ export const loadQuestions = (): Readonly<Record<string, Question>> => ({
 
 /** How each question is answered. */
 export const LOAD_CHECKS = [
-  check({
-    id: "Q17",
-    limits: { least_unloading: 2 },
-    ask: ({ record, reduced, limits: l }) => {
-      if (!reduced.curve.ok) return cannotAsk(withLoadOfRow(reduced, reduced.curve.reason));
-      if (!reduced.branches.ok) {
-        const sentence = withLoadOfRow(reduced, reduced.branches.reason);
-        return reduced.branches.fault === "input" ? { status: "stop", sentence } : cannotAsk(sentence);
-      }
-      const { loops, firstLoading } = reduced.branches.value;
-      if (loops.length === 0)
-        return {
-          status: "pass",
-          sentence: say`the stress rises ${firstLoading.length} times and does not fall before the end of loading`,
-        };
-      return gravest(
-        loops.map(({ unload }) => ({
-          load: say`unloading from ${calledInRow(reduced, firstOf(unload).row)}`,
-          answer: within(
-            record,
-            say`steps of unloading`,
-            unload.length - 1,
-            "number",
-            { explain: [l.least_unloading, undefined] },
-            say`is it a loop, or a stress typed wrongly?`,
-          ),
-        })),
-      );
-    },
+  check("Q17", { least_unloading: 2 }, (record, reduced, l) => {
+    if (!reduced.curve.ok) return cannotAsk(withLoadOfRow(reduced, reduced.curve.reason));
+    if (!reduced.branches.ok) {
+      const sentence = withLoadOfRow(reduced, reduced.branches.reason);
+      return reduced.branches.fault === "input" ? { status: "stop", sentence } : cannotAsk(sentence);
+    }
+    const { loops, firstLoading } = reduced.branches.value;
+    if (loops.length === 0)
+      return {
+        status: "pass",
+        sentence: say`the stress rises ${firstLoading.length} times and does not fall before the end of loading`,
+      };
+    return gravest(
+      loops.map(({ unload }) => ({
+        load: say`unloading from ${calledInRow(reduced, firstOf(unload).row)}`,
+        answer: within(
+          record,
+          say`steps of unloading`,
+          unload.length - 1,
+          "number",
+          { explain: [l.least_unloading, undefined] },
+          say`is it a loop, or a stress typed wrongly?`,
+        ),
+      })),
+    );
   }),
-  check({
-    id: "Q18",
-    limits: {
+  check(
+    "Q18",
+    {
       explain_below: 0.5,
       explain_above: 1.5,
       note_below: 0.9,
       note_above: 1.1,
     },
-    ask: ({ record, reduced, limits: l }) =>
+    (record, reduced, l) =>
       gravest(
         neighbours(reduced.loads.filter(({ firstLoading }) => firstLoading)).map(([before, load]) => ({
           load: load.called,
@@ -179,37 +175,34 @@ export const LOAD_CHECKS = [
         })),
         say`it needs two loads (${nameOf("load_stress")})`,
       ),
-  }),
-  check({
-    id: "Q19",
-    limits: { explain: 0.01, stop: 0.05 },
-    ask: ({ record, reduced, limits }) =>
-      ask(leverStresses(record, reduced), (pairs) =>
-        gravest(
-          pairs.map(({ load, lever }) => ({
-            load: load.called,
-            answer: agree(
-              record,
-              [
-                figure(record, say`stress as typed`, load.record.stress!, "stress"),
-                figure(record, say`stress by the lever`, lever, "stress"),
-              ],
-              { value: load.record.stress! / lever - 1, kind: "percent" },
-              limits,
-              say`check the masses, the lever ratio and the unit`,
-            ),
-          })),
-        ),
+  ),
+  check("Q19", { explain: 0.01, stop: 0.05 }, (record, reduced, limits) =>
+    ask(leverStresses(record, reduced), (pairs) =>
+      gravest(
+        pairs.map(({ load, lever }) => ({
+          load: load.called,
+          answer: agree(
+            record,
+            [
+              figure(record, say`stress as typed`, load.record.stress!, "stress"),
+              figure(record, say`stress by the lever`, lever, "stress"),
+            ],
+            { value: load.record.stress! / lever - 1, kind: "percent" },
+            limits,
+            say`check the masses, the lever ratio and the unit`,
+          ),
+        })),
       ),
-  }),
-  check({
-    id: "Q20",
-    limits: {
+    ),
+  ),
+  check(
+    "Q20",
+    {
       tolerance: 0.02,
       enough: 0.8,
       few: 0.5,
     },
-    ask: ({ record, reduced, limits: l }) => {
+    (record, reduced, l) => {
       const unit = record.words.stress_unit ?? "kPa";
       const loads = reduced.loads.flatMap(({ record: { stress } }) => (stress ? [inSheetStress(record, stress)] : []));
       const calibrated = record.deflections.flatMap(({ stress }) => (stress ? [inSheetStress(record, stress)] : []));
@@ -242,160 +235,141 @@ export const LOAD_CHECKS = [
             sentence: say`${percent(asTyped)} of the loads meet a stress of the apparatus table as typed; no other unit makes them agree`,
           };
     },
+  ),
+  check("Q21", { explain_below: 0.0005, explain_above: 0.5 }, (record, reduced, l) => {
+    const height = inputs(record, "initial_height");
+    if (!height.ok) return cannotAsk(height.reason);
+    // The strain is calculated here, because the reduction refuses a strain of 1 and more, which this question looks
+    // for.
+    const strains = reduced.loads.flatMap(({ corrected, called }) =>
+      corrected.ok ? [{ called, eps: corrected.value / height.value.initial_height }] : [],
+    );
+    if (strains.length === 0) return cannotAsk(reasonOf(reduced.loads.map(({ corrected }) => corrected)));
+    const { called, eps } = strains.reduce((best, one) => (Math.abs(one.eps) > Math.abs(best.eps) ? one : best));
+    return within(
+      record,
+      say`the greatest strain (${called})`,
+      Math.abs(eps),
+      "percent",
+      rangesOf(l),
+      say`check the dial factor (25.4 between inches and mm) and the initial height`,
+    );
   }),
-  check({
-    id: "Q21",
-    limits: { explain_below: 0.0005, explain_above: 0.5 },
-    ask: ({ record, reduced, limits: l }) => {
-      const height = inputs(record, "initial_height");
-      if (!height.ok) return cannotAsk(height.reason);
-      // The strain is calculated here, because the reduction refuses a strain of 1 and more, which this question looks
-      // for.
-      const strains = reduced.loads.flatMap(({ corrected, called }) =>
-        corrected.ok ? [{ called, eps: corrected.value / height.value.initial_height }] : [],
-      );
-      if (strains.length === 0) return cannotAsk(reasonOf(reduced.loads.map(({ corrected }) => corrected)));
-      const { called, eps } = strains.reduce((best, one) => (Math.abs(one.eps) > Math.abs(best.eps) ? one : best));
-      return within(
-        record,
-        say`the greatest strain (${called})`,
-        Math.abs(eps),
-        "percent",
-        rangesOf(l),
-        say`check the dial factor (25.4 between inches and mm) and the initial height`,
-      );
-    },
-  }),
-  check({
-    id: "Q22",
-    limits: { steps: 2 },
-    ask: ({ record, reduced, limits: l }) =>
-      ask(reduced.resolution, (step) =>
-        gravest(
-          neighbours(reduced.loads).flatMap(([before, load]) =>
-            load.unloading || !before.corrected.ok || !load.corrected.ok
-              ? []
-              : [
-                  {
-                    load: load.called,
-                    answer: within(
-                      record,
-                      say`compression under the load`,
-                      load.corrected.value - before.corrected.value,
-                      "length",
-                      { explain: [-l.steps * step, undefined] },
-                      say`it moved back under a greater load: a swell, a reset dial, or a wrong correction`,
-                    ),
-                  },
-                ],
-          ),
-          say`it needs two loads with readings`,
+  check("Q22", { steps: 2 }, (record, reduced, l) =>
+    ask(reduced.resolution, (step) =>
+      gravest(
+        neighbours(reduced.loads).flatMap(([before, load]) =>
+          load.unloading || !before.corrected.ok || !load.corrected.ok
+            ? []
+            : [
+                {
+                  load: load.called,
+                  answer: within(
+                    record,
+                    say`compression under the load`,
+                    load.corrected.value - before.corrected.value,
+                    "length",
+                    { explain: [-l.steps * step, undefined] },
+                    say`it moved back under a greater load: a swell, a reset dial, or a wrong correction`,
+                  ),
+                },
+              ],
         ),
+        say`it needs two loads with readings`,
       ),
+    ),
+  ),
+  check("Q40", { explain: 0.1, stop: 0.3 }, (record, reduced, l) => {
+    if (reduced.loads.every(({ deformation }) => !deformation.ok))
+      return cannotAsk(reasonOf(reduced.loads.map(({ deformation }) => deformation)));
+    if (record.deflections.every(({ stress }) => stress === undefined))
+      return {
+        status: "explain",
+        compared: [
+          figure(record, say`rows of the apparatus table`, 0, "number"),
+          figure(record, say`rows needed`, 2, "number"),
+        ],
+        sentence: say`nothing is corrected for the apparatus: fill in ${cellNamed("apparatus_stress")} and its deflections, or say why not`,
+      };
+    const start: Pick<LoadReduced, "deformation" | "deflection"> = { deformation: given(0), deflection: given(0) };
+    return gravest(
+      reduced.loads.flatMap((load, index) => {
+        const { deformation: d0, deflection: a0 } = reduced.loads[index - 1] ?? start;
+        const { deformation: d1, deflection: a1 } = load;
+        if (load.unloading || !d0.ok || !d1.ok || !a0.ok || !a1.ok || d1.value <= d0.value) return [];
+        const share = within(
+          record,
+          say`share of the apparatus in the deformation of the load`,
+          (a1.value - a0.value) / (d1.value - d0.value),
+          "percent",
+          { stop: [undefined, l.stop], explain: [undefined, l.explain] },
+          say`strain, e and stiffness of this load depend on the calibration`,
+        );
+        return [{ load: load.called, answer: share }];
+      }),
+      say`it needs a load with readings`,
+    );
   }),
-  check({
-    id: "Q40",
-    limits: { explain: 0.1, stop: 0.3 },
-    ask: ({ record, reduced, limits: l }) => {
-      if (reduced.loads.every(({ deformation }) => !deformation.ok))
-        return cannotAsk(reasonOf(reduced.loads.map(({ deformation }) => deformation)));
-      if (record.deflections.every(({ stress }) => stress === undefined))
+  check("Q41", {}, (record, reduced) => {
+    const table = record.deflections.flatMap(({ stress }) => (stress === undefined ? [] : [stress]));
+    if (table.length === 0) return cannotAsk(say`it needs the apparatus table (${nameOf("apparatus_stress")})`);
+    const stressed = reduced.loads.filter(({ record: { stress } }) => stress !== undefined);
+    if (stressed.length === 0) return cannotAsk(say`it needs the loads (${nameOf("load_stress")})`);
+    const greatest = Math.max(...table);
+    const least = Math.min(...table);
+    const noUnloading = record.deflections.every(({ unloading }) => unloading === undefined);
+    return gravest(
+      stressed.map((load): { load: Message; answer: Answer } => {
+        const { stress } = load.record;
+        const limit = stress! > greatest ? greatest : least;
+        const compared = [
+          figure(record, say`stress`, stress!, "stress"),
+          figure(record, say`end of the table`, limit, "stress"),
+        ] as const;
+        const answer: Answer = !load.deflection.ok
+          ? { status: "explain", compared, sentence: load.deflection.reason }
+          : load.unloading && noUnloading
+            ? { status: "note", compared, sentence: say`unloading is corrected with the deflections of loading` }
+            : { status: "pass", compared, sentence: say`the table reaches it` };
+        return { load: load.called, answer };
+      }),
+    );
+  }),
+  check("Q42", {}, (record) => {
+    const end = record.words.date_ended ?? record.words.date_started;
+    const due = [
+      "dial_calibration_due",
+      "frame_calibration_due",
+      "balance_calibration_due",
+      "deflection_set_due",
+    ] as const;
+    const known = due.filter((name) => record.words[name] !== undefined);
+    if (end === undefined) return cannotAsk(say`it needs ${cellNamed("date_ended")}`);
+    if (known.length === 0) return cannotAsk(say`it needs ${listed(due.map(nameOf))}`);
+    return gravest(
+      known.map((name): { load: Message; answer: Answer } => {
+        const date = record.words[name]!;
+        const expired = date < end;
         return {
-          status: "explain",
-          compared: [
-            figure(record, say`rows of the apparatus table`, 0, "number"),
-            figure(record, say`rows needed`, 2, "number"),
-          ],
-          sentence: say`nothing is corrected for the apparatus: fill in ${cellNamed("apparatus_stress")} and its deflections, or say why not`,
+          load: say`${cellNamed(name)}`,
+          answer: {
+            status: expired ? "stop" : "pass",
+            sentence: expired
+              ? say`due on ${verbatim(date)}, before the test ended on ${verbatim(end)}`
+              : say`due on ${verbatim(date)}, not before the test ended on ${verbatim(end)}`,
+          },
         };
-      const start: Pick<LoadReduced, "deformation" | "deflection"> = { deformation: given(0), deflection: given(0) };
-      return gravest(
-        reduced.loads.flatMap((load, index) => {
-          const { deformation: d0, deflection: a0 } = reduced.loads[index - 1] ?? start;
-          const { deformation: d1, deflection: a1 } = load;
-          if (load.unloading || !d0.ok || !d1.ok || !a0.ok || !a1.ok || d1.value <= d0.value) return [];
-          const share = within(
-            record,
-            say`share of the apparatus in the deformation of the load`,
-            (a1.value - a0.value) / (d1.value - d0.value),
-            "percent",
-            { stop: [undefined, l.stop], explain: [undefined, l.explain] },
-            say`strain, e and stiffness of this load depend on the calibration`,
-          );
-          return [{ load: load.called, answer: share }];
-        }),
-        say`it needs a load with readings`,
-      );
-    },
+      }),
+    );
   }),
-  check({
-    id: "Q41",
-    limits: {},
-    ask: ({ record, reduced }) => {
-      const table = record.deflections.flatMap(({ stress }) => (stress === undefined ? [] : [stress]));
-      if (table.length === 0) return cannotAsk(say`it needs the apparatus table (${nameOf("apparatus_stress")})`);
-      const stressed = reduced.loads.filter(({ record: { stress } }) => stress !== undefined);
-      if (stressed.length === 0) return cannotAsk(say`it needs the loads (${nameOf("load_stress")})`);
-      const greatest = Math.max(...table);
-      const least = Math.min(...table);
-      const noUnloading = record.deflections.every(({ unloading }) => unloading === undefined);
-      return gravest(
-        stressed.map((load): { load: Message; answer: Answer } => {
-          const { stress } = load.record;
-          const limit = stress! > greatest ? greatest : least;
-          const compared = [
-            figure(record, say`stress`, stress!, "stress"),
-            figure(record, say`end of the table`, limit, "stress"),
-          ] as const;
-          const answer: Answer = !load.deflection.ok
-            ? { status: "explain", compared, sentence: load.deflection.reason }
-            : load.unloading && noUnloading
-              ? { status: "note", compared, sentence: say`unloading is corrected with the deflections of loading` }
-              : { status: "pass", compared, sentence: say`the table reaches it` };
-          return { load: load.called, answer };
-        }),
-      );
-    },
-  }),
-  check({
-    id: "Q42",
-    limits: {},
-    ask: ({ record }) => {
-      const end = record.words.date_ended ?? record.words.date_started;
-      const due = [
-        "dial_calibration_due",
-        "frame_calibration_due",
-        "balance_calibration_due",
-        "deflection_set_due",
-      ] as const;
-      const known = due.filter((name) => record.words[name] !== undefined);
-      if (end === undefined) return cannotAsk(say`it needs ${cellNamed("date_ended")}`);
-      if (known.length === 0) return cannotAsk(say`it needs ${listed(due.map(nameOf))}`);
-      return gravest(
-        known.map((name): { load: Message; answer: Answer } => {
-          const date = record.words[name]!;
-          const expired = date < end;
-          return {
-            load: say`${cellNamed(name)}`,
-            answer: {
-              status: expired ? "stop" : "pass",
-              sentence: expired
-                ? say`due on ${verbatim(date)}, before the test ended on ${verbatim(end)}`
-                : say`due on ${verbatim(date)}, not before the test ended on ${verbatim(end)}`,
-            },
-          };
-        }),
-      );
-    },
-  }),
-  check({
-    id: "Q43",
-    limits: {
+  check(
+    "Q43",
+    {
       drift: 4,
       explain_below: 15,
       explain_above: 28,
     },
-    ask: ({ record, limits: l }) => {
+    (record, _reduced, l) => {
       const temperatures = record.loads.flatMap(({ temperature }) => (temperature === undefined ? [] : [temperature]));
       if (temperatures.length === 0)
         return cannotAsk(say`it needs the temperature of the loads (${nameOf("load_temperature")})`);
@@ -431,25 +405,21 @@ export const LOAD_CHECKS = [
         ].map((answer) => ({ load: say`temperature`, answer })),
       );
     },
-  }),
-  check({
-    id: "Q74",
-    limits: {},
-    ask: ({ record: { words } }) => {
-      const { deflection_set_frame: ofSet, frame_number: ofTest, deflection_set: set } = words;
-      if (ofSet === undefined || ofTest === undefined)
-        return cannotAsk(say`it needs ${listed([cellNamed("deflection_set_frame"), cellNamed("frame_number")])}`);
-      const called = verbatim(set ?? "");
-      return ofSet.toLowerCase() === ofTest.toLowerCase()
-        ? {
-            status: "pass",
-            sentence: say`the deflection set ${called} was made with the frame ${verbatim(ofTest)} of the test`,
-          }
-        : {
-            status: "stop",
-            sentence: say`the deflection set ${called} was made with the frame ${verbatim(ofSet)}, the test with the frame ${verbatim(ofTest)}: take a set of this frame`,
-          };
-    },
+  ),
+  check("Q74", {}, ({ words }) => {
+    const { deflection_set_frame: ofSet, frame_number: ofTest, deflection_set: set } = words;
+    if (ofSet === undefined || ofTest === undefined)
+      return cannotAsk(say`it needs ${listed([cellNamed("deflection_set_frame"), cellNamed("frame_number")])}`);
+    const called = verbatim(set ?? "");
+    return ofSet.toLowerCase() === ofTest.toLowerCase()
+      ? {
+          status: "pass",
+          sentence: say`the deflection set ${called} was made with the frame ${verbatim(ofTest)} of the test`,
+        }
+      : {
+          status: "stop",
+          sentence: say`the deflection set ${called} was made with the frame ${verbatim(ofSet)}, the test with the frame ${verbatim(ofTest)}: take a set of this frame`,
+        };
   }),
 ];
 

@@ -169,128 +169,105 @@ export const recordQuestions = (): Readonly<Record<string, Question>> => ({
 
 /** How each question is answered. */
 export const RECORD_CHECKS = [
-  check({
-    id: "Q58",
-    limits: { tolerance: FOLLOWS },
-    ask: ({ record, reduced, limits: l }) =>
-      gravest(
-        recalculated(record, reduced).flatMap((one): { load: Message; answer: Answer }[] => {
-          const { load, name, kind, shown, found } = one;
-          if (shown === undefined || !found.ok) return [];
-          const same = follows(shown, found.value, l.tolerance);
-          const compared = [
-            figure(record, say`${cellNamed(name)} on the sheet`, shown, kind),
-            figure(record, say`recalculated`, found.value, kind),
-          ] as const;
-          const sentence = same ? say`results follow from their inputs` : differs(record, one);
-          return [{ load, answer: { status: same ? "pass" : "stop", compared, sentence } }];
-        }),
-        say`no result of the sheet can be recalculated`,
-      ),
+  check("Q58", { tolerance: FOLLOWS }, (record, reduced, l) =>
+    gravest(
+      recalculated(record, reduced).flatMap((one): { load: Message; answer: Answer }[] => {
+        const { load, name, kind, shown, found } = one;
+        if (shown === undefined || !found.ok) return [];
+        const same = follows(shown, found.value, l.tolerance);
+        const compared = [
+          figure(record, say`${cellNamed(name)} on the sheet`, shown, kind),
+          figure(record, say`recalculated`, found.value, kind),
+        ] as const;
+        const sentence = same ? say`results follow from their inputs` : differs(record, one);
+        return [{ load, answer: { status: same ? "pass" : "stop", compared, sentence } }];
+      }),
+      say`no result of the sheet can be recalculated`,
+    ),
+  ),
+  check("Q59", {}, (record, reduced) => {
+    // Without its stress a load has no results: the remark on the load asks for the stress.
+    const all = reduced.loads.filter(({ record: { stress } }) => stress !== undefined).flatMap(ofLoad);
+    const shownSomewhere = new Set(all.flatMap(({ name, shown }) => (shown === undefined ? [] : [name])));
+    const due = all.filter(({ name, found }) => found.ok && shownSomewhere.has(name));
+    if (due.length === 0) return cannotAsk(say`no load shows a result`);
+    const lost = due.filter(({ shown }) => shown === undefined);
+    const compared = [
+      figure(record, say`results that are missing`, lost.length, "number"),
+      figure(record, say`results that could be there`, due.length, "number"),
+    ] as const;
+    const [first] = lost;
+    return first
+      ? {
+          status: "stop",
+          compared,
+          sentence: say`${first.load}: ${cellNamed(first.name)} is blank, though its inputs are there; ${lost.length} such cell(s): copy the formula from a neighbour`,
+        }
+      : { status: "pass", compared, sentence: say`no load lacks a result that others have` };
   }),
-  check({
-    id: "Q59",
-    limits: {},
-    ask: ({ record, reduced }) => {
-      // Without its stress a load has no results: the remark on the load asks for the stress.
-      const all = reduced.loads.filter(({ record: { stress } }) => stress !== undefined).flatMap(ofLoad);
-      const shownSomewhere = new Set(all.flatMap(({ name, shown }) => (shown === undefined ? [] : [name])));
-      const due = all.filter(({ name, found }) => found.ok && shownSomewhere.has(name));
-      if (due.length === 0) return cannotAsk(say`no load shows a result`);
-      const lost = due.filter(({ shown }) => shown === undefined);
-      const compared = [
-        figure(record, say`results that are missing`, lost.length, "number"),
-        figure(record, say`results that could be there`, due.length, "number"),
-      ] as const;
-      const [first] = lost;
-      return first
-        ? {
-            status: "stop",
-            compared,
-            sentence: say`${first.load}: ${cellNamed(first.name)} is blank, though its inputs are there; ${lost.length} such cell(s): copy the formula from a neighbour`,
-          }
-        : { status: "pass", compared, sentence: say`no load lacks a result that others have` };
-    },
+  check("Q60", {}, (record) => {
+    const typed = record.faults.filter(({ kind }) => kind !== "error");
+    const compared = [
+      figure(record, say`cells at fault`, typed.length, "number"),
+      figure(record, say`allowed`, 0, "number"),
+    ] as const;
+    return typed.length
+      ? { status: "explain", compared, sentence: joined(typed.map(({ sentence }) => sentence)) }
+      : { status: "pass", compared, sentence: say`no text, date or logical value stands where a number belongs` };
   }),
-  check({
-    id: "Q60",
-    limits: {},
-    ask: ({ record }) => {
-      const typed = record.faults.filter(({ kind }) => kind !== "error");
-      const compared = [
-        figure(record, say`cells at fault`, typed.length, "number"),
-        figure(record, say`allowed`, 0, "number"),
-      ] as const;
-      return typed.length
-        ? { status: "explain", compared, sentence: joined(typed.map(({ sentence }) => sentence)) }
-        : { status: "pass", compared, sentence: say`no text, date or logical value stands where a number belongs` };
-    },
+  check("Q63", {}, (record) => {
+    if (!asksForReport(record))
+      return cannotAsk(say`the sheet has no cells for a project or a report number: it is not a whole data sheet`);
+    const { lacking, asked } = requiredOf(record);
+    const compared = [
+      figure(record, say`cells missing`, lacking.length, "number"),
+      figure(record, say`cells required`, asked, "number"),
+    ] as const;
+    return lacking.length
+      ? { status: "explain", compared, sentence: say`missing: ${listed(lacking.map(lackingNamed))}` }
+      : { status: "pass", compared, sentence: say`all ${asked} cells are filled in` };
   }),
-  check({
-    id: "Q63",
-    limits: {},
-    ask: ({ record }) => {
-      if (!asksForReport(record))
-        return cannotAsk(say`the sheet has no cells for a project or a report number: it is not a whole data sheet`);
-      const { lacking, asked } = requiredOf(record);
-      const compared = [
-        figure(record, say`cells missing`, lacking.length, "number"),
-        figure(record, say`cells required`, asked, "number"),
-      ] as const;
-      return lacking.length
-        ? { status: "explain", compared, sentence: say`missing: ${listed(lacking.map(lackingNamed))}` }
-        : { status: "pass", compared, sentence: say`all ${asked} cells are filled in` };
-    },
+  check("Q64", {}, ({ words, missing }) => {
+    const { tested_by, checked_by } = words;
+    if (missing.includes("tested_by") && missing.includes("checked_by"))
+      return cannotAsk(say`the sheet has no cells for ${cellNamed("tested_by")} and ${cellNamed("checked_by")}`);
+    const order = (["sample_date", "date_started", "date_ended", "date_checked"] as const).filter(
+      (name) => words[name],
+    );
+    const wrong = neighbours(order).find(([before, name]) => words[name]! < words[before]!);
+    const faults = [
+      ...(tested_by === undefined ? [say`${cellNamed("tested_by")} is blank`] : []),
+      ...(checked_by === undefined ? [say`${cellNamed("checked_by")} is blank`] : []),
+      ...(tested_by !== undefined && tested_by.toLowerCase() === checked_by?.toLowerCase()
+        ? [say`${verbatim(tested_by)} tested and checked: a second person must check`]
+        : []),
+      ...(wrong ? [say`${dated(wrong[1], words)} lies before ${dated(wrong[0], words)}`] : []),
+    ];
+    return faults.length
+      ? { status: "explain", sentence: joined(faults) }
+      : {
+          status: "pass",
+          sentence: say`tested by ${verbatim(tested_by ?? "")}, checked by ${verbatim(checked_by ?? "")}, dates in order`,
+        };
   }),
-  check({
-    id: "Q64",
-    limits: {},
-    ask: ({ record: { words, missing } }) => {
-      const { tested_by, checked_by } = words;
-      if (missing.includes("tested_by") && missing.includes("checked_by"))
-        return cannotAsk(say`the sheet has no cells for ${cellNamed("tested_by")} and ${cellNamed("checked_by")}`);
-      const order = (["sample_date", "date_started", "date_ended", "date_checked"] as const).filter(
-        (name) => words[name],
-      );
-      const wrong = neighbours(order).find(([before, name]) => words[name]! < words[before]!);
-      const faults = [
-        ...(tested_by === undefined ? [say`${cellNamed("tested_by")} is blank`] : []),
-        ...(checked_by === undefined ? [say`${cellNamed("checked_by")} is blank`] : []),
-        ...(tested_by !== undefined && tested_by.toLowerCase() === checked_by?.toLowerCase()
-          ? [say`${verbatim(tested_by)} tested and checked: a second person must check`]
-          : []),
-        ...(wrong ? [say`${dated(wrong[1], words)} lies before ${dated(wrong[0], words)}`] : []),
-      ];
-      return faults.length
-        ? { status: "explain", sentence: joined(faults) }
-        : {
-            status: "pass",
-            sentence: say`tested by ${verbatim(tested_by ?? "")}, checked by ${verbatim(checked_by ?? "")}, dates in order`,
-          };
-    },
-  }),
-  check({
-    id: "Q65",
-    limits: {},
-    ask: ({ record }) => {
-      const { overrides } = record;
-      const bare = overrides.filter(({ reason, by }) => !reason || !by);
-      const compared = [
-        figure(record, say`replaced without reason or name`, bare.length, "number"),
-        figure(record, say`replaced by hand`, overrides.length, "number"),
-      ] as const;
-      return bare.length
-        ? {
-            status: "stop",
-            compared,
-            sentence: say`no reason or no name for: ${listed(bare.map(replaced), "; ")}`,
-          }
-        : {
-            status: "pass",
-            compared,
-            sentence: overrides.length ? say`every one has a reason and a name` : say`nothing was replaced by hand`,
-          };
-    },
+  check("Q65", {}, (record) => {
+    const { overrides } = record;
+    const bare = overrides.filter(({ reason, by }) => !reason || !by);
+    const compared = [
+      figure(record, say`replaced without reason or name`, bare.length, "number"),
+      figure(record, say`replaced by hand`, overrides.length, "number"),
+    ] as const;
+    return bare.length
+      ? {
+          status: "stop",
+          compared,
+          sentence: say`no reason or no name for: ${listed(bare.map(replaced), "; ")}`,
+        }
+      : {
+          status: "pass",
+          compared,
+          sentence: overrides.length ? say`every one has a reason and a name` : say`nothing was replaced by hand`,
+        };
   }),
 ];
 

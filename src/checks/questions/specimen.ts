@@ -180,16 +180,16 @@ export const specimenQuestions = (): Readonly<Record<string, Question>> => ({
 
 /** How each question is answered. */
 export const SPECIMEN_CHECKS = [
-  check({
-    id: "Q01",
-    limits: {
+  check(
+    "Q01",
+    {
       note_below: 0.95,
       note_above: 1.02,
       explain_below: 0.9,
       explain_above: 1.05,
       stop_above: 1.1,
     },
-    ask: ({ record, reduced, limits: l }) =>
+    (record, reduced, l) =>
       ask(reduced.specimen, ({ S0 }) =>
         within(
           record,
@@ -200,15 +200,15 @@ export const SPECIMEN_CHECKS = [
           say`check the height, the diameter, the masses and the specific gravity`,
         ),
       ),
-  }),
-  check({
-    id: "Q02",
-    limits: {
+  ),
+  check(
+    "Q02",
+    {
       explain_below: 0.95,
       explain_above: 1.05,
       under_load: 0.1,
     },
-    ask: ({ record, reduced, limits: l }) =>
+    (record, reduced, l) =>
       ask(reduced.specimen, ({ Sf }) => {
         const loose = outUnderLoad(record, reduced, l.under_load);
         return Sf === undefined
@@ -225,16 +225,16 @@ export const SPECIMEN_CHECKS = [
                 : say`check the final height, and that free water was wiped off and no soil lost before weighing`,
             );
       }),
-  }),
-  check({
-    id: "Q03",
-    limits: {
+  ),
+  check(
+    "Q03",
+    {
       explain_below: GS.low,
       explain_above: GS.high,
       stop_below: GS.least,
       stop_above: GS.most,
     },
-    ask: ({ record, limits: l }) =>
+    (record, _reduced, l) =>
       ask(inputs(record, "specific_gravity"), ({ specific_gravity }) =>
         within(
           record,
@@ -245,77 +245,67 @@ export const SPECIMEN_CHECKS = [
           say`confirm that it was measured on this soil, and its unit`,
         ),
       ),
+  ),
+  check("Q04", { doubt: 0.03 }, (record, reduced, l) => {
+    const basis = record.words.specific_gravity_basis;
+    if (basis === undefined) return cannotAsk(say`it needs ${cellNamed("specific_gravity_basis")}`);
+    return ask(inputs(record, "specific_gravity"), ({ specific_gravity: Gs }): Answer => {
+      const found = figure(record, say`specific gravity`, Gs, "ratio");
+      if (basis === "measured") return { status: "pass", sentence: say`the specific gravity ${Gs} was measured` };
+      const doubt = say`the specific gravity ${Gs} is assumed: say so wherever e or S is reported`;
+      if (!reduced.specimen.ok) return { status: "note", sentence: doubt };
+      const change = ((1 + reduced.specimen.value.e0) * l.doubt) / Gs;
+      return {
+        status: "note",
+        compared: [found, figure(record, say`change of e0 for ${l.doubt} of specific gravity`, change, "ratio")],
+        sentence: say`${doubt}; ${l.doubt} more or less of it moves e0 by ${fixed(change, 3)}`,
+      };
+    });
   }),
-  check({
-    id: "Q04",
-    limits: { doubt: 0.03 },
-    ask: ({ record, reduced, limits: l }) => {
-      const basis = record.words.specific_gravity_basis;
-      if (basis === undefined) return cannotAsk(say`it needs ${cellNamed("specific_gravity_basis")}`);
-      return ask(inputs(record, "specific_gravity"), ({ specific_gravity: Gs }): Answer => {
-        const found = figure(record, say`specific gravity`, Gs, "ratio");
-        if (basis === "measured") return { status: "pass", sentence: say`the specific gravity ${Gs} was measured` };
-        const doubt = say`the specific gravity ${Gs} is assumed: say so wherever e or S is reported`;
-        if (!reduced.specimen.ok) return { status: "note", sentence: doubt };
-        const change = ((1 + reduced.specimen.value.e0) * l.doubt) / Gs;
-        return {
-          status: "note",
-          compared: [found, figure(record, say`change of e0 for ${l.doubt} of specific gravity`, change, "ratio")],
-          sentence: say`${doubt}; ${l.doubt} more or less of it moves e0 by ${fixed(change, 3)}`,
-        };
-      });
-    },
-  }),
-  check({
-    id: "Q05",
-    limits: { explain: 0.02, stop: 0.05 },
-    ask: ({ record, reduced, limits }) =>
-      ask(reduced.waterContentTrimmings, (w) =>
-        ask(inputs(record, "ring_mass", "ring_and_wet_before", "ring_and_dry"), (n) => {
-          const oven = n.ring_and_dry - n.ring_mass;
-          const trimmed = (n.ring_and_wet_before - n.ring_mass) / (1 + w);
-          return agree(
-            record,
-            [
-              figure(record, say`dry mass by the trimmings`, trimmed, "mass"),
-              figure(record, say`dry mass by the oven`, oven, "mass"),
-            ],
-            { value: trimmed / oven - 1, kind: "percent" },
-            limits,
-            say`look at the weighings, and for soil lost before drying`,
-          );
-        }),
-      ),
-  }),
-  check({
-    id: "Q06",
-    limits: { points: 0.02, relative: 0.05 },
-    ask: ({ record, reduced, limits }) =>
-      ask(reduced.waterContentTrimmings, (w) =>
-        ask(reduced.specimen, ({ w0 }) =>
-          agree(
-            record,
-            [
-              figure(record, say`water content of the trimmings`, w, "percent"),
-              figure(record, say`water content of the specimen`, w0, "percent"),
-            ],
-            { value: w - w0, kind: "percent" },
-            { explain: Math.min(limits.points, limits.relative * w0) },
-            say`the trimmings may not stand for the specimen`,
-          ),
+  check("Q05", { explain: 0.02, stop: 0.05 }, (record, reduced, limits) =>
+    ask(reduced.waterContentTrimmings, (w) =>
+      ask(inputs(record, "ring_mass", "ring_and_wet_before", "ring_and_dry"), (n) => {
+        const oven = n.ring_and_dry - n.ring_mass;
+        const trimmed = (n.ring_and_wet_before - n.ring_mass) / (1 + w);
+        return agree(
+          record,
+          [
+            figure(record, say`dry mass by the trimmings`, trimmed, "mass"),
+            figure(record, say`dry mass by the oven`, oven, "mass"),
+          ],
+          { value: trimmed / oven - 1, kind: "percent" },
+          limits,
+          say`look at the weighings, and for soil lost before drying`,
+        );
+      }),
+    ),
+  ),
+  check("Q06", { points: 0.02, relative: 0.05 }, (record, reduced, limits) =>
+    ask(reduced.waterContentTrimmings, (w) =>
+      ask(reduced.specimen, ({ w0 }) =>
+        agree(
+          record,
+          [
+            figure(record, say`water content of the trimmings`, w, "percent"),
+            figure(record, say`water content of the specimen`, w0, "percent"),
+          ],
+          { value: w - w0, kind: "percent" },
+          { explain: Math.min(limits.points, limits.relative * w0) },
+          say`the trimmings may not stand for the specimen`,
         ),
       ),
-  }),
-  check({
-    id: "Q07",
-    limits: {
+    ),
+  ),
+  check(
+    "Q07",
+    {
       explain: 0.02,
       explain_share: 0.02,
       stop: 0.05,
       stop_share: 0.05,
       under_load: 0.1,
     },
-    ask: ({ record, reduced, limits: l }) =>
+    (record, reduced, l) =>
       ask(reduced.specimen, ({ ef, wf }) => {
         if (ef === undefined)
           return cannotAsk(say`there is no final height: it needs readings, or the measured final height`);
@@ -335,88 +325,77 @@ export const SPECIMEN_CHECKS = [
           byWater > ef && loose ? loose : say`look at masses, readings and blotting`,
         );
       }),
-  }),
-  check({
-    id: "Q08",
-    limits: { explain: 0.1, stop: 0.3 },
-    ask: ({ record, reduced, limits }) =>
-      ask(inputs(record, "final_height_measured"), ({ final_height_measured: measured }) => {
-        if (!reduced.loads.some(({ end }) => end.ok)) return cannotAsk(say`it needs readings (readings_01 and on)`);
-        return ask(reduced.finalHeight, (read) =>
-          agree(
-            record,
-            [
-              figure(record, say`measured final height`, measured, "length"),
-              figure(record, say`final height by the readings`, read, "length"),
-            ],
-            { value: measured - read, kind: "length" },
-            limits,
-            say`look at the readings, the zero and the correction for the apparatus`,
-          ),
-        );
-      }),
-  }),
-  check({
-    id: "Q09",
-    limits: { explain: 0.005, stop: 0.02 },
-    ask: ({ record, limits }) => {
-      if (!fromRegister(record)) return cannotAsk(TYPED_TWICE);
-      return gravest(
-        (
-          [
-            ["diameter", "registered_diameter"],
-            ["initial_height", "registered_height"],
-          ] as const
-        )
-          .filter(([, register]) => record.numbers[register] !== undefined)
-          .map(([typed, register]) => ({
-            load: say`${cellNamed(typed)}`,
-            answer: ask(inputs(record, typed, register), (n) =>
-              agree(
-                record,
-                [
-                  figure(record, say`as typed`, n[typed], "length"),
-                  figure(record, say`in the register`, n[register], "length"),
-                ],
-                { value: n[typed] / n[register] - 1, kind: "percent" },
-                limits,
-                say`measure again, and check the ring's number`,
-              ),
-            ),
-          })),
-        say`it needs the register's sizes (${listed(["registered_diameter", "registered_height"].map(nameOf))})`,
-      );
-    },
-  }),
-  check({
-    id: "Q10",
-    limits: { explain: 0.1 },
-    ask: ({ record, limits }) => {
-      if (!fromRegister(record)) return cannotAsk(TYPED_TWICE);
-      return ask(inputs(record, "ring_mass", "registered_ring_mass"), (n) =>
+  ),
+  check("Q08", { explain: 0.1, stop: 0.3 }, (record, reduced, limits) =>
+    ask(inputs(record, "final_height_measured"), ({ final_height_measured: measured }) => {
+      if (!reduced.loads.some(({ end }) => end.ok)) return cannotAsk(say`it needs readings (readings_01 and on)`);
+      return ask(reduced.finalHeight, (read) =>
         agree(
           record,
           [
-            figure(record, say`ring as weighed`, n.ring_mass, "mass"),
-            figure(record, say`ring in the register`, n.registered_ring_mass, "mass"),
+            figure(record, say`measured final height`, measured, "length"),
+            figure(record, say`final height by the readings`, read, "length"),
           ],
-          { value: n.ring_mass - n.registered_ring_mass, kind: "mass" },
+          { value: measured - read, kind: "length" },
           limits,
-          say`check the ring's number, and that it was clean and dry`,
+          say`look at the readings, the zero and the correction for the apparatus`,
         ),
       );
-    },
+    }),
+  ),
+  check("Q09", { explain: 0.005, stop: 0.02 }, (record, _reduced, limits) => {
+    if (!fromRegister(record)) return cannotAsk(TYPED_TWICE);
+    return gravest(
+      (
+        [
+          ["diameter", "registered_diameter"],
+          ["initial_height", "registered_height"],
+        ] as const
+      )
+        .filter(([, register]) => record.numbers[register] !== undefined)
+        .map(([typed, register]) => ({
+          load: say`${cellNamed(typed)}`,
+          answer: ask(inputs(record, typed, register), (n) =>
+            agree(
+              record,
+              [
+                figure(record, say`as typed`, n[typed], "length"),
+                figure(record, say`in the register`, n[register], "length"),
+              ],
+              { value: n[typed] / n[register] - 1, kind: "percent" },
+              limits,
+              say`measure again, and check the ring's number`,
+            ),
+          ),
+        })),
+      say`it needs the register's sizes (${listed(["registered_diameter", "registered_height"].map(nameOf))})`,
+    );
   }),
-  check({
-    id: "Q11",
-    limits: {
+  check("Q10", { explain: 0.1 }, (record, _reduced, limits) => {
+    if (!fromRegister(record)) return cannotAsk(TYPED_TWICE);
+    return ask(inputs(record, "ring_mass", "registered_ring_mass"), (n) =>
+      agree(
+        record,
+        [
+          figure(record, say`ring as weighed`, n.ring_mass, "mass"),
+          figure(record, say`ring in the register`, n.registered_ring_mass, "mass"),
+        ],
+        { value: n.ring_mass - n.registered_ring_mass, kind: "mass" },
+        limits,
+        say`check the ring's number, and that it was clean and dry`,
+      ),
+    );
+  }),
+  check(
+    "Q11",
+    {
       diameter_over_height: USUAL.diameterOverHeight,
       diameter: USUAL.diameter,
       height: USUAL.height,
       height_bs: 18,
       allowance: USUAL.allowance,
     },
-    ask: ({ record, limits: l }) =>
+    (record, _reduced, l) =>
       ask(inputs(record, "diameter", "initial_height"), ({ diameter: D, initial_height: H }) => {
         const least = (limit: number) => ({ explain: [limit * (1 - l.allowance), undefined] as const });
         const remedy = say`check it against the standard that you report to`;
@@ -428,57 +407,50 @@ export const SPECIMEN_CHECKS = [
           ].map((answer) => ({ load: say`size`, answer })),
         );
       }),
-  }),
-  check({
-    id: "Q12",
-    limits: { share: 0.1 },
-    ask: ({ record, limits: l }) =>
-      ask(inputs(record, "largest_particle", "initial_height"), (n) =>
-        within(
-          record,
-          say`largest particle`,
-          n.largest_particle,
-          "length",
-          { explain: [undefined, l.share * n.initial_height] },
-          say`the specimen is too thin for this soil`,
-        ),
+  ),
+  check("Q12", { share: 0.1 }, (record, _reduced, l) =>
+    ask(inputs(record, "largest_particle", "initial_height"), (n) =>
+      within(
+        record,
+        say`largest particle`,
+        n.largest_particle,
+        "length",
+        { explain: [undefined, l.share * n.initial_height] },
+        say`the specimen is too thin for this soil`,
       ),
+    ),
+  ),
+  check("Q13", {}, (record) => {
+    const pairs: readonly (readonly [NumberName, NumberName])[] = [
+      ["ring_and_dry", "ring_mass"],
+      ["ring_and_wet_before", "ring_and_dry"],
+      ["ring_and_wet_after", "ring_and_dry"],
+    ];
+    const rings = pairs
+      .filter((pair) => pair.every((name) => record.numbers[name] !== undefined))
+      .map(([heavier, lighter]) => ({ load: say`ring`, answer: ordered(record, heavier, lighter) }));
+    const tins = record.tins.flatMap(({ mass, andWet, andDry }, index) => {
+      if (andWet === undefined || andDry === undefined) return [];
+      const wet = figure(record, say`tin and wet soil`, andWet, "mass");
+      const dry = figure(record, say`tin and dry soil`, andDry, "mass");
+      const w = waterContent(andWet, andDry, mass ?? 0);
+      const answer: Answer = w.ok
+        ? { status: "pass", compared: [wet, dry], sentence: say`the tin weighs ${andWet} g wet and ${andDry} g dry` }
+        : { status: "stop", compared: [wet, dry], sentence: w.reason };
+      return [{ load: say`tin ${index + 1}`, answer }];
+    });
+    return gravest(
+      [...rings, ...tins],
+      say`it needs two masses to compare (${listed(["ring_mass", "ring_and_dry"].map(nameOf))}, ...)`,
+    );
   }),
-  check({
-    id: "Q13",
-    limits: {},
-    ask: ({ record }) => {
-      const pairs: readonly (readonly [NumberName, NumberName])[] = [
-        ["ring_and_dry", "ring_mass"],
-        ["ring_and_wet_before", "ring_and_dry"],
-        ["ring_and_wet_after", "ring_and_dry"],
-      ];
-      const rings = pairs
-        .filter((pair) => pair.every((name) => record.numbers[name] !== undefined))
-        .map(([heavier, lighter]) => ({ load: say`ring`, answer: ordered(record, heavier, lighter) }));
-      const tins = record.tins.flatMap(({ mass, andWet, andDry }, index) => {
-        if (andWet === undefined || andDry === undefined) return [];
-        const wet = figure(record, say`tin and wet soil`, andWet, "mass");
-        const dry = figure(record, say`tin and dry soil`, andDry, "mass");
-        const w = waterContent(andWet, andDry, mass ?? 0);
-        const answer: Answer = w.ok
-          ? { status: "pass", compared: [wet, dry], sentence: say`the tin weighs ${andWet} g wet and ${andDry} g dry` }
-          : { status: "stop", compared: [wet, dry], sentence: w.reason };
-        return [{ load: say`tin ${index + 1}`, answer }];
-      });
-      return gravest(
-        [...rings, ...tins],
-        say`it needs two masses to compare (${listed(["ring_mass", "ring_and_dry"].map(nameOf))}, ...)`,
-      );
-    },
-  }),
-  check({
-    id: "Q14",
-    limits: {
+  check(
+    "Q14",
+    {
       explain_below: USUAL.density[0],
       explain_above: USUAL.density[1],
     },
-    ask: ({ record, limits: l }) =>
+    (record, _reduced, l) =>
       ask(
         inputs(
           record,
@@ -507,15 +479,15 @@ export const SPECIMEN_CHECKS = [
           );
         },
       ),
-  }),
-  check({
-    id: "Q15",
-    limits: {
+  ),
+  check(
+    "Q15",
+    {
       explain_below: USUAL.voidRatio[0],
       explain_above: USUAL.voidRatio[1],
       stop_below: 0,
     },
-    ask: ({ record, reduced, limits: l }) =>
+    (record, reduced, l) =>
       // The void ratio is calculated here, because the reduction refuses a void ratio below zero, which this question
       // looks for.
       ask(
@@ -532,32 +504,28 @@ export const SPECIMEN_CHECKS = [
             say`check the height, the diameter, the dry mass and the specific gravity`,
           ),
       ),
-  }),
-  check({
-    id: "Q16",
-    limits: { same: 2 },
-    ask: ({ record, previous, limits: l }) => {
-      if (!previous) return cannotAsk(say`it needs another test to compare with`);
-      const own = [
-        "ring_and_wet_before",
-        "ring_and_wet_after",
-        "ring_and_dry",
-        "initial_height",
-        "specific_gravity",
-        "zero_reading",
-      ] as const;
-      const both = own.filter((name) => record.numbers[name] !== undefined && previous.numbers[name] !== undefined);
-      if (both.length === 0) return cannotAsk(say`it needs ${listed(own.map(cellNamed))} in both tests`);
-      const same = both.filter((name) => record.numbers[name] === previous.numbers[name]);
-      return within(
-        record,
-        say`numbers equal to those of the other test`,
-        same.length,
-        "number",
-        { explain: [undefined, l.same] },
-        say`were they carried over? ${listed(same.map(cellNamed))}`,
-      );
-    },
+  ),
+  check("Q16", { same: 2 }, (record, _reduced, l, previous) => {
+    if (!previous) return cannotAsk(say`it needs another test to compare with`);
+    const own = [
+      "ring_and_wet_before",
+      "ring_and_wet_after",
+      "ring_and_dry",
+      "initial_height",
+      "specific_gravity",
+      "zero_reading",
+    ] as const;
+    const both = own.filter((name) => record.numbers[name] !== undefined && previous.numbers[name] !== undefined);
+    if (both.length === 0) return cannotAsk(say`it needs ${listed(own.map(cellNamed))} in both tests`);
+    const same = both.filter((name) => record.numbers[name] === previous.numbers[name]);
+    return within(
+      record,
+      say`numbers equal to those of the other test`,
+      same.length,
+      "number",
+      { explain: [undefined, l.same] },
+      say`were they carried over? ${listed(same.map(cellNamed))}`,
+    );
   }),
 ];
 

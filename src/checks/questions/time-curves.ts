@@ -207,201 +207,178 @@ export const timeCurveQuestions = (): Readonly<Record<string, Question>> => ({
 
 /** How each question is answered. */
 export const TIME_CURVE_CHECKS = [
-  check({
-    id: "Q23",
-    limits: { steps: 3 },
-    ask: ({ record, reduced, limits: l }) => {
-      const factor = record.numbers.dial_factor;
-      return eachLoad(reduced, ({ record: { readings }, increment: { cleaned } }) => {
-        if (!cleaned.ok) return cannotAsk(cleaned.reason);
-        const read = whole(readings);
-        if (read.length < 3) return cannotAsk(say`the load has fewer than 3 readings`);
-        const sense = Math.sign(lastOf(read).reading - firstOf(read).reading) || 1;
-        const backs = neighbours(read).map(([before, one]) => ({
-          back: sense * (before.reading - one.reading),
-          row: one.row,
-        }));
-        const worst = backs.reduce((a, b) => (b.back > a.back ? b : a));
-        const isTurn =
-          factor !== undefined && TURNS.some((length) => Math.abs(worst.back * factor - length) < 0.05 * length);
-        const answer = within(
-          record,
-          say`the greatest step back`,
-          Math.max(0, worst.back),
-          "divisions",
-          { explain: [undefined, l.steps * cleaned.value.step] },
-          isTurn
-            ? say`row ${worst.row} of the readings goes back against the movement (one turn of the dial's hand): check it`
-            : say`row ${worst.row} of the readings goes back against the movement: check it`,
-        );
-        return { ...answer, row: worst.row };
-      });
-    },
+  check("Q23", { steps: 3 }, (record, reduced, l) => {
+    const factor = record.numbers.dial_factor;
+    return eachLoad(reduced, ({ record: { readings }, increment: { cleaned } }) => {
+      if (!cleaned.ok) return cannotAsk(cleaned.reason);
+      const read = whole(readings);
+      if (read.length < 3) return cannotAsk(say`the load has fewer than 3 readings`);
+      const sense = Math.sign(lastOf(read).reading - firstOf(read).reading) || 1;
+      const backs = neighbours(read).map(([before, one]) => ({
+        back: sense * (before.reading - one.reading),
+        row: one.row,
+      }));
+      const worst = backs.reduce((a, b) => (b.back > a.back ? b : a));
+      const isTurn =
+        factor !== undefined && TURNS.some((length) => Math.abs(worst.back * factor - length) < 0.05 * length);
+      const answer = within(
+        record,
+        say`the greatest step back`,
+        Math.max(0, worst.back),
+        "divisions",
+        { explain: [undefined, l.steps * cleaned.value.step] },
+        isTurn
+          ? say`row ${worst.row} of the readings goes back against the movement (one turn of the dial's hand): check it`
+          : say`row ${worst.row} of the readings goes back against the movement: check it`,
+      );
+      return { ...answer, row: worst.row };
+    });
   }),
-  check({
-    id: "Q24",
-    limits: { steps: 2 },
-    ask: ({ record, reduced, limits: l }) => {
-      let before = record.numbers.zero_reading;
-      return eachLoad(reduced, ({ record: { readings }, end, increment: { cleaned } }) => {
-        const start = readings.find(({ time, reading }) => time === 0 && reading !== undefined)?.reading;
-        const ended = before;
-        before = end.ok ? end.value.reading : undefined;
-        if (start === undefined) return cannotAsk(say`the load has no reading at time 0`);
-        if (ended === undefined)
-          return cannotAsk(say`the reading before the load is not known (${nameOf("zero_reading")})`);
-        const step = cleaned.ok && cleaned.value.step > 0 ? cleaned.value.step : 1;
-        return agree(
-          record,
-          [
-            figure(record, say`reading at time 0`, start, "divisions"),
-            figure(record, say`reading before the load`, ended, "divisions"),
+  check("Q24", { steps: 2 }, (record, reduced, l) => {
+    let before = record.numbers.zero_reading;
+    return eachLoad(reduced, ({ record: { readings }, end, increment: { cleaned } }) => {
+      const start = readings.find(({ time, reading }) => time === 0 && reading !== undefined)?.reading;
+      const ended = before;
+      before = end.ok ? end.value.reading : undefined;
+      if (start === undefined) return cannotAsk(say`the load has no reading at time 0`);
+      if (ended === undefined)
+        return cannotAsk(say`the reading before the load is not known (${nameOf("zero_reading")})`);
+      const step = cleaned.ok && cleaned.value.step > 0 ? cleaned.value.step : 1;
+      return agree(
+        record,
+        [
+          figure(record, say`reading at time 0`, start, "divisions"),
+          figure(record, say`reading before the load`, ended, "divisions"),
+        ],
+        { value: start - ended, kind: "divisions" },
+        { explain: l.steps * step },
+        say`the dial was reset, or the zero was taken with the load on`,
+      );
+    });
+  }),
+  check("Q25", {}, (record, reduced) =>
+    eachLoad(reduced, ({ record: { readings } }): Answer => {
+      const timed = readings.filter((one): one is Reading & { time: number } => one.time !== undefined);
+      const untimed = readings.find(({ time }) => time === undefined);
+      if (untimed)
+        return { status: "stop", row: untimed.row, sentence: say`row ${untimed.row} has a reading and no time` };
+      const early = timed.find(({ time }) => time < 0);
+      if (early)
+        return {
+          status: "stop",
+          row: early.row,
+          compared: [
+            figure(record, say`time in row ${early.row}`, early.time, "minutes"),
+            figure(record, say`moment of loading`, 0, "minutes"),
           ],
-          { value: start - ended, kind: "divisions" },
-          { explain: l.steps * step },
-          say`the dial was reset, or the zero was taken with the load on`,
-        );
-      });
-    },
-  }),
-  check({
-    id: "Q25",
-    limits: {},
-    ask: ({ record, reduced }) =>
-      eachLoad(reduced, ({ record: { readings } }): Answer => {
-        const timed = readings.filter((one): one is Reading & { time: number } => one.time !== undefined);
-        const untimed = readings.find(({ time }) => time === undefined);
-        if (untimed)
-          return { status: "stop", row: untimed.row, sentence: say`row ${untimed.row} has a reading and no time` };
-        const early = timed.find(({ time }) => time < 0);
-        if (early)
-          return {
-            status: "stop",
-            row: early.row,
-            compared: [
-              figure(record, say`time in row ${early.row}`, early.time, "minutes"),
-              figure(record, say`moment of loading`, 0, "minutes"),
-            ],
-            sentence: say`row ${early.row} is at ${early.time} min, before the load: correct or clear it`,
+          sentence: say`row ${early.row} is at ${early.time} min, before the load: correct or clear it`,
+        };
+      const back = neighbours(timed).find(([before, { time }]) => time <= before.time);
+      if (back) {
+        const [before, one] = back;
+        return {
+          status: "stop",
+          compared: [
+            figure(record, say`time in row ${one.row}`, one.time, "minutes"),
+            figure(record, say`time in the row before`, before.time, "minutes"),
+          ],
+          row: one.row,
+          sentence: say`row ${one.row} is at ${one.time} min, not after the ${before.time} min of the row before`,
+        };
+      }
+      const first = firstOf(timed);
+      const compared = [
+        figure(record, say`first time`, first.time, "minutes"),
+        figure(record, say`expected`, 0, "minutes"),
+      ] as const;
+      return first.time === 0
+        ? { status: "pass", compared, sentence: say`the times begin at 0 and grow` }
+        : {
+            status: "explain",
+            compared,
+            sentence: say`the first reading is at ${first.time} min: the reading before the load is missing`,
           };
-        const back = neighbours(timed).find(([before, { time }]) => time <= before.time);
-        if (back) {
-          const [before, one] = back;
-          return {
-            status: "stop",
-            compared: [
-              figure(record, say`time in row ${one.row}`, one.time, "minutes"),
-              figure(record, say`time in the row before`, before.time, "minutes"),
-            ],
-            row: one.row,
-            sentence: say`row ${one.row} is at ${one.time} min, not after the ${before.time} min of the row before`,
-          };
-        }
-        const first = firstOf(timed);
-        const compared = [
-          figure(record, say`first time`, first.time, "minutes"),
-          figure(record, say`expected`, 0, "minutes"),
-        ] as const;
-        return first.time === 0
-          ? { status: "pass", compared, sentence: say`the times begin at 0 and grow` }
-          : {
-              status: "explain",
-              compared,
-              sentence: say`the first reading is at ${first.time} min: the reading before the load is missing`,
-            };
-      }),
-  }),
-  check({
-    id: "Q26",
-    limits: { stretch: 30, shrink: 1 / 3 },
-    ask: ({ record, reduced, limits: l }) =>
-      eachLoad(reduced, ({ record: { readings } }) => {
-        const times = whole(readings).map(({ time }) => time);
-        const steps = neighbours(times).map(([before, time]) => time - before);
-        const ratios = neighbours(steps).map(([before, step]) => step / before);
-        if (ratios.length === 0 || steps.some((step) => step <= 0))
-          return cannotAsk(say`it needs three readings in order of time`);
-        const worst = ratios.reduce((a, b) => (Math.abs(Math.log(b)) > Math.abs(Math.log(a)) ? b : a));
-        return within(
+    }),
+  ),
+  check("Q26", { stretch: 30, shrink: 1 / 3 }, (record, reduced, l) =>
+    eachLoad(reduced, ({ record: { readings } }) => {
+      const times = whole(readings).map(({ time }) => time);
+      const steps = neighbours(times).map(([before, time]) => time - before);
+      const ratios = neighbours(steps).map(([before, step]) => step / before);
+      if (ratios.length === 0 || steps.some((step) => step <= 0))
+        return cannotAsk(say`it needs three readings in order of time`);
+      const worst = ratios.reduce((a, b) => (Math.abs(Math.log(b)) > Math.abs(Math.log(a)) ? b : a));
+      return within(
+        record,
+        say`the greatest change from one step of time to the next`,
+        worst,
+        "ratio",
+        { explain: [l.shrink, l.stretch] },
+        say`are some times in seconds, hours or days?`,
+      );
+    }),
+  ),
+  check("Q27", { latest: 0.25, share: 0.25 }, (record, reduced, l) =>
+    eachLoad(reduced, (load) => {
+      const first = whole(load.record.readings).find(({ time }) => time > 0);
+      if (!first) return cannotAsk(say`the load has no reading after time 0`);
+      const t50 = halfTime(load);
+      return within(
+        record,
+        say`the first reading`,
+        first.time,
+        "minutes",
+        { explain: [undefined, Math.min(l.latest, t50 === undefined ? Infinity : l.share * t50)] },
+        say`the beginning of the curve is not seen: read earlier`,
+      );
+    }),
+  ),
+  check("Q28", { readings: 3 }, (record, reduced, l) =>
+    eachLoad(reduced, (load) => {
+      if (load.unloading) return undefined;
+      const t50 = halfTime(load);
+      if (t50 === undefined) return noTime(load);
+      const times = whole(load.record.readings)
+        .map(({ time }) => time)
+        .filter((time) => time > 0);
+      const before = times.filter((time) => time < t50).length;
+      return within(
+        record,
+        say`readings before t50 (${digits(t50, 3)} min)`,
+        before,
+        "number",
+        { stop: [1, undefined], explain: [l.readings, undefined] },
+        before === 0
+          ? say`half of it was over before the first reading: cv cannot be found`
+          : say`cv rests on few readings`,
+      );
+    }),
+  ),
+  check("Q29", {}, (record, reduced) =>
+    eachLoad(reduced, ({ record: { results }, increment: { logTime, rootTime }, end }) => {
+      const t100 = results.log_t100 ?? (logTime.ok ? logTime.value.t100 : undefined);
+      const t90 = results.root_t90 ?? (rootTime.ok ? rootTime.value.t90 : undefined);
+      const times = [t100, t90].filter((time): time is number => time !== undefined);
+      if (times.length === 0) return cannotAsk(say`the load has neither t90 nor t100`);
+      return ask(end, ({ time }) =>
+        within(
           record,
-          say`the greatest change from one step of time to the next`,
-          worst,
-          "ratio",
-          { explain: [l.shrink, l.stretch] },
-          say`are some times in seconds, hours or days?`,
-        );
-      }),
-  }),
-  check({
-    id: "Q27",
-    limits: { latest: 0.25, share: 0.25 },
-    ask: ({ record, reduced, limits: l }) =>
-      eachLoad(reduced, (load) => {
-        const first = whole(load.record.readings).find(({ time }) => time > 0);
-        if (!first) return cannotAsk(say`the load has no reading after time 0`);
-        const t50 = halfTime(load);
-        return within(
-          record,
-          say`the first reading`,
-          first.time,
+          say`the later of t90 and t100`,
+          Math.max(...times),
           "minutes",
-          { explain: [undefined, Math.min(l.latest, t50 === undefined ? Infinity : l.share * t50)] },
-          say`the beginning of the curve is not seen: read earlier`,
-        );
-      }),
-  }),
-  check({
-    id: "Q28",
-    limits: { readings: 3 },
-    ask: ({ record, reduced, limits: l }) =>
-      eachLoad(reduced, (load) => {
-        if (load.unloading) return undefined;
-        const t50 = halfTime(load);
-        if (t50 === undefined) return noTime(load);
-        const times = whole(load.record.readings)
-          .map(({ time }) => time)
-          .filter((time) => time > 0);
-        const before = times.filter((time) => time < t50).length;
-        return within(
-          record,
-          say`readings before t50 (${digits(t50, 3)} min)`,
-          before,
-          "number",
-          { stop: [1, undefined], explain: [l.readings, undefined] },
-          before === 0
-            ? say`half of it was over before the first reading: cv cannot be found`
-            : say`cv rests on few readings`,
-        );
-      }),
-  }),
-  check({
-    id: "Q29",
-    limits: {},
-    ask: ({ record, reduced }) =>
-      eachLoad(reduced, ({ record: { results }, increment: { logTime, rootTime }, end }) => {
-        const t100 = results.log_t100 ?? (logTime.ok ? logTime.value.t100 : undefined);
-        const t90 = results.root_t90 ?? (rootTime.ok ? rootTime.value.t90 : undefined);
-        const times = [t100, t90].filter((time): time is number => time !== undefined);
-        if (times.length === 0) return cannotAsk(say`the load has neither t90 nor t100`);
-        return ask(end, ({ time }) =>
-          within(
-            record,
-            say`the later of t90 and t100`,
-            Math.max(...times),
-            "minutes",
-            { stop: [undefined, time] },
-            say`it lies beyond the last reading: it was not measured`,
-          ),
-        );
-      }),
-  }),
-  check({
-    id: "Q30",
-    limits: {
+          { stop: [undefined, time] },
+          say`it lies beyond the last reading: it was not measured`,
+        ),
+      );
+    }),
+  ),
+  check(
+    "Q30",
+    {
       stop: 1,
       explain: 3,
     },
-    ask: ({ record, reduced, limits: l }) =>
+    (record, reduced, l) =>
       eachLoad(reduced, (load) => {
         if (load.unloading) return undefined;
         const t100 = endOfPrimary(load);
@@ -421,201 +398,177 @@ export const TIME_CURVE_CHECKS = [
           ),
         );
       }),
-  }),
-  check({
-    id: "Q31",
-    limits: { cycles: 0.5 },
-    ask: ({ record, reduced, limits: l }) =>
-      eachLoad(reduced, (load) => {
-        if (load.unloading) return undefined;
-        // A load that ends with primary has no tail, and no C alpha to question.
-        const ruled = endOfPrimaryIn(record);
-        if (ruled && load.record.results.c_alpha === undefined)
-          return cannotAsk(
-            say`the loads stay to the end of primary (${cellNamed(ruled)}): no C alpha is given, and no tail is due`,
-          );
-        const t100 = endOfPrimary(load);
-        if (t100 === undefined) return noTime(load);
-        return ask(load.end, ({ time }) =>
-          within(
-            record,
-            say`the tail beyond t100, in log cycles`,
-            Math.log10(time / t100),
-            "number",
-            { explain: [l.cycles, undefined] },
-            say`do not rely on C alpha of this load`,
-          ),
+  ),
+  check("Q31", { cycles: 0.5 }, (record, reduced, l) =>
+    eachLoad(reduced, (load) => {
+      if (load.unloading) return undefined;
+      // A load that ends with primary has no tail, and no C alpha to question.
+      const ruled = endOfPrimaryIn(record);
+      if (ruled && load.record.results.c_alpha === undefined)
+        return cannotAsk(
+          say`the loads stay to the end of primary (${cellNamed(ruled)}): no C alpha is given, and no tail is due`,
         );
-      }),
-  }),
-  ...(["d0", "d100"] as const).map((d) =>
-    check({
-      id: d === "d0" ? "Q32" : "Q33",
-      limits: { share: d === "d0" ? 0.1 : 0.15 },
-      ask: ({ record, reduced, limits: l }) =>
-        eachLoad(reduced, ({ record: { results }, increment: { logTime, rootTime } }) => {
-          const from = shownOr(results.log_d0, logTime, ({ d0 }) => d0);
-          const to = shownOr(results.log_d100, logTime, ({ d100 }) => d100);
-          return ask(
-            shownOr(results[`log_${d}`], logTime, (log) => log[d]),
-            (byLog) =>
-              ask(
-                shownOr(results[`root_${d}`], rootTime, (root) => root[d]),
-                (byRoot) =>
-                  ask(from, (d0) =>
-                    ask(to, (d100) =>
-                      agree(
-                        record,
-                        [
-                          figure(record, say`${verbatim(d)} by log time`, byLog, "divisions"),
-                          figure(record, say`${verbatim(d)} by root time`, byRoot, "divisions"),
-                        ],
-                        { value: (byLog - byRoot) / (d100 - d0), kind: "percent", of: say`of primary compression` },
-                        { explain: l.share },
-                        say`look at both plots`,
-                      ),
-                    ),
-                  ),
-              ),
-          );
-        }),
+      const t100 = endOfPrimary(load);
+      if (t100 === undefined) return noTime(load);
+      return ask(load.end, ({ time }) =>
+        within(
+          record,
+          say`the tail beyond t100, in log cycles`,
+          Math.log10(time / t100),
+          "number",
+          { explain: [l.cycles, undefined] },
+          say`do not rely on C alpha of this load`,
+        ),
+      );
     }),
   ),
-  check({
-    id: "Q34",
-    limits: { explain: 2, stop: 3 },
-    ask: ({ record, reduced, limits: l }) =>
-      eachLoad(reduced, ({ record: { results }, cvLogTime, cvRootTime }) =>
-        ask(shownOr(results.cv_log_time, cvLogTime, Number), (byLog) =>
-          ask(shownOr(results.cv_root_time, cvRootTime, Number), (byRoot): Answer => {
-            const answer = within(
-              record,
-              say`the greater over the lesser cv`,
-              Math.max(byRoot / byLog, byLog / byRoot),
-              "number",
-              { stop: [undefined, l.stop], explain: [undefined, l.explain] },
-              say`rely on neither without looking at the plots`,
-            );
-            const compared = [
-              figure(record, say`cv by root time`, byRoot, "cv"),
-              figure(record, say`cv by log time`, byLog, "cv"),
-            ] as const;
-            return { ...answer, compared };
-          }),
-        ),
-      ),
-  }),
-  check({
-    id: "Q35",
-    limits: { times: 5 },
-    ask: ({ record, reduced, limits: l }) => {
-      const virgin = virginLoads(record, reduced);
-      const cvs = virgin.flatMap((load) => {
-        const cv = load.cvLogTime.ok ? load.cvLogTime : load.cvRootTime;
-        return cv.ok ? [{ load, cv: cv.value }] : [];
-      });
-      return gravest(
-        neighbours(cvs).map(([before, { load, cv }]) => {
-          const factor = Math.max(cv / before.cv, before.cv / cv);
+  ...(["d0", "d100"] as const).map((d) =>
+    check(d === "d0" ? "Q32" : "Q33", { share: d === "d0" ? 0.1 : 0.15 }, (record, reduced, l) =>
+      eachLoad(reduced, ({ record: { results }, increment: { logTime, rootTime } }) => {
+        const from = shownOr(results.log_d0, logTime, ({ d0 }) => d0);
+        const to = shownOr(results.log_d100, logTime, ({ d100 }) => d100);
+        return ask(
+          shownOr(results[`log_${d}`], logTime, (log) => log[d]),
+          (byLog) =>
+            ask(
+              shownOr(results[`root_${d}`], rootTime, (root) => root[d]),
+              (byRoot) =>
+                ask(from, (d0) =>
+                  ask(to, (d100) =>
+                    agree(
+                      record,
+                      [
+                        figure(record, say`${verbatim(d)} by log time`, byLog, "divisions"),
+                        figure(record, say`${verbatim(d)} by root time`, byRoot, "divisions"),
+                      ],
+                      { value: (byLog - byRoot) / (d100 - d0), kind: "percent", of: say`of primary compression` },
+                      { explain: l.share },
+                      say`look at both plots`,
+                    ),
+                  ),
+                ),
+            ),
+        );
+      }),
+    ),
+  ),
+  check("Q34", { explain: 2, stop: 3 }, (record, reduced, l) =>
+    eachLoad(reduced, ({ record: { results }, cvLogTime, cvRootTime }) =>
+      ask(shownOr(results.cv_log_time, cvLogTime, Number), (byLog) =>
+        ask(shownOr(results.cv_root_time, cvRootTime, Number), (byRoot): Answer => {
           const answer = within(
             record,
-            say`cv over that of the load before, or the reverse`,
-            factor,
+            say`the greater over the lesser cv`,
+            Math.max(byRoot / byLog, byLog / byRoot),
             "number",
-            { explain: [undefined, l.times] },
-            say`look at both time curves`,
+            { stop: [undefined, l.stop], explain: [undefined, l.explain] },
+            say`rely on neither without looking at the plots`,
           );
-          return { load: load.called, answer };
+          const compared = [
+            figure(record, say`cv by root time`, byRoot, "cv"),
+            figure(record, say`cv by log time`, byLog, "cv"),
+          ] as const;
+          return { ...answer, compared };
         }),
-        say`it needs cv of two loads beyond the preconsolidation stress`,
-      );
-    },
+      ),
+    ),
+  ),
+  check("Q35", { times: 5 }, (record, reduced, l) => {
+    const virgin = virginLoads(record, reduced);
+    const cvs = virgin.flatMap((load) => {
+      const cv = load.cvLogTime.ok ? load.cvLogTime : load.cvRootTime;
+      return cv.ok ? [{ load, cv: cv.value }] : [];
+    });
+    return gravest(
+      neighbours(cvs).map(([before, { load, cv }]) => {
+        const factor = Math.max(cv / before.cv, before.cv / cv);
+        const answer = within(
+          record,
+          say`cv over that of the load before, or the reverse`,
+          factor,
+          "number",
+          { explain: [undefined, l.times] },
+          say`look at both time curves`,
+        );
+        return { load: load.called, answer };
+      }),
+      say`it needs cv of two loads beyond the preconsolidation stress`,
+    );
   }),
-  check({
-    id: "Q36",
-    limits: {
+  check(
+    "Q36",
+    {
       explain_below: 0.01,
       explain_above: 200,
       stop_below: 0.001,
       stop_above: 1000,
     },
-    ask: ({ record, reduced, limits: l }) =>
+    (record, reduced, l) =>
       eachLoad(reduced, ({ cvLogTime, cvRootTime }) =>
         ask(cvLogTime.ok ? cvLogTime : cvRootTime, (cv) =>
           within(record, say`cv`, cv, "cv", rangesOf(l), say`check the units of time and height`),
         ),
       ),
-  }),
-  check({
-    id: "Q37",
-    limits: { steps: 20 },
-    ask: ({ record, reduced, limits: l }) =>
-      eachLoad(reduced, ({ increment: { cleaned, fit } }) =>
-        ask(cleaned, ({ step, travel }) =>
-          step > 0
-            ? within(
-                record,
-                fit.ok ? say`primary compression in steps of the dial` : say`the whole movement in steps of the dial`,
-                Math.abs(fit.ok ? fit.value.primary : travel) / step,
-                "number",
-                { explain: [l.steps, undefined] },
-                say`cv of this load is lost in the resolution`,
-              )
-            : cannotAsk(say`the readings show no step`),
-        ),
-      ),
-  }),
-  check({
-    id: "Q38",
-    limits: { share: 0.2 },
-    ask: ({ record, reduced, limits: l }) => {
-      const factor = record.numbers.dial_factor;
-      let deflectionBefore = 0;
-      return eachLoad(reduced, (load) => {
-        const deflection: number = load.deflection.ok ? load.deflection.value : deflectionBefore;
-        const apparatus = deflection - deflectionBefore;
-        deflectionBefore = deflection;
-        if (load.unloading) return undefined;
-        const { cleaned, fit } = load.increment;
-        return ask(cleaned, ({ zeroReading }) =>
-          ask(load.end, ({ reading }) => {
-            if (zeroReading === undefined) return cannotAsk(say`the load has no reading at time 0`);
-            if (!fit.ok) return cannotAsk(fit.reason);
-            if (!factor) return cannotAsk(say`it needs Dial factor (${nameOf("dial_factor")})`);
-            const sense = dialSense(record) === "fall" ? -1 : 1;
-            const total = sense * (reading - zeroReading) * factor - apparatus;
-            if (total <= 0) return cannotAsk(say`the specimen did not compress under the load`);
-            const atOnce = sense * (fit.value.d0 - zeroReading) * factor - apparatus;
-            return within(
+  ),
+  check("Q37", { steps: 20 }, (record, reduced, l) =>
+    eachLoad(reduced, ({ increment: { cleaned, fit } }) =>
+      ask(cleaned, ({ step, travel }) =>
+        step > 0
+          ? within(
               record,
-              say`share of compression at once, less the apparatus`,
-              atOnce / total,
-              "percent",
-              { explain: [undefined, l.share] },
-              say`gas in the pores, bedding, or a stiff soil: look at the first readings`,
-            );
-          }),
-        );
-      });
-    },
-  }),
-  check({
-    id: "Q39",
-    limits: { saturation: 0.95 },
-    ask: ({ record, reduced, limits: l }) => {
-      const reported = reduced.loads.some(({ cvLogTime, cvRootTime }) => cvLogTime.ok || cvRootTime.ok);
-      if (!reported) return cannotAsk(say`no cv is reported`);
-      return ask(reduced.specimen, ({ S0 }) =>
-        within(
-          record,
-          say`initial saturation S0`,
-          S0,
-          "percent",
-          { explain: [l.saturation, undefined] },
-          say`cv is valid only if water filled the voids later: say so, or leave cv out`,
-        ),
+              fit.ok ? say`primary compression in steps of the dial` : say`the whole movement in steps of the dial`,
+              Math.abs(fit.ok ? fit.value.primary : travel) / step,
+              "number",
+              { explain: [l.steps, undefined] },
+              say`cv of this load is lost in the resolution`,
+            )
+          : cannotAsk(say`the readings show no step`),
+      ),
+    ),
+  ),
+  check("Q38", { share: 0.2 }, (record, reduced, l) => {
+    const factor = record.numbers.dial_factor;
+    let deflectionBefore = 0;
+    return eachLoad(reduced, (load) => {
+      const deflection: number = load.deflection.ok ? load.deflection.value : deflectionBefore;
+      const apparatus = deflection - deflectionBefore;
+      deflectionBefore = deflection;
+      if (load.unloading) return undefined;
+      const { cleaned, fit } = load.increment;
+      return ask(cleaned, ({ zeroReading }) =>
+        ask(load.end, ({ reading }) => {
+          if (zeroReading === undefined) return cannotAsk(say`the load has no reading at time 0`);
+          if (!fit.ok) return cannotAsk(fit.reason);
+          if (!factor) return cannotAsk(say`it needs Dial factor (${nameOf("dial_factor")})`);
+          const sense = dialSense(record) === "fall" ? -1 : 1;
+          const total = sense * (reading - zeroReading) * factor - apparatus;
+          if (total <= 0) return cannotAsk(say`the specimen did not compress under the load`);
+          const atOnce = sense * (fit.value.d0 - zeroReading) * factor - apparatus;
+          return within(
+            record,
+            say`share of compression at once, less the apparatus`,
+            atOnce / total,
+            "percent",
+            { explain: [undefined, l.share] },
+            say`gas in the pores, bedding, or a stiff soil: look at the first readings`,
+          );
+        }),
       );
-    },
+    });
+  }),
+  check("Q39", { saturation: 0.95 }, (record, reduced, l) => {
+    const reported = reduced.loads.some(({ cvLogTime, cvRootTime }) => cvLogTime.ok || cvRootTime.ok);
+    if (!reported) return cannotAsk(say`no cv is reported`);
+    return ask(reduced.specimen, ({ S0 }) =>
+      within(
+        record,
+        say`initial saturation S0`,
+        S0,
+        "percent",
+        { explain: [l.saturation, undefined] },
+        say`cv is valid only if water filled the voids later: say so, or leave cv out`,
+      ),
+    );
   }),
 ];
 

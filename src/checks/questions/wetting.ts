@@ -95,10 +95,8 @@ function wayOfMoving(record: TestRecord, { stress, strain }: WettingStage): Answ
 
 /** How each question is answered. */
 export const WETTING_CHECKS = [
-  check({ id: "Q71", limits: {}, ask: ({ record }) => eachStage(record, (at) => stressKept(record, at)) }),
-  check({
-    id: "Q72",
-    limits: {},
-    ask: ({ record }) => eachStage(record, (at) => ask(stageAt(record, at), (stage) => wayOfMoving(record, stage))),
-  }),
+  check("Q71", {}, (record) => eachStage(record, (at) => stressKept(record, at))),
+  check("Q72", {}, (record) =>
+    eachStage(record, (at) => ask(stageAt(record, at), (stage) => wayOfMoving(record, stage))),
+  ),
 ];
