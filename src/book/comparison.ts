@@ -4,7 +4,7 @@
  */
 import { cellAddress } from "../workbook/address";
 import { FIELDS, type NamedField } from "../specification/fields";
-import { labelOf } from "../record/cells";
+import { labelOn } from "../record/sheet-labels";
 import { LOAD_TABLE } from "../specification/load-table";
 import { formatOf, unitText, type Measure } from "../specification/measures";
 import type { NamedValues, TestRecord } from "../record/record";
@@ -18,7 +18,6 @@ import { reduced, type LoadReduced } from "../record/reduced-test";
 import type { SheetLanguage } from "../specification/text/language";
 import { planIn } from "../specification/text/plan-in-language";
 import { shownWord } from "../specification/list-words";
-import { labelIn, wordsOf } from "../specification/text/words";
 import { tableSheet, type TableColumn } from "../workbook/table-sheet";
 
 /** The reason why two numbers may differ. */
@@ -55,7 +54,6 @@ export interface Quantity {
   readonly load?: number;
   /** Row of its column, from 0. */
   readonly row: number;
-  readonly label: string;
   readonly value: number;
   /**
    * The value by the "drawn" procedure, if the value is read off a construction of a load: a hand reading is compared
@@ -140,7 +138,6 @@ export function quantities(record: TestRecord, values: NamedValues): Quantity[] 
       name,
       ...(load === undefined ? {} : { load }),
       row,
-      label: labelOf(name),
       value,
       drawn: load === undefined ? undefined : drawn.get(load)?.[name],
       unit: unitOn(values, measure),
@@ -220,7 +217,7 @@ export const comparisonRow = (
   language: SheetLanguage = "en",
 ): (string | number)[] => [
   sheet,
-  labelIn(wordsOf(language), quantity.label).trim(),
+  labelOn(language, quantity.name),
   quantity.load ?? "",
   quantity.value,
   quantity.unit,

@@ -1,5 +1,6 @@
 /** A formula with its numbers put in and its result, in one line: "e = (H - H_s) / H_s = (25.400 - 10.367) / 10.367 = 1.450". */
 import { given, then, type Outcome } from "../reduction/outcome";
+import { listWord, type Message, type Value } from "../reduction/message";
 import { nth } from "../reduction/numeric/lists";
 import { convertMeasured, ownUnit, type Argument, type Constant, type Formula, type Measured } from "./formulas";
 
@@ -116,4 +117,20 @@ export function working(formula: Formula, values: readonly number[], units: Unit
     const text = `${symbol} = ${expression} = ${numbers} = ${answer}${unit && ` ${unit}`}`;
     return given({ numbers, result, unit, text });
   });
+}
+
+/** A number with decimals, or a unit that another language writes in another way. */
+const WORDED = /(\d+\.\d+(?:e[+-]\d+)?|[a-z]+2?\/(?:yr|day))/;
+
+/**
+ * The line of a formula as a message: its numbers are shown with the decimal sign of the language, and a unit as the
+ * sheet writes it; the rest is the same in every language.
+ */
+export function inNumbers(text: string): Message {
+  const parts = text.split(WORDED);
+  const values = parts.map((part): Value => (/^\d/.test(part) ? { digits: part } : listWord(part)));
+  return {
+    said: parts.filter((_, index) => index % 2 === 0),
+    values: values.filter((_, index) => index % 2 === 1),
+  };
 }

@@ -9,6 +9,7 @@ import { demoSheet, FIELDS, fillSheet, type System } from "../../src/datasheet";
 import { LOG_TIME } from "../../src/functions/increment";
 import { LOAD_TABLE } from "../../src/specification/load-table";
 import { readRecord, type NamedValues } from "../../src/record/record";
+import { english, say, verbatim } from "../../src/reduction/message";
 import type { SheetName } from "../../src/workbook/port";
 import { namedValues, withValues } from "../datasheet/read-sheet";
 import { calculate } from "../datasheet/sheet-in-engine";
@@ -52,14 +53,14 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
 
   test("the result of every line is the number on the sheet", () => {
     const bare = entries.filter(({ result, name }) => result === undefined && !READ_OFF.test(name));
-    expect(bare.map(({ name, text }) => `${name}: ${text}`)).toEqual([
+    expect(bare.map(({ name, said }) => `${name}: ${english(said)}`)).toEqual([
       expect.stringMatching(/^inundation_stress: the stress of load 1/),
     ]);
-    for (const { name, load, result, value, text } of entries) {
+    for (const { name, load, result, value, said } of entries) {
       if (result === undefined) continue;
       const room = ROUNDED[name] ?? 1e-6 * Math.max(Math.abs(value), 1e-9);
       if (Math.abs(result - value) > room * 1.001)
-        throw new Error(`${name} ${load ?? ""} is ${value}, and its line comes to ${result}: ${text}`);
+        throw new Error(`${name} ${load ?? ""} is ${value}, and its line comes to ${result}: ${english(said)}`);
     }
   });
 
@@ -72,7 +73,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
   });
 
   test("numbers are shown in the units of the sheet", () => {
-    const line = entries.find(({ name }) => name === "solids_height")!.text;
+    const line = english(entries.find(({ name }) => name === "solids_height")!.said);
     expect(line).toMatch(system === "SI" ? /63\.500 mm.* = 10\.\d+ mm$/ : / in\)?\^2.* = 0\.\d+ in$/);
   });
 
@@ -126,15 +127,20 @@ test("picks of the compression curve and adopted values are named, and their lin
   const values = withValues(await namedValues(fillSheet(demoSheet("SI"), { ...picks, ...adopted })), {});
   const entries = calculationBook(readRecord(values), values);
   const line = (name: string) => entries.find((entry) => entry.name === name)!;
-  expect(line("preconsolidation_stress").text).toMatch(
+  const text = (name: string) => english(line(name).said);
+  expect(text("preconsolidation_stress")).toMatch(
     /^Casagrande: .*; picked by hand: greatest curvature 95, virgin to 1600$/,
   );
-  expect(line("compression_index").text).toMatch(/the virgin line, 200 to 1600, picked by hand$/);
+  expect(text("compression_index")).toMatch(/the virgin line, 200 to 1600, picked by hand$/);
   expect(line("compression_index").result).toBeCloseTo(line("compression_index").value, 6);
-  expect(line("swelling_index")).toMatchObject({ text: "adopted by AB: agreed", result: 0.07, value: 0.07 });
-  expect(line("cv_recompression")).toMatchObject({ text: "adopted by AB: field rate", result: 2.5, value: 2.5 });
-  expect(line("cv_virgin").text).toMatch(/^the geometric mean of the cv of \d loads from \d/);
-  expect(line("design_cv").text).toMatch(/: adopted for 62 to /);
+  expect(line("swelling_index")).toMatchObject({ result: 0.07, value: 0.07 });
+  expect(line("cv_recompression")).toMatchObject({ result: 2.5, value: 2.5 });
+  expect(["swelling_index", "cv_recompression"].map(text)).toEqual([
+    "adopted by AB: agreed",
+    "adopted by AB: field rate",
+  ]);
+  expect(text("cv_virgin")).toMatch(/^the geometric mean of the cv of \d loads from \d/);
+  expect(text("design_cv")).toMatch(/: adopted for 62 to /);
 }, 120_000);
 
 test("lastPlace is one unit of the last digit that the format shows", () => {
@@ -148,7 +154,8 @@ test("lastPlace is one unit of the last digit that the format shows", () => {
 test("the book on a sheet refers to the cells of the data sheet, whatever the name of the data sheet", () => {
   const plan = demoSheet("SI");
   const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({ name, scope: "sheet", place }));
-  const entry: Entry = { name: "cv_log_time", load: 3, row: 2, label: "cv", text: "c_v = 1", value: 1, unit: "m2/yr" };
+  const cell = { name: "cv_log_time", load: 3, row: 2, value: 1, unit: "m2/yr" };
+  const entry: Entry = { ...cell, said: say`cv by ${verbatim("log time")}` };
   const { cells } = bookSheet("Dam's {a}", [entry], names);
   const formulas = cells.flatMap(({ formula }) => formula ?? []);
   expect(formulas).toEqual([expect.stringMatching(/^='Dam''s \{a\}'!\$[A-Z]+\$\d+$/)]);

@@ -1,27 +1,11 @@
 /** A German sheet with remarks shows no English: every text of its formulas is looked at, word by word. */
 import { demoSheet, fillSheet, type SheetValues } from "../../../src/datasheet";
-import { MESSAGES } from "../../../src/pane/text/messages";
-import { choices } from "../../../src/specification/text/de/choices";
-import { wordsOf } from "../../../src/specification/text/words";
 import { cellAddress } from "../../../src/workbook/address";
 import type { SheetPlan } from "../../../src/workbook/port";
 import { calculate } from "../sheet-in-engine";
+import { englishLeft } from "./english-words";
 
 jest.setTimeout(240_000);
-
-const words = (text: string): string[] => text.toLowerCase().match(/\p{L}{3,}/gu) ?? [];
-
-const { titles, labels, formulas, demo } = wordsOf("de");
-const TABLES: readonly Readonly<Record<string, string>>[] = [MESSAGES.de ?? {}, titles, labels, formulas, choices];
-const GERMAN = new Set([...TABLES.flatMap((table) => Object.values(table)), ...Object.values(demo)].flatMap(words));
-/** Words of an English text that no German one has. */
-const ENGLISH = new Set(
-  TABLES.flatMap((table) => Object.keys(table))
-    .flatMap(words)
-    .filter((word) => !GERMAN.has(word)),
-);
-/** Names of methods and names of cells, which every language repeats. */
-const REPEATED = /\b(?:Casagrande|Pacheco Silva|Janbu|Schmertmann|CLAY\.\w+|\w+_\w+)\b/g;
 
 /** "H12: text" of each cell that no person types and that shows an English word. */
 async function left(plan: SheetPlan): Promise<string[]> {
@@ -29,8 +13,7 @@ async function left(plan: SheetPlan): Promise<string[]> {
   const typed = new Set(plan.cells.filter(({ kind }) => kind === "input").map(({ row, col }) => cellAddress(row, col)));
   return [...values].flatMap(([address, value]) => {
     if (typed.has(address) || typeof value !== "string" || value.startsWith("#")) return [];
-    const english = words(value.replace(REPEATED, "")).filter((word) => ENGLISH.has(word));
-    return english.length > 0 ? [`${address}: ${value} (${english.join(", ")})`] : [];
+    return englishLeft([`${address}: ${value}`]);
   });
 }
 

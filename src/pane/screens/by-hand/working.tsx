@@ -6,8 +6,9 @@ import type { evaluateAgain } from "../../../book/second-evaluation";
 import { refuseNotYet } from "../../../workbook/rules/busy";
 import { languageNamed } from "../../../specification/text/language";
 import { newSheet } from "../../live/new-sheet";
-import { labelOnSheet, languageOfLabels } from "../../live/sheet-language";
+import { inOneLanguage, labelOnSheet, languageOfLabels } from "../../live/sheet-language";
 import { text } from "../../text";
+import { inWords } from "../../text/messages";
 import { numberText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
@@ -30,7 +31,8 @@ export function Working({ port, reading: { sheet, names, values, record } }: Scr
   const insert = async (): Promise<void> => {
     try {
       refuseNotYet(values);
-      const plan = bookSheet(sheet, entries, names, languageNamed(record.sheetLanguage));
+      const language = languageNamed(record.sheetLanguage);
+      const plan = bookSheet(sheet, entries, names, language, inOneLanguage(language));
       setTelling(await newSheet(port, plan, (book) => words.booked(sheet, book)));
     } catch (error) {
       setTelling({ intent: "error", sentence: sentenceOf(error) });
@@ -97,7 +99,7 @@ function WorkingLine({ entry, again, className }: WorkingLineProps) {
     <div className={className}>
       <dt lang={languageOfLabels()}>{labelOnSheet(entry.name)}</dt>
       <dd className={styles.book} style={{ margin: 0 }}>
-        <span lang="en">{entry.text}</span>
+        {inWords(entry.said)}
         {again && (
           <Text block size={200} className={again.agrees ? shared.quiet : styles.result}>
             {again.agrees ? words.twiceAgrees : words.twiceDiffers(numberText(again.value))}

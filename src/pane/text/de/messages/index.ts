@@ -1,4 +1,5 @@
 /** The messages of reductions, records and checks in German, by their English templates. */
+import { book } from "./book";
 import { checks } from "./checks/checks";
 import { curve } from "./curve";
 import { curveQuestions } from "./checks/curve-questions";
@@ -21,6 +22,7 @@ import { wetting } from "./wetting";
 import { workbook } from "./workbook";
 
 export const messages: Readonly<Record<string, string>> = {
+  ...book,
   ...checks,
   ...curve,
   ...curveQuestions,
