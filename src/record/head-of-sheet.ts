@@ -15,13 +15,14 @@ import { isError } from "../workbook/cell-error";
 import { asColumn } from "../workbook/lists";
 import type { CellValue, SheetName } from "../workbook/port";
 import { englishWord } from "./cells";
+import { readingsName } from "../specification/readings";
 import { boxesByName, cellBeside } from "./places";
 import type { LoadRecord, NamedValues, TestRecord } from "./record";
-import { reduced } from "./reduced-test";
+import { jumpsIn, reduced, rowAt } from "./reduced-test";
 
 /** A sentence of the head, with the first cell that it names. */
 export interface HeadSentence {
-  readonly kind: "impossible" | "missing" | "running";
+  readonly kind: "impossible" | "jump" | "missing" | "running";
   readonly sentence: Message;
   /** The address of the cell, such as "N19". */
   readonly address?: string;
@@ -195,6 +196,16 @@ function ofCurve(cells: Cells): HeadSentence[] {
   return [cells.impossible(sentences.noPoint(load, reason), "apparatus_stress")];
 }
 
+/** The first load whose readings jump, with its first reading after the jump. */
+function ofJump(cells: Cells, record: TestRecord): HeadSentence[] {
+  const [found] = jumpsIn(record);
+  if (!found) return [];
+  const { load, jump } = found;
+  const { number } = load.record;
+  const address = cells.address(readingsName(number), rowAt(load.record, jump.time));
+  return [{ kind: "jump", sentence: sentences.jumped(number, jump.said), address }];
+}
+
 /** The last load that has readings and no stress, if the load after it has no stress either. */
 const withoutStress = (cells: Cells, { loads }: TestRecord): LoadRecord | undefined =>
   loads
@@ -286,7 +297,10 @@ export function impossibleInputs(sheet: ReadSheet): HeadSentence[] {
   return impossibleSentences(cells, impossibleOn(cells, sheet.record));
 }
 
-/** What the head of a sheet says: impossible inputs, then what is missing, then whether further loads are needed. */
+/**
+ * What the head of a sheet says: impossible inputs, then a load whose readings jump, then what is missing, then whether
+ * further loads are needed.
+ */
 export function headOf(sheet: ReadSheet): HeadSentence[] {
   if (!hasHead(sheet)) return [];
   const cells = new Cells(sheet);
@@ -294,5 +308,10 @@ export function headOf(sheet: ReadSheet): HeadSentence[] {
   const running = isNotFarEnough(cells, impossible)
     ? [{ kind: "running", sentence: sentences.NOT_FAR_ENOUGH } as const]
     : [];
-  return [...impossibleSentences(cells, impossible), ...missing(cells, sheet.record), ...running];
+  return [
+    ...impossibleSentences(cells, impossible),
+    ...ofJump(cells, sheet.record),
+    ...missing(cells, sheet.record),
+    ...running,
+  ];
 }

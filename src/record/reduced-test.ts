@@ -22,6 +22,7 @@ import {
 import { sampleQuality, type SampleQuality } from "../reduction/curve/sample-quality";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { coefficientOfConsolidation, heightAtHalf, T50, T90, type Drainage } from "../reduction/increment/cv";
+import type { DialJump } from "../reduction/increment/dial-jump";
 import type { Increment } from "../reduction/increment/reduce";
 import { apparatusDeflection, deformations, strain } from "../reduction/loading";
 import { english, say, verbatim, digits, listed, type Message } from "../reduction/message";
@@ -108,6 +109,14 @@ export const inKpa = (record: TestRecord, stress: number): number =>
 /** The name of the load in a row of the load table; a point of the curve has the row number. */
 export const calledInRow = ({ loads }: Reduced, row: number): Message =>
   loads.find(({ record }) => record.row === row)?.called ?? say`row ${row}`;
+
+/** The loads on whose readings the dial jumped while the load stood. */
+export const jumpsIn = (record: TestRecord): { readonly load: LoadReduced; readonly jump: DialJump }[] =>
+  reduced(record).loads.flatMap((load) => (load.increment.jump ? [{ load, jump: load.increment.jump }] : []));
+
+/** The row of the first reading of a load at a time or after it, counted from 1. */
+export const rowAt = ({ readings }: LoadRecord, from: number): number | undefined =>
+  readings.find(({ time }) => time !== undefined && time >= from)?.row;
 
 /** The method whose preconsolidation stress the sheet reports; Casagrande's if none was chosen. */
 export const yieldMethodOf = ({ words }: TestRecord): MethodName =>

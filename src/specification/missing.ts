@@ -5,10 +5,12 @@
 import { english, say, type Message } from "../reduction/message";
 import { WETTEST } from "../reduction/specimen";
 import type { Field } from "./field";
-import { CHOICE_REMARK, CURVE_GAP, CURVE_IS_WRONG, HAS_CURVE, INPUT_REMARK, IS_POSSIBLE } from "./formulas";
+import { atLoad, CHOICE_REMARK, CURVE_GAP, CURVE_IS_WRONG, HAS_CURVE, INPUT_REMARK, IS_POSSIBLE } from "./formulas";
 import {
   AT_START,
   inputMissing,
+  JUMP_BEGINS,
+  jumped,
   missing,
   mustBeAsHeavy,
   mustBeHeavier,
@@ -22,8 +24,9 @@ import {
   wrongCurve,
 } from "./sentences/of-head";
 import { isWord } from "./list-words";
+import { LOADS } from "./readings";
 import { addressAtLoad, liveAt as at, topOf as atTop } from "./impossible";
-import { live, toldExpression, toldSentence } from "./sentences/told-formula";
+import { inFormula, live, toldExpression, toldSentence } from "./sentences/told-formula";
 
 /** The inputs that every result needs, in the order of the form, and the in-situ stress. */
 export const NEEDED_INPUTS: readonly (readonly [name: string, words: Message])[] = [
@@ -105,6 +108,13 @@ const impossible = [
   isCurveWrong,
 ].join("&");
 
+/** The first load whose remark says that its readings jump; a number that no load has if there is none. */
+const NO_LOAD = LOADS + 1;
+const JUMPED = `${NO_LOAD}-SUMPRODUCT(MAX(ISNUMBER(FIND(${inFormula(JUMP_BEGINS)},{load_remark}))*(${NO_LOAD}-{load_number})))`;
+/** The remark on that load from these words on, and up to the next remark. */
+const FROM_JUMP = `MID(${atLoad("load_remark", JUMPED)},FIND(${inFormula(JUMP_BEGINS)},${atLoad("load_remark", JUMPED)}),999)`;
+const isJumped = `IF(IFERROR(${JUMPED},${NO_LOAD})=${NO_LOAD},"",${toldSentence(jumped(live(JUMPED), live(`LEFT(${FROM_JUMP},FIND(";",${FROM_JUMP}&";")-1)`)))})`;
+
 /** While the test is running, the results of the curve may need further loads. */
 const notFarEnough = `IF(AND(IFERROR(${isWord("{test_state}", "running")},FALSE),IFERROR({preconsolidation_stress}="",FALSE),COUNT({void_ratio_curve})>0,${IS_POSSIBLE}),IF(${CURVE_IS_WRONG},"",${toldSentence(NOT_FAR_ENOUGH)}),"")`;
 
@@ -115,7 +125,7 @@ export const MISSING_IN_FULL: Field = {
   label: "On all inputs",
   measure: "text",
   kind: "remark",
-  formula: `=${impossible}&IF(${NONE_MISSING},"",${MISSING_LIST})&${notFarEnough}`,
+  formula: `=${impossible}&${isJumped}&IF(${NONE_MISSING},"",${MISSING_LIST})&${notFarEnough}`,
   note: "Inputs that are still to be typed, and impossible inputs, each with its cell. The head of the sheet shows as much of it as fits.",
   lines: 4,
 };

@@ -337,6 +337,11 @@ const CASES: Readonly<Record<string, Case>> = {
         "explain",
         /load 3 \(50 kPa\): compression under the load is -0.\d+ mm, below -0.004 mm/,
       ],
+      [
+        series(5, (reading, index) => reading + (index > 8 ? 600 : 0)),
+        "explain",
+        /load 5 \(200 kPa\): the readings jump by \d+ at row 10 \(30 min\), and follow one curve without the jump: was the dial reset/,
+      ],
     ],
     needs: [["dial_factor"], /Dial factor/],
   },

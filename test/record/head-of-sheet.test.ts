@@ -1,5 +1,6 @@
 /** The sentences at the head of a sheet, made from the values of its cells: they are those that the sheet shows. */
 import { blankSheet, demoSheet, fillSheet, type SheetValues } from "../../src/datasheet";
+import { demoTest } from "../../src/datasheet/demo-test";
 import { headOf, type HeadSentence } from "../../src/record/head-of-sheet";
 import { readRecord, type NamedValues } from "../../src/record/record";
 import { wordIn } from "../../src/specification/list-words";
@@ -100,7 +101,30 @@ const BEYOND = { apparatus_stress: [50, 100, 200, 400, 800, 1600, 3200, 6400, 90
 const TOO_LOW = { readings_16: Array(15).fill(9000) };
 const PICKED = { pick_load: [3, 4], pick_of: ["cv by", "procedure"], pick_after: ["log", "by eye"] };
 
+/** The readings of load 5 of the demonstration, with a dial that was reset by 600 divisions after the ninth reading. */
+const RESET = { readings_05: demoTest("SI").readings[4]!.map((reading, index) => reading + (index > 8 ? 600 : 0)) };
+
+test("a dial that was reset within a load is named at the head in the words of the load's remark, with its first cell", async () => {
+  const plan = changed({ ...RESET, in_situ_stress: "" });
+  const { sentences, inWords, text } = await readHead(plan);
+  expect(sentences.map(({ kind }) => kind)).toEqual(["jump", "missing"]);
+  expect(inWords[0]).toMatch(
+    /^Load 5: the readings jump by \d+ at row 10 \(30 min\), and follow .* contains the jump\.$/,
+  );
+  expect(inWords.join(" ")).toBe(text);
+  expect(sentences[0]!.address).toBe(cellAddress(plan.names.readings_05.row + 9, plan.names.readings_05.col));
+  const said = inWords[0]!.slice("Load 5: ".length, -1);
+  expect(String((await calculate(plan)).value("load_remark", 4)).split("; ")).toContain(said);
+});
+
+test("a German sheet names the reset in German, in the words of the pane", async () => {
+  const { text, sentences } = await readHead(fillSheet(demoSheet("SI", "de"), RESET));
+  expect(text).toMatch(/^Laststufe 5: die Ablesungen springen bei Zeile 10 \(30 min\) um \d+ und folgen .*\.$/);
+  expect(text).toBe(sentences.map(({ sentence }) => translated(sentence, "de")).join(" "));
+});
+
 describe.each<[string, SheetValues]>([
+  ["a dial that was reset", RESET],
   ["limits of numbers", { test_temperature: 70, pore_salt: -1, liquid_limit: -3, initial_height: "thick" }],
   ["the number of a load, and words", { c_alpha_load: 99, drainage: "both", curve_from: "d50" }],
   ["columns", { apparatus_stress: [50, "x", -100], load_stress: [12.5, "y"] }],

@@ -3,6 +3,7 @@
  * complete.
  */
 import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
+import { runChecks } from "../../src/checks";
 import { readRecord, type NamedValues } from "../../src/record/record";
 import { REQUIRED } from "../../src/specification/required";
 import { reportSheet, type ReportSource } from "../../src/report/report";
@@ -171,6 +172,19 @@ const noReadings = () =>
       [...Array(2000)].map(() => ""),
     ]),
   );
+
+test("the first page and the check Q22 name a dial that was reset, in the words of the load's remark", () => {
+  const readings = source.values.readings_05!.map(([reading], index) => Number(reading) + (index > 8 ? 600 : 0));
+  const { record, ...reset } = changed({ readings_05: readings });
+  const plan = reportSheet({ ...reset, record, answered: runChecks(record) }).plan;
+  const said = "the readings jump by";
+  const rows = onPages(plan).filter(({ value }) => String(value).includes(said));
+  const signed = onPages(plan).find(({ value }) => value === "Signed")!.row;
+  expect(rows.filter(({ row }) => row < signed).map(({ value }) => String(value))).toEqual([
+    expect.stringMatching(/^Load 5: the readings jump by \d+ at row 10 \(30 min\), and follow/),
+  ]);
+  expect(rows.map(({ value }) => String(value)).join(" ")).toMatch(/Q22 \(explain\).*readings jump by/);
+});
 
 describe("entries of a person", () => {
   test("a long remark is printed in full, in lines that fit", () => {

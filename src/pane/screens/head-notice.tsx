@@ -23,8 +23,10 @@ export function HeadNotice({ reading, saysMissing = false }: HeadNoticeProps) {
   const said = saysMissing ? headOf(reading) : impossibleInputs(reading);
   if (said.length === 0) return null;
   const isImpossible = said.some(({ kind }) => kind === "impossible");
+  const areJumps = said.every(({ kind }) => kind === "jump");
+  const title = isImpossible ? words.impossible : areJumps ? words.jump : words.missing;
   return (
-    <Notice intent={isImpossible ? "warning" : "info"} title={isImpossible ? words.impossible : words.missing}>
+    <Notice intent={isImpossible || areJumps ? "warning" : "info"} title={title}>
       <ul className={styles.list}>
         {said
           .map(({ sentence }) => inWords(sentence))

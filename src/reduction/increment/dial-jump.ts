@@ -56,13 +56,18 @@ function jumpIn(clean: CleanReadings, fit: TheoryFit): Jump | undefined {
   return follows && best.fit.leftOut.length === 0 && Math.abs(best.by) > SMALLEST * primary ? best : undefined;
 }
 
-/**
- * What to say of a dial that jumped within the load; undefined if it did not.
- */
-export function dialJump(clean: CleanReadings, fit: TheoryFit): Message | undefined {
+/** A dial that jumped while the load stood. */
+export interface DialJump {
+  /** What the remark on the load says, and every other place that speaks of the jump. */
+  readonly said: Message;
+  /** The time of the first reading after the jump, minutes. */
+  readonly time: number;
+}
+
+/** The jump of the dial within the load; undefined if the dial did not jump. */
+export function dialJump(clean: CleanReadings, fit: TheoryFit): DialJump | undefined {
   const jump = jumpIn(clean, fit);
-  return (
-    jump &&
-    say`the readings jump by ${digits(jump.by, 3)} at ${rowWithTime(clean.series, jump.index)}, and follow one curve without the jump: was the dial reset or touched? The deformation of this load and of every later load contains the jump`
-  );
+  if (!jump) return undefined;
+  const said = say`the readings jump by ${digits(jump.by, 3)} at ${rowWithTime(clean.series, jump.index)}, and follow one curve without the jump: was the dial reset or touched? The deformation of this load and of every later load contains the jump`;
+  return { said, time: nth(clean.series.times, jump.index) };
 }

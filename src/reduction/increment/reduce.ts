@@ -6,7 +6,7 @@ import { given, notApplicable, then, type Outcome } from "../outcome";
 import { median } from "../numeric/median";
 import { T50, T90 } from "./cv";
 import { logTime, type LogTime } from "./constructions/log-time";
-import { dialJump } from "./dial-jump";
+import { dialJump, type DialJump } from "./dial-jump";
 import { curveAt } from "./fit/model";
 import { checkPicks, type Picks } from "./constructions/picks";
 import type { Procedure } from "./constructions/procedure";
@@ -24,6 +24,8 @@ export interface Increment {
   readonly fit: Outcome<TheoryFit>;
   readonly logTime: Outcome<LogTime>;
   readonly rootTime: Outcome<RootTime>;
+  /** The jump of a dial that was reset or touched while the load stood. */
+  readonly jump?: DialJump;
 }
 
 /**
@@ -58,7 +60,7 @@ export function reduceIncrement(
   const { log, root } = bothConstructions(constructed, fit.ok);
   const jump = dialJump(clean, theory);
   const shared = [
-    ...(jump ? [jump] : []),
+    ...(jump ? [jump.said] : []),
     ...cleaned.remarks,
     ...fitted.remarks,
     ...backward(clean, theory),
@@ -67,9 +69,9 @@ export function reduceIncrement(
   ];
   const add = <T>(outcome: Outcome<T>): Outcome<T> => {
     if (outcome.ok) return given(outcome.value, [...shared, ...outcome.remarks]);
-    return jump && outcome.fault === "method" ? notApplicable(jump) : outcome;
+    return jump && outcome.fault === "method" ? notApplicable(jump.said) : outcome;
   };
-  return { cleaned, theory: fitted, fit: add(fit), logTime: add(log), rootTime: add(root) };
+  return { cleaned, theory: fitted, fit: add(fit), logTime: add(log), rootTime: add(root), ...(jump && { jump }) };
 }
 
 interface Constructions {

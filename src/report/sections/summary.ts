@@ -1,6 +1,7 @@
 /** The parts of the first page: results with their ranges beside the curve, three remarks, signatures, a caution. */
 import { METHOD_NAMES } from "../../reduction/curve/method-words";
 import { say, type Message } from "../../reduction/message";
+import { jumpsIn } from "../../record/reduced-test";
 import { remarkOfTest } from "../../record/sheet-remarks";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
 import { ADOPTABLE } from "../../specification/results/adoptable";
@@ -225,7 +226,10 @@ function oneLine(cells: DataCells, lead: string, said: string): Block {
   return { rows: 1, cells: [{ row: 0, col: 0, kind: "label", value: words + more }] };
 }
 
-/** Three lines: the typed remarks, how well the methods agree, and the results of the checks with the count of missing items. */
+/**
+ * Three lines: the typed remarks, how well the methods agree, and the results of the checks with the count of missing items;
+ * before them a line if the readings of a load jump.
+ */
 export function threeRemarks(cells: DataCells, lacking: readonly Missing[]): Block[] {
   const t = cells.words;
   const typed = ["deviations", "test_remarks"].map((name) => cells.text(name)).filter(Boolean);
@@ -240,6 +244,9 @@ export function threeRemarks(cells: DataCells, lacking: readonly Missing[]): Blo
   const nothing = t(say`nothing is said`);
   return [
     band(t(say`Remarks`)),
+    ...jumpsIn(cells.source.record)
+      .slice(0, 1)
+      .map(({ load, jump }) => oneLine(cells, t(say`Load ${load.record.number}`), t(jump.said))),
     oneLine(cells, t(say`On the test`), typed.join("; ") || nothing),
     oneLine(cells, t(say`On the preconsolidation stress`), verdict || nothing),
     oneLine(

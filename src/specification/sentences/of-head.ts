@@ -60,6 +60,13 @@ export const notAboveSolids = (height: Value, zero: Value, factor: Value, sense:
 export const beyondTable = (table: Value, stress: Value, seating: Value): Message =>
   say`the table of deflection, from ${table} on, does not reach its stress, ${stress}, or the seating stress, ${seating}: correct the stress, or extend the table`;
 
+/**
+ * A load whose readings jump, in the words of its remark. The remark begins with JUMP_BEGINS (`reduction/increment/dial-jump`); the
+ * German text of these words is the beginning of the German remark.
+ */
+export const jumped = (load: Value, remark: Value): Message => say`Load ${load}: ${remark}.`;
+export const JUMP_BEGINS = "the readings jump by ";
+
 /** A value of the curve that cannot be used, in the words of the remark on the curve. */
 export const wrongCurve = (stresses: Value, remark: Value): Message => say`Loads, from ${stresses} on: ${remark}.`;
 

@@ -152,20 +152,23 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
 
   const faults = record.faults.map(({ name, row, sentence }): Lack => ({ what: "cell at fault", name, row, sentence }));
   // Results that are missing only because inputs are missing form one line instead of a dozen.
-  const ofHead = head
-    .filter(({ kind }) => kind !== "missing")
-    .map(({ sentence, address }): Lack => ({ what: "head of sheet", sentence, address }));
+  const saidAtHead = (...kinds: readonly HeadSentence["kind"][]): Lack[] =>
+    head
+      .filter(({ kind }) => kinds.includes(kind))
+      .map(({ sentence, address }): Lack => ({ what: "head of sheet", sentence, address }));
+  const ofHead = saidAtHead("impossible", "running");
   const inputsLack = [...ofHead, ...typedIn("sized"), ...ofLoads, ...typedIn("reduced")].length > 0;
   const ofResults: Lack[] =
     inputsLack && results.length > 0 ? [{ what: "results follow", count: results.length }] : results;
   const hasResults =
     Object.keys(record.results).length > 0 || record.loads.some(({ results: own }) => own.strain_end !== undefined);
-  const reducing = stage("reduced", hasResults || ofHead.length > 0, [
-    ...ofHead,
-    ...faults,
-    ...typedIn("reduced"),
-    ...ofResults,
-  ]);
+  const reducing = stage(
+    "reduced",
+    hasResults || ofHead.length > 0,
+    [...ofHead, ...faults, ...typedIn("reduced"), ...ofResults],
+    // The readings are kept as they are: a jump of the dial keeps no stage from being done.
+    saidAtHead("jump"),
+  );
 
   // Signed early, the review and the check are not done before the loads that they look at.
   const afterLoads = (own: Stage): Stage =>

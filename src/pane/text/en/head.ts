@@ -1,4 +1,5 @@
 export const head = {
   impossible: "Results stay blank: these inputs are impossible.",
+  jump: "The readings of a load jump",
   missing: "What the sheet still needs",
 };

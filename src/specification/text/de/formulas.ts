@@ -11,6 +11,7 @@ export const formulas: Readonly<Record<string, string>> = {
   ": enter log time or root time, or automatic. ": ": log t, Wurzel t oder automatisch eingeben. ",
   ": enter aided or drawn, or automatic. ": ": gestützt, gezeichnet oder automatisch eingeben. ",
   "Load ": "Laststufe ",
+  "the readings jump by ": "die Ablesungen springen bei ",
   " gives no point of the curve: ": " gibt keinen Punkt der Kurve: ",
   "its height at the end is not above the height of solids: correct its last readings, the initial height, ":
     "ihre Höhe am Ende liegt nicht über der Höhe der Festmasse: zu berichtigen sind ihre letzten Ablesungen, die Anfangshöhe, ",

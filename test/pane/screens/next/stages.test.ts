@@ -1,5 +1,6 @@
 /** The stages of a test, without a page: from a blank sheet to a reported test. */
 import { CHECKS, runChecks } from "../../../../src/checks";
+import { say } from "../../../../src/reduction/message";
 import { nextOf, stagesOf, type Known, type Stage, type StageName } from "../../../../src/pane/screens/next/stages";
 import { headOf } from "../../../../src/record/head-of-sheet";
 import { partsOf } from "../../../../src/pane/screens/next/parts";
@@ -162,4 +163,12 @@ test("an input that cannot be is the first thing to do of the reduction, with it
   expect(reduced?.state).toBe("begun");
   expect(reduced?.lacks[0]).toMatchObject({ what: "head of sheet", address: height });
   expect(reduced?.lacks.filter(({ what }) => what === "head of sheet")).toHaveLength(1);
+});
+
+test("a dial that was reset is to be looked at in the reduction, and keeps it from nothing", () => {
+  const sentence = say`Load ${5}: ${say`the readings jump`}.`;
+  const known = { head: [{ kind: "jump", sentence, address: "K9" }] } as const;
+  const [without, reset] = [stages(demo), stages(demo, known)];
+  expect(reset.reduced?.looks).toEqual([{ what: "head of sheet", sentence, address: "K9" }]);
+  expect([reset.reduced?.state, reset.reduced?.lacks]).toEqual([without.reduced?.state, without.reduced?.lacks]);
 });
