@@ -15,7 +15,9 @@ export interface News {
 export const NEWS: readonly News[] = [
   {
     version: 9,
-    sentences: [],
+    sentences: [
+      "The head of the sheet names the first load whose readings jump, because the dial was reset or touched.",
+    ],
     names: [],
   },
   {
