@@ -114,9 +114,9 @@ export const calledInRow = ({ loads }: Reduced, row: number): Message =>
 export const jumpsIn = (record: TestRecord): { readonly load: LoadReduced; readonly jump: DialJump }[] =>
   reduced(record).loads.flatMap((load) => (load.increment.jump ? [{ load, jump: load.increment.jump }] : []));
 
-/** The row of the first reading of a load at a time or after it, counted from 1. */
+/** The row of the first reading of a load at a time greater than 0 or after it, counted from 1. */
 export const rowAt = ({ readings }: LoadRecord, from: number): number | undefined =>
-  readings.find(({ time }) => time !== undefined && time >= from)?.row;
+  readings.find(({ time = 0 }) => time >= from)?.row;
 
 /** The method whose preconsolidation stress the sheet reports; Casagrande's if none was chosen. */
 export const yieldMethodOf = ({ words }: TestRecord): MethodName =>

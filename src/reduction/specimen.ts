@@ -9,7 +9,7 @@
 import { say, verbatim, fixed, type Message } from "./message";
 import { badInput, figure, firstNotPositive, given, type Outcome } from "./outcome";
 import { convert } from "./units";
-import { poreWaterDensity, saltCorrection, waterDensity, WATER_DENSITY } from "./water";
+import { inThousands, poreWaterDensity, saltCorrection, waterDensity, WATER_DENSITY } from "./water";
 
 /**
  * No soil has a specific gravity outside `least` to `most`; outside `low` to `high` it is unusual. Common practice, no
@@ -39,9 +39,8 @@ const outside = (value: number, [low, high]: readonly [number, number]): boolean
 /** Why no soil has this specific gravity; undefined if a soil may have it. */
 export function impossibleGravity(Gs: number): Message | undefined {
   if (Gs >= GS.least && Gs <= GS.most) return undefined;
-  return Gs >= 1000 * GS.least && Gs <= 1000 * GS.most
-    ? say`the specific gravity is ${figure(Gs)}, which no soil has: enter it relative to water, about 2.6 to 2.8, so ${figure(Gs / 1000)} for ${figure(Gs)} kg/m3`
-    : say`the specific gravity is ${figure(Gs)}, which no soil has: enter it relative to water, about 2.6 to 2.8`;
+  const remedy = say`the specific gravity is ${figure(Gs)}, which no soil has: enter it relative to water, about 2.6 to 2.8`;
+  return Gs >= 1000 * GS.least && Gs <= 1000 * GS.most ? inThousands(remedy, Gs, "kg/m3") : remedy;
 }
 
 /** Area of a circle of diameter D, in the unit of D squared. */

@@ -2,7 +2,7 @@
  * Water of the test: its density by temperature, and the salt of the pore water, which stays in the soil when it is
  * dried.
  */
-import { say } from "./message";
+import { say, verbatim, type Message } from "./message";
 import { badInput, figure, firstNotPositive, given, type Outcome, type Refusal } from "./outcome";
 
 /**
@@ -60,12 +60,13 @@ export const poreWaterDensity = (water: number, saltContent: number): number => 
 /** Refuses a number that is not a salt content; undefined if it is one. */
 export function notSaltContent(saltContent: number): Refusal | undefined {
   if (saltContent > 0 && saltContent <= SATURATED) return undefined;
-  return badInput(
-    saltContent > 1
-      ? say`the salt content is ${figure(saltContent)}: enter the mass of salt over that of the pore water as a ratio, 0.035 for sea water, so ${figure(saltContent / 1000)} for ${figure(saltContent)} g/kg`
-      : say`the salt content is ${figure(saltContent)}: enter the mass of salt over that of the pore water as a ratio, 0.035 for sea water`,
-  );
+  const remedy = say`the salt content is ${figure(saltContent)}: enter the mass of salt over that of the pore water as a ratio, 0.035 for sea water`;
+  return badInput(saltContent > 1 ? inThousands(remedy, saltContent, "g/kg") : remedy);
 }
+
+/** A remedy for a number that was typed in a unit a thousand times as small, with what to enter. */
+export const inThousands = (remedy: Message, typed: number, unit: string): Message =>
+  say`${remedy}, so ${figure(typed / 1000)} for ${figure(typed)} ${verbatim(unit)}`;
 
 /** The parts of a wet soil whose pore water holds salt, masses in one unit. */
 export interface SaltCorrection {

@@ -18,15 +18,7 @@ import {
   type Answer,
   type Question,
 } from "../check";
-import {
-  calledInRow,
-  inputs,
-  inSheetStress,
-  jumpsIn,
-  rowAt,
-  type LoadReduced,
-  type Reduced,
-} from "../../record/reduced-test";
+import { calledInRow, inputs, inSheetStress, rowAt, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
 const percent = (ratio: number): Message => say`${digits(100 * ratio, 3)} %`;
 
@@ -266,29 +258,27 @@ export const LOAD_CHECKS = [
   check("Q22", { steps: 2 }, (record, reduced, l) =>
     ask(reduced.resolution, (step) =>
       gravest(
-        [
-          ...jumpsIn(record).map(({ load: { called, record: own }, jump }) => ({
-            load: called,
-            answer: { status: "explain", sentence: jump.said, row: rowAt(own, jump.time) } as const,
-          })),
-          ...neighbours(reduced.loads).flatMap(([before, load]) =>
-            load.unloading || load.increment.jump || !before.corrected.ok || !load.corrected.ok
-              ? []
-              : [
-                  {
-                    load: load.called,
-                    answer: within(
-                      record,
-                      say`compression under the load`,
-                      load.corrected.value - before.corrected.value,
-                      "length",
-                      { explain: [-l.steps * step, undefined] },
-                      say`it moved back under a greater load: a swell, a reset dial, or a wrong correction`,
-                    ),
-                  },
-                ],
-          ),
-        ],
+        reduced.loads.flatMap((load, index) => {
+          const before = reduced.loads[index - 1];
+          const { jump } = load.increment;
+          if (jump) {
+            const row = rowAt(load.record, jump.time);
+            return { load: load.called, answer: { status: "explain", sentence: jump.said, row } as const };
+          }
+          return load.unloading || !before?.corrected.ok || !load.corrected.ok
+            ? []
+            : {
+                load: load.called,
+                answer: within(
+                  record,
+                  say`compression under the load`,
+                  load.corrected.value - before.corrected.value,
+                  "length",
+                  { explain: [-l.steps * step, undefined] },
+                  say`it moved back under a greater load: a swell, a reset dial, or a wrong correction`,
+                ),
+              };
+        }),
         say`it needs two loads with readings`,
       ),
     ),

@@ -26,6 +26,10 @@ import { inputs, type Reduced } from "../../record/reduced-test";
 const fromRegister = ({ registerSource }: TestRecord): boolean => registerSource !== undefined;
 const TYPED_TWICE = say`the register's values were typed on the sheet, and did not come from a register (${nameOf("register_source")}): what one person types twice is not compared`;
 
+const NO_FINAL_HEIGHT: Answer = cannotAsk(
+  say`there is no final height: it needs readings, or the measured final height`,
+);
+
 /** Whether the sheet names the British standard, which requires the thicker specimen. */
 const isBritish = ({ words }: TestRecord): boolean => /\bBS\s*1377\b/i.test(words.standard ?? "");
 
@@ -212,7 +216,7 @@ export const SPECIMEN_CHECKS = [
       ask(reduced.specimen, ({ Sf }) => {
         const loose = outUnderLoad(record, reduced, l.under_load);
         return Sf === undefined
-          ? cannotAsk(say`there is no final height: it needs readings, or the measured final height`)
+          ? NO_FINAL_HEIGHT
           : within(
               record,
               say`final saturation Sf`,
@@ -307,8 +311,7 @@ export const SPECIMEN_CHECKS = [
     },
     (record, reduced, l) =>
       ask(reduced.specimen, ({ ef, wf }) => {
-        if (ef === undefined)
-          return cannotAsk(say`there is no final height: it needs readings, or the measured final height`);
+        if (ef === undefined) return NO_FINAL_HEIGHT;
         const byWater = wf * record.numbers.specific_gravity!;
         const loose = outUnderLoad(record, reduced, l.under_load);
         return agree(

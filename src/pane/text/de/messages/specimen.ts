@@ -39,8 +39,6 @@ export const specimen: Readonly<Record<string, string>> = {
   "{0} is {1}: it must be greater than zero": "{0} ist {1}: der Wert muss größer als null sein",
 
   // The specimen.
-  "the specific gravity is {0}, which no soil has: enter it relative to water, about 2.6 to 2.8, so {1} for {2} kg/m3":
-    "die Korndichte (Gs) ist {0}, das hat kein Boden: bezogen auf Wasser eingeben, etwa 2,6 bis 2,8, also {1} für {2} kg/m3",
   "the specific gravity is {0}, which no soil has: enter it relative to water, about 2.6 to 2.8":
     "die Korndichte (Gs) ist {0}, das hat kein Boden: bezogen auf Wasser eingeben, etwa 2,6 bis 2,8",
   "the tare is {0}: a mass cannot be negative": "die Tara ist {0}: eine Masse kann nicht negativ sein",
@@ -86,8 +84,7 @@ export const specimen: Readonly<Record<string, string>> = {
   // Water and its salt.
   "the temperature is {0}: give degrees Celsius above 0 and up to 60":
     "die Temperatur ist {0}: Grad Celsius über 0 und bis 60 angeben",
-  "the salt content is {0}: enter the mass of salt over that of the pore water as a ratio, 0.035 for sea water, so {1} for {2} g/kg":
-    "der Salzgehalt ist {0}: Masse des Salzes durch Masse des Porenwassers als Verhältnis eingeben, 0,035 für Meerwasser, also {1} für {2} g/kg",
+  "{0}, so {1} for {2} {3}": "{0}, also {1} für {2} {3}",
   "the salt content is {0}: enter the mass of salt over that of the pore water as a ratio, 0.035 for sea water":
     "der Salzgehalt ist {0}: Masse des Salzes durch Masse des Porenwassers als Verhältnis eingeben, 0,035 für Meerwasser",
   "the wet mass ({0}) is not above the dry mass ({1}): check the two weighings, they may be swapped":
