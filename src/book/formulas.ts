@@ -102,6 +102,30 @@ const stressOf = (symbol: string, name: string): Argument => ({ symbol, name, me
 const time = (symbol: string, name: string): Argument => ({ symbol, name, measures: "time" });
 const ratio = (symbol: string, name: string, more: Partial<Argument> = {}): Argument => ({ symbol, name, ...more });
 
+// The arguments that stand in several formulas.
+const DIAMETER = length("D", "the diameter");
+const HEIGHT = length("H", "the height");
+const INITIAL_HEIGHT = length("H_0", "the initial height");
+const DEFORMATION = length("d", "the deformation", { signed: true });
+const DEFLECTION = length("d_a", "the apparatus deflection", { signed: true });
+const DIAL_FACTOR = length("f", "the dial factor", { signed: true });
+const READING = ratio("R", "the reading", { signed: true, whole: true });
+const ZERO_READING = ratio("R_0", "the zero reading", { signed: true, whole: true });
+const MASS = mass("M", "the mass");
+const WET_MASS = mass("M_wet", "the wet mass");
+const SPECIFIC_GRAVITY = ratio("G_s", "the specific gravity");
+const WATER_CONTENT = ratio("w", "the water content");
+const VOID_RATIO = ratio("e", "the void ratio");
+const INITIAL_VOID_RATIO = ratio("e_0", "the initial void ratio");
+const VOID_RATIO_IN_SITU = ratio("e", "the void ratio at the in-situ stress");
+const IN_SITU_STRESS = stressOf("sigma_v0", "the in-situ stress");
+const PRECONSOLIDATION_STRESS = stressOf("sigma_p", "the preconsolidation stress");
+const COMPRESSION_RATIO = ratio("CR", "the compression ratio");
+const RECOMPRESSION_RATIO = ratio("RR", "the recompression ratio");
+const D0 = ratio("d_0", "d0", { signed: true });
+const CV: Argument = { symbol: "c_v", name: "cv", measures: "cv" };
+const HEIGHTS_ON_WETTING = [length("H_1", "the height before wetting"), length("H_2", "the height after wetting")];
+
 const LOAD: readonly Argument[] = [
   stressOf("sigma_1", "the stress before the load"),
   stressOf("sigma_2", "the stress of the load"),
@@ -146,11 +170,7 @@ const onLogStress = (unit: "length" | "ratio"): readonly Argument[] => {
 };
 
 /** The arguments of a layer: thickness, in-situ stress and increase. */
-const LAYER: readonly Argument[] = [
-  length("H", "the thickness"),
-  stressOf("sigma_v0", "the in-situ stress"),
-  stressOf("dsigma", "the increase"),
-];
+const LAYER: readonly Argument[] = [length("H", "the thickness"), IN_SITU_STRESS, stressOf("dsigma", "the increase")];
 
 /** Settlement of a layer whose increase lies on one side of the preconsolidation stress. */
 const onOneSide =
@@ -167,7 +187,7 @@ const onOneSide =
       (found) => given(found.settlement),
     );
 
-const LIQUID_LIMIT: readonly Argument[] = [ratio("w_L", "the liquid limit"), ratio("G_s", "the specific gravity")];
+const LIQUID_LIMIT: readonly Argument[] = [ratio("w_L", "the liquid limit"), SPECIFIC_GRAVITY];
 
 const SHARE_AT_T90 = 0.9;
 
@@ -187,11 +207,7 @@ export const FORMULAS: readonly Formula[] = [
   formula(
     "water_content",
     "w = (M_wet - M_dry) / (M_dry - M_tare)",
-    [
-      mass("M_wet", "the wet mass"),
-      mass("M_dry", "the dry mass"),
-      mass("M_tare", "the tare", { fallback: 0, signed: true }),
-    ],
+    [WET_MASS, mass("M_dry", "the dry mass"), mass("M_tare", "the tare", { fallback: 0, signed: true })],
     waterContent,
     { decimals: 4 },
   ),
@@ -200,42 +216,26 @@ export const FORMULAS: readonly Formula[] = [
     "H_s = M_d / (G_s * rho_w * pi * D^2 / 4)",
     [
       mass("M_d", "the dry mass"),
-      ratio("G_s", "the specific gravity"),
-      length("D", "the diameter"),
+      SPECIFIC_GRAVITY,
+      DIAMETER,
       { symbol: "rho_w", name: "the water density", measures: "mass density", fallback: WATER_DENSITY },
     ],
     solidsHeight,
     { result: "length" },
   ),
-  formula(
-    "void_ratio",
-    "e = (H - H_s) / H_s",
-    [length("H", "the height"), length("H_s", "the height of solids")],
-    voidRatio,
-  ),
+  formula("void_ratio", "e = (H - H_s) / H_s", [HEIGHT, length("H_s", "the height of solids")], voidRatio),
   formula(
     "void_ratio_at_strain",
     "e = e_0 - eps * (1 + e_0)",
-    [ratio("eps", "the strain", { signed: true }), ratio("e_0", "the initial void ratio")],
+    [ratio("eps", "the strain", { signed: true }), INITIAL_VOID_RATIO],
     voidRatioAtStrain,
   ),
-  formula(
-    "saturation",
-    "S = w * G_s / e",
-    [ratio("w", "the water content"), ratio("G_s", "the specific gravity"), ratio("e", "the void ratio")],
-    saturation,
-  ),
-  formula(
-    "density",
-    "rho = M / (pi * D^2 / 4 * H)",
-    [mass("M", "the mass"), length("D", "the diameter"), length("H", "the height")],
-    density,
-    { result: "mass density" },
-  ),
+  formula("saturation", "S = w * G_s / e", [WATER_CONTENT, SPECIFIC_GRAVITY, VOID_RATIO], saturation),
+  formula("density", "rho = M / (pi * D^2 / 4 * H)", [MASS, DIAMETER, HEIGHT], density, { result: "mass density" }),
   formula(
     "unit_weight",
     "gamma = M * g / (pi * D^2 / 4 * H)",
-    [mass("M", "the mass"), length("D", "the diameter"), length("H", "the height")],
+    [MASS, DIAMETER, HEIGHT],
     (M, D, H) => then(density(M, D, H), (rho) => given(convert(rho, "density", "Mg/m3", "kN/m3"))),
     { result: "unit weight", constants: [{ symbol: "g", value: 9.80665, unit: "m/s^2" }] },
   ),
@@ -245,7 +245,7 @@ export const FORMULAS: readonly Formula[] = [
     "sigma = L * F / (pi * D^2 / 4)",
     [
       { symbol: "F", name: "the force", measures: "force" },
-      length("D", "the diameter"),
+      DIAMETER,
       ratio("L", "the lever ratio", { fallback: 1, whole: true }),
     ],
     axialStress,
@@ -254,22 +254,14 @@ export const FORMULAS: readonly Formula[] = [
   formula(
     "strain",
     "eps = (d - d_a) / H_0",
-    [
-      length("d", "the deformation", { signed: true }),
-      length("H_0", "the initial height"),
-      length("d_a", "the apparatus deflection", { fallback: 0, signed: true }),
-    ],
+    [DEFORMATION, INITIAL_HEIGHT, length("d_a", "the apparatus deflection", { fallback: 0, signed: true })],
     strain,
     { decimals: 4 },
   ),
   formula(
     "deformation",
     "d = (R - R_0) * f",
-    [
-      ratio("R", "the reading", { signed: true, whole: true }),
-      ratio("R_0", "the zero reading", { signed: true, whole: true }),
-      length("f", "the dial factor", { signed: true }),
-    ],
+    [READING, ZERO_READING, DIAL_FACTOR],
     (R, R_0, f) =>
       then(deformations([R], R_0, f), (found) => {
         const d = firstOf(found);
@@ -304,7 +296,7 @@ export const FORMULAS: readonly Formula[] = [
   formula(
     "mv_on_initial_height",
     "m_v = (e_1 - e_2) / (1 + e_0) / (sigma_2 - sigma_1)",
-    [...LOAD, ratio("e_0", "the initial void ratio")],
+    [...LOAD, INITIAL_VOID_RATIO],
     (s_1, s_2, e_1, e_2, e_0) => perKpaToMv(volumeCompressibility(load(s_1, s_2, e_1, e_2, e_0), "initial")),
     { result: "mv" },
   ),
@@ -318,10 +310,7 @@ export const FORMULAS: readonly Formula[] = [
   formula(
     "conductivity",
     "k = c_v * m_v * gamma_w",
-    [
-      { symbol: "c_v", name: "cv", measures: "cv" },
-      { symbol: "m_v", name: "mv", measures: "mv" },
-    ],
+    [CV, { symbol: "m_v", name: "mv", measures: "mv" }],
     (cv, mv) =>
       given(conductivity(convert(cv, "cv", ownUnit("cv"), "m2/s"), convert(mv, "mv", ownUnit("mv"), "m2/kN"))),
     { result: "conductivity", constants: [{ symbol: "gamma_w", value: WATER_UNIT_WEIGHT, unit: "kN/m3" }] },
@@ -333,13 +322,9 @@ export const FORMULAS: readonly Formula[] = [
       ["swelling_index", "C_s"],
     ] as const
   ).map(([id, symbol]) => formula(id, `${symbol} = (e_1 - e_2) / log10(sigma_2 / sigma_1)`, LOAD, slope)),
-  formula(
-    "ocr",
-    "OCR = sigma_p / sigma_v0",
-    [stressOf("sigma_p", "the preconsolidation stress"), stressOf("sigma_v0", "the in-situ stress")],
-    overconsolidationRatio,
-    { decimals: 2 },
-  ),
+  formula("ocr", "OCR = sigma_p / sigma_v0", [PRECONSOLIDATION_STRESS, IN_SITU_STRESS], overconsolidationRatio, {
+    decimals: 2,
+  }),
   formula(
     "c_alpha",
     "C_alpha = (d_2 - d_1) / H_0 / log10(t_2 / t_1)",
@@ -348,7 +333,7 @@ export const FORMULAS: readonly Formula[] = [
       length("d_2", "the deformation at t2", { signed: true }),
       time("t_1", "t1"),
       time("t_2", "t2"),
-      length("H_0", "the initial height"),
+      INITIAL_HEIGHT,
     ],
     (d_1, d_2, t_1, t_2, H_0) =>
       t_1 === t_2
@@ -366,24 +351,20 @@ export const FORMULAS: readonly Formula[] = [
   formula(
     "dry_mass_by_trimmings",
     "M_d = M_wet / (1 + w)",
-    [mass("M_wet", "the wet mass"), ratio("w", "the water content of the trimmings")],
+    [WET_MASS, ratio("w", "the water content of the trimmings")],
     (M_wet, w) => given(M_wet / (1 + w)),
     { result: "mass" },
   ),
   formula(
     "height_at_end",
     "H = H_0 - d",
-    [length("H_0", "the initial height"), length("d", "the corrected deformation", { signed: true })],
+    [INITIAL_HEIGHT, length("d", "the corrected deformation", { signed: true })],
     (H_0, d) => given(H_0 - d),
     { result: "length" },
   ),
-  formula(
-    "corrected_deformation",
-    "d_c = d - d_a",
-    [length("d", "the deformation", { signed: true }), length("d_a", "the apparatus deflection", { signed: true })],
-    (d, d_a) => given(d - d_a),
-    { result: "length" },
-  ),
+  formula("corrected_deformation", "d_c = d - d_a", [DEFORMATION, DEFLECTION], (d, d_a) => given(d - d_a), {
+    result: "length",
+  }),
   formula(
     "height_middle",
     "H = (H_1 + H_2) / 2",
@@ -394,13 +375,7 @@ export const FORMULAS: readonly Formula[] = [
   formula(
     "height_at_reading",
     "H = H_0 - ((R - R_0) * f - d_a)",
-    [
-      length("H_0", "the initial height"),
-      ratio("R", "the reading", { signed: true, whole: true }),
-      ratio("R_0", "the zero reading", { signed: true, whole: true }),
-      length("f", "the dial factor", { signed: true }),
-      length("d_a", "the apparatus deflection", { signed: true }),
-    ],
+    [INITIAL_HEIGHT, READING, ZERO_READING, DIAL_FACTOR, DEFLECTION],
     (H_0, R, R_0, f, d_a) => given(H_0 - ((R - R_0) * f - d_a)),
     { result: "length" },
   ),
@@ -427,12 +402,7 @@ export const FORMULAS: readonly Formula[] = [
     onLogStress("ratio"),
     (sigma, sigma_1, sigma_2, y_1, y_2) => apparatusDeflection(sigma, [sigma_1, sigma_2], [y_1, y_2]),
   ),
-  formula(
-    "void_ratio_by_water",
-    "e = w * G_s",
-    [ratio("w", "the water content"), ratio("G_s", "the specific gravity")],
-    (w, G_s) => given(w * G_s),
-  ),
+  formula("void_ratio_by_water", "e = w * G_s", [WATER_CONTENT, SPECIFIC_GRAVITY], (w, G_s) => given(w * G_s)),
   formula(
     "difference",
     "Delta = a - b",
@@ -468,33 +438,26 @@ export const FORMULAS: readonly Formula[] = [
     (a, b, c) => given((a + b + c) / 3),
     { decimals: 4 },
   ),
-  formula(
-    "d50",
-    "d_50 = (d_0 + d_100) / 2",
-    [ratio("d_0", "d0", { signed: true }), ratio("d_100", "d100", { signed: true })],
-    (d_0, d_100) => given((d_0 + d_100) / 2),
+  formula("d50", "d_50 = (d_0 + d_100) / 2", [D0, ratio("d_100", "d100", { signed: true })], (d_0, d_100) =>
+    given((d_0 + d_100) / 2),
   ),
   formula(
     "d100_from_d90",
     "d_100 = d_0 + (d_90 - d_0) / U",
-    [ratio("d_0", "d0", { signed: true }), ratio("d_90", "d90", { signed: true })],
+    [D0, ratio("d_90", "d90", { signed: true })],
     (d_0, d_90) => given(d_0 + (d_90 - d_0) / SHARE_AT_T90),
     { constants: [{ symbol: "U", value: SHARE_AT_T90 }] },
   ),
-  formula(
-    "cv_at_20",
-    "c_v20 = c_v * f_T",
-    [{ symbol: "c_v", name: "cv", measures: "cv" }, ratio("f_T", "the temperature factor")],
-    (cv, f) => given(cv * f),
-    { result: "cv" },
-  ),
+  formula("cv_at_20", "c_v20 = c_v * f_T", [CV, ratio("f_T", "the temperature factor")], (cv, f) => given(cv * f), {
+    result: "cv",
+  }),
   formula(
     "c_alpha_from_tail",
     "C_alpha = m * f / H_0",
     [
       ratio("m", "the readings per log cycle of the tail", { signed: true }),
       length("f", "the dial factor"),
-      length("H_0", "the initial height"),
+      INITIAL_HEIGHT,
     ],
     (m, f, H_0) => strain(m * f, H_0),
     { decimals: 5 },
@@ -502,31 +465,21 @@ export const FORMULAS: readonly Formula[] = [
   formula(
     "c_alpha_ratio",
     "r = C_alpha * (1 + e_0) / C_c",
-    [
-      ratio("C_alpha", "C alpha by strain"),
-      ratio("e_0", "the initial void ratio"),
-      ratio("C_c", "the compression index"),
-    ],
+    [ratio("C_alpha", "C alpha by strain"), INITIAL_VOID_RATIO, ratio("C_c", "the compression index")],
     (C_alpha, e_0, C_c) => then(creepRatio(C_alpha * (1 + e_0), C_c), ({ ratio: value }) => given(value)),
   ),
-  formula(
-    "change_of_void_ratio",
-    "q = (e_0 - e) / e_0",
-    [ratio("e_0", "the initial void ratio"), ratio("e", "the void ratio at the in-situ stress")],
-    (e_0, e) => given((e_0 - e) / e_0),
+  formula("change_of_void_ratio", "q = (e_0 - e) / e_0", [INITIAL_VOID_RATIO, VOID_RATIO_IN_SITU], (e_0, e) =>
+    given((e_0 - e) / e_0),
   ),
   formula(
     "strain_by_void_ratio",
     "eps = (e_0 - e) / (1 + e_0)",
-    [ratio("e_0", "the initial void ratio"), ratio("e", "the void ratio at the in-situ stress")],
+    [INITIAL_VOID_RATIO, VOID_RATIO_IN_SITU],
     (e_0, e) => given((e_0 - e) / (1 + e_0)),
     { decimals: 4 },
   ),
-  formula(
-    "share_of_void_ratio",
-    "e = F * e_0",
-    [ratio("F", "the share"), ratio("e_0", "the initial void ratio")],
-    (F, e_0) => given(F * e_0),
+  formula("share_of_void_ratio", "e = F * e_0", [ratio("F", "the share"), INITIAL_VOID_RATIO], (F, e_0) =>
+    given(F * e_0),
   ),
   formula(
     "stress_on_line",
@@ -534,7 +487,7 @@ export const FORMULAS: readonly Formula[] = [
     [
       stressOf("sigma_1", "the stress of a point of the line"),
       ratio("e_1", "its void ratio"),
-      ratio("e", "the void ratio"),
+      VOID_RATIO,
       ratio("C_c", "the slope of the line"),
     ],
     (sigma_1, e_1, e, C_c) => given(sigma_1 * 10 ** ((e_1 - e) / C_c)),
@@ -543,12 +496,7 @@ export const FORMULAS: readonly Formula[] = [
   formula(
     "settlement",
     "S = H * (RR * log10(sigma_p / sigma_v0) + CR * log10((sigma_v0 + dsigma) / sigma_p))",
-    [
-      ...LAYER,
-      stressOf("sigma_p", "the preconsolidation stress"),
-      ratio("CR", "the compression ratio"),
-      ratio("RR", "the recompression ratio"),
-    ],
+    [...LAYER, PRECONSOLIDATION_STRESS, COMPRESSION_RATIO, RECOMPRESSION_RATIO],
     (H, sigma_v0, dsigma, sigma_p, CR, RR) =>
       sigma_p < sigma_v0 || sigma_p > sigma_v0 + dsigma
         ? notApplicable(
@@ -570,32 +518,28 @@ export const FORMULAS: readonly Formula[] = [
   formula(
     "settlement_recompression",
     "S = H * RR * log10((sigma_v0 + dsigma) / sigma_v0)",
-    [...LAYER, ratio("RR", "the recompression ratio")],
+    [...LAYER, RECOMPRESSION_RATIO],
     onOneSide("recompression"),
     { result: "length" },
   ),
   formula(
     "settlement_virgin",
     "S = H * CR * log10((sigma_v0 + dsigma) / sigma_v0)",
-    [...LAYER, ratio("CR", "the compression ratio")],
+    [...LAYER, COMPRESSION_RATIO],
     onOneSide("virgin"),
     { result: "length" },
   ),
   formula(
     "wetting_strain",
     "eps_w = (H_1 - H_2) / H_1",
-    [length("H_1", "the height before wetting"), length("H_2", "the height after wetting")],
+    [...HEIGHTS_ON_WETTING],
     (H_1, H_2) => wettingStrain(H_1, H_2),
     { decimals: 4 },
   ),
   formula(
     "collapse",
     "I_c = (H_1 - H_2) / H_0",
-    [
-      length("H_1", "the height before wetting"),
-      length("H_2", "the height after wetting"),
-      length("H_0", "the initial height"),
-    ],
+    [...HEIGHTS_ON_WETTING, INITIAL_HEIGHT],
     (H_1, H_2, H_0) => then(collapse(H_1, H_2, H_0), ({ potential }) => given(potential)),
     { decimals: 4 },
   ),
@@ -603,7 +547,7 @@ export const FORMULAS: readonly Formula[] = [
     "void_index",
     "I_v = (e - e_100) / C_c",
     [
-      ratio("e", "the void ratio"),
+      VOID_RATIO,
       ratio("e_100", "the intrinsic void ratio at 100 kPa"),
       ratio("C_c", "the intrinsic compression index"),
     ],
