@@ -188,7 +188,10 @@ export default tseslint.config(
     plugins: { "react-hooks": hooks },
     rules: { "react-hooks/rules-of-hooks": "error", "react-hooks/exhaustive-deps": "error" },
   },
-  { files: ["webpack.config.js"], rules: { "@typescript-eslint/no-require-imports": "off" } },
+  {
+    files: ["webpack.config.js", "test/functions/built.js"],
+    rules: { "@typescript-eslint/no-require-imports": "off" },
+  },
   { files: ["src/host/serve.mjs"], rules: { "no-console": "off" } },
   {
     files: ["test/**"],

@@ -1,7 +1,8 @@
 /**
- * Three kinds of tests: `unit` in Node or jsdom, `files` with every written .xlsx, `browser` in Chromium. `npm test` runs the tests
- * of `unit` as `together` and `apart`, and those of `browser` as `pages`.
+ * Four kinds of tests: `unit` in Node or jsdom, `built` on dist/functions.js, `files` with every written .xlsx, `browser` in Chromium.
+ * `npm test` runs the tests of `unit` as `together` and `apart`, and those of `browser` as `pages`.
  */
+import { readdirSync, readFileSync } from "node:fs";
 import { apart, apartInBrowser, together, togetherInBrowser } from "./test/together/groups.mjs";
 
 const transform = {
@@ -72,6 +73,12 @@ const browser = {
   globalTeardown: "<rootDir>/test/browser/teardown.ts",
 };
 
+/** The modules of src/functions with functions for cells. */
+const functionModules = readdirSync(new URL("src/functions", import.meta.url))
+  .filter((file) => file.endsWith(".ts"))
+  .filter((file) => /@customfunction/.test(readFileSync(new URL(`src/functions/${file}`, import.meta.url), "utf8")))
+  .map((file) => file.slice(0, -".ts".length));
+
 export default {
   // A test that hangs ends; no test is timed, and a machine with other work may be ten times as slow.
   testTimeout: 60_000,
@@ -98,6 +105,12 @@ export default {
       ...unit,
       displayName: "apart",
       testMatch: apart.map((file) => `<rootDir>/test/${file}`),
+    },
+    {
+      ...unit,
+      displayName: "built",
+      testMatch: functionModules.map((name) => `<rootDir>/test/functions/${name}.test.ts`),
+      moduleNameMapper: { [`/src/functions/(${functionModules.join("|")})$`]: "<rootDir>/test/functions/built.js" },
     },
     {
       ...shared,

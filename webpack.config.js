@@ -5,6 +5,7 @@ const CopyPlugin = require("copy-webpack-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
 const { generateCustomFunctionsMetadata } = require("custom-functions-metadata");
+const { INNER_NAMES } = require("./src/functions/inner-names");
 const { readFunctions } = require("./src/help/jsdoc");
 const { LANGUAGE_FOLDERS, describedIn, languagesIn, textsIn } = require("./src/help/languages");
 
@@ -102,7 +103,7 @@ const SWC = {
   },
 };
 
-const shared = (mode, compress) => ({
+const shared = (mode, compress, mangle = true) => ({
   mode,
   optimization: {
     // A part that is loaded later is one file, with its own name.
@@ -110,7 +111,7 @@ const shared = (mode, compress) => ({
     minimizer: [
       new MinimizerPlugin({
         minify: MinimizerPlugin.swcMinify,
-        minimizerOptions: { compress, format: { comments: false } },
+        minimizerOptions: { compress, mangle, format: { comments: false } },
         // The build writes the notices of all packages to one file.
         extractComments: false,
       }),
@@ -136,7 +137,11 @@ module.exports = (mode) => {
   // The fewest bytes by gzip, of the ways tried on this file: Terser makes 1.4 kB more by gzip, esbuild 11 kB more, and
   // passes beyond the third change nothing. `unsafe_arrows` writes functions as arrows, which no `new` may call: no
   // function of src is called so, because the type checker refuses `new` for all but classes.
-  const usual = shared(mode, { passes: 3, evaluate: false, collapse_vars: false, unsafe_arrows: true });
+  const usual = shared(
+    mode,
+    { passes: 3, evaluate: false, collapse_vars: false, unsafe_arrows: true },
+    { props: { regex: `^(${INNER_NAMES.join("|")})$` } },
+  );
   /** The worksheet functions: one file that runs without a page. */
   const functions = {
     ...usual,

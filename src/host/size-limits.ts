@@ -23,7 +23,7 @@ export interface SizeLimit {
  * 1.6 kB, 0.6 kB by gzip: the page in which the file runs can then say each text in German.
  */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 242_500, gzip: 85_250 },
+  "functions.js": { bytes: 233_400, gzip: 84_300 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");

@@ -5,6 +5,12 @@
 import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";
+import ts from "typescript";
+import { LIMIT_WORDS } from "../../src/checks/limit-words";
+import { INNER_NAMES } from "../../src/functions/inner-names";
+import { METHOD_NAMES } from "../../src/reduction/curve/method-words";
+import { UNITS } from "../../src/reduction/units";
+import { FIELDS } from "../../src/specification/fields";
 
 type WorksheetFunction = (...cells: unknown[]) => unknown;
 
@@ -89,6 +95,32 @@ test("a refusal gives its reason where the host has no global object", () => {
 test("loading touches no page and no network, with or without the host's error class", () => {
   expect(bare.touched).toEqual([]);
   expect(hosted.touched).toEqual([]);
+});
+
+/** Every name in the built file, and every text that could name a property. */
+function namesIn(file: string): Set<string> {
+  const names = new Set<string>();
+  const collect = (node: ts.Node): void => {
+    if (ts.isIdentifier(node) || ts.isStringLiteralLike(node)) names.add(node.text);
+    ts.forEachChild(node, collect);
+  };
+  collect(ts.createSourceFile("functions.js", file, ts.ScriptTarget.ES2022));
+  return names;
+}
+
+test("the build shortens the names that only its own code uses, and none of a cell, a unit, a method, a limit, Excel or a message", () => {
+  const built = namesIn(code);
+  expect(INNER_NAMES.filter((name) => built.has(name))).toEqual([]);
+  const outer = [
+    ...FIELDS.map(({ name }) => name),
+    ...Object.values(UNITS).flatMap((units) => Object.keys(units)),
+    ...METHOD_NAMES,
+    ...Object.keys(LIMIT_WORDS),
+  ];
+  expect(outer.length).toBeGreaterThan(200);
+  expect(outer.filter((name) => INNER_NAMES.includes(name))).toEqual([]);
+  const shared = ["basicType", "basicValue", "numberFormat", "said", "values", "isListWord", "clayledgerTranslator"];
+  expect(shared.filter((name) => !built.has(name))).toEqual([]);
 });
 
 test("the functions described are the functions registered", () => {
