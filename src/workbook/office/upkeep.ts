@@ -124,10 +124,14 @@ export async function unprotected<T>(
   if (!protection.protected) return change();
   const options = protection.options;
   const noted = note(context, "protection", sheet.name);
-  await lift(context, sheet).catch(async (error: unknown) => {
+  const isOurs = await lift(context, sheet).catch(async (error: unknown) => {
     await strikeNow(context, noted);
     throw error;
   });
+  if (!isOurs) {
+    await strikeNow(context, noted);
+    return change();
+  }
   try {
     return await change();
   } finally {
@@ -135,7 +139,16 @@ export async function unprotected<T>(
   }
 }
 
-/** Restores a protection; if Excel refuses twice, the sentence says so first. */
+async function isOn(context: Excel.RequestContext, protection: Excel.WorksheetProtection): Promise<boolean> {
+  protection.load("protected");
+  await context.sync();
+  return protection.protected;
+}
+
+/**
+ * Restores a protection; if Excel refuses twice, the sentence says so first. Excel also refuses if somebody else has
+ * protected the sheet in the meantime: that protection stays.
+ */
 async function putBack(
   context: Excel.RequestContext,
   protection: Excel.WorksheetProtection,
@@ -149,7 +162,8 @@ async function putBack(
   };
   await put()
     .catch(put)
-    .catch((cause: unknown) => {
+    .catch(async (cause: unknown) => {
+      if (await isOn(context, protection).catch(() => false)) return strikeNow(context, noted);
       throw new WorkbookError(
         say`The sheet's protection was lifted, and Excel does not put it back: protect the sheet again (Review, Protect Sheet).`,
         { cause },
@@ -157,10 +171,15 @@ async function putBack(
     });
 }
 
-async function lift(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<void> {
+/**
+ * Returns false if somebody else has lifted the protection in the meantime: Excel then refuses to lift it once more
+ * (office-js issue 6784).
+ */
+async function lift(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<boolean> {
   try {
     sheet.protection.unprotect();
     await context.sync();
+    return true;
   } catch (error) {
     if (
       !["AccessDenied", "BadPassword", "InvalidArgument", "InvalidOperation", "GeneralException"].includes(
@@ -168,6 +187,7 @@ async function lift(context: Excel.RequestContext, sheet: Excel.Worksheet): Prom
       )
     )
       throw error;
+    if (!(await isOn(context, sheet.protection))) return false;
     throw new WorkbookError(
       say`The sheet is protected with a password: lift it in Excel (Review, Unprotect Sheet), and try again. Nothing was changed.`,
       { cause: error },
@@ -179,12 +199,10 @@ export async function protect(context: Excel.RequestContext, sheet: Excel.Worksh
   sheet.protection.load("protected");
   await context.sync();
   if (sheet.protection.protected === on) return;
-  if (!on) return lift(context, sheet);
+  if (!on) return void (await lift(context, sheet));
   sheet.protection.protect(PROTECTION);
   await context.sync().catch(async (error: unknown) => {
     // Excel refuses if somebody else has protected the sheet in the meantime.
-    sheet.protection.load("protected");
-    await context.sync();
-    if (!sheet.protection.protected) throw error;
+    if (!(await isOn(context, sheet.protection))) throw error;
   });
 }

@@ -292,13 +292,13 @@ class WorksheetProtection extends Being {
     return this.options;
   }
   protect(options: Record<string, unknown> | null, password: string | null): void {
-    if (this.sheet.protection.on)
-      throw new Refusal("InvalidOperation", `The sheet "${this.sheet.name}" is protected already.`);
+    if (this.sheet.protection.on) throw accessDenied(`The sheet "${this.sheet.name}" is protected already.`);
     this.sheet.protection = { on: true, options: allOptions(options ?? {}), ...(password && { password }) };
   }
   unprotect(password: string | null): void {
     const { on, password: wanted } = this.sheet.protection;
-    if (!on) return;
+    // Since June 2026 a sheet that is not protected refuses it too (office-js issue 6784).
+    if (!on) throw accessDenied(`The sheet "${this.sheet.name}" is not protected.`);
     if (wanted !== undefined && wanted !== password) throw accessDenied("The password is not correct.");
     this.sheet.protection = { on: false, options: this.sheet.protection.options };
   }

@@ -52,6 +52,51 @@ describe("protection", () => {
     expect(excel.lines.filter((line) => /rotect\(/.test(line))).toHaveLength(2);
   });
 
+  describe("somebody else at the same time", () => {
+    const data = () => excel.sheet("Sheet1");
+    const isOn = (): boolean => data().sheet.protection.on;
+    const begin = (): StrictExcel => {
+      open({ evaluator: () => 7 });
+      data()
+        .put("A1", [["=_xldudf_CLAY_STRAIN(B5)"]])
+        .protect({ allowSort: true });
+      return excel;
+    };
+
+    test.each<[string, () => Promise<unknown>]>([
+      ["lifting it", () => port.protect("Sheet1", false)],
+      ["entering formulas again", () => port.reenterFormulas("Sheet1")],
+    ])("lifts it: %s leaves it lifted", async (_, work) => {
+      const { trips } = await begin().cost(work);
+      for (let n = 1; n <= trips; n++) {
+        let wasOn = false;
+        begin().beforeRequest(n, () => {
+          wasOn = isOn();
+          data().unprotect();
+        });
+        await work();
+        if (wasOn) expect([n, isOn()]).toEqual([n, false]);
+        await expect(port.unfinishedWork()).resolves.toEqual([]);
+      }
+    });
+
+    test("puts it on while it is lifted: it stays, and nothing is said", async () => {
+      const { trips } = await begin().cost(() => port.reenterFormulas("Sheet1"));
+      const ends: unknown[] = [];
+      for (let n = 1; n <= trips; n++) {
+        begin().beforeRequest(n, () => {
+          if (isOn() || data().cell("A1").formula !== "=CLAY.STRAIN(B5)") return;
+          data().protect({ allowInsertRows: true });
+        });
+        await port.reenterFormulas("Sheet1");
+        expect([n, isOn()]).toEqual([n, true]);
+        await expect(port.unfinishedWork()).resolves.toEqual([]);
+        ends.push(data().sheet.protection.options.allowInsertRows);
+      }
+      expect(ends).toContain(true);
+    });
+  });
+
   test("with a password gives a sentence with the remedy, and the sheet is unchanged; without the password it works", async () => {
     open().sheet("Sheet1").protect({}, "secret");
     await expect(port.protect("Sheet1", false)).rejects.toThrow(
