@@ -135,7 +135,20 @@ describe("arrays and the shape of a range", () => {
     ["an address of several blocks", (_, s) => s.getRange("A1,C1")],
     ["a place beyond the grid", (_, s) => s.getRangeByIndexes(1_048_576, 0, 1, 1)],
     ["no rows", (_, s) => s.getRangeByIndexes(0, 0, 0, 1)],
+    ["values of a whole row", (_, s) => (s.getRange("3:3").values = [Array(16_384).fill(1)])],
+    ["formats of whole columns", (_, s) => (s.getRange("A:B").numberFormat = [["0", "0"]])],
   ])("%s", async (_, work) => expect(await refusal(work)).toBe(NOT_ALLOWED));
+
+  test("whole rows and columns return null in place of their cells", async () => {
+    new StrictExcel({ sheets: ["Data"] });
+    await Excel.run(async (context) => {
+      const sheet = context.workbook.worksheets.getItem("Data");
+      const ranges = ["1:3", "B:C"].map((address) => sheet.getRange(address).load("values,formulas,numberFormat"));
+      await context.sync();
+      for (const range of ranges)
+        expect([range.values, range.formulas, range.numberFormat]).toEqual([null, null, null]);
+    });
+  });
 });
 
 describe("limits", () => {
@@ -168,8 +181,31 @@ describe("limits", () => {
     (name: string): Work =>
     (context) =>
       context.workbook.worksheets.add(name);
+  const footer =
+    (left: number, center: number, right: number): Work =>
+    (_, sheet) => {
+      const all = sheet.pageLayout.headersFooters.defaultForAllPages;
+      all.leftFooter = text(left);
+      all.centerFooter = text(center);
+      all.rightFooter = text(right);
+    };
 
   test.each<[string, Work, Work, string]>([
+    ["253 line feeds in a cell", enter("a\n".repeat(253)), enter("a\n".repeat(254)), NOT_ALLOWED],
+    ["a text of 255 in a formula", enter(`=A1&"${text(255)}"`), enter(`=A1&"${text(256)}"`), NOT_ALLOWED],
+    ["255 arguments", enter(`=SUM(${"1,".repeat(254)}1)`), enter(`=SUM(${"1,".repeat(255)}1)`), NOT_ALLOWED],
+    [
+      "64 functions within one another",
+      enter(`=${"ABS(".repeat(64)}1${")".repeat(64)}`),
+      enter(`=${"ABS(".repeat(65)}1${")".repeat(65)}`),
+      NOT_ALLOWED,
+    ],
+    [
+      "16,384 bytes of a formula",
+      enter(`=A1${`&"${text(250)}"`.repeat(31)}`),
+      enter(`=A1${"&B1".repeat(1700)}`),
+      NOT_ALLOWED,
+    ],
     ["a text of 32,767 characters", enter(text(32_767)), enter(text(32_768)), NOT_ALLOWED],
     [
       "a formula of 8,192 characters",
@@ -190,9 +226,9 @@ describe("limits", () => {
       NOT_ALLOWED,
     ],
     [
-      "a footer of 255",
-      (_, s) => (s.pageLayout.headersFooters.defaultForAllPages.leftFooter = text(255)),
-      (_, s) => (s.pageLayout.headersFooters.defaultForAllPages.leftFooter = text(256)),
+      "a footer of 255 with its three sections and their codes",
+      footer(100, 100, 49),
+      footer(100, 100, 50),
       NOT_ALLOWED,
     ],
   ])("%s", async (_, within, beyond, code) => {
@@ -359,11 +395,40 @@ describe("entry rules", () => {
     ["a formula of one's own without =", { custom: { formula: "A1>0" } }, NOT_ALLOWED],
   ])("%s", async (_, wanted, code) => expect(await refusal(set(wanted))).toBe(code));
 
-  test("a later rule replaces the earlier one, cell by cell", async () => {
+  const decimal: Excel.DataValidationRule = { decimal: { formula1: 0, operator: "GreaterThan" } };
+  test.each<[string, string, string]>([
+    ["of the same cells", "A1:A9", "accepted"],
+    ["of some of them", "A4:A5", "accepted"],
+    ["of them and cells without a rule", "A4:B5", NOT_ALLOWED],
+  ])("a later rule %s: %s", async (_, address, code) =>
+    expect(
+      await refusal((context, sheet) => {
+        set(decimal)(context, sheet);
+        sheet.getRange(address).dataValidation.rule = { decimal: { formula1: 7, operator: "LessThan" } };
+      }),
+    ).toBe(code),
+  );
+
+  test("a rule for cells with unlike messages is refused, until their rules are cleared", async () => {
+    const unlike = (sheet: Excel.Worksheet): Excel.Range => {
+      sheet.getRange("A2").dataValidation.prompt = { showPrompt: true, title: "", message: "one" };
+      return sheet.getRange("A1:A9");
+    };
+    expect(await refusal((_, sheet) => (unlike(sheet).dataValidation.rule = decimal))).toBe(NOT_ALLOWED);
+    const cleared: Work = (_, sheet) => {
+      const range = unlike(sheet);
+      range.dataValidation.clear();
+      range.dataValidation.rule = decimal;
+    };
+    expect(await refusal(cleared)).toBe("accepted");
+  });
+
+  test("a later rule replaces the earlier one, cell by cell, where the earlier one was cleared", async () => {
     const excel = new StrictExcel({ sheets: ["Data"] });
     await Excel.run(async (context) => {
       const sheet = context.workbook.worksheets.getItem("Data");
       sheet.getRange("A1:A9").dataValidation.rule = { decimal: { formula1: 0, operator: "GreaterThan" } };
+      sheet.getRange("A4:B5").dataValidation.clear();
       sheet.getRange("A4:B5").dataValidation.rule = { decimal: { formula1: 7, operator: "LessThan" } };
       await context.sync();
     });
@@ -378,10 +443,20 @@ describe("formulas and entries", () => {
     (entry: string): Work =>
     (_, sheet) =>
       (sheet.getRange("A1").formulas = [[entry]]);
-  test.each(["=SUM(A1", "=SUM(A1))", '="x', "=SUM(A1;A2)", "={t50}*2", "='Data!A1", "=1+", "@x"])(
-    "%s is refused",
-    async (entry) => expect(await refusal(enter(entry))).toBe(NOT_ALLOWED),
-  );
+  test.each([
+    "=FIND(A1)",
+    "=IF(A1)",
+    "=NA(1)",
+    "=IFERROR(A1,1,2)",
+    "=SUM(A1",
+    "=SUM(A1))",
+    '="x',
+    "=SUM(A1;A2)",
+    "={t50}*2",
+    "='Data!A1",
+    "=1+",
+    "@x",
+  ])("%s is refused", async (entry) => expect(await refusal(enter(entry))).toBe(NOT_ALLOWED));
   test.each(["=SUM(A1,A2)", "={1,2;3,4}", '="a;b(""c"', "='My sheet'!A1", "=IF(A1,,2)", "=-A1", "=A1%"])(
     "%s is accepted",
     async (entry) => expect(await refusal(enter(entry))).toBe("accepted"),
@@ -392,6 +467,12 @@ describe("formulas and entries", () => {
     ["'00123", "General", "00123"],
     ["00123", "@", "00123"],
     ["=B1", "@", "=B1"],
+    // "+", "-" and "=" begin a formula (typings, Range.values), whose value is 0 here.
+    ["-5", "General", -5],
+    ["- see the note", "General", 0],
+    ["-A1", "General", 0],
+    ["'- see the note", "General", "- see the note"],
+    ["-", "General", "-"],
     ["1/2", "General", expect.any(Number)],
     ["Mar 3", "General", expect.any(Number)],
     ["true", "General", true],
@@ -548,6 +629,9 @@ describe("charts", () => {
     ["a base of 1", axis((a) => (a.logBase = 1)), NOT_ALLOWED],
     ["a step of 0", axis((a) => (a.majorUnit = 0)), NOT_ALLOWED],
     ["a scale that is none", axis((a) => (a.scaleType = wrong("Log"))), NOT_ALLOWED],
+    ["a name of 256 characters", series((s) => (s.name = text(256))), NOT_ALLOWED],
+    ["a name of 255 characters", series((s) => (s.name = text(255))), "accepted"],
+    ["a name that begins with =", series((s) => (s.name = "=B 1")), NOT_ALLOWED],
     ["a marker of 1 point", series((s) => (s.markerSize = 1)), NOT_ALLOWED],
     ["a marker that is none", series((s) => (s.markerStyle = wrong("Cross"))), NOT_ALLOWED],
     ["values from a block", series((s, sheet) => s.setValues(sheet.getRange("A1:B2"))), NOT_ALLOWED],
@@ -611,6 +695,17 @@ describe("the selection", () => {
   });
 });
 
+describe("what add-ins keep in the workbook", () => {
+  const keep =
+    (size: number): Work =>
+    (context) =>
+      context.workbook.settings.add("notes", text(size));
+  test.each([
+    [1_000_000, "accepted"],
+    [3_000_000, NOT_ALLOWED],
+  ])("%d characters: %s", async (size, code) => expect(await refusal(keep(size), { platform: "desktop" })).toBe(code));
+});
+
 describe("page set-up", () => {
   test("a machine without a printer refuses it", async () =>
     expect(
@@ -631,6 +726,8 @@ describe("page set-up", () => {
   test.each<[string, Work, string]>([
     ["titles that are no whole rows", (_, s) => s.pageLayout.setPrintTitleRows(s.getRange("A1:B1")), NOT_ALLOWED],
     ["a scale of 5 per cent", (_, s) => (s.pageLayout.zoom = { scale: 5 }), NOT_ALLOWED],
+    ["no row frozen", (_, s) => s.freezePanes.freezeRows(0), NOT_ALLOWED],
+    ["a tab of a color that is none", (_, s) => (s.tabColor = "reddish"), NOT_ALLOWED],
     ["half a page wide", (_, s) => (s.pageLayout.zoom = { horizontalFitToPages: 0.5 }), NOT_ALLOWED],
   ])("%s", async (_, work, code) => expect(await refusal(work)).toBe(code));
 });

@@ -1,10 +1,12 @@
 /** Turns a written value into a cell: Excel reads texts as if a person typed them, in en-US. */
+import { faultOfFormula } from "../formulas";
 import { invalidArgument, Refusal } from "../refusal";
 import type { Cell, Value } from "./book";
 
 /** The most characters of a cell's text, and of a formula (Excel specifications and limits). */
 const LONGEST_TEXT = 32_767;
 const LONGEST_FORMULA = 8_192;
+const MOST_LINE_FEEDS = 253;
 
 const ERRORS = [
   "#N/A",
@@ -43,14 +45,23 @@ export function entered(entry: unknown, format: string): Cell | undefined {
   if (typeof entry !== "string") throw invalidArgument(`A cell takes no ${JSON.stringify(entry)}.`);
   if (entry.length > LONGEST_TEXT && !entry.startsWith("="))
     throw invalidArgument(`A cell takes at most ${LONGEST_TEXT} characters, not ${entry.length}.`);
+  if ((entry.match(/\n/g) ?? []).length > MOST_LINE_FEEDS)
+    throw invalidArgument(`A cell takes at most ${MOST_LINE_FEEDS} line feeds.`);
   if (entry.startsWith("'")) return { value: entry.slice(1) };
   // A cell of text format keeps an entry as text, a formula too.
   if (format === "@") return { value: entry };
   if (entry.startsWith("=") && entry.length > 1) return { value: 0, formula: wellFormed(entry) };
-  if (/^[+-](?=[A-Za-z(])/.test(entry)) return { value: 0, formula: wellFormed(`=${entry}`) };
+  if (isBegun(entry)) return { value: 0, formula: wellFormed(`=${entry}`) };
   if (entry.startsWith("@")) throw invalidArgument(`"${entry}" is no formula that Excel accepts.`);
   return { ...read(entry) };
 }
+
+/**
+ * Whether an entry begins a formula without "=" (typings, Range.values: "If the returned value starts with a plus,
+ * minus, or equal sign, Excel interprets this value as a formula"). A number is none; from memory, a sign alone is text.
+ */
+const isBegun = (entry: string): boolean =>
+  /^[+-]./s.test(entry) && !NUMBER.test(entry) && !/^[+-]?\d{1,2}:\d{2}/.test(entry);
 
 function read(text: string): { value: Value; isError?: boolean } {
   if (ERRORS.includes(text.toUpperCase())) return { value: text.toUpperCase(), isError: true };
@@ -71,7 +82,7 @@ function wellFormed(formula: string): string {
       "FormulaLengthExceedsLimit",
       `A formula takes at most ${LONGEST_FORMULA} characters, not ${formula.length}.`,
     );
-  const fault = syntaxFault(formula);
+  const fault = syntaxFault(formula) ?? faultOfFormula(formula);
   if (fault) throw invalidArgument(`Excel does not accept the formula ${formula.slice(0, 80)}: ${fault}.`);
   return formula;
 }

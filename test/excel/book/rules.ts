@@ -1,6 +1,6 @@
 /** Data validation: the limits of a rule and its messages, and the rule that covers a cell. */
 import { invalidArgument } from "../refusal";
-import { inside, overlap, type Box } from "./address";
+import { inside, intersection, overlap, type Box } from "./address";
 import type { Rule, Sheet } from "./book";
 
 /** Characters (Excel's data validation: message and its title, prompt, typed list). */
@@ -93,6 +93,17 @@ function without(box: Box, cut: Box): Box[] {
 
 export const ruleAt = (sheet: Sheet, row: number, col: number): Rule | undefined =>
   sheet.rules.find(({ box }) => inside(box, row, col));
+
+/** Refuses a rule for cells of which some have another rule or message than others (office-js issue 2594). */
+export function mustBeAlike(sheet: Sheet, box: Box): void {
+  const met = sheet.rules.flatMap((one) => {
+    const shared = intersection(one.box, box);
+    return shared ? [{ cells: shared.rows * shared.cols, said: JSON.stringify({ ...one, box: undefined }) }] : [];
+  });
+  const covered = met.reduce((sum, { cells }) => sum + cells, 0);
+  if (met.length > 0 && (covered < box.rows * box.cols || new Set(met.map(({ said }) => said)).size > 1))
+    throw invalidArgument("Some of the cells have another rule: clear their rules first.");
+}
 
 /** Changes the rule of all cells of a box. Each cell has at most one rule: other rules are cut. */
 export function setRule(sheet: Sheet, box: Box, change: Partial<Rule>): void {

@@ -187,6 +187,17 @@ export class Chart extends Bag {
 const boxFor = (host: Host, sheet: Sheet, cell: Range | string): Box =>
   cell instanceof Range ? cell.box : areasOf(host.book, sheet, cell)[0].box;
 
+/**
+ * Typings, ChartSeries.name: "The name's length should not be greater than 255 characters". From memory: a name that
+ * begins with "=" is the address of the cells that hold it.
+ */
+function checkSeriesName(name: string): void {
+  if (name.length > 255)
+    throw invalidArgument(`The name of a series takes at most 255 characters, not ${name.length}.`);
+  if (name.startsWith("=") && !/^='?[^!]+!\$?[A-Z]+\$?\d+/.test(name))
+    throw invalidArgument(`${name} is no address of the name of a series.`);
+}
+
 class SeriesCollection extends Collection<Series> {
   readonly className = "ChartSeriesCollection";
   constructor(
@@ -206,6 +217,7 @@ class SeriesCollection extends Collection<Series> {
   /** At most 255 series (Excel specifications and limits). */
   add(name: string | null, index: number | null): Series {
     mayChange(this.sheet, "allowEditObjects");
+    if (name !== null) checkSeriesName(name);
     if (this.chart.series.length >= 255) throw invalidArgument("A chart takes at most 255 series.");
     const made: HeldSeries = { name: name ?? `Series${this.chart.series.length + 1}`, properties: {}, points: {} };
     this.chart.series.splice(index ?? this.chart.series.length, 0, made);
@@ -231,6 +243,7 @@ class Series extends Bag {
   override write(member: string, value: unknown): void {
     if (member === "name") {
       this.mayChange();
+      checkSeriesName(String(value));
       this.series.name = String(value);
     } else super.write(member, value);
   }

@@ -2,7 +2,7 @@
 import type { Box } from "../book/address";
 import type { Rule, Sheet } from "../book/book";
 import { mustBeOpen } from "../book/cells";
-import { checkAlert, checkPrompt, checkRule, clearRules, ruleAt, setRule } from "../book/rules";
+import { checkAlert, checkPrompt, checkRule, clearRules, mustBeAlike, ruleAt, setRule } from "../book/rules";
 import { Being, type Host } from "./being";
 
 const TYPES: Readonly<Record<string, string>> = {
@@ -36,6 +36,7 @@ export class DataValidation extends Being {
   }
   set rule(rule: unknown) {
     checkRule(rule as Record<string, unknown>);
+    mustBeAlike(this.sheet, this.box);
     this.change({ rule: rule as Record<string, unknown> });
   }
   get errorAlert(): unknown {

@@ -9,8 +9,8 @@ import { chartsOfSheets } from "../file-charts";
 import { invalidArgument, notFound, Refusal } from "../refusal";
 import type { Host } from "./being";
 
-/** Parts of a file that Excel on the web cannot insert. */
-const NOT_ON_THE_WEB = /^xl\/(charts|comments|threadedComments|drawings\/vmlDrawing)/;
+/** Parts of a file that Excel on the web cannot insert (typings: "charts, comments, PivotTables, or slicers"). */
+const NOT_ON_THE_WEB = /^xl\/(charts|comments|threadedComments|drawings\/vmlDrawing|pivotTables|slicers)/;
 
 export async function insertFile(host: Host, base64: string, options: Record<string, unknown>): Promise<string[]> {
   structureMustBeOpen(host.book);
@@ -22,7 +22,10 @@ export async function insertFile(host: Host, base64: string, options: Record<str
     throw invalidArgument("The file is no workbook.");
   }
   if (host.platform === "web" && paths.some((path) => NOT_ON_THE_WEB.test(path)))
-    throw new Refusal("UnsupportedOperation", "Excel on the web inserts no sheets with charts or comments.");
+    throw new Refusal(
+      "UnsupportedOperation",
+      "Excel on the web inserts no sheets with charts, comments, PivotTables or slicers.",
+    );
   const made = await read(host, bytes, options.sheetNamesToInsert as string[] | null | undefined);
   const { sheets } = host.book;
   const at = placeAt(host, options, sheets.length);

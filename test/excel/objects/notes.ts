@@ -6,6 +6,11 @@ import { invalidArgument, notFound, Refusal } from "../refusal";
 import { Being, Collection, type Host } from "./being";
 import { areasOf, Range } from "./range";
 
+function checkContent(content: unknown): void {
+  if (typeof content !== "string" || content === "") throw invalidArgument("A note has a text.");
+  if (content.length > 32_767) throw invalidArgument("A note takes at most 32767 characters.");
+}
+
 export class NoteCollection extends Collection<Note> {
   readonly className = "NoteCollection";
   constructor(
@@ -25,8 +30,7 @@ export class NoteCollection extends Collection<Note> {
   add(cell: Range | string, content: string): Note {
     mayChange(this.sheet, "allowEditObjects");
     const key = this.keyFor(cell);
-    if (typeof content !== "string" || content === "") throw invalidArgument("A note has a text.");
-    if (content.length > 32_767) throw invalidArgument("A note takes at most 32767 characters.");
+    checkContent(content);
     if (this.sheet.notes.has(key)) throw new Refusal("ItemAlreadyExists", "The cell has a note already.");
     this.sheet.notes.set(key, { content });
     return new Note(this.host, this.sheet, key);
@@ -67,6 +71,7 @@ class Note extends Being {
   }
   set content(content: string) {
     mayChange(this.sheet, "allowEditObjects");
+    checkContent(content);
     this.held.content = content;
   }
   get authorName(): string {

@@ -11,10 +11,17 @@ const LONGEST_FOOTER = 255;
 const SCALE = { least: 10, most: 400 };
 const LONGEST_AREA = 255;
 
-const footer = (_: Bag, text: unknown): void => {
-  if (typeof text === "string" && text.length > LONGEST_FOOTER)
-    throw invalidArgument(`A header or footer takes at most ${LONGEST_FOOTER} characters, not ${text.length}.`);
-};
+/** The limit is that of the three sections together, with the code before each that is not empty: "&L", "&C", "&R". */
+const footer =
+  (member: string) =>
+  (bag: Bag, text: unknown): void => {
+    const kind = member.replace(/^(left|center|right)/, "");
+    const length = ["left", "center", "right"]
+      .map((side) => (`${side}${kind}` === member ? text : bag.get(`${side}${kind}`)))
+      .reduce((sum: number, section) => sum + (typeof section === "string" && section ? section.length + 2 : 0), 0);
+    if (length > LONGEST_FOOTER)
+      throw invalidArgument(`A header or footer takes at most ${LONGEST_FOOTER} characters, not ${length}.`);
+  };
 
 type Lines = "rows" | "cols";
 
@@ -39,7 +46,7 @@ const RULES: BagRules = {
     ...Object.fromEntries(
       ["leftHeader", "centerHeader", "rightHeader", "leftFooter", "centerFooter", "rightFooter"].map((part) => [
         `HeaderFooter.${part}`,
-        footer,
+        footer(part),
       ]),
     ),
     "PageLayout.zoom": (_, zoom) => {

@@ -121,20 +121,29 @@ export class Range extends Being {
     return this.box.cols === COLS;
   }
 
+  /** Of whole rows and columns Excel returns null, and writes nothing (Microsoft, "Read or write to an unbounded range"). */
+  private get isUnbounded(): boolean {
+    return this.isEntireRow || this.isEntireColumn;
+  }
+  private bounded(what: string): void {
+    if (this.isUnbounded) throw invalidArgument(`The ${what} of whole rows or columns cannot be set.`);
+  }
+
   get values(): unknown {
-    return valuesOf(this.sheet, this.box);
+    return this.isUnbounded ? null : valuesOf(this.sheet, this.box);
   }
   set values(array: unknown) {
     this.enter(array, "values");
   }
   get formulas(): unknown {
-    return formulasOf(this.sheet, this.box);
+    return this.isUnbounded ? null : formulasOf(this.sheet, this.box);
   }
   set formulas(array: unknown) {
     this.enter(array, "formulas");
   }
   /** In the language of the user: some locales separate arguments by ";" and decimals by ",". */
   get formulasLocal(): unknown {
+    if (this.isUnbounded) return null;
     const isEnglish = this.host.locale.startsWith("en");
     return formulasOf(this.sheet, this.box).map((row) =>
       row.map((one) =>
@@ -145,9 +154,10 @@ export class Range extends Being {
     );
   }
   get text(): unknown {
-    return valuesOf(this.sheet, this.box).map((row) => row.map(String));
+    return this.isUnbounded ? null : valuesOf(this.sheet, this.box).map((row) => row.map(String));
   }
   get valueTypes(): unknown {
+    if (this.isUnbounded) return null;
     return valuesOf(this.sheet, this.box).map((row, r) =>
       row.map((value, c) => {
         const cell = cellAt(this.sheet, this.box.row + r, this.box.col + c);
@@ -166,15 +176,17 @@ export class Range extends Being {
   }
 
   private enter(array: unknown, what: string): void {
+    this.bounded(what);
     writeEntries(this.sheet, this.box, array, what);
     this.host.recalculate();
     this.host.raise("changed");
   }
 
   get numberFormat(): unknown {
-    return looksOf(this.sheet, this.box, "numberFormat");
+    return this.isUnbounded ? null : looksOf(this.sheet, this.box, "numberFormat");
   }
   set numberFormat(array: unknown) {
+    this.bounded("numberFormat");
     mayChange(this.sheet, "allowFormatCells");
     shapeCheck(array, this.box, "numberFormat");
     const formats = array.map((row) => row.map((format) => (format === null ? null : checkedFormat(format))));

@@ -1,5 +1,5 @@
 /** Settings that add-ins keep in the workbook. */
-import { notFound } from "../refusal";
+import { invalidArgument, notFound } from "../refusal";
 import { Being, Collection, type Host } from "./being";
 
 export class SettingCollection extends Collection<Setting> {
@@ -7,7 +7,11 @@ export class SettingCollection extends Collection<Setting> {
   get items(): Setting[] {
     return [...this.host.book.settings.keys()].map((key) => new Setting(this.host, key));
   }
+  /** Settings of more than 2 MB together are refused (office-js issues 621 and 3957). */
   add(key: string, value: unknown): Setting {
+    const others = [...this.host.book.settings].filter(([name]) => name !== key);
+    if (JSON.stringify([...others, [key, value]]).length > 2 * 1024 * 1024)
+      throw invalidArgument("The settings of a workbook take at most 2 MB.");
     this.host.book.settings.set(key, value);
     return new Setting(this.host, key);
   }

@@ -5,7 +5,7 @@ import { usedBox } from "../book/cells";
 import { addSheet, checkSheetName, removeSheet, structureMustBeOpen } from "../book/sheets";
 import { allOptions } from "../book/protection";
 import { accessDenied, invalidArgument, notFound, Refusal } from "../refusal";
-import { Being, Collection, type Host } from "./being";
+import { Being, checkColor, Collection, type Host } from "./being";
 import { ChartCollection } from "./charts";
 import { NamedItemCollection } from "./names";
 import { NoteCollection } from "./notes";
@@ -97,6 +97,7 @@ export class Worksheet extends Being {
     return (this.sheet.settings.tabColor as string | undefined) ?? "";
   }
   set tabColor(color: string) {
+    checkColor(color);
     this.sheet.settings.tabColor = color;
   }
   get standardWidth(): number {
@@ -185,6 +186,11 @@ export class Worksheet extends Being {
   }
 }
 
+function checkCount(count: number | null): void {
+  if (count !== null && !(Number.isInteger(count) && count >= 1))
+    throw invalidArgument(`${count} lines cannot be frozen.`);
+}
+
 class FreezePanes extends Being {
   readonly className = "WorksheetFreezePanes";
   constructor(
@@ -194,9 +200,11 @@ class FreezePanes extends Being {
     super(host);
   }
   freezeRows(count: number | null): void {
+    checkCount(count);
     this.sheet.frozen = { rows: count ?? 1, cols: 0 };
   }
   freezeColumns(count: number | null): void {
+    checkCount(count);
     this.sheet.frozen = { rows: 0, cols: count ?? 1 };
   }
   freezeAt(range: Range | string): void {
@@ -238,6 +246,7 @@ class PageBreaks extends Collection<PageBreak> {
     const box = range instanceof Range ? range.box : areasOf(this.host.book, this.sheet, range)[0].box;
     const line = this.key === "rowBreaks" ? box.row : box.col;
     if (line === 0) throw invalidArgument("No page break stands before the first row or column.");
+    if (this.breaks.length >= 1026) throw invalidArgument("A sheet takes at most 1026 page breaks each way.");
     if (!this.breaks.includes(line)) this.breaks.push(line);
     return new PageBreak(this.host, this.sheet, this.key, line);
   }
