@@ -9,6 +9,10 @@ export const isXlsx = (bytes: Uint8Array): boolean => bytes[0] === 0x50 && bytes
 export const hasCharts = (bytes: Uint8Array): boolean =>
   openArchive(bytes).paths.some((path) => /^xl\/charts\//.test(path));
 
+/** Whether the file has PivotTables or slicers. */
+export const hasPivots = (bytes: Uint8Array): boolean =>
+  openArchive(bytes).paths.some((path) => /^xl\/(pivotTables|slicers)\//.test(path));
+
 const NOTES =
   /(^|\/)(comments\d*|threadedComment\d*|persons?\d*)\.xml$|(^|\/)(threadedComments|persons)\/|vmlDrawing\d*\.vml$/i;
 

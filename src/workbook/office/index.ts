@@ -41,7 +41,7 @@ import { note, strike, unfinishedWork } from "./journal";
 import { lookAt } from "./reading/look-at";
 import { LAST_COLUMN, LAST_ROW, withPlanNames } from "./names";
 import { insertSheet } from "./new-sheet";
-import { itemsOf, NAME_PROPERTIES, type Named } from "./reading/places";
+import { isWhole, itemsOf, NAME_PROPERTIES, type Named } from "./reading/places";
 import { boxOfRange, PLACE_OF_ONE, readBoxes, readValues, type Wanted } from "./reading/read";
 import { reenterFormulas } from "./reenter";
 import { findSheets, readSheets } from "./reading/sheets";
@@ -60,8 +60,6 @@ function around(boxes: readonly Box[]): Box {
   const right = Math.max(...boxes.map((box) => box.col + box.cols));
   return { row, col, rows: bottom - row, cols: right - col };
 }
-
-const isWhole = ({ rows, cols }: Box): boolean => rows === LAST_ROW || cols === LAST_COLUMN;
 
 /** Cuts whole columns and whole rows to the filled rows and columns. */
 function cutToUsed(box: Box, used: Box): Box {
@@ -216,8 +214,10 @@ export class OfficePort implements WorkbookPort {
   values(sheet: string, address: string): Promise<Values> {
     return runOn(sheet, say`read ${verbatim(address)} of the sheet "${verbatim(sheet)}"`, async (context, found) => {
       const ranges = blockAddresses(address).map((part) => found.getRange(part).load(PLACE_OF_ONE));
+      const filled = found.getUsedRangeOrNullObject(true).load(PLACE_OF_ONE);
       await context.sync();
-      return valuesOf(context, found, sideBySide(ranges.map(boxOfRange)));
+      const used = filled.isNullObject ? { row: 0, col: 0, rows: 1, cols: 1 } : boxOfRange(filled);
+      return valuesOf(context, found, sideBySide(ranges.map((range) => cutToUsed(boxOfRange(range), used))));
     });
   }
 

@@ -1,7 +1,7 @@
 /** Inserts the sheets of a file. */
 import { fixed, say, type Message } from "../../reduction/message";
 import { WorkbookError, type Inserted } from "../port";
-import { hasCharts, isXlsx, withoutNotes } from "../file/xlsx-file";
+import { hasCharts, hasPivots, isXlsx, withoutNotes } from "../file/xlsx-file";
 import { isTooLarge } from "./requests";
 import { codeOf } from "./sentence";
 
@@ -14,6 +14,8 @@ const base64 = (bytes: Uint8Array): string => {
 const NOTES_LEFT_OUT = say`This Excel cannot take notes or comments from a file: the sheet came without them. Move the sheet in desktop Excel to keep them.`;
 
 const CHARTS_REFUSED = say`Excel on the web takes no file with charts: open the file in Excel and move or copy its sheet into this workbook (right click on its tab), or insert it in desktop Excel. Nothing was inserted.`;
+
+const PIVOTS_REFUSED = say`Excel on the web takes no file with PivotTables or slicers: open the file in Excel and move or copy its sheet into this workbook (right click on its tab), or insert it in desktop Excel. Nothing was inserted.`;
 
 const isUnsupported = (error: unknown): boolean => /^(Unsupported|NotImplemented)/.test(codeOf(error));
 
@@ -40,7 +42,7 @@ function bareOf(file: Uint8Array): Uint8Array | undefined {
 }
 
 /**
- * Excel on the web refuses files with notes, comments or charts. If a file with notes is refused, it is tried once more
+ * Excel on the web refuses files with notes, comments, charts, PivotTables or slicers. If a file with notes is refused, it is tried once more
  * without them.
  */
 export async function insertFile(context: Excel.RequestContext, file: Uint8Array): Promise<Inserted> {
@@ -64,7 +66,9 @@ export async function insertFile(context: Excel.RequestContext, file: Uint8Array
       ? tooLarge(file.length)
       : isUnsupported(error) && hasCharts(file)
         ? new WorkbookError(CHARTS_REFUSED)
-        : error;
+        : isUnsupported(error) && hasPivots(file)
+          ? new WorkbookError(PIVOTS_REFUSED)
+          : error;
     if (!bare) throw refusal;
     ids = await insert(bare).catch(() => {
       throw refusal;

@@ -238,6 +238,17 @@ describe("the sheets of a file", () => {
     expect(excel.lines).toEqual([]);
   });
 
+  test.each([
+    ["xl/charts/chart1.xml", /takes no file with charts: .*desktop Excel\. Nothing was inserted\.$/],
+    ["xl/pivotTables/pivotTable1.xml", /takes no file with PivotTables or slicers: .*Nothing was inserted\.$/],
+    ["xl/slicers/slicer1.xml", /takes no file with PivotTables or slicers: .*Nothing was inserted\.$/],
+  ])("of a file with %s are not inserted on the web, and the sentence says what to do", async (path, said) => {
+    open({ platform: "web" });
+    const before = excel.sheetNames;
+    await expect(port.insertFile(zipSync({ ...unzipSync(file), [path]: strToU8("<a/>") }))).rejects.toThrow(said);
+    expect(excel.sheetNames).toEqual(before);
+  });
+
   test("of a file too large for Excel on the web give a sentence with its size and the remedy", async () => {
     open({ platform: "web" });
     // Bytes without a pattern, so that the package does not shrink.

@@ -5,6 +5,7 @@
 import { unquoted } from "../../address";
 import { nth } from "../../../reduction/numeric/lists";
 import { evenStep } from "../../look/chart-axis";
+import { seriesName } from "../../look/series-name";
 import type { ChartAxis } from "../../port";
 import { CHART_TAG, chartGetters, drawingOf, rangeText, type KeptChart, type SheetZone } from "../look/chart";
 import type { Model } from "../engine";
@@ -84,7 +85,7 @@ function seriesXml(series: Drawn, index: number, xRange: string, yRange: string)
   const { name, style, points } = series;
   const line = style === "points" ? NO_LINE : stroke(LINES[style][0], "000000", LINES[style][1]);
   return (
-    `<c:ser><c:idx val="${index}"/><c:order val="${index}"/><c:tx><c:v>${written(heldText(name))}</c:v></c:tx>` +
+    `<c:ser><c:idx val="${index}"/><c:order val="${index}"/><c:tx><c:v>${written(heldText(seriesName(name)))}</c:v></c:tx>` +
     `<c:spPr>${line}</c:spPr>${marker(series)}${lettering(series)}` +
     `<c:xVal>${reference(
       xRange,

@@ -1,6 +1,7 @@
 /** The charts of a plan as native scatter charts of Excel (ExcelApi 1.9), in black and white. */
 import { firstOf } from "../../../reduction/numeric/lists";
 import { evenStep } from "../../look/chart-axis";
+import { seriesName } from "../../look/series-name";
 import type { ChartAxis, ChartCells, ChartPlan, ChartSeries } from "../../port";
 import { rangeOf } from "../reading/read";
 import { send, type Step } from "../requests";
@@ -136,7 +137,7 @@ function drawSteps(context: Excel.RequestContext, sheet: Excel.Worksheet, { plan
     ...series.map((one) => ({
       bytes: BYTES_PER_PART,
       act: () => {
-        const added = chart.series.add(one.name);
+        const added = chart.series.add(seriesName(one.name));
         added.setXAxisValues(cells(one.x));
         added.setValues(cells(one.y));
         drawLook(added, one);

@@ -47,7 +47,21 @@ export interface Named<T> {
   readonly box: Box;
 }
 
-const placeOfItem = ({ type, value }: Item): Place | undefined => (type === "Range" ? placeOf(value) : undefined);
+export const isWhole = ({ rows, cols }: Box): boolean => rows === LAST_ROW || cols === LAST_COLUMN;
+
+/** About as many cells as a column of a whole sheet has: more are not read at once. */
+export const MOST_CELLS = 1_000_000;
+
+/**
+ * Of whole rows and columns Excel returns no cells (Microsoft, "Read or write to an unbounded range"): such a name, and
+ * one of too many cells, would end the reading of the others.
+ */
+const canBeRead = (box: Box): boolean => !isWhole(box) && box.rows * box.cols <= MOST_CELLS;
+
+function placeOfItem({ type, value }: Item): Place | undefined {
+  const place = type === "Range" ? placeOf(value) : undefined;
+  return place && canBeRead(place.box) ? place : undefined;
+}
 
 /** The names of a sheet and of the workbook, loaded. */
 export interface Names<T extends Item = Item> {
@@ -59,7 +73,7 @@ const same = (one: string, other: string): boolean => one.toLowerCase() === othe
 
 /**
  * The names of a plan on a sheet: names of the sheet, then names of the workbook that lead to this sheet. Names that do
- * not exist, or have lost their cells, are left out.
+ * not exist, have lost their cells, or lead to whole rows or columns are left out.
  */
 export function itemsOf<T extends Item>(
   sheet: string,

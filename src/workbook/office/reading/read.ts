@@ -5,14 +5,13 @@ import { hasNotYet } from "../../rules/busy";
 import { WorkbookError, type Box, type CellValue } from "../../port";
 import { slices } from "../grid";
 import { isTooLarge, runsOf } from "../requests";
+import { MOST_CELLS } from "./places";
 
 /**
  * Cells asked for at once: a number takes 20 bytes at most, and an answer 5 MB. If longer texts make the answer too
  * large, half is asked for.
  */
 const CELLS_PER_ANSWER = 200_000;
-/** About as many cells as a column of a whole sheet has. */
-const MOST_CELLS = 1_000_000;
 
 /**
  * A sheet, or a range whose cells are counted from its first cell. A range that was used in one request of `Excel.run`

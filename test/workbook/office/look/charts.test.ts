@@ -55,6 +55,19 @@ test("each series has the planned x and y cells, and no series that Excel guesse
   expect(seriesOf("d0")).toMatchObject({ x: { box: box(2, 10, 2) }, y: { box: box(2, 11, 2) } });
 });
 
+test("a name of a series that Excel would refuse is made valid", async () => {
+  const [first, second] = chart.series;
+  const named = {
+    ...chart,
+    series: [
+      { ...first, name: "x".repeat(256) },
+      { ...second, name: "=BH 1" },
+    ],
+  };
+  const { charts } = await drawn({ ...PLAN, charts: [named] });
+  expect(charts[0].series.map(({ name }) => name)).toEqual([`${"x".repeat(252)}...`, "BH 1"]);
+});
+
 test("a log axis has base ten and whole decades; a reversed axis has the other axis at its end", async () => {
   const { charts } = await drawn();
   const axis = (name: string) =>

@@ -54,6 +54,20 @@ describe("the selection", () => {
     await expect(port.selection()).rejects.toThrow(/different rows \(4 to 5, 6 to 7\): pick blocks that begin and end/);
   });
 
+  test("values of whole rows and columns are those of the filled cells", async () => {
+    open()
+      .sheet("Sheet1")
+      .put("B2", [
+        [1, 5],
+        [2, 6],
+      ]);
+    await expect(port.values("Sheet1", "2:3")).resolves.toEqual([
+      [1, 5],
+      [2, 6],
+    ]);
+    await expect(port.values("Sheet1", "C:C")).resolves.toEqual([[5], [6]]);
+  });
+
   test("cuts whole columns to the filled rows; if nothing is filled, one row is read", async () => {
     open()
       .sheet("Sheet1")
@@ -121,6 +135,26 @@ describe("names", () => {
       t50: [[7]],
       shared: [[2]],
     });
+  });
+
+  test("a name of whole rows or columns, or of too many cells, does not stop the others from being read or filled", async () => {
+    withNames();
+    excel
+      .sheet("Test")
+      .name("rows", "2:3")
+      .name("columns", "B:C")
+      .name("block", "A1:Z100000")
+      .put("B2", [["a text"]]);
+    const wanted = ["readings", "rows", "columns", "block", "t50"];
+    await expect(port.readNames("Test", wanted)).resolves.toEqual({ readings: [[1], [2], [3]], t50: [[7]] });
+    const [sheet] = (await port.readSheets(wanted)).filter((one) => one.sheet === "Test");
+    expect(Object.keys(sheet.values)).toEqual(["readings", "t50"]);
+    await expect(port.lookAt([{ sheet: "Test", values: wanted }])).resolves.toMatchObject([
+      { values: { readings: [[1], [2], [3]], t50: [[7]] } },
+    ]);
+    await expect(port.fillNames("Test", { readings: [4], columns: [5] })).rejects.toThrow(
+      /has no cells named "columns": choose a data sheet\. Nothing was written/,
+    );
   });
 
   test("are listed with their places", async () => {
