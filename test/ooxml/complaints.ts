@@ -4,6 +4,7 @@ import path from "node:path";
 import { EXCEL_RULES } from "./excel-rules";
 import { Package } from "./package";
 import { PACKAGE_RULES, type Rule } from "./package-rules";
+import { REPAIR_RULES } from "./repair-rules";
 
 /** The schema of a part by its content type. A drawing of notes (VML) and core properties have none here. */
 const SCHEMAS: readonly (readonly [RegExp, string])[] = [
@@ -16,7 +17,7 @@ const SCHEMAS: readonly (readonly [RegExp, string])[] = [
 ];
 const WITHOUT_SCHEMA = /vmlDrawing$|core-properties\+xml$|^image\//;
 
-export const RULES: Readonly<Record<string, Rule>> = { ...PACKAGE_RULES, ...EXCEL_RULES };
+export const RULES: Readonly<Record<string, Rule>> = { ...PACKAGE_RULES, ...EXCEL_RULES, ...REPAIR_RULES };
 
 interface Job {
   readonly path: string;

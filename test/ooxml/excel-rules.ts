@@ -90,18 +90,7 @@ const NAME = /^[\p{L}_\\][\p{L}\p{N}_.\\?]*$/u;
 const OWN_NAMES = /^_xlnm\.(Print_Area|Print_Titles|_FilterDatabase)$/;
 /** The largest day number that Excel knows, 9999-12-31. */
 const LAST_DAY = 2_958_465;
-const ERRORS = new Set([
-  "#NULL!",
-  "#DIV/0!",
-  "#VALUE!",
-  "#REF!",
-  "#NAME?",
-  "#NUM!",
-  "#N/A",
-  "#GETTING_DATA",
-  "#SPILL!",
-  "#CALC!",
-]);
+const ERRORS = new Set(["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A", "#GETTING_DATA"]);
 const NO_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(E[+-]?\d+)?$/i;
 
 const quotedList = (formula: string): string | undefined => /^"(.*)"$/s.exec(formula)?.[1];

@@ -139,8 +139,8 @@ function chartXml(model: Model, figureId: string, chart: KeptChart, nameOf: (she
   );
 }
 
-/** A corner of a frame: a cell, and the offset within it. */
-interface Corner {
+/** A corner of a frame: a cell, and the offset in pixels within it. */
+export interface Corner {
   readonly col: number;
   readonly row: number;
   readonly x: number;
@@ -295,7 +295,7 @@ function readSeries(series: Element): FileChart["chart"]["series"][number] | und
   };
 }
 
-const corner = (anchor: Element, name: string): Corner => {
+export const corner = (anchor: Element, name: string): Corner => {
   const at = (of: string): number => Number(first(child(anchor, name)!, of)?.textContent);
   return { col: at("col"), row: at("row"), x: at("colOff") / PER_PIXEL, y: at("rowOff") / PER_PIXEL };
 };
@@ -341,8 +341,8 @@ function readChart(document: Document): FileChart["chart"] | undefined {
   return { title: titleOf(child(root, "title")), x: readAxis(x), y: readAxis(y), series };
 }
 
-/** The part of the engine's data on a sheet that charts need. */
-interface SheetData {
+/** The part of the engine's data on a sheet that figures need. */
+export interface SheetData {
   readonly id: string;
   readonly name: string;
   rowNumber: number;
@@ -355,22 +355,23 @@ interface SheetData {
 /** Size in pixels of a column and a row whose size the file does not give. */
 const DEFAULT_SIZE = { col: 96, row: 23 };
 
+/** The pixels from the first to before the last of the columns, and of the rows, of a sheet. */
+export function spansOf(sheet: SheetData): Record<"across" | "down", (first: number, last: number) => number> {
+  const sum = (sizes: SheetData["cols"], usual: number) => (first: number, last: number) => {
+    let pixels = 0;
+    for (let line = first; line < last; line++) pixels += sizes?.[line]?.size ?? usual;
+    return pixels;
+  };
+  return { across: sum(sheet.cols, DEFAULT_SIZE.col), down: sum(sheet.rows, DEFAULT_SIZE.row) };
+}
+
 /**
  * Puts the charts of a file on a sheet of the engine's data, which is made large enough to hold them. Series of sheets
  * that do not exist are dropped.
  */
 export function putCharts(sheet: SheetData, charts: readonly FileChart[], sheets: readonly SheetData[]): void {
   const sheetNamed = new Map(sheets.map((one) => [one.name, one]));
-  const across = (first: number, last: number): number => {
-    let sum = 0;
-    for (let col = first; col < last; col++) sum += sheet.cols?.[col]?.size ?? DEFAULT_SIZE.col;
-    return sum;
-  };
-  const down = (first: number, last: number): number => {
-    let sum = 0;
-    for (let row = first; row < last; row++) sum += sheet.rows?.[row]?.size ?? DEFAULT_SIZE.row;
-    return sum;
-  };
+  const { across, down } = spansOf(sheet);
   charts.forEach(({ chart, from: wanted, to }, index) => {
     makeRoom(sheet, to);
     const from = {

@@ -239,6 +239,36 @@ test("shared formulas, dates, links, groups and pictures of exceljs are read", a
   expect(getters.getRowSize(sheetId, 1)).toBe(40);
 });
 
+/** A black dot of one pixel. */
+const DOT = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==";
+
+test("pictures stand where another program put them, in a file saved again and again", async () => {
+  const made = new ExcelJS.Workbook();
+  const sheet = made.addWorksheet("Firm");
+  sheet.getColumn(8).width = 20;
+  const dot = made.addImage({ base64: DOT, extension: "png" });
+  // exceljs writes no size beside a frame of two cells, and none of the frames begins within a cell.
+  sheet.addImage(dot, "H2:I4");
+  sheet.addImage(dot, { tl: { col: 1, row: 9 }, ext: { width: 120, height: 60 } });
+  let file = new Uint8Array((await made.xlsx.writeBuffer()) as ArrayBuffer);
+  for (const round of ["first", "second", "third"]) {
+    const { workbook } = openXlsx(file);
+    const { getters } = workbook.model;
+    const [sheetId] = getters.getSheetIds() as [string];
+    const placed = getters.getFigures(sheetId).map(({ col, row, width, height }) => [col, row, width, height]);
+    const across = getters.getColSize(sheetId, 7) + getters.getColSize(sheetId, 8);
+    const down = [1, 2, 3].reduce((sum, row) => sum + getters.getRowSize(sheetId, row), 0);
+    expect([round, placed]).toEqual([
+      round,
+      [
+        [7, 1, across, down],
+        [1, 9, 120, 60],
+      ],
+    ]);
+    file = new Uint8Array(await saveXlsx(workbook));
+  }
+});
+
 test("a workbook saved here, then by exceljs, is read back equal", async () => {
   const other = new ExcelJS.Workbook();
   // exceljs keeps one of two equal names on two sheets: this file has one sheet.

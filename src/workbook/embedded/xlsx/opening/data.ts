@@ -8,6 +8,7 @@ import type { Protection } from "../../protection";
 import { bareText, inZonesOf, TEXT_FORMAT } from "../../typing/text";
 import type { Cells } from "../cells";
 import { putCharts } from "../charts";
+import { placeFigures } from "../pictures";
 import type { Parts } from "../parts";
 import { makeRoom, mergesWithin, rangesWithin, within, type Sized } from "../room";
 import type { Names } from "./names";
@@ -122,6 +123,7 @@ export function dataOf(
   for (const sheet of sheets) {
     putCells(sheet, keptOf(sheet));
     bareTexts(sheet, data.formats);
+    placeFigures(sheet as never, keptOf(sheet).frames);
   }
   const sized = new Map<string, Sized>(sheets.map((sheet) => [sheet.name, sheet as Sized]));
   const cut = fitted(sheets, sized, ranges);

@@ -11,6 +11,7 @@ import type { Note } from "../../notes";
 import type { Protection } from "../../protection";
 import { numberCells, readCells, type Cells, type Surroundings } from "../cells";
 import { takeCharts, type FileChart } from "../charts";
+import { readFrames, type Frame } from "../pictures";
 import { readComments } from "../comments";
 import { fromFileFormula } from "../formula";
 import { patchColours } from "../looks";
@@ -108,6 +109,7 @@ export interface Kept {
   readonly protection: Protection;
   readonly words: ReadonlyMap<string, Words>;
   readonly charts: readonly FileChart[];
+  readonly frames: readonly Frame[];
   readonly remarks: readonly Message[];
   /** Kinds of contents that the sheet on the page does not keep. */
   readonly notKept: readonly Message[];
@@ -157,6 +159,7 @@ export function* readSheet(sheet: SheetPart, name: string, file: OfFile): Genera
     protection: readProtection(document, rows, isOpen),
     words: readWords(all(document, "dataValidation")),
     charts: takeCharts(parts, sheet.path),
+    frames: readFrames(parts, sheet.path),
     remarks: [...remarks, ...dropped, ...read.remarks],
   };
   emptySheet(document, rows, read);

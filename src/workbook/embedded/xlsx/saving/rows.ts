@@ -20,6 +20,8 @@ const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
   "#BAD_EXPR": "#VALUE!",
   "#ERROR": "#VALUE!",
   "#BUSY!": "#N/A",
+  // Excel itself writes this one as #VALUE!, with a mark beside it (from memory): files have eight errors only.
+  "#SPILL!": "#VALUE!",
 };
 
 /** The height in pixels of a row for which the file gives none; then the points per pixel. */
