@@ -3,11 +3,16 @@ import { calculationBook, bookSheet } from "../../../src/book/calculation-book";
 import { answersSheet } from "../../../src/checks/answers";
 import { comparisonSheet } from "../../../src/book/comparison";
 import { limitsSheet } from "../../../src/checks/limits";
-import { blankSheet, demoSheet } from "../../../src/datasheet";
+import { blankSheet, demoSheet, fillSheet } from "../../../src/datasheet";
+import { readingSheet } from "../../../src/datasheet/reading-sheet";
+import { registerSheet } from "../../../src/datasheet/register-sheet";
 import type { FileRecord } from "../../../src/exchange/logger/file-sheet";
 import { chartsSheet, everyLoad, seriesOf } from "../../../src/report/charts/series";
 import type { Outcome } from "../../../src/reduction/outcome";
 import { openXlsx, saveXlsx, type EmbeddedPort } from "../../../src/workbook/embedded";
+import { insertCharts, insertSummary } from "../../../src/pane/screens/summary/project";
+import { translated } from "../../../src/pane/text/messages";
+import type { ReportSource } from "../../../src/report/page/source";
 import { writeReadings } from "../../../src/pane/screens/readings/into-workbook";
 import { emptyWorkbook, reported, sourceOf } from "../../report/report-in-engine";
 import { foreignFile } from "./foreign-file";
@@ -71,6 +76,27 @@ export const PAGE_FILES: Readonly<Record<string, () => Promise<Uint8Array>>> = {
     return saved(port);
   },
   "the report": async () => saved((await reported(demoSheet("US"), { paper: "Letter" })).port),
+  "a project: summary and its charts, register, sheet of readings": async () => {
+    const port = await emptyWorkbook();
+    const course = { tell: () => undefined, signal: new AbortController().signal, now: new Date(2026, 2, 1) };
+    // A long name and one that begins like a formula become the names of series.
+    const called = (boring: string) => ({ boring: [boring] });
+    const sheet = await port.insertSheet(fillSheet(demoSheet("SI"), called("x".repeat(300))));
+    await port.insertSheet(fillSheet(demoSheet("US"), called("=BH 1")));
+    await insertSummary(port, { system: "SI", language: "en" }, course);
+    await insertCharts(port, course);
+    await port.insertSheet(registerSheet("SI"));
+    const { values, record: test } = await sourceOf(port, sheet);
+    const readings = readingSheet(test, values, { loads: [1, 2], paper: "A4", sheet });
+    if (!readings) throw new Error("the demonstration has no load to read");
+    await port.insertSheet(readings);
+    return saved(port);
+  },
+  "a German sheet with its report, locked as an issue": async () => {
+    const issue = { number: 1, day: "2026-03-09", by: "NN", hash: "ab".repeat(32), valuesHash: "cd".repeat(32) };
+    const inWords: ReportSource["inWords"] = (value) => translated(value, "de");
+    return saved((await reported(demoSheet("SI", "de"), { language: "de", inWords, issue })).port);
+  },
   "a copy of the report with values": async () =>
     saveXlsx((await reported(demoSheet("SI"))).port.workbook, undefined, ["This file is a copy with values."]),
   "kept lines of a logger": async () => {

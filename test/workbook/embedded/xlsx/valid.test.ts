@@ -6,6 +6,7 @@ import ExcelJS from "exceljs";
 import { strToU8, zipSync } from "fflate";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
 import { shifted } from "../../../../src/workbook/embedded/xlsx/cells";
+import { Package } from "../../../ooxml/package";
 import { baseFile, contentsOf, fileOf, textsOf, type Texts } from "./base-file";
 
 jest.setTimeout(120_000);
@@ -267,6 +268,20 @@ test("pictures stand where another program put them, in a file saved again and a
     ]);
     file = new Uint8Array(await saveXlsx(workbook));
   }
+});
+
+test("an answer that has no room to spill is saved as an error that a file can hold", async () => {
+  const port = new EmbeddedPort(newWorkbook());
+  const sheet = port.workbook.model.getters.getActiveSheetId();
+  for (const [row, col, content] of [
+    [0, 0, "1"],
+    [1, 0, "2"],
+    [0, 2, "=TRANSPOSE(A1:A2)"],
+    [0, 3, "in the way"],
+  ] as const)
+    port.workbook.model.dispatch("UPDATE_CELL", { sheetId: sheet, row, col, content });
+  const file = new Package(await saveXlsx(port.workbook));
+  expect(file.text(file.sheets[0].path)).toMatch(/<c r="C1"[^>]* t="e"><f[^>]*>TRANSPOSE\(A1:A2\)<\/f><v>#VALUE!<\/v>/);
 });
 
 test("a workbook saved here, then by exceljs, is read back equal", async () => {
