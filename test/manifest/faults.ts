@@ -55,6 +55,34 @@ export const missingSizes = (manifest: string): string[] =>
     ["16", "32", "80"].filter((size) => !icon.includes(`size="${size}"`)),
   );
 
+/**
+ * Office discards a manifest of a version below 1.0 without a word; Microsoft's validator, which asks a service, calls it
+ * "Manifest Version Too Low: The manifest has unsupported version number less than 1.0". Excel on the web refuses a
+ * version that has not four numbers (OfficeDev/Office-Addin-Scripts issue 207).
+ */
+export function wrongVersion(manifest: string): string[] {
+  const [version = ""] = all(manifest, /<Version>([^<]*)</g);
+  const numbers = version.split(".").map(Number);
+  return [
+    ...(numbers.length === 4 && numbers.every((one) => Number.isInteger(one) && one >= 0 && one <= 65_535)
+      ? []
+      : [`the version ${version} has not four numbers`]),
+    ...(numbers[0] >= 1 ? [] : [`the version ${version} is below 1.0`]),
+  ];
+}
+
+/** Ids of groups, buttons and panes that occur twice, and a tab that Office does not have (Microsoft, "OfficeTab"). */
+export function wrongCommands(manifest: string): string[] {
+  const ids = all(manifest, /<(?:Group|Control|CustomTab)\b[^>]*\sid="([^"]*)"/g);
+  const tabs = all(manifest, /<OfficeTab id="([^"]*)"/g);
+  const excel = ["TabHome", "TabInsert", "TabPageLayoutExcel", "TabFormulas", "TabData", "TabReview", "TabView"];
+  return [
+    ...ids.filter((id, index) => ids.indexOf(id) !== index).map((id) => `two parts have the id ${id}`),
+    ...ids.filter((id) => id.length > 125).map((id) => `the id ${id} has more than 125 characters`),
+    ...tabs.filter((tab) => !excel.includes(tab)).map((tab) => `Excel has no tab ${tab}`),
+  ];
+}
+
 export const valueOf = (manifest: string, id: string): string | undefined =>
   all(manifest, new RegExp(`id="${id}" DefaultValue="([^"]*)"`, "g"))[0];
 

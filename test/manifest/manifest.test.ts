@@ -12,7 +12,9 @@ import {
   ROOT,
   splitRuntime,
   valueOf,
+  wrongCommands,
   wrongSizes,
+  wrongVersion,
 } from "./faults";
 
 const read = (...parts: string[]): string => fs.readFileSync(path.join(ROOT, ...parts), "utf8");
@@ -62,6 +64,14 @@ test("it is valid by Microsoft's schema, which does find a fault", () => {
 
 describe("faults that the schema does not find", () => {
   test.each([
+    ["the version is one that Office takes", wrongVersion, broken(/<Version>[^<]*/, "<Version>0.9.0.0")],
+    ["the version has four numbers", wrongVersion, broken(/<Version>[^<]*/, "<Version>1.9.0")],
+    [
+      "every part of the ribbon has an id of its own",
+      wrongCommands,
+      broken('id="Clayledger.Open"', 'id="Clayledger.Group"'),
+    ],
+    ["the tab is one of Excel's", wrongCommands, broken('"TabHome"', '"TabStart"')],
     ["every resid resolves", danglingIds, broken('resid="Open.Label"', 'resid="Open.Lable"')],
     ["no resource is unused", danglingIds, broken(/<Namespace resid="[^"]*" \/>/, "")],
     [
@@ -101,10 +111,11 @@ describe("faults that the schema does not find", () => {
   });
 });
 
-test("the namespace is CLAY, and the version is the package's", () => {
+test("the namespace is CLAY, and the version is the package's with 1 added to its first number", () => {
   expect(valueOf(manifest, "Functions.Namespace")).toBe("CLAY");
   const { version } = JSON.parse(read("package.json"));
-  expect(manifest).toContain(`<Version>${version}.0</Version>`);
+  const [first, ...others] = version.split(".");
+  expect(manifest).toContain(`<Version>${Number(first) + 1}.${others.join(".")}.0</Version>`);
 });
 
 /** The regions of the languages that have texts of functions; Office has each with a display language or formats of its own. */
