@@ -142,7 +142,7 @@ test("questions, their answers and the remarks of the reduction are German", asy
   for (const { question } of CHECKS) expect(place.textContent).not.toContain(english(question));
   await shows(
     inPane(ResultsScreen, port),
-    "nicht um das Gerät berichtigt; die Zeit in Zeile 3 liegt vor einer Zeit darüber: die Ablesungen wurden nach der Zeit geordnet; berichtigen Sie sie, wenn die Uhr falsch ging; 6 Ablesungen zu verschiedenen Zeiten sind nötig; es gibt 2",
+    "nicht um das Gerät berichtigt; die Zeit in Zeile 3 liegt vor einer Zeit darüber: die Ablesungen wurden nach der Zeit geordnet; die Zeit berichtigen, wenn die Uhr falsch ging; 6 Ablesungen zu verschiedenen Zeiten sind nötig; es gibt 2",
   );
 });
 

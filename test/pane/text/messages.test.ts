@@ -77,6 +77,9 @@ describe.each(LANGUAGES.filter((language) => language !== "en"))("%s", (language
     ).toEqual([]));
 });
 
+test("German messages ask in the infinitive, as the rest of the pane does", () =>
+  expect(Object.values(MESSAGES.de ?? {}).filter((said) => /[a-zäöüß]en Sie\b/.test(said))).toEqual([]));
+
 test("a template is translated once: no part of the catalogue overwrites another", () => {
   const folder = join(SOURCES, "pane/text/de/messages");
   const keys = filesOf(folder).flatMap((file) => {

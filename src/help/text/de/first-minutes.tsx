@@ -223,7 +223,7 @@ export const firstMinutes: FirstMinutesWords = {
   heading: "Die ersten zehn Minuten in Excel",
   version: (version) => `Clayledger, Version ${version}`,
   about:
-    "Clayledger wird gegen das Objektmodell und die Dateiformate von Excel geprüft, nicht in Excel selbst. Diese zwölf Schritte zeigen, ob Ihr Excel damit übereinstimmt. Jeder sagt, was zu sehen sein muss; ist etwas anderes zu sehen, bitte melden.",
+    "Clayledger wird gegen das Objektmodell und die Dateiformate von Excel geprüft, nicht in Excel selbst. Diese zwölf Schritte zeigen, ob das eigene Excel damit übereinstimmt. Jeder sagt, was zu sehen sein muss; ist etwas anderes zu sehen, bitte melden.",
   help: (link) => (
     <>
       Alle Funktionen sind in der <a href={link}>Hilfe</a> beschrieben. Die Formeln haben hier Semikolon und

@@ -13,7 +13,7 @@ export const increment: Readonly<Record<string, string>> = {
     "eine Ablesung ohne Zeit (eine Zeit null zählt nur in der ersten Zeile)",
   "the reading is blank or zero": "die Ablesung ist leer oder null",
   "the time in row {0} is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong":
-    "die Zeit in Zeile {0} liegt vor einer Zeit darüber: die Ablesungen wurden nach der Zeit geordnet; berichtigen Sie sie, wenn die Uhr falsch ging",
+    "die Zeit in Zeile {0} liegt vor einer Zeit darüber: die Ablesungen wurden nach der Zeit geordnet; die Zeit berichtigen, wenn die Uhr falsch ging",
   "{0} repeat a time: readings at the same time were averaged":
     "{0} wiederholen eine Zeit: Ablesungen zur selben Zeit wurden gemittelt",
   "far off the readings before and after": "weit ab von den Ablesungen davor und danach",
@@ -252,5 +252,5 @@ export const increment: Readonly<Record<string, string>> = {
   "cv is {0} m2/yr, outside {1} to {2}: check the units of time and height":
     "cv ist {0} m2/yr, außerhalb von {1} bis {2}: Einheiten von Zeit und Höhe prüfen",
   "the reading {0} lies off the curve: at {1} min about {2} to {3} is expected; check it":
-    "die Ablesung {0} liegt neben der Kurve: bei {1} min sind etwa {2} bis {3} zu erwarten; prüfen Sie sie",
+    "die Ablesung {0} liegt neben der Kurve: bei {1} min sind etwa {2} bis {3} zu erwarten; die Ablesung prüfen",
 };

@@ -12,7 +12,7 @@ export const about = {
   languageHint:
     "Wirkt nach dem Neuladen dieses Bereichs; was hier begonnen und noch nicht geschrieben ist, geht dabei verloren. Datenblatt und Bericht haben ihre eigene Sprache, die gewählt wird, wo sie entstehen; eine Tabellenfunktion antwortet in der Sprache des Wortes, das nach dem Text fragt.",
   languageUse: "Sprache wechseln und neu laden",
-  privacyHeading: "Ihre Daten",
+  privacyHeading: "Datenschutz",
   privacy:
     "Nichts verlässt die Arbeitsmappe: Keine Ablesung, keine Zahl und kein Name wird irgendwohin gesendet, und nichts wird gezählt.",
   cautionsHeading: "Hinweise",

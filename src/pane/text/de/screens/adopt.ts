@@ -45,7 +45,7 @@ export const adopt = {
   },
   adopt: (sheet: string) => `In „${sheet}“ einsetzen`,
   takeBack: "Zurücknehmen…",
-  askReplace: (standing: string) => `Die Zeile ist nicht leer. ${standing} Das wird durch Ihre Eingaben ersetzt.`,
+  askReplace: (standing: string) => `Die Zeile ist nicht leer. ${standing} Das wird durch die Eingaben ersetzt.`,
   askTakeBack: (standing: string) =>
     `${standing} Wert, Kürzel, Tag und Begründung dieser Zeile werden geleert, und das Blatt verwendet wieder den Wert der Konstruktionen.`,
   replaceYes: "Ersetzen",
