@@ -34,7 +34,7 @@ const MAY_IMPORT = {
   summary: RECORD,
   functions: ["reduction", "reduction/numeric", "record", "checks", "book"],
   help: ["reduction", "reduction/numeric", "plots", "functions", "pane/text"],
-  "pane/text": ["workbook", "workbook/look", "reduction", "reduction/numeric", "specification", "checks"],
+  "pane/text": ["workbook", "workbook/look", "reduction", "reduction/numeric", "specification"],
   "pane/ui": ["reduction/numeric", "plots", "pane/text"],
   "pane/live": [...RECORD, "pane/text"],
   "pane/screens": [...RECORD, ...PANE, "plots", "datasheet", "exchange", "checks", "book", "report", "summary"],

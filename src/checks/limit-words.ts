@@ -1,7 +1,10 @@
 /**
  * The names of the limits in words, as the sheet of limits shows them: "Q05, explain beyond" for the limit that
- * code calls Q05.explain.
+ * code calls Q05.explain. A sheet in another language has them in its language.
  */
+import { LANGUAGE_TAGS } from "../record/cell-rows";
+import { told } from "../record/told";
+import { asTyped, verbatim, type Message } from "../reduction/message";
 
 /** The words of each kind of limit. */
 export const LIMIT_WORDS = {
@@ -50,14 +53,18 @@ export const LIMIT_WORDS = {
 const words: Readonly<Record<string, string>> = LIMIT_WORDS;
 
 /** "Q05, explain beyond" of "Q05.explain". A name that belongs to no limit is returned unchanged. */
-export function limitCalled(name: string): string {
+export function limitCalled(name: string): Message {
   const [id = "", key = ""] = name.split(".");
-  return words[key] === undefined ? name : `${id}, ${words[key]}`;
+  return words[key] === undefined ? asTyped(name) : { said: ["", `, ${words[key]}`], values: [verbatim(id)] };
 }
 
-/** "Q05.explain" of "Q05, explain beyond", or of "Q05.explain" itself, as older sheets have it. */
+/** "Q05.explain" of "Q05, explain beyond", in the language of the sheet or in English, or of "Q05.explain" itself, as older sheets have it. */
 export function limitNamed(called: string): string {
-  const [, id, said] = /^\s*(Q\d+)\s*,\s*(.*?)\s*$/.exec(called) ?? [];
-  const key = Object.keys(words).find((one) => words[one] === said);
-  return id === undefined || key === undefined ? called.trim() : `${id}.${key}`;
+  const name = called.trim();
+  const said = name.replace(/\s*,\s*/, ", ");
+  const [id] = said.split(",");
+  let key: string | undefined;
+  for (const language of ["en", ...LANGUAGE_TAGS])
+    key ??= Object.keys(words).find((one) => told(limitCalled(`${id}.${one}`), language) === said);
+  return key === undefined ? name : `${id}.${key}`;
 }

@@ -2,13 +2,15 @@
  * The limits of a firm, in cells of its workbook: a sheet that lists every limit with its default, the value of the
  * firm, who changed it and why. The first two columns of the sheet are the `limits` argument of CLAY.CHECKS.
  */
-import { say, verbatim, english, type Value, type Message } from "../reduction/message";
+import { english, listWord, say, verbatim, type Message, type Value } from "../reduction/message";
 import { cellAddress } from "../workbook/address";
 import type { NamedValues } from "../record/record";
 import type { SheetName, SheetPlan } from "../workbook/port";
 import type { Thresholds } from "./check";
 import { limitCalled, limitNamed } from "./limit-words";
 import { CHECKS } from "./table";
+import type { SheetLanguage } from "../specification/text/language";
+import { planIn } from "../specification/text/plan-in-language";
 import { tableSheet, type TableColumn } from "../workbook/table-sheet";
 
 export interface LimitRow {
@@ -52,26 +54,33 @@ export const LIMIT_NAMES: readonly string[] = COLUMNS.map(({ name }) => name);
 /** A sheet with this name is a sheet of limits. */
 export const LIMITS_SHEET_NAME = "limit_name";
 
-export const limitsSheet = (): SheetPlan =>
-  tableSheet({
-    name: "Limits",
-    title: "Limits of the reviewer's questions",
-    notes: [
-      "Enter your firm's limit under Yours, and who changed it, why and since when. A blank one leaves the default in force.",
-      "In a cell: =CLAY.CHECKS(the named values, the columns Limit and In force of this sheet).",
-    ],
-    columns: COLUMNS,
-    rows: LIMITS.map(({ name, question, value, unit }) => [
-      limitCalled(name),
-      undefined,
-      undefined,
-      value,
-      unit,
-      english(question),
-    ]),
-    whole: "limits",
-    isProtected: true,
-  });
+/** The unit of a limit in words: "steps of the dial". A unit of the trade is the word of a list, as a sheet has it. */
+export const limitUnit = (unit: string): Value => (/[a-z]{5}/.test(unit) ? say([unit]) : listWord(unit));
+
+/** The plan of a sheet of limits in a language; `inWords` words the names of limits, units and questions in it. */
+export const limitsSheet = (language: SheetLanguage = "en", inWords: (said: Value) => string = english): SheetPlan =>
+  planIn(
+    language,
+    tableSheet({
+      name: "Limits",
+      title: "Limits of the reviewer's questions",
+      notes: [
+        "Enter your firm's limit under Yours, and who changed it, why and since when. A blank one leaves the default in force.",
+        "In a cell: =CLAY.CHECKS(the named values, the columns Limit and In force of this sheet).",
+      ],
+      columns: COLUMNS,
+      rows: LIMITS.map(({ name, question, value, unit }) => [
+        inWords(limitCalled(name)),
+        undefined,
+        undefined,
+        value,
+        inWords(limitUnit(unit)),
+        inWords(question),
+      ]),
+      whole: "limits",
+      isProtected: true,
+    }),
+  );
 
 export interface ChangedLimit extends LimitRow {
   readonly default: number;
@@ -121,7 +130,7 @@ export function readLimits(values: NamedValues, names: readonly SheetName[] = []
     }
     if (typeof value !== "number") {
       remarks.push(
-        say`${at(row)} holds “${verbatim(String(value))}” where the limit ${verbatim(limitCalled(name))} is a number: the default ${limit.value} is in force; enter a number`,
+        say`${at(row)} holds “${verbatim(String(value))}” where the limit ${limitCalled(name)} is a number: the default ${limit.value} is in force; enter a number`,
       );
       return;
     }
@@ -140,9 +149,7 @@ export function readLimits(values: NamedValues, names: readonly SheetName[] = []
     });
     if (by && why) return;
     const lacking = by ? say`why` : why ? say`who` : say`who and why`;
-    remarks.push(
-      say`${at(row)} changes “${verbatim(limitCalled(name))}” from ${limit.value} to ${value}: enter ${lacking}`,
-    );
+    remarks.push(say`${at(row)} changes “${limitCalled(name)}” from ${limit.value} to ${value}: enter ${lacking}`);
   });
   return { thresholds, changed, remarks };
 }

@@ -6,8 +6,12 @@ import { CHECKS as TABLE, unknownThresholds } from "../../src/checks";
 import { limitCalled, limitNamed } from "../../src/checks/limit-words";
 import { LIMIT_NAMES, LIMITS, limitsSheet, readLimits } from "../../src/checks/limits";
 import { CHECKS } from "../../src/functions/checking";
+import { inOneLanguage, translateAnswers } from "../../src/pane/live/sheet-language";
+import { translateBy } from "../../src/record/told";
+import { english } from "../../src/reduction/message";
 import type { CellValue, SheetName } from "../../src/workbook/port";
 import { calculate } from "../datasheet/sheet-in-engine";
+import { refusal } from "../functions/refusal";
 import { inEnglish } from "../in-english";
 
 const plan = limitsSheet();
@@ -40,7 +44,9 @@ test("every limit of every question is listed once, with its default and unit", 
 
 test("each limit has the value and the unit that a firm reads on the sheet, with its question", () => {
   expect(
-    LIMITS.map(({ name, value, unit }) => `${limitCalled(name)}: ${Number(value.toPrecision(4))} ${unit}`.trim()),
+    LIMITS.map(({ name, value, unit }) =>
+      `${english(limitCalled(name))}: ${Number(value.toPrecision(4))} ${unit}`.trim(),
+    ),
   ).toMatchSnapshot();
   for (const { name, question } of LIMITS)
     expect(question).toBe(TABLE.find(({ id }) => name.startsWith(`${id}.`))?.question);
@@ -51,6 +57,37 @@ test("the sheet shows each limit in words, which lead back to its name", () => {
   expect(shown.map(({ value }) => limitNamed(String(value)))).toEqual(LIMITS.map(({ name }) => name));
   for (const { value } of shown) expect(value).not.toMatch(/_|\.\w/);
   expect(limitNamed("Q08.explain")).toBe("Q08.explain");
+});
+
+describe("a German sheet of limits", () => {
+  beforeEach(translateAnswers);
+  afterEach(() => void translateBy(undefined));
+  const german = limitsSheet("de", inOneLanguage("de"));
+  const shown = german.cells.flatMap(({ col, row, value }) =>
+    col === plan.names.limit_name.col && row >= top ? [String(value)] : [],
+  );
+
+  test("calls each limit in German, by a word of its own, and the words lead back to its name", () => {
+    expect(german.names).toEqual(plan.names);
+    expect(shown).toContain("Q08, erklären jenseits von");
+    expect(new Set(shown).size).toBe(LIMITS.length);
+    expect(shown.map(limitNamed)).toEqual(LIMITS.map(({ name }) => name));
+    expect(LIMITS.map(({ name }) => limitNamed(english(limitCalled(name))))).toEqual(LIMITS.map(({ name }) => name));
+  });
+
+  test("is read by the pane and by CLAY.CHECKS as an English one is", () => {
+    const row = { name: "Q08, erklären jenseits von", value: 0.2, by: "AB", why: "grobe Messuhr" };
+    expect(read(typed({ "Q08.explain": row }), names)).toMatchObject({
+      thresholds: { "Q08.explain": 0.2 },
+      remarks: [],
+    });
+    expect(CHECKS([["initial_height", 20]], [[row.name, row.value]])).toEqual(
+      CHECKS([["initial_height", 20]], [["Q08.explain", row.value]]),
+    );
+    expect(refusal(() => CHECKS([["initial_height", 20]], [["Q08, erklären über", 1]]))).toMatch(
+      /which no question has/,
+    );
+  });
 });
 
 test("a blank sheet changes nothing", () =>
@@ -137,8 +174,8 @@ describe("what is read of a changed limit", () => {
   });
 
   test("a name that is no limit's stays as it is, in words and back", () => {
-    expect(limitCalled("Q08.most")).toBe("Q08.most");
-    expect(limitCalled("Q08")).toBe("Q08");
+    expect(english(limitCalled("Q08.most"))).toBe("Q08.most");
+    expect(english(limitCalled("Q08"))).toBe("Q08");
     expect(limitNamed(" Q08 , explain beyond ")).toBe("Q08.explain");
     expect(limitNamed("Q08, most beyond")).toBe("Q08, most beyond");
     expect(limitNamed(" stop beyond ")).toBe("stop beyond");

@@ -5,6 +5,8 @@ import ts from "typescript";
 import { LANGUAGES } from "../../../src/pane/text/language";
 import { contentOnSheet, inOneLanguage, speakOfSheet } from "../../../src/pane/live/sheet-language";
 import { inWords, MESSAGES, translated } from "../../../src/pane/text/messages";
+import { LIMITS, limitUnit } from "../../../src/checks/limits";
+import { limitCalled } from "../../../src/checks/limit-words";
 import { FORMULAS } from "../../../src/book/formulas";
 import { NEWS } from "../../../src/specification/versions";
 import { cellNamed } from "../../../src/record/record";
@@ -52,8 +54,19 @@ const ANSWERED = [
   ...Object.keys(UNITS).map((quantity) => `the ${quantity} unit`),
 ];
 
+/** The names of limits, and those of their units that are words. */
+const OF_LIMITS = LIMITS.flatMap(({ name, unit }) => [limitCalled(name), limitUnit(unit)]).flatMap((said) =>
+  typeof said === "object" && "said" in said ? [templateOf(said)] : [],
+);
+
 const TEMPLATES = [
-  ...new Set([...filesOf(SOURCES).flatMap(templatesOf), ...NEWS_TEMPLATES, ...NUMBERS_OF_FORMULAS, ...ANSWERED]),
+  ...new Set([
+    ...filesOf(SOURCES).flatMap(templatesOf),
+    ...NEWS_TEMPLATES,
+    ...NUMBERS_OF_FORMULAS,
+    ...ANSWERED,
+    ...OF_LIMITS,
+  ]),
 ];
 
 const placesIn = (template: string): string[] => (template.match(/\{\d+\}/g) ?? []).sort();

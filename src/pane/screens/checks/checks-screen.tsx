@@ -5,8 +5,10 @@ import { useMemo, useState } from "react";
 import { runChecks, shown, type Answered, type Status } from "../../../checks";
 import { answerTo, asKept } from "../../../checks/answers";
 import type { CellFinding } from "../../../checks/integrity";
+import { limitCalled } from "../../../checks/limit-words";
 import { limitsSheet } from "../../../checks/limits";
 import { languageNamed } from "../../../specification/text/language";
+import { inOneLanguage } from "../../live/sheet-language";
 import { cellsOf } from "../../../checks/whereabouts";
 import { timeStamp } from "../../../workbook/time-stamp";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -128,7 +130,9 @@ function Review({ port, reading, again }: ReviewProps) {
       <Questions {...{ reading, state, answered, goTo, keep }} />
       <Limits
         state={state}
-        insert={() => carryOut(() => newSheet(port, limitsSheet(), words.limitsInserted))}
+        insert={() =>
+          carryOut(() => newSheet(port, limitsSheet(language, inOneLanguage(language)), words.limitsInserted))
+        }
         showSheet={(name) => void carryOut(async () => (await port.show(name, "A1"), undefined))}
       />
       <Ags4Part record={record} saves={port.savesFiles} />
@@ -322,13 +326,6 @@ function AnswerForm({ test, id, keep }: AnswerFormProps) {
   );
 }
 
-/** "Q05, explain below" for the limit that its sheet calls Q05.explain_below. */
-export function limitInWords(name: string): string {
-  const [id = name, key = ""] = name.split(".");
-  const said: Readonly<Record<string, string>> = words.limitWords;
-  return words.limit(id, said[key] ?? key.replaceAll("_", " "));
-}
-
 interface LimitsProps {
   readonly state: ReviewState;
   readonly insert: () => void;
@@ -344,7 +341,9 @@ function Limits({ state: { limits }, insert, showSheet }: LimitsProps) {
       {limits.changed.length > 0 && (
         <ul className={shared.faults} role="list" tabIndex={0} aria-label={words.limits}>
           {limits.changed.map((one) => (
-            <li key={one.name}>{words.changed(limitInWords(one.name), one.default, one.value, one.by, one.why)}</li>
+            <li key={one.name}>
+              {words.changed(inWords(limitCalled(one.name)), one.default, one.value, one.by, one.why)}
+            </li>
           ))}
         </ul>
       )}

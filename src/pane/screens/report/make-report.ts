@@ -1,6 +1,7 @@
 /** Makes a report of a data sheet in the workbook, and finds earlier reports. */
 import { runChecks, type Answered } from "../../../checks";
 import { limitCalled } from "../../../checks/limit-words";
+import { limitUnit } from "../../../checks/limits";
 import { answerTo, type Acknowledgement } from "../../../checks/answers";
 import {
   byOf,
@@ -116,9 +117,9 @@ function find(reading: Reading): Found {
     acknowledged: acknowledgedOf(answers, sheet, answered),
     cellFindings: findings.map(({ sentence }) => sentence),
     changedLimits: limits.changed.map(({ name, default: usual, value, unit, by, why }) => {
-      const amount = verbatim(`${value} ${unit}`.trim());
+      const amount = unit ? say`${value} ${limitUnit(unit)}` : value;
       const who = by ? verbatim(by) : say`no name`;
-      return say`${verbatim(`“${limitCalled(name)}”`)} is ${amount} in place of ${usual} (${who}: ${why ? verbatim(why) : say`no reason`})`;
+      return say`“${limitCalled(name)}” is ${amount} in place of ${usual} (${who}: ${why ? verbatim(why) : say`no reason`})`;
     }),
   };
   const reports = reportsOf(sheet, beside);

@@ -63,6 +63,22 @@ export const beside: Readonly<Record<string, string>> = {
   Answer: "Antwort",
   When: "Wann",
 
+  // The limits of a firm.
+  Limits: "Grenzwerte",
+  "Limits of the reviewer's questions": "Grenzwerte der Prüffragen",
+  "Enter your firm's limit under Yours, and who changed it, why and since when. A blank one leaves the default in force.":
+    "Den Grenzwert des Büros unter „Eigener“ eintragen, dazu wer ihn geändert hat, warum und seit wann. Ohne Eintrag gilt die Vorgabe.",
+  "In a cell: =CLAY.CHECKS(the named values, the columns Limit and In force of this sheet).":
+    "In einer Zelle: =CLAY.CHECKS(die benannten Werte; die Spalten „Grenzwert“ und „Gilt“ dieses Blatts).",
+  Limit: "Grenzwert",
+  "In force": "Gilt",
+  Yours: "Eigener",
+  Default: "Vorgabe",
+  "Of the question": "Zur Frage",
+  "Changed by": "Geändert von",
+  Why: "Warum",
+  Since: "Seit",
+
   // The comparison by hand.
   "Comparison by hand": "Vergleich von Hand",
   "Results compared with values by hand": "Ergebnisse im Vergleich mit Werten von Hand",

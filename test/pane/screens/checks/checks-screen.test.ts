@@ -4,12 +4,11 @@ import { act, type ComponentType } from "react";
 import { createRoot, type Root } from "react-dom/client";
 import { COMPARISON_NAMES } from "../../../../src/book/comparison";
 import { ANSWER_NAMES } from "../../../../src/checks/answers";
-import { LIMITS } from "../../../../src/checks/limits";
 import { demoSheet } from "../../../../src/datasheet";
 import { cellAddress } from "../../../../src/workbook/address";
 import { ByHandScreen } from "../../../../src/pane/screens/by-hand/by-hand-screen";
-import { ChecksScreen, limitInWords } from "../../../../src/pane/screens/checks/checks-screen";
-import { CATALOGUES, text } from "../../../../src/pane/text";
+import { ChecksScreen } from "../../../../src/pane/screens/checks/checks-screen";
+import { text } from "../../../../src/pane/text";
 import { WorkbookError, type CellValue, type WorkbookPort } from "../../../../src/workbook/port";
 import { turns } from "../../../turns";
 import { FakePort } from "../../fake-port";
@@ -163,9 +162,3 @@ test("values by hand are taken from the selected cells in the order of the list"
   ]);
 });
 
-test("every limit is told in words, in each language", () => {
-  const keys = [...new Set(LIMITS.map(({ name }) => name.split(".")[1]!))];
-  for (const { checks } of Object.values(CATALOGUES))
-    expect(Object.keys(checks.limitWords).sort()).toEqual([...keys].sort());
-  expect(limitInWords("Q01.note_below")).toBe("Q01, note below");
-});

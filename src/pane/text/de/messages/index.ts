@@ -10,6 +10,7 @@ import { functions } from "./functions";
 import { increment } from "./increment";
 import { news } from "./news";
 import { office } from "./office";
+import { limits } from "./checks/limits";
 import { masses } from "./masses";
 import { plots } from "./plots";
 import { questions } from "./checks/questions";
@@ -33,6 +34,7 @@ export const messages: Readonly<Record<string, string>> = {
   ...increment,
   ...news,
   ...office,
+  ...limits,
   ...masses,
   ...plots,
   ...questions,

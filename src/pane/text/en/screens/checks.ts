@@ -1,5 +1,3 @@
-import { LIMIT_WORDS } from "../../../../checks/limit-words";
-
 export const checks = {
   heading: "Checks",
   purpose:
@@ -52,8 +50,6 @@ export const checks = {
   showLimits: "Show the sheet of limits",
   limitsInserted: (sheet: string) => `The sheet “${sheet}” lists every limit. Enter your own there.`,
   /** The limit in words, such as "Q05, explain below". */
-  limit: (question: string, words: string) => `${question}, ${words}`,
-  limitWords: LIMIT_WORDS,
   changed: (name: string, from: number, to: number, by: string | undefined, why: string | undefined) =>
     `${name}: ${to} in place of ${from}${by ? `, by ${by}` : ""}${why ? `: ${why}` : ""}`,
   ags: {

@@ -113,7 +113,7 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "Limit of the firm: {0}.": "Grenze des Büros: {0}.",
   "{0} ({1}, {2}; the check then said: {3})": "{0} ({1}, {2}; die Prüfung sagte damals: {3})",
   "{0} ({1}, {2})": "{0} ({1}, {2})",
-  "{0} is {1} in place of {2} ({3}: {4})": "{0} ist {1} statt {2} ({3}: {4})",
+  "“{0}” is {1} in place of {2} ({3}: {4})": "„{0}“ ist {1} statt {2} ({3}: {4})",
   "no name": "kein Name",
 
   // Methods.
