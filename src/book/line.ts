@@ -128,9 +128,10 @@ const WORDED = /(\d+\.\d+(?:e[+-]\d+)?|[a-z]+2?\/(?:yr|day))/;
  */
 export function inNumbers(text: string): Message {
   const parts = text.split(WORDED);
-  const values = parts.map((part): Value => (/^\d/.test(part) ? { digits: part } : listWord(part)));
   return {
     said: parts.filter((_, index) => index % 2 === 0),
-    values: values.filter((_, index) => index % 2 === 1),
+    values: parts
+      .filter((_, index) => index % 2 === 1)
+      .map((part): Value => (/^\d/.test(part) ? { digits: part } : listWord(part))),
   };
 }

@@ -23,7 +23,7 @@ import {
 } from "./cells";
 import { FORMULA_UNITS, FORMULAS, type Formula, type Measured } from "../book/formulas";
 import { toNamedValues } from "./named-values";
-import { fallbackIn, working, type Units } from "../book/line";
+import { fallbackIn, inNumbers, working, type Units } from "../book/line";
 
 /** Hand arithmetic with rounded steps agrees within this relative difference. Common practice, no source. */
 const TOLERANCE = 0.01;
@@ -89,7 +89,7 @@ const isWord = (cell: unknown): boolean => {
 };
 
 /**
- * A formula of the calculation book in one line: formula, numbers put in, result. Numbers come in the order of the function of the same name; after them units and "single" or "double" drainage in any order. Without units: mm, kPa, g, min, m2/yr.
+ * A formula of the calculation book in one line: formula, numbers put in, result. Numbers come in the order of the function of the same name; after them units, "single" or "double" drainage, and "Deutsch" for a German line, in any order. Without units: mm, kPa, g, min, m2/yr.
  * @customfunction
  * @param quantity The result wanted: "void_ratio", "solids_height", "saturation", "strain", "cv_from_t50", "mv", "compression_index", "ocr" and others; a wrong name lists them all.
  * @param [value1] First number, as the function of that name takes it.
@@ -128,12 +128,12 @@ export function WORKING(
       continue;
     }
     const word = toOptionalWord(cell, say`the unit`)!;
-    const drains =
-      formula.arguments.some(({ symbol }) => symbol === "n") && DRAINING_FACES[englishWord(word).toLowerCase()];
+    const known = englishWord(word).toLowerCase();
+    const drains = formula.arguments.some(({ symbol }) => symbol === "n") && DRAINING_FACES[known];
     const found = measuredBy(formula, word);
     if (drains) faces = drains;
     else if (found) units[found.measures] = found.unit;
-    else
+    else if (known !== "english")
       return refuseCell(
         say`"${verbatim(word)}" is no unit of anything in ${verbatim(`${formula.id}: ${formula.symbol} = ${formula.expression}`)}`,
       );
@@ -141,7 +141,8 @@ export function WORKING(
   // After the last number a blank cell is ignored, whether it comes as null or as 0.
   const blank = (cell: unknown) => isOmitted(cell) || (isNoWord(cell) && numbers.length > formula.arguments.length);
   while (numbers.length > 0 && blank(numbers[numbers.length - 1])) numbers.pop();
-  return valueOf(working(formula, toValues(formula, numbers, { faces, units }), units)).text;
+  const { text } = valueOf(working(formula, toValues(formula, numbers, { faces, units }), units));
+  return told(inNumbers(text), languageAsked(...cells));
 }
 
 /**

@@ -1,6 +1,6 @@
 /** Worksheet functions answer in the language of the word that asks; without the translator of a page, in English. */
 import { CellError, languageAsked, toPositive, toSeries } from "../../src/functions/cells";
-import { CHECKS, COMPARE } from "../../src/functions/checking";
+import { CHECKS, COMPARE, WORKING } from "../../src/functions/checking";
 import {
   C_ALPHA_RATIO,
   FIELD_CURVE,
@@ -24,6 +24,7 @@ import { ASKING_WORDS, wordIn } from "../../src/specification/list-words";
 import type { SheetLanguage } from "../../src/specification/text/language";
 import { isTranslation } from "../datasheet/german/meaning";
 import fc from "../properties";
+import { refusal } from "./refusal";
 
 const column = (cells: readonly unknown[]): any[][] => cells.map((cell) => [cell]);
 const example = (at: number): any[][] => column(EXAMPLE_SHEET[at].cells.slice(0, 15));
@@ -118,6 +119,15 @@ test("each text is the German of the English one, and English without a translat
     return own === "" || (own !== "ok" && own === other) || !isTranslation(own, other);
   });
   expect(wrong.map((name) => `${name}: ${String(inEnglish[name])} / ${String(german[name])}`)).toEqual([]);
+});
+
+test("the line of a calculation book has decimal commas by a German word, of the language or of the drainage", () => {
+  translateAnswers();
+  const line = "e = (H - H_s) / H_s = (25,400 - 10,367) / 10,367 = 1,450";
+  expect(WORKING("void_ratio", 25.4, 10.367, "Deutsch")).toBe(line);
+  expect(WORKING("void_ratio", 25.4, 10.367, "English")).toBe(line.replaceAll(",", "."));
+  expect(WORKING("cv_from_t50", 0.95, 24.1, "mm", "einseitig")).toMatch(/= 0,197 \* \(24,100 mm \/ 1\)\^2/);
+  expect(refusal(() => WORKING("void_ratio", 25.4, 10.367, "Deutsche"))).toMatch(/"Deutsche" is no unit/);
 });
 
 test("a German remark on loads keeps its remedy, and two remarks stand apart", () => {

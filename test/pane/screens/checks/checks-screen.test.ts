@@ -161,4 +161,3 @@ test("values by hand are taken from the selected cells in the order of the list"
     "0.11",
   ]);
 });
-
