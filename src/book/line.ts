@@ -120,18 +120,13 @@ export function working(formula: Formula, values: readonly number[], units: Unit
 }
 
 /** A number with decimals, or a unit that another language writes in another way. */
-const WORDED = /(\d+\.\d+(?:e[+-]\d+)?|[a-z]+2?\/(?:yr|day))/;
+const WORDED = /\d+\.\d+|[a-z]+2?\/(?:yr|day)/g;
 
 /**
  * The line of a formula as a message: its numbers are shown with the decimal sign of the language, and a unit as the
  * sheet writes it; the rest is the same in every language.
  */
-export function inNumbers(text: string): Message {
-  const parts = text.split(WORDED);
-  return {
-    said: parts.filter((_, index) => index % 2 === 0),
-    values: parts
-      .filter((_, index) => index % 2 === 1)
-      .map((part): Value => (/^\d/.test(part) ? { digits: part } : listWord(part))),
-  };
-}
+export const inNumbers = (text: string): Message => ({
+  said: text.split(WORDED),
+  values: (text.match(WORDED) ?? []).map((part): Value => (/^\d/.test(part) ? { digits: part } : listWord(part))),
+});
