@@ -89,7 +89,7 @@ const isWord = (cell: unknown): boolean => {
 };
 
 /**
- * A formula of the calculation book in one line: formula, numbers put in, result. Numbers come in the order of the function of the same name; after them units, "single" or "double" drainage, and "Deutsch" for a German line, in any order. Without units: mm, kPa, g, min, m2/yr.
+ * A formula of the calculation book in one line. Numbers come in the order of the function of the same name; after them, in any order, units, "single" or "double" drainage, and "Deutsch" for a German line. Without units: mm, kPa, g, min, m2/yr.
  * @customfunction
  * @param quantity The result wanted: "void_ratio", "solids_height", "saturation", "strain", "cv_from_t50", "mv", "compression_index", "ocr" and others; a wrong name lists them all.
  * @param [value1] First number, as the function of that name takes it.
