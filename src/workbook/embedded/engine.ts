@@ -14,6 +14,7 @@ import "./evaluation/one-row-index";
 import "./evaluation/plugin";
 import "./named-ranges";
 import "./notes";
+import "./told-handlers";
 import "./look/print";
 import "./typing/rules";
 import { whileLifted } from "./protection";
