@@ -180,3 +180,16 @@ test("descriptions in another language take the place of the first ones; a funct
 test("a described function without code is refused", () => {
   expect(() => registerFunctions([describeFunction("ABSENT")], new Map(), settings)).toThrow(/ABSENT/);
 });
+
+test("a formula whose function comes later is read when it is typed again", () => {
+  const model = new Model({ sheets: [{ id: "s", name: "S", cells: { B1: "=CLAY.COMES_LATER(1)" } }] } as object);
+  const value = (row: number): unknown => model.getters.getEvaluatedCell({ sheetId: "s", col: 1, row }).value;
+  expect(value(0)).toBe("#NAME?");
+  registerFunctions(
+    [describeFunction("COMES_LATER", parameter("value"))],
+    new Map([["COMES_LATER", () => 4]]),
+    settings,
+  );
+  model.dispatch("UPDATE_CELL", { sheetId: "s", col: 1, row: 1, content: "=CLAY.COMES_LATER(1)" } as never);
+  expect(value(1)).toBe(4);
+});

@@ -107,17 +107,70 @@ function small(formula: Compiled): Partial<Compiled> {
   };
 }
 
-for (const method of ["Compile", "CompileForSerializedFormula"] as const) {
-  const compile = CompiledFormula[method].bind(CompiledFormula) as (...args: unknown[]) => CompiledFormula;
-  CompiledFormula[method] = (...args: unknown[]) => {
-    const [given, ...others] = args;
-    const formula = compile(
-      typeof given === "string" && method === "Compile" ? withTightMinus(withoutLogTen(given)) : given,
-      ...others,
-    );
-    return Object.assign(formula, small(formula as unknown as Compiled));
-  };
+/** Compiles a formula of the engine, and makes it small. */
+const compiledSmall = (compile: (...args: unknown[]) => CompiledFormula, ...args: unknown[]): CompiledFormula => {
+  const formula = compile(...args);
+  return Object.assign(formula, small(formula as unknown as Compiled));
+};
+
+const compileSerialized = CompiledFormula.CompileForSerializedFormula.bind(CompiledFormula) as Compile;
+const compileText = CompiledFormula.Compile.bind(CompiledFormula) as Compile;
+type Compile = (...args: unknown[]) => CompiledFormula;
+
+CompiledFormula.CompileForSerializedFormula = (...args: unknown[]) => compiledSmall(compileSerialized, ...args);
+
+interface Ranges {
+  getRangeFromSheetXC(sheetId: string, reference: string): object;
 }
+
+/** A formula that was compiled, and its references as they are written. */
+interface Known {
+  readonly formula: Compiled;
+  readonly references: readonly string[];
+}
+
+/**
+ * Formulas by their text. The sheets of a workbook have formulas of the same text, and a file that is opened has those of the sheet that was
+ * saved: compiling was a twelfth of the time in which a workbook is made. A formula that cannot be read is compiled each time: the function
+ * that it lacks may come.
+ */
+const knownByText = new Map<string, Known>();
+/** At most so many characters of text. */
+const MOST_TEXT = 2_000_000;
+let textKept = 0;
+
+function compiledAnew(text: string, sheetId: string, getters: Ranges): CompiledFormula {
+  const references: string[] = [];
+  const noting: Ranges = {
+    getRangeFromSheetXC: (id, reference) => {
+      references.push(reference);
+      return getters.getRangeFromSheetXC(id, reference);
+    },
+  };
+  const made = compiledSmall(compileText, withTightMinus(withoutLogTen(text)), sheetId, noting);
+  const formula = made as unknown as Compiled;
+  if (formula.isBadExpression) return made;
+  textKept += text.length;
+  if (textKept > MOST_TEXT) {
+    knownByText.clear();
+    textKept = text.length;
+  }
+  // The ranges of the formula belong to its workbook.
+  knownByText.set(text, { formula: { ...formula, rangeDependencies: NONE }, references });
+  return made;
+}
+
+CompiledFormula.Compile = (text: string, sheetId: string, getters: unknown) => {
+  const ranges = getters as Ranges;
+  const known = knownByText.get(text);
+  if (!known) return compiledAnew(text, sheetId, ranges);
+  const { formula, references } = known;
+  return CompiledFormula.CopyWithDependencies(
+    formula as never,
+    sheetId,
+    references.map((one) => shareParts(ranges.getRangeFromSheetXC(sheetId, one))) as never,
+  );
+};
 
 interface Written {
   readonly isBadExpression: boolean;

@@ -68,3 +68,24 @@ test("a formula pasted from another page, whose words have lost their values, le
   model.dispatch("UPDATE_CELL", { sheetId: "s", col: 1, row: 9, content: "=(A2:A3/7)" });
   expect([value(0), value(1), value(2), value(9), value(10)].map((one) => Number(one) * 7)).toEqual([10, 20, 3, 20, 3]);
 });
+
+test("a formula with the text of one before reads the cells of its own sheet and workbook", () => {
+  const two = (mass: string) =>
+    new Model({
+      sheets: [
+        { id: "s", name: "S", cells: { A1: mass, B1: "=A1*2+ring", B2: '=A1&"g"' } },
+        { id: "t", name: "T", cells: { A1: "7", B1: "=A1*2+ring", B2: '=A1&"g"' } },
+      ],
+      namedRanges: { ring: "S!A1" },
+    } as object);
+  const [one, other] = [two("1"), two("100")];
+  const values = (model: Model) =>
+    ["s", "t"].flatMap((sheetId) =>
+      [0, 1].map((row) => model.getters.getEvaluatedCell({ sheetId, col: 1, row }).value),
+    );
+  expect(values(one)).toEqual([3, "1g", 15, "7g"]);
+  expect(values(other)).toEqual([300, "100g", 114, "7g"]);
+  other.dispatch("UPDATE_CELL", { sheetId: "s", col: 0, row: 0, content: "5" } as never);
+  expect(values(one)).toEqual([3, "1g", 15, "7g"]);
+  expect(values(other)).toEqual([15, "5g", 19, "7g"]);
+});
