@@ -30,27 +30,59 @@ export const blankAt = (position: Place): Evaluated => ({
   position,
 });
 
+/** An evaluator keeps the blank cells of at most so many rows of ranges, about 6 MB. */
+const MOST_ROWS = 60_000;
+
+/** Blank cells of ranges from one evaluation to the next: formulas only read the cells of a range. */
+class Blanks {
+  readonly #columns = new Map<string, Evaluated[]>();
+  #room = MOST_ROWS;
+
+  /** The blank cells of a column of a range that were needed so far, by row from the top of the range. */
+  of({ sheetId, zone: { top, bottom } }: SheetRange, col: number): Evaluated[] {
+    const key = `${col} ${top} ${bottom} ${sheetId}`;
+    const known = this.#columns.get(key);
+    if (known) return known;
+    const rows = bottom - top + 1;
+    const made = new Array<Evaluated>(rows);
+    if (rows > MOST_ROWS) return made;
+    if (rows > this.#room) {
+      this.#columns.clear();
+      this.#room = MOST_ROWS;
+    }
+    this.#room -= rows;
+    this.#columns.set(key, made);
+    return made;
+  }
+}
+
+const blanksOf = new WeakMap<Evaluator, Blanks>();
+
 const isIn = ({ numberOfCols, rows }: Sheet, { left, right, top, bottom }: SheetRange["zone"]): boolean =>
   left >= 0 && top >= 0 && left <= right && top <= bottom && right < numberOfCols && bottom < rows.length;
 
-function columnOf(evaluator: Evaluator, sheet: Sheet, { sheetId, zone }: SheetRange, col: number): Evaluated[] {
+function columnOf(evaluator: Evaluator, sheet: Sheet, range: SheetRange, col: number, blanks: Blanks): Evaluated[] {
+  const { sheetId, zone } = range;
   const { evaluatedCells } = evaluator;
   const { arrayFormulasToResults } = evaluator.spreadingRelations;
   const { top, bottom } = zone;
   const cells = new Array<Evaluated>(bottom - top + 1);
+  const blank = blanks.of(range, col);
   let known = evaluatedCells.getSheet(sheetId)?.[col];
+  let spilled = arrayFormulasToResults.getSheet(sheetId)?.[col];
   for (let row = top; row <= bottom; row++) {
     const found = known?.[row];
     if (found?.position && !found.link) cells[row - top] = found;
     else {
-      const position = { sheetId, col, row };
-      if (!found && sheet.rows[row]?.cells[col] === undefined && !arrayFormulasToResults.has(position))
-        cells[row - top] = blankAt(position);
+      if (!found && sheet.rows[row]?.cells[col] === undefined && !spilled?.[row])
+        cells[row - top] = blank[row - top] ??= blankAt({ sheetId, col, row });
       else {
+        const position = { sheetId, col, row };
         const computed = evaluator.computeAndSave(position);
         cells[row - top] = computed.position ? computed : { ...computed, position };
-        // The formula may be the first cell of its column that was evaluated.
+        // The formula may be the first cell of its column that was evaluated, or that fills others.
         known = evaluatedCells.getSheet(sheetId)?.[col];
+        spilled = arrayFormulasToResults.getSheet(sheetId)?.[col];
       }
     }
   }
@@ -61,6 +93,8 @@ function columnOf(evaluator: Evaluator, sheet: Sheet, { sheetId, zone }: SheetRa
  * A function that gives the cells of a range, each range once. `others` gives those of a range that does not lie in its sheet as a whole.
  */
 export function cellsOfRanges(evaluator: Evaluator, others: (range: Read) => Matrix): (range: Read) => Matrix {
+  const blanks = blanksOf.get(evaluator) ?? new Blanks();
+  blanksOf.set(evaluator, blanks);
   const byRange = new Map<Read, Matrix>();
   const byPlace = new Map<string, Matrix>();
   const read = (range: Read): Matrix => {
@@ -71,7 +105,7 @@ export function cellsOfRanges(evaluator: Evaluator, others: (range: Read) => Mat
     const key = `${left} ${top} ${right} ${bottom} ${sheetId}`;
     const matrix =
       byPlace.get(key) ??
-      Array.from({ length: right - left + 1 }, (_, index) => columnOf(evaluator, sheet, range, left + index));
+      Array.from({ length: right - left + 1 }, (_, index) => columnOf(evaluator, sheet, range, left + index, blanks));
     byPlace.set(key, matrix);
     return matrix;
   };

@@ -65,3 +65,22 @@ test.each([false, true])("evaluated before: %s", (isEvaluated) => {
     expect(own.compilationParams.ensureRange(range)).toBe(found);
   }
 });
+
+test("blank cells are the same in the next evaluation, and a cell that was blank before has its value", () => {
+  const model = workbook();
+  const evaluator = evaluatorOf(model);
+  const read = () => {
+    evaluator.updateCompilationParameters();
+    return evaluator.compilationParams.ensureRange(inSheet("one", "A7:A12"))[0];
+  };
+  const before = read();
+  expect(before.map(({ value }) => value)).toEqual([null, null, null, null, null, null]);
+  model.dispatch("UPDATE_CELL", { sheetId: "one", col: 0, row: 7, content: "8" } as never);
+  const after = read();
+  expect(after.map(({ value }) => value)).toEqual([null, 8, null, null, null, null]);
+  expect(after[0]).toBe(before[0]);
+  model.dispatch("UPDATE_CELL", { sheetId: "one", col: 0, row: 7, content: "=TRANSPOSE(D1:F1)" } as never);
+  model.dispatch("UPDATE_CELL", { sheetId: "one", col: 0, row: 7, content: "" } as never);
+  model.dispatch("UPDATE_CELL", { sheetId: "one", col: 0, row: 8, content: "=SEQUENCE(3)" } as never);
+  expect(read().map(({ value }) => value)).toEqual([null, null, 1, 2, 3, null]);
+});
