@@ -7,6 +7,7 @@ import { bareValue, TEXT_FORMAT } from "../typing/text";
 import type { Zone } from "../zones";
 import { rangeOf, type Evaluator, type HeldCell, type Place, type SheetRange } from "./engine-parts";
 import { blankAt, cellsOfRanges } from "./range-cells";
+import { tellOnce } from "./told-once";
 
 /** Runs of at most this many blank rows are evaluated with the cells around them. */
 const GAP = 100;
@@ -39,6 +40,7 @@ const overlap = (one: SheetRange, other: SheetRange): boolean =>
  */
 export function correct(evaluator: Evaluator): void {
   const { getters } = evaluator;
+  tellOnce(evaluator);
   // The engine would show the apostrophe that keeps a text in a cell of text format from being a formula: take it off.
   const getCell = (place: Place): HeldCell | undefined => {
     const cell: HeldCell | undefined = getters.getCell(place);
@@ -90,6 +92,7 @@ export function correct(evaluator: Evaluator): void {
   const addDependencies = evaluator.addDependencies.bind(evaluator);
   evaluator.addDependencies = (place, read) => {
     addDependencies(place, read);
+    if (evaluator.nextRangesToUpdate.isEmpty()) return;
     const waiting = [...evaluator.nextRangesToUpdate];
     if (!waiting.some((range) => read.some((one) => overlap(one, range)))) return;
     const range = rangeOf(place);

@@ -38,6 +38,7 @@ export interface SheetRange {
 export interface RangeSet extends Iterable<SheetRange> {
   readonly setsBySheetId: Record<string, unknown>;
   addMany(ranges: Iterable<SheetRange>): void;
+  isEmpty(): boolean;
 }
 
 /** The range of one cell. */
