@@ -1,14 +1,14 @@
 /** Registers every worksheet function with the host; nothing else happens on load. */
 // The order of these imports is the order of the code in functions.js: by gzip, this one takes 0.5 kB less than others.
+import * as remarks from "./remarks";
 import * as picks from "./picks";
 import * as progress from "./progress";
 import * as curve from "./curve";
 import * as wetting from "./wetting";
+import * as specimen from "./specimen";
 import * as loading from "./loading";
-import * as remarks from "./remarks";
 import * as design from "./design";
 import * as increment from "./increment";
-import * as specimen from "./specimen";
 import * as uncertainty from "./uncertainty";
 import * as checking from "./checking";
 import { say, verbatim } from "../reduction/message";

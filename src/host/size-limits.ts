@@ -24,14 +24,14 @@ export interface SizeLimit {
  * with the decimal sign of its language, and the names of limits read in each language, take 0.3 kB, 0.2 kB by gzip.
  */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 233_400, gzip: 84_450 },
+  "functions.js": { bytes: 232_400, gzip: 84_250 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
 
 /**
  * One sentence for each limit that a file exceeds.
- * @example overLimit("functions.js", Buffer.alloc(9), { bytes: 8, gzip: 99 }) // ["functions.js has 9 bytes, ..."]
+ * @example overLimit("functions.js", Buffer.alloc(9), { bytes: 232_400, gzip: 84_250 }) // ["functions.js has 9 bytes, ..."]
  */
 export function overLimit(file: string, content: Uint8Array, { bytes, gzip }: SizeLimit): string[] {
   const zipped = gzipSync(content, { level: 9 }).length;
