@@ -9,6 +9,7 @@ import type { HostWords } from "../../workbook/port";
 import { CHECKED_INPUTS, limitsIn } from "../impossible";
 import type { Limits } from "../measures";
 import { wordIn, wordShown } from "../list-words";
+import { ALL_ADOPTABLE } from "../results/adoptable";
 import { numberWithin } from "../sentences/of-head";
 import { de } from "./de";
 import { en } from "./en";
@@ -85,12 +86,22 @@ export const choicesIn = <T extends { readonly choices?: readonly string[]; read
   ...(choices && typeof value === "string" && { value: wordIn(language, value) }),
 });
 
+const { numbers, columns, words: choices, classes, ofLoad } = CHECKED_INPUTS;
+
 /** The limits of entries, by the part of the English sentence that asks for a number: ": enter a number. ". */
 const LIMITS_BY_PART: ReadonlyMap<string, Limits> = new Map(
-  [...CHECKED_INPUTS.numbers, ...CHECKED_INPUTS.columns, ...CHECKED_INPUTS.classes].map((input) => {
+  [...numbers, ...columns, ...classes].map((input) => {
     const limits = limitsIn(input);
     return [`: enter ${english(numberWithin(limits))}. `, limits];
   }),
+);
+
+/** The texts that begin a sentence with the label of a cell: the label, and what follows it in English. */
+const BEGUN_BY_LABEL: ReadonlyMap<string, { readonly label: string; readonly end: string }> = new Map(
+  [
+    ...[...numbers, ...columns, ...choices, ...classes, ofLoad].map(({ label }) => ({ label, end: ", " })),
+    ...ALL_ADOPTABLE.map(({ label }) => ({ label, end: " adopted: " })),
+  ].map((begun) => [`${begun.label.trim()}${begun.end}`, begun]),
 );
 
 /** The text of a formula; a text that the table lacks is an argument of a function or a word that is compared, and stays. */
@@ -102,9 +113,8 @@ export function textInFormula(words: SheetWords, text: string): string {
   if (found !== undefined) return found;
   const limits = LIMITS_BY_PART.get(text);
   if (limits) return (words.formulas[": enter {0}. "] ?? ": enter {0}. ").replace("{0}", words.within(limits));
-  const [, label, end] = /^(.+?)( adopted: |, )$/.exec(text) ?? [];
-  const called = label === undefined ? undefined : (words.labels[label] ?? words.labels[`  ${label}`]);
-  return called === undefined || end === undefined ? text : `${called.trim()}${words.formulas[`{0}${end}`] ?? end}`;
+  const begun = BEGUN_BY_LABEL.get(text);
+  return begun ? labelIn(words, begun.label).trim() + (words.formulas[`{0}${begun.end}`] ?? begun.end) : text;
 }
 
 /** A formula with the texts that it shows in the language of the sheet. */
