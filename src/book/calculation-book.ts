@@ -19,6 +19,7 @@ import { CV_RANGES, type CvRangeName } from "../specification/results/adoptable"
 import { virginLineOf } from "../reduction/curve/methods/reading";
 import type { LoadPoint } from "../reduction/curve/shape/points";
 import { temperatureFactor } from "../reduction/curve/viscosity";
+import { levelDecimals } from "../reduction/increment/level-decimals";
 import { firstOf, lastOf, nth } from "../reduction/numeric/lists";
 import { at as onLine, straightLine } from "../reduction/numeric/straight-line";
 import {
@@ -105,21 +106,28 @@ export function calculationBook(record: TestRecord, values: NamedValues): Entry[
     return typeof value === "number" ? value : undefined;
   };
   /** A line of a formula; undefined if a number is missing or the reduction refuses. */
-  const line = (id: string, cells: readonly Cell[], after?: Message): Line => {
-    const numbers = cells.filter((number) => number !== undefined);
-    if (numbers.length < cells.length) return undefined;
-    const formula = FORMULAS.find((one) => one.id === id)!;
-    const least = formula.arguments.filter(({ fallback }) => fallback === undefined).length;
-    if (numbers.length < least || numbers.length > formula.arguments.length) return undefined;
-    const units = unitsOn(values, id);
-    const found = working(formula, numbers, units);
-    if (!found.ok) return undefined;
-    const { text, result } = found.value;
-    const formulaSaid = inNumbers(text);
-    const said = after ? listed([formulaSaid, after]) : formulaSaid;
-    return { said, result, worked: { formula: id, values: numbers, units, result } };
+  const lineWith =
+    (decimalsOfReadings?: number) =>
+    (id: string, cells: readonly Cell[], after?: Message): Line => {
+      const numbers = cells.filter((number) => number !== undefined);
+      if (numbers.length < cells.length) return undefined;
+      const formula = FORMULAS.find((one) => one.id === id)!;
+      const least = formula.arguments.filter(({ fallback }) => fallback === undefined).length;
+      if (numbers.length < least || numbers.length > formula.arguments.length) return undefined;
+      const units = unitsOn(values, id);
+      const found = working(formula, numbers, units, decimalsOfReadings);
+      if (!found.ok) return undefined;
+      const { text, result } = found.value;
+      const formulaSaid = inNumbers(text);
+      const said = after ? listed([formulaSaid, after]) : formulaSaid;
+      return { said, result, worked: { formula: id, values: numbers, units, result } };
+    };
+  const book: Sheet = { record, values, reduced: reduced(record), cell, line: lineWith() };
+  /** The lines of a load show its readings, and what was read off them, to the decimals of the readings and one more. */
+  const lineOfLoad = (index: number): Sheet["line"] => {
+    const cleaned = book.reduced.loads[index]?.increment.cleaned;
+    return lineWith(cleaned?.ok ? levelDecimals(cleaned.value.step) : undefined);
   };
-  const book: Sheet = { record, values, reduced: reduced(record), cell, line };
   const system = values.length_unit?.[0]?.[0] === "in" ? "US" : "SI";
   const entry = ({ name, measure }: Named, row: number, found: Line, load?: number): Entry[] => {
     const value = cell(name, row);
@@ -146,7 +154,9 @@ export function calculationBook(record: TestRecord, values: NamedValues): Entry[
     const [before, row] = [rows[index - 1], nth(rows, index)];
     return LOAD_TABLE.columns.flatMap((column) => {
       const workedOut = LOAD[column.name];
-      return workedOut ? entry(column, row, workedOut({ ...book, row, before, index }), number) : [];
+      return workedOut
+        ? entry(column, row, workedOut({ ...book, line: lineOfLoad(index), row, before, index }), number)
+        : [];
     });
   });
   return [...ofTest, ...ofLoads];

@@ -62,7 +62,7 @@ export interface Argument {
   readonly fallback?: number;
   /** Whether the value may be zero or negative; otherwise a blank cell is refused. */
   readonly signed?: boolean;
-  /** Whether the value is a count or a reading: a whole number is shown without decimals. */
+  /** Whether the value is a count or a reading: it is shown with the decimals of readings, without zeros at its end. */
   readonly whole?: boolean;
 }
 
@@ -109,8 +109,9 @@ const INITIAL_HEIGHT = length("H_0", "the initial height");
 const DEFORMATION = length("d", "the deformation", { signed: true });
 const DEFLECTION = length("d_a", "the apparatus deflection", { signed: true });
 const DIAL_FACTOR = length("f", "the dial factor", { signed: true });
-const READING = ratio("R", "the reading", { signed: true, whole: true });
-const ZERO_READING = ratio("R_0", "the zero reading", { signed: true, whole: true });
+const readingOf = (symbol: string, name: string): Argument => ratio(symbol, name, { signed: true, whole: true });
+const READING = readingOf("R", "the reading");
+const ZERO_READING = readingOf("R_0", "the zero reading");
 const MASS = mass("M", "the mass");
 const WET_MASS = mass("M_wet", "the wet mass");
 const SPECIFIC_GRAVITY = ratio("G_s", "the specific gravity");
@@ -122,7 +123,7 @@ const IN_SITU_STRESS = stressOf("sigma_v0", "the in-situ stress");
 const PRECONSOLIDATION_STRESS = stressOf("sigma_p", "the preconsolidation stress");
 const COMPRESSION_RATIO = ratio("CR", "the compression ratio");
 const RECOMPRESSION_RATIO = ratio("RR", "the recompression ratio");
-const D0 = ratio("d_0", "d0", { signed: true });
+const D0 = readingOf("d_0", "d0");
 const CV: Argument = { symbol: "c_v", name: "cv", measures: "cv" };
 const HEIGHTS_ON_WETTING = [length("H_1", "the height before wetting"), length("H_2", "the height after wetting")];
 
@@ -438,13 +439,13 @@ export const FORMULAS: readonly Formula[] = [
     (a, b, c) => given((a + b + c) / 3),
     { decimals: 4 },
   ),
-  formula("d50", "d_50 = (d_0 + d_100) / 2", [D0, ratio("d_100", "d100", { signed: true })], (d_0, d_100) =>
+  formula("d50", "d_50 = (d_0 + d_100) / 2", [D0, readingOf("d_100", "d100")], (d_0, d_100) =>
     given((d_0 + d_100) / 2),
   ),
   formula(
     "d100_from_d90",
     "d_100 = d_0 + (d_90 - d_0) / U",
-    [D0, ratio("d_90", "d90", { signed: true })],
+    [D0, readingOf("d_90", "d90")],
     (d_0, d_90) => given(d_0 + (d_90 - d_0) / SHARE_AT_T90),
     { constants: [{ symbol: "U", value: SHARE_AT_T90 }] },
   ),

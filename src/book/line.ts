@@ -61,6 +61,9 @@ function putIn(value: number, decimals: number | undefined): string {
 /** A force given in a unit of mass is the weight of that mass. */
 const lettered = (unit: string): string => (unit === "kg" ? "kgf" : unit);
 
+/** A reading to so many decimals, without zeros at its end. */
+const readingIn = (value: number, decimals: number): string => String(Number(value.toFixed(decimals)));
+
 export interface Working {
   /** "(H - H_s) / H_s" with every symbol replaced by its number. */
   readonly numbers: string;
@@ -80,9 +83,15 @@ export const fallbackIn = ({ measures, fallback }: Argument, units: Units): numb
 
 /**
  * Puts numbers into a formula, in the units given (in the units of the formula if none are given). The numbers of a
- * result without a unit are shown without units, unless a unit was named. Refuses what the reduction refuses.
+ * result without a unit are shown without units, unless a unit was named. `decimalsOfReadings`: to how many decimals readings are shown. Refuses what
+ * the reduction refuses.
  */
-export function working(formula: Formula, values: readonly number[], units: Units = {}): Outcome<Working> {
+export function working(
+  formula: Formula,
+  values: readonly number[],
+  units: Units = {},
+  decimalsOfReadings = RATIO_DECIMALS,
+): Outcome<Working> {
   const base = formula.arguments.map(({ measures }, index) => {
     const value = nth(values, index);
     return measures ? convertMeasured(value, measures, unitOf(measures, units), ownUnit(measures)) : value;
@@ -96,8 +105,10 @@ export function working(formula: Formula, values: readonly number[], units: Unit
     const shown = new Map<string, { number: string; unit: string }>();
     formula.arguments.forEach((argument, index) => {
       const own = argument.measures ? unitOf(argument.measures, units) : "";
-      const digits = argument.measures ? DECIMALS[own] : argument.whole ? 0 : RATIO_DECIMALS;
-      shown.set(argument.symbol, { number: putIn(nth(values, index), digits), unit: bare ? "" : lettered(own) });
+      const digits = argument.measures ? DECIMALS[own] : RATIO_DECIMALS;
+      const value = nth(values, index);
+      const number = argument.whole ? readingIn(value, decimalsOfReadings) : putIn(value, digits);
+      shown.set(argument.symbol, { number, unit: bare ? "" : lettered(own) });
     });
     formula.constants?.forEach((constant: Constant) =>
       shown.set(constant.symbol, { number: String(constant.value), unit: constant.unit ?? "" }),
@@ -113,7 +124,10 @@ export function working(formula: Formula, values: readonly number[], units: Unit
       const loose = put.unit && (before === "/" || after === "^" || put.unit.includes("/"));
       return !held && (loose || put.number.startsWith("-")) ? `(${text})` : text;
     });
-    const answer = rounded(result, measures ? DECIMALS[unit] : (decimals ?? RATIO_DECIMALS));
+    // Of readings alone, the result is a reading.
+    const answer = formula.arguments.every(({ whole }) => whole)
+      ? readingIn(result, decimalsOfReadings)
+      : rounded(result, measures ? DECIMALS[unit] : (decimals ?? RATIO_DECIMALS));
     const text = `${symbol} = ${expression} = ${numbers} = ${answer}${unit && ` ${unit}`}`;
     return given({ numbers, result, unit, text });
   });

@@ -127,9 +127,16 @@ export function figure(record: TestRecord, what: Message, value: number, kind: K
   return { what, value: convert(value, quantity, to, unit), unit };
 }
 
+/** Significant digits of a figure; a reading is shown as it was read, and has up to 7. */
+const SHOWN = 4;
+const READ = 7;
+
 /** "99.52 %" */
-export const shown = ({ value, unit }: Figure): Message =>
-  unit ? say`${digits(value, 4)} ${unit === PLAIN.divisions ? say`div` : verbatim(unit)}` : say`${digits(value, 4)}`;
+export function shown({ value, unit }: Figure): Message {
+  const isReading = unit === PLAIN.divisions;
+  const number = digits(value, isReading ? READ : SHOWN);
+  return unit ? say`${number} ${isReading ? say`div` : verbatim(unit)}` : say`${number}`;
+}
 
 // --- Ways of comparing ---------------------------------------------------------------------------------------------
 

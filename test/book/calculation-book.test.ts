@@ -51,6 +51,24 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     }
   });
 
+  test("a level of the readings is put in with one decimal more than the readings, and not with three", () => {
+    const lines = entries.filter(({ name }) => /^(deformation_d100|height_middle|log_d50|root_d100)$/.test(name));
+    expect(lines.length).toBeGreaterThan(30);
+    for (const { said, name } of lines) {
+      const text = english(said).split(";")[0]!;
+      const levels =
+        text
+          .split(" = ")
+          .at(-2)!
+          .match(/(?<![\d.])\d{3,}(\.\d+)?/g) ?? [];
+      expect([name, levels.length > 0]).toEqual([name, true]);
+      for (const level of levels) expect(level).toMatch(/^\d+(\.\d)?$/);
+    }
+    const d100 = lines.find(({ name, load }) => name === "deformation_d100" && load === 5)!;
+    const put = Number(/\((\d+\.\d) - /.exec(english(d100.said))![1]);
+    expect(Math.abs(put - Number(values.log_d100![4]![0]))).toBeLessThanOrEqual(0.05);
+  });
+
   test("the result of every line is the number on the sheet", () => {
     const bare = entries.filter(({ result, name }) => result === undefined && !READ_OFF.test(name));
     expect(bare.map(({ name, said }) => `${name}: ${english(said)}`)).toEqual([

@@ -290,6 +290,17 @@ describe("the two procedures of a construction", () => {
     expect(printedBeside[1]).toBeCloseTo(t50("drawn"), 9);
   });
 
+  test("levels have the decimals of the readings and one more", () => {
+    const { plan } = reportSheet(source);
+    const { row, col } = onPages(plan).find(({ value }) => value === "d100 log")!;
+    const levels = onPages(plan).filter(
+      (cell) =>
+        [col, col + 1].includes(cell.col) && cell.row > row + 2 && cell.row < row + 20 && cell.format !== undefined,
+    );
+    expect(levels.length).toBeGreaterThan(20);
+    expect(new Set(levels.map(({ format }) => format))).toEqual(new Set(["0.0"]));
+  });
+
   test("the methods name the procedure that counts, for the test and for a load", () => {
     expect(printed(source)).toContain("The constructions are made aided");
     expect(printed(changed({ time_procedure: "drawn" }))).toContain("The constructions of every load are drawn");

@@ -3,6 +3,8 @@ import { dialSense } from "../../record/load-curve";
 import { cellNamed, nameOf, type Reading, type TestRecord } from "../../record/record";
 import { loadSteps } from "../../reduction/curve/loads";
 import { T50 } from "../../reduction/increment/cv";
+import { levelShown } from "../../reduction/increment/level-decimals";
+import type { CleanReadings } from "../../reduction/increment/readings";
 import { T_END_OF_PRIMARY } from "../../reduction/increment/fit/terzaghi";
 import { say, verbatim, digits, type Message } from "../../reduction/message";
 import { firstOf, lastOf, neighbours } from "../../reduction/numeric/lists";
@@ -74,6 +76,10 @@ const noTime = ({ increment: { fit } }: LoadReduced): Answer =>
 /** The value that the sheet shows for a load, or the recalculated value if the sheet shows none. */
 const shownOr = <T>(shown: number | undefined, found: Outcome<T>, read: (value: T) => number): Outcome<number> =>
   shown === undefined ? then(found, (value) => given(read(value))) : given(shown);
+
+/** A level as it is shown: to the step of the readings and one digit more. */
+const atLevel = (level: number, cleaned: Outcome<CleanReadings>): number =>
+  cleaned.ok ? Number(levelShown(level, cleaned.value.step).digits) : level;
 
 /** Lengths of one turn of the hand of a dial, mm. */
 const TURNS = [0.2, 1, 2.54];
@@ -424,7 +430,7 @@ export const TIME_CURVE_CHECKS = [
   ),
   ...(["d0", "d100"] as const).map((d) =>
     check(d === "d0" ? "Q32" : "Q33", { share: d === "d0" ? 0.1 : 0.15 }, (record, reduced, l) =>
-      eachLoad(reduced, ({ record: { results }, increment: { logTime, rootTime } }) => {
+      eachLoad(reduced, ({ record: { results }, increment: { cleaned, logTime, rootTime } }) => {
         const from = shownOr(results.log_d0, logTime, ({ d0 }) => d0);
         const to = shownOr(results.log_d100, logTime, ({ d100 }) => d100);
         return ask(
@@ -438,8 +444,8 @@ export const TIME_CURVE_CHECKS = [
                     agree(
                       record,
                       [
-                        figure(record, say`${verbatim(d)} by log time`, byLog, "divisions"),
-                        figure(record, say`${verbatim(d)} by root time`, byRoot, "divisions"),
+                        figure(record, say`${verbatim(d)} by log time`, atLevel(byLog, cleaned), "divisions"),
+                        figure(record, say`${verbatim(d)} by root time`, atLevel(byRoot, cleaned), "divisions"),
                       ],
                       { value: (byLog - byRoot) / (d100 - d0), kind: "percent", of: say`of primary compression` },
                       { explain: l.share },

@@ -10,3 +10,11 @@ export const shown = (value: number, digits = 6, least = 1): string =>
     maximumSignificantDigits: digits,
     useGrouping: false,
   });
+
+/** A number with this many decimals, in the same form. */
+export const shownTo = (value: number, decimals: number): string =>
+  value.toLocaleString(LOCALES[language()], {
+    minimumFractionDigits: decimals,
+    maximumFractionDigits: decimals,
+    useGrouping: false,
+  });

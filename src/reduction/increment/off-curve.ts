@@ -2,9 +2,10 @@
  * Checks whether a reading that a person is about to write lies off the curve of the earlier readings, because it was
  * misread or mistyped.
  */
-import { say, digits, type Message } from "../message";
+import { say, type Message } from "../message";
 import { figure } from "../outcome";
 import { firstOf, lastOf } from "../numeric/lists";
+import { levelShown } from "./level-decimals";
 import { curveAt } from "./fit/model";
 import type { Increment } from "./reduce";
 
@@ -58,5 +59,7 @@ export function offCurve(increment: Increment, time: number, reading: number): M
   const range = expected(increment, time);
   if (!range || (reading >= range[0] && reading <= range[1])) return undefined;
   const [low, high] = range;
-  return say`the reading ${figure(reading)} lies off the curve: at ${figure(time)} min about ${digits(low, 4)} to ${digits(high, 4)} is expected; check it`;
+  // A range of what is expected has no more decimals than the readings themselves.
+  const shownStep = increment.cleaned.ok ? 10 * increment.cleaned.value.step : 0;
+  return say`the reading ${figure(reading)} lies off the curve: at ${figure(time)} min about ${levelShown(low, shownStep)} to ${levelShown(high, shownStep)} is expected; check it`;
 }

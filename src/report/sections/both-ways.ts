@@ -2,6 +2,7 @@
 import { incrementOfLoad } from "../../record/load-curve";
 import type { TestRecord } from "../../record/record";
 import type { LogTime } from "../../reduction/increment/constructions/log-time";
+import { levelDecimals } from "../../reduction/increment/level-decimals";
 import { PROCEDURES } from "../../reduction/increment/constructions/procedure";
 import type { RootTime } from "../../reduction/increment/constructions/root-time";
 import type { Outcome } from "../../reduction/outcome";
@@ -10,6 +11,8 @@ import type { Outcome } from "../../reduction/outcome";
 export interface BothWays {
   readonly log: readonly (LogTime | undefined)[];
   readonly root: readonly (RootTime | undefined)[];
+  /** The decimals of a level of the readings; undefined if the readings show no step. */
+  readonly decimals: number | undefined;
 }
 
 const valueOf = <T>(outcome: Outcome<T>): T | undefined => (outcome.ok ? outcome.value : undefined);
@@ -22,7 +25,11 @@ export function reducedLoads(record: TestRecord): ReadonlyMap<number, BothWays> 
       const ways = PROCEDURES.map((procedure) => incrementOfLoad(record, load, { procedure }));
       return [
         load.number,
-        { log: ways.map(({ logTime }) => valueOf(logTime)), root: ways.map(({ rootTime }) => valueOf(rootTime)) },
+        {
+          log: ways.map(({ logTime }) => valueOf(logTime)),
+          root: ways.map(({ rootTime }) => valueOf(rootTime)),
+          decimals: ways.flatMap(({ cleaned }) => (cleaned.ok ? levelDecimals(cleaned.value.step) : undefined))[0],
+        },
       ];
     }),
   );

@@ -247,32 +247,39 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
   ];
 }
 
+const withDecimals = (decimals: number): string => (decimals > 0 ? `0.${"0".repeat(Math.min(decimals, 6))}` : "0");
+
 /** Writes a number with four significant figures. */
-const fourFigures = (value: number): string => {
-  const decimals = decimalsFor(value, 4);
-  return decimals > 0 ? `0.${"0".repeat(Math.min(decimals, 6))}` : "0";
-};
+const fourFigures = (value: number): string => withDecimals(decimalsFor(value, 4));
 
 /** Columns of the constructions, aided and drawn, side by side: how much the numbers depend on the procedure. */
 export function bothWays(cells: DataCells, loads: readonly ReportedLoad[]): LoadColumn[] {
   const found = reducedLoads(cells.source.record);
-  const column = (heading: LoadColumn["heading"], unit: string, read: (ways: BothWays) => number | undefined) => {
-    const values = new Map(
-      loads.map(({ row, number }) => {
-        const ways = found.get(number);
-        return [row, ways && read(ways)];
-      }),
-    );
+  /** A column of times, or of levels, which have the decimals of the readings and one more. */
+  const column = (
+    heading: LoadColumn["heading"],
+    unit: string,
+    read: (ways: BothWays) => number | undefined,
+    isLevel: boolean,
+  ) => {
+    const byRow = new Map(loads.map(({ row, number }) => [row, found.get(number)] as const));
+    const valueIn = (row: number): number | undefined => {
+      const ways = byRow.get(row);
+      return ways && read(ways);
+    };
     return {
       heading,
       unit,
-      formula: ({ row }: ReportedLoad) => values.get(row) ?? `="${NOTHING}"`,
-      format: (row: number) => fourFigures(values.get(row) ?? 0),
+      formula: ({ row }: ReportedLoad) => valueIn(row) ?? `="${NOTHING}"`,
+      format: (row: number) => {
+        const decimals = isLevel ? byRow.get(row)?.decimals : undefined;
+        return decimals === undefined ? fourFigures(valueIn(row) ?? 0) : withDecimals(decimals);
+      },
     };
   };
-  const both = (label: Message, unit: string, read: (ways: BothWays, way: number) => number | undefined) =>
-    [say`aided`, say`drawn`].map((by, way) => column([label, by], unit, (ways) => read(ways, way)));
   const div = cells.words(say`div`);
+  const both = (label: Message, unit: string, read: (ways: BothWays, way: number) => number | undefined) =>
+    [say`aided`, say`drawn`].map((by, way) => column([label, by], unit, (ways) => read(ways, way), unit === div));
   return [
     ...both(say`d100 log`, div, ({ log }, way) => log[way]?.d100),
     ...both(say`t50 log`, "min", ({ log }, way) => log[way]?.t50),

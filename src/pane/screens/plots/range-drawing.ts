@@ -3,6 +3,7 @@ import { nth } from "../../../reduction/numeric/lists";
 import { given, then, type Outcome } from "../../../reduction/outcome";
 import { convert, unitNamed, unitsOf, type UnitOf } from "../../../reduction/units";
 import { coefficientOfConsolidation, remarksOnCv, T50, T90, type Drainage } from "../../../reduction/increment/cv";
+import { levelDecimals } from "../../../reduction/increment/level-decimals";
 import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
 import { say, verbatim, type Message } from "../../../reduction/message";
 import { compressionIndex, recompressionIndex, swellingIndex } from "../../../reduction/curve/indices";
@@ -112,12 +113,17 @@ const row = (name: string, value: number, unit: string): NumberRow => ({ name, v
 
 /** The levels and times of the construction, and cv if the height is known; no rows if the method refuses. */
 function timeRows(
-  { logTime, rootTime }: Increment,
+  { cleaned, logTime, rootTime }: Increment,
   plot: "log" | "root",
   readingUnit: string,
   { height, lengthUnit, drainage, cvUnit }: Choices,
 ): Pick<Drawn, "numbers" | "remarks"> {
-  const level = (name: string, value: number) => row(name, value, readingUnit);
+  const decimals = cleaned.ok ? levelDecimals(cleaned.value.step) : undefined;
+  /** A level has the decimals of the readings and one more. */
+  const level = (name: string, value: number): NumberRow =>
+    decimals === undefined
+      ? row(name, value, readingUnit)
+      : { name, value: value.toFixed(decimals), unit: readingUnit };
   const cv = (T: number, time: number): Required<Pick<Drawn, "numbers" | "remarks">> => {
     if (height === undefined) return { numbers: [], remarks: [] };
     const found = coefficientOfConsolidation(T, time, convert(height, "length", lengthUnit, "mm"), drainage);

@@ -1,7 +1,6 @@
 /**
  * A curve with handles. A handle is a pick of the construction; the person moves it with the pointer or with keys.
  */
-import { shown } from "../../text/digits";
 import { inWords } from "../../text/messages";
 import { makeStyles, mergeClasses, Text, tokens } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
@@ -10,7 +9,7 @@ import type { PlotAxis, PlotSpec } from "../../../plots/spec";
 import { drawPlot, frameOf } from "../../../plots/svg";
 import { neighbours, nth } from "../../../reduction/numeric/lists";
 import type { NumberPick } from "./picks/pick-changes";
-import { onAxes, placeOf, valueAt, valueByKey, type Handle, type HandleSet } from "./handles";
+import { onAxes, placeOf, shownOf, valueAt, valueByKey, type Handle, type HandleSet } from "./handles";
 import { text } from "../../text";
 import { PlotNotes } from "../../ui/figure";
 import { useWidth } from "../../ui/use-width";
@@ -249,14 +248,14 @@ export function ReviewFigure({ title, spec, set, byHand, unitOf, keys, result, o
       <div className={styles.board} style={{ paddingTop: above }}>
         <div ref={ref} />
         {set.handles.map((handle) => {
-          const { name, value } = handle;
+          const { name } = handle;
           const isByHand = byHand.has(name);
           return (
             <Grip
               key={name}
               handle={handle}
               isByHand={isByHand}
-              valueText={`${words.valueText(shown(value), unitOf(handle), isByHand)}; ${result}`}
+              valueText={`${words.valueText(shownOf(handle, isByHand), unitOf(handle), isByHand)}; ${result}`}
               lineAt={lineAt(handle)}
               gripAt={gripAt(handle)}
               onHold={() => setHeld({ name, x: spec.x, y: spec.y })}

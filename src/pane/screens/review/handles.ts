@@ -7,6 +7,8 @@ import { along, toAxis } from "../../../plots/axes";
 import type { PlotAxis, PlotSpec } from "../../../plots/spec";
 import { firstOf, lastOf, nth } from "../../../reduction/numeric/lists";
 import type { PickName, TimeMethod } from "../../../reduction/increment/constructions/picks";
+import { shown, shownTo } from "../../text/digits";
+import { levelDecimals } from "../../../reduction/increment/level-decimals";
 import type { Increment } from "../../../reduction/increment/reduce";
 import { PICKS_OF, valueOf } from "./increment";
 import type { NumberPick, NumberPicks } from "./picks/pick-changes";
@@ -20,6 +22,8 @@ export interface Handle {
   readonly most: number;
   /** For an end: the times or stresses of the readings at which it may stand, increasing. */
   readonly stops: readonly number[];
+  /** For a level: the decimals of the readings and one more, to which a value of the construction is shown. */
+  readonly decimals?: number;
 }
 
 export interface HandleSet {
@@ -57,7 +61,7 @@ const kindOf = (name: PickName): "level" | "from" | "to" =>
 /** The handles of a construction; none if the readings cannot be used. A pick that is refused keeps its handle. */
 export function handlesOf(increment: Increment, clean: Increment, picks: NumberPicks, method: TimeMethod): HandleSet {
   if (!clean.cleaned.ok || clean.cleaned.value.series.times.length < 2) return { handles: [], step: 1 };
-  const { series, travel, zeroReading } = clean.cleaned.value;
+  const { series, travel, zeroReading, step: stepOfReadings } = clean.cleaned.value;
   const { times, readings } = series;
   const step = roundStep((travel || 1) / STEPS);
   const first = zeroReading ?? firstOf(readings);
@@ -93,10 +97,15 @@ export function handlesOf(increment: Increment, clean: Increment, picks: NumberP
         least: Math.min(least, value),
         most: Math.max(most, value),
         stops: kind === "level" ? [] : times,
+        ...(kind === "level" && { decimals: levelDecimals(stepOfReadings) }),
       };
     }),
   };
 }
+
+/** The value of a handle: one that a construction gave to the decimals of the readings, one that a person gave in full. */
+export const shownOf = ({ value, decimals }: Handle, isByHand: boolean): string =>
+  isByHand || decimals === undefined ? shown(value) : shownTo(value, decimals);
 
 const tidy = (value: number, step: number): number => {
   const rounded = Number((Math.round(value / step) * step).toPrecision(10));

@@ -4,11 +4,12 @@ import { outcomeOf } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { TIME_METHODS, type TimeMethod } from "../../../reduction/increment/constructions/picks";
 import { PROCEDURES, type Procedure } from "../../../reduction/increment/constructions/procedure";
+import { levelDecimals } from "../../../reduction/increment/level-decimals";
 import type { Increment } from "../../../reduction/increment/reduce";
 import type { Outcome } from "../../../reduction/outcome";
 import { convert } from "../../../reduction/units";
 import { text } from "../../text";
-import { shown } from "../../text/digits";
+import { shown, shownTo } from "../../text/digits";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { cvBy, cvOnSheet, type CvUnits } from "./increment";
 import type { Both } from "./use-load";
@@ -36,12 +37,14 @@ const useStyles = makeStyles({
   unit: { display: "block", color: tokens.colorNeutralForeground3, fontSize: tokens.fontSizeBase200 },
 });
 
-/**
- * A number with significant digits: four for readings, three for times and cv, which is the precision of a
- * construction.
- */
-const digits = (value: number | undefined, count: number): string =>
-  value === undefined ? "–" : shown(value, count, count);
+/** A time or a cv has three significant digits, which is the precision of a construction. */
+const threeDigits = (value: number): string => shown(value, 3, 3);
+
+/** A level has the decimals of the readings and one more; four significant digits if the readings show no step. */
+function level(value: number, { cleaned }: Increment): string {
+  const decimals = cleaned.ok ? levelDecimals(cleaned.value.step) : undefined;
+  return decimals === undefined ? shown(value, 4, 4) : shownTo(value, decimals);
+}
 
 interface Marks {
   readonly d0: number;
@@ -57,13 +60,13 @@ function marksOf(increment: Increment, of: TimeMethod): Marks | undefined {
   return found.ok ? found.value : undefined;
 }
 
-/** The marks in the table, with units and significant digits. */
+/** The marks in the table, with units. */
 const MARKS = [
-  { name: "d0", unit: words.readingUnit, count: 4 },
-  { name: "d90", unit: words.readingUnit, count: 4 },
-  { name: "d100", unit: words.readingUnit, count: 4 },
-  { name: "t50", unit: words.minutes, count: 3 },
-  { name: "t90", unit: words.minutes, count: 3 },
+  { name: "d0", unit: words.readingUnit, write: level },
+  { name: "d90", unit: words.readingUnit, write: level },
+  { name: "d100", unit: words.readingUnit, write: level },
+  { name: "t50", unit: words.minutes, write: threeDigits },
+  { name: "t90", unit: words.minutes, write: threeDigits },
 ] as const;
 
 const COLUMNS = TIME_METHODS.flatMap((of) => PROCEDURES.map((by) => ({ of, by, key: `${of} ${by}` })));
@@ -86,33 +89,35 @@ export function WhatTheyGive({ both, record, load, units, method, counted, hasIm
   const height = marks && units.height(marks);
   const lengthUnit = record.words.length_unit ?? "mm";
   const row = (
-    { name, unit, count }: { name: string; unit: string; count: number },
+    { name, unit }: { name: string; unit: string },
     value: (of: TimeMethod, by: Procedure) => number | undefined,
+    write: (value: number, increment: Increment) => string = threeDigits,
   ) => (
     <tr key={name} className={name === "cv" ? "main" : undefined}>
       <th scope="row">
         {name}
         <span className={styles.unit}>{unit}</span>
       </th>
-      {COLUMNS.map(({ of, by, key }) => (
-        <td key={key} className="number">
-          {digits(value(of, by), count)}
-        </td>
-      ))}
+      {COLUMNS.map(({ of, by, key }) => {
+        const found = value(of, by);
+        return (
+          <td key={key} className="number">
+            {found === undefined ? "–" : write(found, both[by])}
+          </td>
+        );
+      })}
     </tr>
   );
-  const ofCv = { unit: units.unit, count: 3 };
+  const { unit } = units;
   return (
     <div>
       <table className={styles.table}>
         <caption>{words.numbers}</caption>
         <Heads marked={`${method} ${counted}`} />
         <tbody>
-          {MARKS.map((mark) => row(mark, (of, by) => marksOf(both[by], of)?.[mark.name]))}
-          {row({ name: "cv", ...ofCv }, (of, by) => cvBy(both[by], of, units))}
-          {row({ name: words.cvOnSheet, ...ofCv }, (of, by) =>
-            by === counted ? cvOnSheet(load, of, units) : undefined,
-          )}
+          {MARKS.map((mark) => row(mark, (of, by) => marksOf(both[by], of)?.[mark.name], mark.write))}
+          {row({ name: "cv", unit }, (of, by) => cvBy(both[by], of, units))}
+          {row({ name: words.cvOnSheet, unit }, (of, by) => (by === counted ? cvOnSheet(load, of, units) : undefined))}
         </tbody>
       </table>
       <Text size={200} block className={mergeClasses(shared.quiet, styles.below)}>

@@ -5,7 +5,8 @@
  * Sources: Casagrande & Fadum (1940); ASTM D2435 and ISO 17892-5 describe the same construction.
  */
 import { say, digits, listed, type Message } from "../../message";
-import { badInput, given, type Outcome } from "../../outcome";
+import { levelShown } from "../level-decimals";
+import { badInput, given, type Outcome, type Refusal } from "../../outcome";
 import { earlyParabola, pairOfReadings, pairOnParabola, parabolaThrough, type Pair, type Parabola } from "./parabola";
 import { pickRemarks, type PickName, type Picks } from "./picks";
 import type { Procedure } from "./procedure";
@@ -99,8 +100,7 @@ export function logTime(
     return badInput(say`the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail`) // prettier-ignore
   if (!crosses || (!runs && !isPicked(USED_PICKS)))
     return logTimeRefuses(say`the tangent and the tail do not cross within the readings; ${TRY_ROOT_TIME}`);
-  if (!runs)
-    return badInput(say`d0 (${digits(d0, 4)}) and d100 (${digits(d100, 4)}) run against the readings: check the picks`);
+  if (!runs) return backward(d0, d100, clean.step);
 
   const d50 = (d0 + d100) / 2;
   const t50 = curve.crossing((_, d) => d - d50, first, last);
@@ -152,3 +152,9 @@ function drawnRemark(picks: Picks, pair: Pair, tangent: Tangent, tail: Tail): Me
   ];
   return marks.length ? say`log time as drawn: ${listed(marks)}` : say`log time as drawn: by the picks`;
 }
+
+/** Refuses picks by which the load would move against its readings. */
+const backward = (d0: number, d100: number, step: number): Refusal =>
+  badInput(
+    say`d0 (${levelShown(d0, step)}) and d100 (${levelShown(d100, step)}) run against the readings: check the picks`,
+  );

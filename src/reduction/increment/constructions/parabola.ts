@@ -5,6 +5,7 @@
  * pair.
  */
 import { say, digits, type Message } from "../../message";
+import { levelShown } from "../level-decimals";
 import { badInput, given, type Outcome } from "../../outcome";
 import { straightLine } from "../../numeric/straight-line";
 import { disturbedRemark, straightBeginning } from "./beginning";
@@ -75,7 +76,7 @@ export function earlyParabola(used: Series, fit: TheoryFit, step: number, remark
   const [least, most] = [Math.min(...pairs), Math.max(...pairs)];
   if (pairs.length > 1 && most - least > Math.max(PAIRS_SHARE * Math.abs(fit.primary), PAIRS_STEPS * step))
     remarks.push(
-      say`the 4:1 pairs of the early parabola give d0 from ${digits(least, 4)} to ${digits(most, 4)}, ${share(most - least)} apart: bedding, slow loading or a late start of the clock`,
+      say`the 4:1 pairs of the early parabola give d0 from ${levelShown(least, step)} to ${levelShown(most, step)}, ${share(most - least)} apart: bedding, slow loading or a late start of the clock`,
     );
   return { d0: line.intercept, root: line.slope, from: nth(times, start), to: nth(times, end - 1) };
 }

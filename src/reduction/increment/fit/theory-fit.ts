@@ -7,7 +7,7 @@
  * amount that Student's t allows (interval.ts).
  */
 import { say, digits, type Message } from "../../message";
-import { given, notApplicable, type Outcome } from "../../outcome";
+import { figure, given, notApplicable, type Outcome } from "../../outcome";
 import { bottom, descentOf, parameterCount, valleys, type Descent, type Zeroed } from "./descent";
 import { allowedRise, rateInterval } from "./interval";
 import { curveAt, type Curve } from "./model";
@@ -132,7 +132,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   for (const { index, off } of wrong) {
     weights[index] = 0;
     remarks.push(
-      say`${rowWithTime(series, index)} is left out as a wrong reading: ${digits(nth(series.readings, index), 3)} lies ${digits(Math.abs(off), 3)} off the curve of the other readings`,
+      say`${rowWithTime(series, index)} is left out as a wrong reading: ${figure(nth(series.readings, index))} lies ${digits(Math.abs(off), 3)} off the curve of the other readings`,
     );
   }
   /** The weights of the readings that are used. */

@@ -115,6 +115,17 @@ describe("numbers beside the plot are those of the worksheet functions", () => {
     expect(shown.numbers.find(({ name }) => name === "d100")?.unit).toBe("mm");
   });
 
+  test("levels have the decimals of the readings and one more, however large the readings are", () => {
+    // The readings in whole divisions of 0.0001 of their unit, as a dial that stands beyond 12000.
+    const divisions = readings.map((reading) => 12_000 + Math.round(reading * 10_000));
+    for (const plot of ["log", "root"] as const) {
+      const { numbers } = drawn(range(["Time (min)", "Dial (div)"], times, divisions), { plot });
+      const levels = numbers.filter(({ name }) => /^d\d/.test(name));
+      expect(levels).toHaveLength(3);
+      for (const { value } of levels) expect(value).toMatch(/^\d{5}\.\d$/);
+    }
+  });
+
   test("cv needs the height", () => {
     expect(number(drawn(range(["", ""], times, readings), {}), "cv")).toBeNaN();
   });

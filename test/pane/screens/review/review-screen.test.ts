@@ -113,7 +113,12 @@ test("the numbers of both procedures stand side by side, and the plot draws the 
   await show();
   const heads = [...place.querySelectorAll("table thead tr:last-child th")].map(({ textContent }) => textContent);
   expect(heads).toEqual(["aided *", "drawn", "aided", "drawn"]);
-  const d0 = [...place.querySelectorAll("table tbody tr:first-child td")].map(({ textContent }) => Number(textContent));
+  const shown = [...place.querySelectorAll("table tbody tr:first-child td")].map(
+    ({ textContent }) => textContent ?? "",
+  );
+  const d0 = shown.map(Number);
+  // The readings come in steps of 0.001.
+  for (const value of shown) expect(value).toMatch(/^\d\.\d{4}$/);
   expect(d0.every((value) => Number.isFinite(value))).toBe(true);
   const before = valueOf("d100");
   await act(async () => one<HTMLInputElement>('input[type=radio][value="drawn"]').click());

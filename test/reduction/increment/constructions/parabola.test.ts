@@ -55,7 +55,7 @@ describe("the early parabola", () => {
       ).said;
     expect(shifted(3.9, 1)).toEqual([]);
     expect(shifted(4.1, 1)).toEqual([
-      "the 4:1 pairs of the early parabola give d0 from 991.8 to 1004, 12 divisions, 3.1 % of primary apart: bedding, slow loading or a late start of the clock",
+      "the 4:1 pairs of the early parabola give d0 from 991.8 to 1004.1, 12 divisions, 3.1 % of primary apart: bedding, slow loading or a late start of the clock",
     ]);
     expect(shifted(5.9, 6)).toEqual([]);
     expect(shifted(6.1, 6)).toEqual([

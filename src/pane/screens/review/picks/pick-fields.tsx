@@ -2,10 +2,9 @@
 import { Button, makeStyles } from "@fluentui/react-components";
 import { useState } from "react";
 import { AUTOMATIC } from "../../../../reduction/increment/constructions/picks";
-import type { Handle } from "../handles";
+import { shownOf, type Handle } from "../handles";
 import { NumberField } from "../../../ui/number-field";
 import { isDoubtful, typedNonZero } from "../../../ui/typed-number";
-import { shown } from "../../../text/digits";
 import type { Draft, NumberPick, Saved } from "./pick-changes";
 import { text } from "../../../text";
 
@@ -57,7 +56,8 @@ interface PickFieldProps {
   readonly onPick: (value: number | typeof AUTOMATIC | undefined) => void;
 }
 
-function PickField({ handle: { name, value }, unit, state, isAutomatic, onPick }: PickFieldProps) {
+function PickField({ handle, unit, state, isAutomatic, onPick }: PickFieldProps) {
+  const { name } = handle;
   const styles = useStyles();
   /** The text being typed; undefined while the field shows the value that counts. */
   const [typed, setTyped] = useState<string>();
@@ -68,7 +68,7 @@ function PickField({ handle: { name, value }, unit, state, isAutomatic, onPick }
       <NumberField
         label={`${pick} (${unit})`}
         hint={words[state]}
-        value={typed ?? shown(value)}
+        value={typed ?? shownOf(handle, !isAutomatic)}
         fault={wrong ? words.notNumber : undefined}
         onType={(next) => {
           setTyped(next);
