@@ -1,7 +1,7 @@
 /** Coefficients of the loads of a test against stress: cv by both time methods, and C alpha. Loading and reloading only. */
 import { loadSteps, putsLoadOn, type LoadStep } from "../reduction/curve/loads";
 import type { TimeMethod } from "../reduction/increment/constructions/picks";
-import { english, listed, say, verbatim, type Message } from "../reduction/message";
+import { english, listed, listWord, say, verbatim, type Message } from "../reduction/message";
 import { badInput, given, type Outcome } from "../reduction/outcome";
 import { fromZero, padded, wholeDecades } from "./axes";
 import { figures, markSeries, stressLabel, type StressMark } from "./compression";
@@ -133,7 +133,7 @@ export function cvPlot(
     reversed: false,
   };
   const y: PlotAxis = {
-    label: inWords(say`cv (${verbatim(cvUnit)}), log scale`),
+    label: inWords(say`cv (${listWord(cvUnit)}), log scale`),
     scale: "log",
     domain: wholeDecades(points.map(([, cv]) => cv)),
     reversed: false,

@@ -36,13 +36,13 @@ const lineOf = (name: string): string => {
   if (!field) throw new Error(`the data sheet has no cell ${name}`);
   const { measure, choices = [] } = field;
   const label = LABELS.get(name) ?? "";
-  const isKnown = UNIT_CELLS.has(name) || name === PICK_OF;
+  const isUnit = UNIT_CELLS.has(name);
   const parts = [
     name,
     label === labelByName(name) ? "" : label,
     measure === "text" ? "" : measure,
-    isKnown ? "" : choices.join(BETWEEN_CHOICES),
-    ...wordsElsewhere(choices),
+    isUnit || name === PICK_OF ? "" : choices.join(BETWEEN_CHOICES),
+    ...wordsElsewhere(isUnit ? [] : choices),
   ];
   const separators = [...parts.join("")].filter((letter) => letter === "\n" || letter === "|");
   if (separators.length > 0) throw new Error(`the cell ${name} has a letter that separates parts of its line`);

@@ -8,6 +8,7 @@ import { LINE_STRESSES } from "../reduction/curve/intrinsic";
 import { convert } from "../reduction/units";
 import { intrinsicLineAt, sedimentationLineAt } from "../specification/formulas";
 import type { SheetLanguage } from "../specification/text/language";
+import { wordIn } from "../specification/list-words";
 import { besideIn, wordsOf } from "../specification/text/words";
 import { boxAddress, quoted } from "../workbook/address";
 import { roundedDomain } from "../workbook/look/chart-axis";
@@ -234,7 +235,7 @@ const drawnOverStress = (units: SummaryUnits, t: InLanguage): readonly Drawn[] =
   {
     title: t("cv against stress"),
     column: "cv",
-    axisOf: (values) => axis(`cv, ${units.cv}`, "log", decades(values)),
+    axisOf: (values) => axis(`cv, ${t(units.cv)}`, "log", decades(values)),
     valuesOf: ({ loads }) =>
       loads.flatMap(({ results }) =>
         results.cv_chosen === undefined ? [] : [inUnits(results.cv_chosen, "cv", units)],
@@ -356,7 +357,7 @@ export function chartsSheet(
   language: SheetLanguage = "en",
 ): ChartsSheet {
   const words = wordsOf(language);
-  const t: InLanguage = (text) => besideIn(words, text);
+  const t: InLanguage = (text) => wordIn(words.language, besideIn(words, text));
   const undrawn = [
     ...pointCharts(summary.rows.length, shown, units, t),
     ...drawnOverStress(units, t).flatMap((drawn) => curvesOver(drawn, curves, units, t)),

@@ -116,7 +116,7 @@ test("native charts, the AGS4 file and the calculation book are those of the Eng
         ? chartOfSheet({ sheet: source.sheet, names, values }, record, SHEET_CHOICES, drawn.value)
         : drawn,
       file: toAgs4(record, file),
-      book: calculationBook(record, values),
+      book: calculationBook(record, values).map((entry) => ({ ...entry, unit: entry.unit.replace(/\/a$/, "/yr") })),
     };
   };
   const [english, german] = [made("en"), made("de")];

@@ -3,6 +3,7 @@ import { blankSheet, demoSheet } from "../../src/datasheet";
 import { registerSheet } from "../../src/datasheet/register-sheet";
 import { choicesOf, englishWord, textOf } from "../../src/record/cells";
 import { REGISTER_KINDS } from "../../src/record/register";
+import { unitNamed, unitsOf } from "../../src/reduction/units";
 import { FIELDS_APART_FROM_READINGS } from "../../src/specification/fields";
 import {
   ASKING_WORDS,
@@ -28,10 +29,22 @@ const LISTS: ReadonlyMap<string, readonly string[]> = new Map([
   ["words by which a formula asks", ASKING_WORDS],
 ]);
 const ALL = [...new Set([...LISTS.values()].flat())];
+/** The units of time, which a record reads by the table of units: they are no words of the lines of cells. */
+const UNITS_OF_TIME: readonly string[] = [...unitsOf("cv"), ...unitsOf("conductivity")];
 const small = (words: readonly string[]): string[] => words.map((word) => word.toLowerCase());
 
 test("every language of a sheet but English has its words", () => {
   expect(["en", ...OTHER_LANGUAGES].sort()).toEqual([...SHEET_LANGUAGES].sort());
+});
+
+test("a unit of time is read by its word in each language, and by its English word", () => {
+  for (const quantity of ["cv", "conductivity"] as const)
+    for (const unit of unitsOf(quantity))
+      expect(everyWord(unit).map((word) => unitNamed(word, unitsOf(quantity)))).toEqual(
+        everyWord(unit).map(() => unit),
+      );
+  expect(everyWord("m2/yr")).toEqual(["m2/yr", "m2/a"]);
+  expect(wordIn("de", "ft2/day")).toBe("ft2/d");
 });
 
 describe.each(OTHER_LANGUAGES)("the words in %s", (language) => {
@@ -48,7 +61,7 @@ describe.each(OTHER_LANGUAGES)("the words in %s", (language) => {
   });
 
   test("lead back to the English words in any case and with spaces around them", () => {
-    const words = ALL.filter((word) => !REGISTER_KINDS.some((kind) => kind === word));
+    const words = ALL.filter((word) => ![...REGISTER_KINDS, ...UNITS_OF_TIME].some((kind) => kind === word));
     fc.assert(
       fc.property(
         fc.constantFrom(...words),
@@ -67,7 +80,9 @@ describe.each(OTHER_LANGUAGES)("the words in %s", (language) => {
 
   test("have no comma, which would part them, and no sign that parts the lines of cells", () => {
     expect(
-      ALL.map((word) => wordIn(language, word)).filter((word) => /[,|/\n"<>]/.test(word) && !ALL.includes(word)),
+      ALL.filter((word) => !UNITS_OF_TIME.includes(word))
+        .map((word) => wordIn(language, word))
+        .filter((word) => /[,|/\n"<>]/.test(word) && !ALL.includes(word)),
     ).toEqual([]);
   });
 });

@@ -5,6 +5,7 @@ import { SAME_LOAD } from "../../reduction/curve/loads";
 import type { TimeMethod } from "../../reduction/increment/constructions/picks";
 import { firstOf } from "../../reduction/numeric/lists";
 import { given, type Outcome } from "../../reduction/outcome";
+import { unitNamed, unitsOf } from "../../reduction/units";
 import type { BlockColumn, BlockSeries, SeriesBlock, Where } from "./series-block";
 import { markAt } from "./series-lines";
 import { frameOf, Sheet, titled, type DrawnColumns, type Source } from "./sheet-cells";
@@ -153,7 +154,7 @@ export function cvOf(sheet: Sheet, by: "chosen" | TimeMethod | "both"): Outcome<
     by === "root time" ? first : (numbers[1] ?? blank),
     {
       stressUnit: sheet.word("stress_unit") || undefined,
-      cvUnit: sheet.word("cv_unit") || undefined,
+      cvUnit: unitNamed(sheet.word("cv_unit"), unitsOf("cv")),
       inWords: sheet.words,
       before: sheet.number("seating_stress"),
       yieldStress: sheet.number("preconsolidation_stress"),

@@ -2,6 +2,7 @@
 import { LUNNE_NAMES } from "../../reduction/curve/sample-quality";
 import { COLLAPSE_NAMES } from "../../reduction/wetting";
 import { english, say, type Message } from "../../reduction/message";
+import { unitsOf } from "../../reduction/units";
 import { choicesOf } from "../../record/cells";
 import { told } from "../../record/told";
 import { everyWord, isOneOf, OTHER_LANGUAGES, wordIn } from "../../specification/list-words";
@@ -21,6 +22,12 @@ const CHOICES: Readonly<Record<string, readonly Message[]>> = {
   quality_class: Object.values(LUNNE_NAMES),
 };
 
+/** The units of the cells whose units differ between languages. */
+const UNITS_OF_TIME: Readonly<Record<string, readonly string[]>> = {
+  cv_unit: unitsOf("cv"),
+  conductivity_unit: unitsOf("conductivity"),
+};
+
 /** What a cell shows on a sheet of any language: the word of a list, or the answer of a worksheet function. */
 const everyText = (choice: Message): string[] => [
   ...new Set([...everyWord(english(choice)), ...OTHER_LANGUAGES.map((language) => told(choice, language))]),
@@ -30,14 +37,15 @@ const everyText = (choice: Message): string[] => [
 function wordsOf(cells: DataCells, name: string): (readonly [each: readonly string[], own: string])[] {
   const own = CHOICES[name];
   if (own) return own.map((choice) => [everyText(choice), cells.words(choice)]);
-  return choicesOf(name).map((choice) => [everyWord(choice), wordIn(cells.language, choice)]);
+  const units = UNITS_OF_TIME[name] ?? [];
+  return [...choicesOf(name), ...units].map((choice) => [everyWord(choice), wordIn(cells.language, choice)]);
 }
 
 /**
  * An expression for the word of a cell in the language of the report, whatever the language of the sheet; any other text is
  * kept.
  */
-function worded(cells: DataCells, reference: string, name: string | undefined): string {
+export function worded(cells: DataCells, reference: string, name: string | undefined): string {
   const others = wordsOf(cells, name ?? "").filter(([each, own]) => each.some((one) => one !== own));
   return others.reduceRight(
     (otherwise, [each, own]) => `IF(${isOneOf(reference, each)},${inFormula(own)},${otherwise})`,
@@ -145,7 +153,9 @@ export function unitCell(cells: DataCells, unit: string | undefined, row: number
       row,
       col,
       kind: "unit",
-      ...(reference ? { formula: `=${reference}&""` } : { value: unit.endsWith("_unit") ? NOTHING : unit }),
+      ...(reference
+        ? { formula: `=${worded(cells, reference, unit)}&""` }
+        : { value: unit.endsWith("_unit") ? NOTHING : unit }),
     },
   ];
 }

@@ -6,7 +6,7 @@ import { remarkOfTest } from "../../record/sheet-remarks";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
 import { ADOPTABLE } from "../../specification/results/adoptable";
 import { inFormula } from "../../specification/sentences/told-formula";
-import { FORMATS, formatIn, NOTHING, shownCell, shownFormula, twoFigures, worked } from "../page/cells";
+import { FORMATS, formatIn, NOTHING, shownCell, shownFormula, twoFigures, worded, worked } from "../page/cells";
 import { band, COLUMNS, fits, gap, paragraph, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 import { wrapped } from "../page/text";
@@ -79,7 +79,7 @@ function resultRow(cells: DataCells, one: Result, row: number): CellPlan[] {
       row,
       col: 0,
       kind: "label",
-      ...(unitCell ? { formula: `=${inFormula(`${words}, `)}&${unitCell}` } : { value: words }),
+      ...(unitCell ? { formula: `=${inFormula(`${words}, `)}&${worded(cells, unitCell, unit)}` } : { value: words }),
     },
     ...(one.name === undefined && one.formula === undefined ? [] : [shownCell(cells, shown, row, VALUE)]),
     ...range(from, FROM),

@@ -1,5 +1,7 @@
 /** The parts of the data sheet in a language, as the layout places them. */
 import { isSpill, isTable, type Column, type Field, type Part, type Spill, type Table } from "../field";
+import type { CellValue } from "../../workbook/port";
+import { wordIn } from "../list-words";
 import { LOAD_PARTS } from "../load-table";
 import { CAUTION, FORM, MISSING, REMARKS, RESULTS, TYPED_REMARKS, type Section } from "../main-page";
 import { PICK_TABLE } from "../pick-table";
@@ -9,11 +11,19 @@ import { choicesIn, formulaIn, labelIn, noteIn, titleIn, wordsOf, type SheetWord
 const optionally = (words: SheetWords, formula: string | undefined): string | undefined =>
   formula === undefined ? undefined : formulaIn(words, formula);
 
+/** The word of a list at the start, where it depends on the system: a unit. */
+function unitAtStart({ language }: SheetWords, { choices, value }: Field): Pick<Field, "value"> {
+  if (!choices || typeof value !== "object") return {};
+  const own = (word: CellValue): CellValue => (typeof word === "string" ? wordIn(language, word) : word);
+  return { value: { SI: own(value.SI), US: own(value.US) } };
+}
+
 const fieldIn = (words: SheetWords, field: Field): Field => ({
   ...field,
   label: labelIn(words, field.label),
   note: noteIn(words, field.note),
   ...choicesIn(words, field),
+  ...unitAtStart(words, field),
   formula: optionally(words, field.formula),
 });
 

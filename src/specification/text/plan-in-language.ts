@@ -1,5 +1,6 @@
 /** The plan of a sheet beside the data sheet in a language: titles, headings, labels, notes and texts of its formulas. */
 import type { CellPlan, SheetPlan } from "../../workbook/port";
+import { wordIn } from "../list-words";
 import type { SheetLanguage } from "./language";
 import { besideIn, choicesIn, formulaIn, labelIn, wordsOf, type SheetWords } from "./words";
 
@@ -7,9 +8,14 @@ import { besideIn, choicesIn, formulaIn, labelIn, wordsOf, type SheetWords } fro
 const textIn = (words: SheetWords, text: string): string =>
   words.beside[text] ?? words.titles[text] ?? labelIn(words, text);
 
+/** A unit as a sheet in the language writes it. */
+const wordOfUnit = ({ language }: SheetWords, { kind }: CellPlan, text: string): string =>
+  kind === "unit" ? wordIn(language, text) : text;
+
 const cellIn = (words: SheetWords, cell: CellPlan): CellPlan => ({
   ...cell,
-  ...(cell.kind !== "input" && typeof cell.value === "string" && { value: textIn(words, cell.value) }),
+  ...(cell.kind !== "input" &&
+    typeof cell.value === "string" && { value: wordOfUnit(words, cell, textIn(words, cell.value)) }),
   ...choicesIn(words, cell),
   ...(cell.formula !== undefined && { formula: formulaIn(words, cell.formula) }),
 });

@@ -42,6 +42,13 @@ export const choices: Readonly<Record<string, string>> = {
   "multiple of t100": "Vielfaches t100",
   inundated: "geflutet",
   wetting: "Wässern",
+  // Units of time; a sheet with the English ones is read as well.
+  "m2/yr": "m2/a",
+  "m/yr": "m/a",
+  "ft2/yr": "ft2/a",
+  "ft/yr": "ft/a",
+  "ft2/day": "ft2/d",
+  "ft/day": "ft/d",
   // What a pick by hand is of. A list has 255 characters at most, with its commas.
   "straight part from": "Gerade ab",
   "straight part to": "Gerade bis",

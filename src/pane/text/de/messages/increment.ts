@@ -250,7 +250,7 @@ export const increment: Readonly<Record<string, string>> = {
 
   // cv in a cell.
   "cv is {0} m2/yr, outside {1} to {2}: check the units of time and height":
-    "cv ist {0} m2/yr, außerhalb von {1} bis {2}: Einheiten von Zeit und Höhe prüfen",
+    "cv ist {0} m2/a, außerhalb von {1} bis {2}: Einheiten von Zeit und Höhe prüfen",
   "the reading {0} lies off the curve: at {1} min about {2} to {3} is expected; check it":
     "die Ablesung {0} liegt neben der Kurve: bei {1} min sind etwa {2} bis {3} zu erwarten; die Ablesung prüfen",
 };

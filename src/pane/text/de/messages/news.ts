@@ -2,6 +2,8 @@
 export const news: Readonly<Record<string, string>> = {
   "The head of the sheet names the first load whose readings jump, because the dial was reset or touched.":
     "Der Kopf des Blatts nennt die erste Laststufe, deren Ablesungen springen, weil die Messuhr verstellt oder berührt wurde.",
+  "A German sheet writes the units of time in German: m2/a, m/a, ft2/d; the English ones are read as well.":
+    "Ein deutsches Blatt schreibt die Einheiten mit Zeit deutsch: m2/a, m/a, ft2/d; die englischen werden ebenfalls gelesen.",
   "A German sheet asks who carried the test out and who checked it: Ausgeführt von, Geprüft von.":
     "Ein deutsches Blatt fragt, wer den Versuch ausgeführt und wer ihn geprüft hat: Ausgeführt von, Geprüft von.",
   "A German sheet calls design values Kennwerte.": "Ein deutsches Blatt nennt Bemessungswerte jetzt Kennwerte.",

@@ -3,8 +3,8 @@ export const summary = {
   purpose:
     "Eine Zeile für jedes Datenblatt der Arbeitsmappe, auf einem eigenen Blatt, mit Formeln, die den Datenblättern folgen. Werte in anderen Einheiten werden umgerechnet; die Einheit steht in der Überschrift.",
   units: "Einheiten der Übersicht",
-  SI: "SI (kPa, m, Mg/m3, m2/yr)",
-  US: "US (tsf, ft, pcf, ft2/day)",
+  SI: "SI (kPa, m, Mg/m3, m2/a)",
+  US: "US (tsf, ft, pcf, ft2/d)",
   insert: "Übersicht einfügen",
   insertHint: "Legt ein neues Blatt an. Kein anderes Blatt wird verändert.",
   update: (sheet: string) => `„${sheet}“ aktualisieren`,
