@@ -5,6 +5,7 @@
 import { say, type Message } from "../reduction/message";
 import { quoted, unquoted } from "./address";
 import { LONGEST_FORMULA } from "./limits";
+import { localName } from "./rules/names";
 
 /**
  * Matches a text, a reference to a name of another sheet, the name of a sheet in quotes, or a reference to a name of
@@ -45,7 +46,9 @@ export const referenceTo = (name: string, sheet?: string): string =>
 
 /** The reason why the formula is too long for a cell; undefined if it is not. */
 export function faultOfLength(formula: string): Message | undefined {
-  const { length } = withReferences(formula, ({ name, sheet }) => (sheet === undefined ? name : `'${sheet}'!${name}`));
+  const { length } = withReferences(formula, ({ name, sheet }) =>
+    sheet === undefined ? localName(name) : `${quoted(sheet)}!${localName(name)}`,
+  );
   return length > LONGEST_FORMULA
     ? say`a formula has ${length} characters, and ${LONGEST_FORMULA} at most are taken`
     : undefined;

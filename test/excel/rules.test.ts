@@ -299,7 +299,7 @@ describe("names", () => {
     (name: string, refers = "=Data!$A$1"): Work =>
     (_, sheet) =>
       sheet.names.add(name, refers);
-  test.each(["t50", "AV1", "xfd1048576", "R1C1", "r", "C", "R2", "1st", "a b", "a-b", "a!b", "", "TRUE"])(
+  test.each(["t50", "AV1", "xfd1048576", "R1C1", "r", "C", "R2", "1st", "a b", "a-b", "a!b", "", "TRUE", "_xlmass"])(
     "%j is not a name",
     async (name) => expect(await refusal(add(name))).toBe(NOT_ALLOWED),
   );
@@ -626,6 +626,7 @@ describe("charts", () => {
       axis((a) => ((a.scaleType = "Logarithmic"), (a.minimum = 0.1), (a.logBase = 10))),
       "accepted",
     ],
+    ["a base of an axis that is not logarithmic", axis((a) => (a.logBase = 10)), "InvalidOperation"],
     ["a base of 1", axis((a) => (a.logBase = 1)), NOT_ALLOWED],
     ["a step of 0", axis((a) => (a.majorUnit = 0)), NOT_ALLOWED],
     ["a scale that is none", axis((a) => (a.scaleType = wrong("Log"))), NOT_ALLOWED],

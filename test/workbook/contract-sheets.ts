@@ -429,6 +429,14 @@ export function sheetsContract(host: Host): void {
         /./,
       ],
       [
+        "a formula of 8192 characters that grows by the underscore of a name in Excel (t50_)",
+        {
+          names: { ...RING.names, t50: box(11, 1) },
+          cells: [...RING.cells, { row: 11, col: 0, kind: "result", formula: `={t50}${"+1".repeat(4_094)}` }],
+        },
+        /8193 characters/,
+      ],
+      [
         "a chart over cells of a sheet that is not there",
         {
           charts: [

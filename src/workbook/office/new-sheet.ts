@@ -12,7 +12,7 @@ import { addCharts } from "./look/charts";
 import { blocks, widthInPoints, type Block } from "./grid";
 import { note, strike } from "./journal";
 import { localName } from "./names";
-import { layOutPrint } from "./look/print";
+import { layOut } from "./look/print";
 import { rangeOf } from "./reading/read";
 import { bytesOf, goOn, send, type Step } from "./requests";
 import { rulesOf } from "./look/rules";
@@ -116,7 +116,6 @@ function furnishSteps(sheet: Excel.Worksheet, plan: SheetPlan): Step[] {
         rangeOf(sheet, box).format.protection.locked = false;
       },
     })),
-    ...(plan.freezeRows > 0 ? [{ act: () => sheet.freezePanes.freezeRows(plan.freezeRows) }] : []),
   ];
 }
 
@@ -195,7 +194,7 @@ export async function insertSheet(
         course && { ...course, tell: (share) => course.tell(share * FILLED_IN) },
       );
       goOn(course, FILLED_IN);
-      const left = [await addNotes(context, sheet, plan), await layOutPrint(context, sheet, plan)];
+      const left = [await addNotes(context, sheet, plan), ...(await layOut(context, sheet, plan))];
       goOn(course, (1 + FILLED_IN) / 2);
       doing = say`draw the charts of the new sheet`;
       await addCharts(context, sheet, plan.charts ?? []);
@@ -207,7 +206,7 @@ export async function insertSheet(
       }
       strike(context, noted);
       await context.sync();
-      left.forEach((sentence) => sentence !== undefined && tell(sentence));
+      left.forEach((sentence) => sentence && tell(sentence));
       return sheet.name;
     });
   } catch (error) {

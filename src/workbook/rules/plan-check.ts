@@ -2,7 +2,7 @@
 import { say, verbatim, type Message } from "../../reduction/message";
 import { cellAddress } from "../address";
 import { LONGEST_FORMULA, LONGEST_TEXT } from "../limits";
-import { faultOfName } from "./names";
+import { faultOfName, localName } from "./names";
 import { WorkbookError, type CellPlan, type SheetPlan } from "../port";
 
 const NAMED = /"(?:[^"]|"")*"|'(?:[^']|'')*'|\{([A-Za-z_][\w.]*)\}/g;
@@ -12,7 +12,7 @@ const faultOfFormula = (formula: string, names: SheetPlan["names"]): Message | u
     ([, name]) => name !== undefined && !Object.hasOwn(names, name),
   )?.[1];
   if (absent) return say`the formula ${verbatim(formula)} refers to {${verbatim(absent)}}, which has no cells`;
-  const { length } = formula.replace(NAMED, (whole, name?: string) => name ?? whole);
+  const { length } = formula.replace(NAMED, (whole, name?: string) => (name === undefined ? whole : localName(name)));
   return length > LONGEST_FORMULA
     ? say`a formula has ${length} characters, and ${LONGEST_FORMULA} at most are taken`
     : undefined;

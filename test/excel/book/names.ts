@@ -9,10 +9,13 @@ function looksLikeCell(name: string): boolean {
   return Boolean(letters) && columnOf(letters) < COLS && Number(digits) >= 1 && Number(digits) <= ROWS;
 }
 
-/** Letters, digits, "_", "." and "?", first a letter, "_" or "\"; at most 255; no cell's address; not TRUE or FALSE. */
+/**
+ * Letters, digits, "_", "." and "?", first a letter, "_" or "\"; at most 255; no cell's address; not TRUE or FALSE; and
+ * none that begins with "_xl", which Excel keeps for itself (MS-OI29500, 2.1.568).
+ */
 export function checkName(name: string): void {
   const isWord = /^[\p{L}_\\][\p{L}\p{N}_.?\\]*$/u.test(name) && name.length <= 255;
-  if (!isWord || looksLikeCell(name) || /^(true|false)$/i.test(name))
+  if (!isWord || looksLikeCell(name) || /^(true|false)$|^_xl/i.test(name))
     throw invalidArgument(`The syntax of the name "${name}" isn't correct.`);
 }
 

@@ -44,7 +44,12 @@ const RULES: BagRules = {
   checks: {
     "ChartAxis.minimum": (axis, value) => checkBounds(axis, value, axis.get("maximum")),
     "ChartAxis.maximum": (axis, value) => checkBounds(axis, axis.get("minimum"), value),
-    "ChartAxis.logBase": (_, value) => numberIn(value, 2, 1000, "The base of a logarithmic axis"),
+    "ChartAxis.logBase": (axis, value) => {
+      numberIn(value, 2, 1000, "The base of a logarithmic axis");
+      // Office-js issue 3695; its code from memory.
+      if (!isLog(axis))
+        throw new Refusal("InvalidOperation", "This operation is not permitted for the current object.");
+    },
     "ChartAxis.scaleType": (axis, value) => {
       if (
         value === "Logarithmic" &&

@@ -1,6 +1,6 @@
 /**
- * Sets the printed pages of a new sheet (ExcelApi 1.9). A setting that Excel refuses is reported; the sheet is complete
- * without it.
+ * Sets the printed pages of a new sheet (ExcelApi 1.9), and freezes its first rows. A setting that Excel refuses is
+ * reported; the sheet is complete without it.
  */
 import { say, verbatim, listed, type Message } from "../../../reduction/message";
 import { boxAddress } from "../../address";
@@ -48,9 +48,9 @@ function scaleOf(box: Box, { columnWidths, paper = "A4" }: SheetPlan, landscape:
   return Math.max(10, Math.min(100, Math.floor((100 * room) / width)));
 }
 
-/** One setting, with words that follow "did not take". */
+/** One setting, with words that follow "did not take"; without words, the first rows are frozen. */
 interface Setting {
-  readonly what: Message;
+  readonly what?: Message;
   readonly set: (sheet: Excel.Worksheet, layout: Excel.PageLayout) => void;
 }
 
@@ -65,6 +65,9 @@ function pagesOf(plan: SheetPlan): Setting["set"] {
   return (sheet, layout) => {
     layout.orientation = landscape ? "Landscape" : "Portrait";
     if (area.length <= LONGEST_AREA) {
+      // Some desktop Excels do not fit pages unless their Page Layout tab is in front (office-js issue 1860): they keep
+      // this scale.
+      layout.zoom = { scale: Math.min(...pages.map((page) => scaleOf(page, plan, landscape))) };
       layout.zoom = { horizontalFitToPages: 1 };
       layout.setPrintArea(area);
       return;
@@ -90,6 +93,8 @@ function settingsOf(plan: SheetPlan): Setting[] {
     { what: say`the printed pages`, set: pagesOf(plan) },
     ...(freezeRows > 0
       ? [
+          // Refused by builds of Excel 2019 without a reason (office-js issue 2196).
+          { set: (sheet: Excel.Worksheet) => sheet.freezePanes.freezeRows(freezeRows) },
           {
             what: say`the rows repeated on each page`,
             set: (sheet: Excel.Worksheet, layout: Excel.PageLayout) =>
@@ -120,32 +125,39 @@ function settingsOf(plan: SheetPlan): Setting[] {
   ];
 }
 
+const NOT_FROZEN = say`Excel did not freeze the first rows of the sheet: choose View, Freeze Panes.`;
+
 /**
- * Sets the pages in one request; if it is refused, one setting after another. Returns the settings that failed as a
- * sentence.
+ * Sets the pages and the frozen rows in one request; if it is refused, one setting after another. Returns sentences on
+ * the settings that failed.
  */
-export async function layOutPrint(
+export async function layOut(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   plan: SheetPlan,
-): Promise<Message | undefined> {
+): Promise<Message[]> {
   const settings = settingsOf(plan);
   try {
     for (const { set } of settings) set(sheet, sheet.pageLayout);
     await context.sync();
-    return undefined;
+    return [];
   } catch {
     const refused: Message[] = [];
+    const left: Message[] = [];
     for (const { what, set } of settings) {
       try {
         set(sheet, sheet.pageLayout);
         await context.sync();
       } catch {
-        refused.push(what);
+        if (what) refused.push(what);
+        else left.push(NOT_FROZEN);
       }
     }
     return refused.length === 0
-      ? undefined
-      : say`Excel did not take ${listed(refused)} of the sheet, as where no printer is set up: look at Page Layout before you print.`;
+      ? left
+      : [
+          say`Excel did not take ${listed(refused)} of the sheet, as where no printer is set up: look at Page Layout before you print.`,
+          ...left,
+        ];
   }
 }

@@ -78,6 +78,23 @@ test("without a printer the sheet is made, and a sentence says what was not set"
   ]);
 });
 
+test("an Excel that does not freeze rows makes the sheet, and a sentence says how to freeze them", async () => {
+  const { excel, layout, told } = await printed(pagesOf(3), (one) =>
+    one.failures.refuse(/freezePanes\.freezeRows/, "GeneralException"),
+  );
+  expect(layout.titleRows).toBe("$1:$1");
+  expect(excel.sheet("Test").sheet.frozen).toEqual({ rows: 0, cols: 0 });
+  expect(told).toEqual(["Excel did not freeze the first rows of the sheet: choose View, Freeze Panes."]);
+});
+
+test("an Excel that does not fit pages to the paper prints them at a scale at which they fit", async () => {
+  const { layout } = await printed(
+    { ...pagesOf(3), columnWidths: Object.fromEntries(Array.from({ length: 8 }, (_, col) => [col, 22])) },
+    (one) => one.failures.refuse(/zoom = \{"horizontalFitToPages/, "GeneralException"),
+  );
+  expect(layout.zoom).toEqual({ scale: 77 });
+});
+
 test("one refused setting does not stop the others", async () => {
   const { layout, told } = await printed(pagesOf(3), (one) => one.failures.refuse(/paperSize =/, "InvalidArgument"));
   expect(layout.printArea).toBe("$A$1:$H$60,$A$61:$H$120,$A$121:$H$180");

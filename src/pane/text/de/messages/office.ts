@@ -31,6 +31,8 @@ export const office: Readonly<Record<string, string>> = {
     "Dieses Excel kann aus einer Datei keine Notizen oder Kommentare übernehmen: Das Blatt kam ohne sie. Zum Behalten das Blatt in Excel auf dem Desktop verschieben.",
   "Excel on the web takes no file with charts: open the file in Excel and move or copy its sheet into this workbook (right click on its tab), or insert it in desktop Excel. Nothing was inserted.":
     "Excel im Web nimmt keine Datei mit Diagrammen: die Datei in Excel öffnen und ihr Blatt in diese Arbeitsmappe verschieben oder kopieren (rechts auf den Reiter klicken) oder es in Excel auf dem Desktop einfügen. Nichts wurde eingefügt.",
+  "Excel did not freeze the first rows of the sheet: choose View, Freeze Panes.":
+    "Excel hat die ersten Zeilen des Blatts nicht fixiert: Ansicht, Fenster fixieren wählen.",
   "Excel on the web takes no file with PivotTables or slicers: open the file in Excel and move or copy its sheet into this workbook (right click on its tab), or insert it in desktop Excel. Nothing was inserted.":
     "Excel im Web nimmt keine Datei mit PivotTables oder Datenschnitten: die Datei in Excel öffnen und ihr Blatt in diese Arbeitsmappe verschieben oder kopieren (rechts auf den Reiter klicken) oder es in Excel auf dem Desktop einfügen. Nichts wurde eingefügt.",
   "The file has {0} MB, and Excel on the web takes at most about {1} MB at once: open the file in Excel and move or copy its sheet into this workbook (right click on its tab), or insert it in desktop Excel. Nothing was inserted.":
