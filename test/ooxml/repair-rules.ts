@@ -239,7 +239,8 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
         .map(({ target }) => `an address has ${target.length} characters`),
     ];
   }),
-  // MS-OI29500, 2.1.681 (columns); the others from memory: Excel repairs the part of the table.
+  // MS-OI29500, 2.1.681 (columns); exceljs issue 106 (names that differ by capitals or by a blank at the end); the others
+  // from memory: Excel repairs the part of the table.
   "tables have numbers and columns of their own, and cells of their own": (file) => {
     const all = file.sheets.flatMap(({ path }) =>
       file.targets(path, "table").map((at) => ({ sheet: path, at, root: file.xml(at).documentElement })),
@@ -265,7 +266,7 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
         return [
           ...columns.filter((one) => !(numberOf(one, "id") > 0)).map(() => "a column has the id 0"),
           ...repeated(columns.map((one) => attribute(one, "id") ?? "")).map((id) => `two columns have the id ${id}`),
-          ...repeated(columns.map((one) => (attribute(one, "name") ?? "").toLowerCase())).map(
+          ...repeated(columns.map((one) => (attribute(one, "name") ?? "").trim().toLowerCase())).map(
             (name) => `two columns are called ${name}`,
           ),
           ...columns.flatMap((one) => longer(one, ["name", "uniqueName"], 255)),

@@ -89,7 +89,7 @@ const FAULTS: readonly Fault[] = [
   [
     "tables have numbers and columns of their own, and cells of their own",
     [edit(TABLE, '<tableColumn id="2" name="Mass"', '<tableColumn id="1" name="tin"'), /two columns have the id 1/],
-    [edit(TABLE, 'name="Mass"', 'name="tin"'), /two columns are called tin/],
+    [edit(TABLE, 'name="Mass"', 'name="tin "'), /two columns are called tin/],
     [edit(TABLE, '<tableColumn id="2"', '<tableColumn id="0"'), /a column has the id 0/],
     [edit(TABLE, 'name="Mass"', `name="${long(256)}"`), /name of tableColumn has more than 255/],
     [edit(TABLE, '<autoFilter ref="B2:C4"', '<autoFilter ref="B2:B4"'), /the filter is not over the columns/],
