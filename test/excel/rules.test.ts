@@ -344,7 +344,7 @@ describe("names", () => {
     [
       "cells of a constant",
       (_, s) => s.names.getItem("mass").getRange().load("values"),
-      "ItemNotFound",
+      "InvalidOperation",
       (excel) => void excel.sheet("Data").name("mass", "=5"),
     ],
   ]);

@@ -11,7 +11,7 @@
  *
  * Members: `book` is the workbook as data, `picture()` a copy to compare with later, `cost(work)` counts round trips.
  * Switches: `failures` (refuse, failAt, closeAt), `evaluation` (evaluator, isAddInLate, busyFor), `switches` (no
- * printer, print area), `startEdit`/`endEdit` (a cell is being edited), `select`, `selectChart`, `selectNothing`,
+ * printer, print area, another window in front), `startEdit`/`endEdit` (a cell is being edited), `select`, `selectChart`, `selectNothing`,
  * `structure(password)`, `sheet(name).protect(options, password)`. It was written from Microsoft's documentation and
  * issue threads; a code that they do not give is from memory (test/excel/rules.test.ts marks these).
  */
@@ -60,7 +60,7 @@ export class StrictExcel implements Office, Behind {
   readonly platform: Platform;
   readonly locale: string;
   readonly evaluation: Evaluation;
-  readonly switches: Switches = { hasNoPrinter: false, limitsPrintArea: false };
+  readonly switches: Switches = { hasNoPrinter: false, limitsPrintArea: false, isInBackground: false };
   readonly kept: Office["kept"] = new Map();
   readonly root = new Workbook(this);
   private ids = 0;

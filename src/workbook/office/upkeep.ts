@@ -5,7 +5,7 @@ import { localName, planName } from "../rules/names";
 import { checkNaming } from "../rules/naming";
 import { WorkbookError, type NamedAddress, type SheetName } from "../port";
 import { note, strike, strikeNow } from "./journal";
-import { NAME_PROPERTIES, placeOf, type Names } from "./reading/places";
+import { NAME_PROPERTIES, placeOfName, type Names } from "./reading/places";
 import { boxOfRange, PLACE_OF_ONE } from "./reading/read";
 import { codeOf } from "./sentence";
 
@@ -33,9 +33,10 @@ export const sheetNamesOf = (sheet: string, { own, shared }: Names): SheetName[]
   [
     ...own.map((item) => ({ item, scope: "sheet" as const })),
     ...shared.map((item) => ({ item, scope: "workbook" as const })),
-  ].flatMap(({ item: { name, type, value }, scope }): SheetName[] => {
+  ].flatMap(({ item, scope }): SheetName[] => {
+    const { name } = item;
     if (OWN.test(name)) return [];
-    const place = type === "Range" ? placeOf(value) : undefined;
+    const place = placeOfName(item);
     if (!place) return [{ name: planName(name), scope, place: "lost" }];
     // A name of the sheet that leads to another sheet counts as lost; a name of the workbook that leads to another
     // sheet is not listed.
@@ -53,7 +54,7 @@ export async function listNames(context: Excel.RequestContext, sheet: Excel.Work
 
 /** Throws if a name already refers to cells, so that it is not moved. */
 function refuseTaken(name: string, item: Excel.NamedItem): void {
-  const present = item.isNullObject || item.type !== "Range" ? undefined : placeOf(item.value);
+  const present = item.isNullObject ? undefined : placeOfName(item);
   if (!present) return;
   const { row, col, rows, cols } = present.box;
   const first = cellAddress(row, col);

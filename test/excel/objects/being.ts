@@ -37,6 +37,8 @@ export interface Switches {
   hasNoPrinter: boolean;
   /** Print areas above 255 characters are refused, as in VBA; whether the API refuses them is not documented. */
   limitsPrintArea: boolean;
+  /** While another window of desktop Excel is in front, names are given without their type (office-js issue 5504). */
+  isInBackground: boolean;
 }
 
 export abstract class Being {

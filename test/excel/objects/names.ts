@@ -1,7 +1,7 @@
 /** Names of the workbook and of a sheet. */
 import { same, sheetById, type NameOf, type Sheet } from "../book/book";
 import { checkFree, checkName, formulaOf, refersTo, typeOf } from "../book/names";
-import { invalidArgument, notFound } from "../refusal";
+import { invalidArgument, notFound, Refusal } from "../refusal";
 import { Being, Collection, type Host } from "./being";
 import { Range } from "./range";
 import { Worksheet } from "./worksheet";
@@ -60,7 +60,10 @@ export class NamedItem extends Being {
   get name(): string {
     return this.named.name;
   }
-  get type(): string {
+  get type(): string | null {
+    return this.host.switches.isInBackground ? null : this.kind;
+  }
+  private get kind(): string {
     return typeOf(this.host.book, this.named);
   }
   get scope(): string {
@@ -87,10 +90,10 @@ export class NamedItem extends Being {
     this.host.recalculate();
   }
   get value(): unknown {
-    if (this.type === "Range") return formulaOf(this.host.book, this.named).slice(1).replaceAll("$", "");
-    if (this.type === "Error") return "#REF!";
+    if (this.kind === "Range") return formulaOf(this.host.book, this.named).slice(1).replaceAll("$", "");
+    if (this.kind === "Error") return "#REF!";
     const text = this.formula.slice(1);
-    return this.type === "Double" || this.type === "Integer" ? Number(text) : text.replace(/^"|"$/g, "");
+    return this.kind === "Double" || this.kind === "Integer" ? Number(text) : text.replace(/^"|"$/g, "");
   }
   get worksheetOrNullObject(): Worksheet | null {
     return this.home ? new Worksheet(this.host, this.home) : null;
@@ -100,6 +103,9 @@ export class NamedItem extends Being {
     return new Worksheet(this.host, this.home);
   }
   getRange(): Range {
+    // The names of formulas: xlwings-server issue 218.
+    if (this.named.refers.kind === "formula")
+      throw new Refusal("InvalidOperation", "This operation is not permitted for the current object.");
     const range = this.getRangeOrNullObject();
     if (!range) throw notFound(`cells of the name "${this.named.name}"`);
     return range;

@@ -58,8 +58,25 @@ export const MOST_CELLS = 1_000_000;
  */
 const canBeRead = (box: Box): boolean => !isWhole(box) && box.rows * box.cols <= MOST_CELLS;
 
-function placeOfItem({ type, value }: Item): Place | undefined {
-  const place = type === "Range" ? placeOf(value) : undefined;
+/** Kinds of names that lead to no cells, though the value of a text may look like an address. */
+const NO_CELLS: ReadonlySet<unknown> = new Set<Excel.NamedItem["type"]>([
+  "String",
+  "Integer",
+  "Double",
+  "Boolean",
+  "Array",
+  "Error",
+]);
+
+/**
+ * The place of a loaded name; undefined if it leads to no cells. While another window of Excel is in front, desktop
+ * Excel gives no type (office-js issue 5504): the value then says whether these are cells.
+ */
+export const placeOfName = ({ type, value }: Pick<Excel.NamedItem, "type" | "value">): Place | undefined =>
+  NO_CELLS.has(type) ? undefined : placeOf(value);
+
+function placeOfItem(item: Item): Place | undefined {
+  const place = placeOfName(item);
   return place && canBeRead(place.box) ? place : undefined;
 }
 

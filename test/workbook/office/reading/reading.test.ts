@@ -137,6 +137,16 @@ describe("names", () => {
     });
   });
 
+  test("are read, listed and left where they are while another window of Excel is in front", async () => {
+    withNames();
+    const wanted = ["readings", "t50", "apart", "lost", "constant", "elsewhere", "shared", "others", "absent"];
+    const seen = async () => [await port.readNames("Test", wanted), await port.listNames("Test")];
+    const before = await seen();
+    excel.switches.isInBackground = true;
+    expect(await seen()).toEqual(before);
+    await expect(port.nameCells("Test", "t50", "D9")).rejects.toThrow(/"t50" is already at .* and was left there/);
+  });
+
   test("a name of whole rows or columns, or of too many cells, does not stop the others from being read or filled", async () => {
     withNames();
     excel
