@@ -129,6 +129,7 @@ describe("arrays and the shape of a range", () => {
     ["formulas", (_, s) => (s.getRange("A1:B2").formulas = [[1], [2]])],
     ["number formats", (_, s) => (s.getRange("A1:B2").numberFormat = [["0"]])],
     ["looks", (_, s) => s.getRange("A1:B2").setCellProperties([[{}, {}]])],
+    ["looks with null in place of a cell", (_, s) => s.getRange("A1:B1").setCellProperties([[{}, wrong(null)]])],
     ["rows of different length", (_, s) => (s.getRange("A1:B2").values = [[1, 2], [3]])],
     ["one value for all", (_, s) => (s.getRange("A1:B2").values = wrong(1))],
     ["an address that is none", (_, s) => s.getRange("rubbish")],
@@ -138,6 +139,15 @@ describe("arrays and the shape of a range", () => {
     ["values of a whole row", (_, s) => (s.getRange("3:3").values = [Array(16_384).fill(1)])],
     ["formats of whole columns", (_, s) => (s.getRange("A:B").numberFormat = [["0", "0"]])],
   ])("%s", async (_, work) => expect(await refusal(work)).toBe(NOT_ALLOWED));
+
+  test.each([
+    [80, "accepted"],
+    [90, "GeneralException"],
+  ])("looks of %d,000 cells at once: %s", async (thousands, code) => {
+    const looks = Array.from({ length: thousands }, () => Array.from({ length: 1_000 }, () => ({})));
+    const set: Work = (_, sheet) => sheet.getRangeByIndexes(0, 0, thousands, 1_000).setCellProperties(looks);
+    expect(await refusal(set)).toBe(code);
+  });
 
   test("whole rows and columns return null in place of their cells", async () => {
     new StrictExcel({ sheets: ["Data"] });
