@@ -2,10 +2,7 @@
  * References by name in a formula: `{name}` is a name of the formula's own sheet, `{'Other sheet'!name}` is a name of
  * another sheet.
  */
-import { say, type Message } from "../reduction/message";
 import { quoted, unquoted } from "./address";
-import { LONGEST_FORMULA } from "./limits";
-import { localName } from "./rules/names";
 
 /**
  * Matches a text, a reference to a name of another sheet, the name of a sheet in quotes, or a reference to a name of
@@ -43,13 +40,3 @@ export const withReferences = (formula: string, called: (reference: Reference) =
 /** A reference in the form of a formula, such as "{'Ring 2'!mass}". */
 export const referenceTo = (name: string, sheet?: string): string =>
   sheet === undefined ? `{${name}}` : `{${quoted(sheet)}!${name}}`;
-
-/** The reason why the formula is too long for a cell; undefined if it is not. */
-export function faultOfLength(formula: string): Message | undefined {
-  const { length } = withReferences(formula, ({ name, sheet }) =>
-    sheet === undefined ? localName(name) : `${quoted(sheet)}!${localName(name)}`,
-  );
-  return length > LONGEST_FORMULA
-    ? say`a formula has ${length} characters, and ${LONGEST_FORMULA} at most are taken`
-    : undefined;
-}

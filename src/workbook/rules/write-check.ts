@@ -1,10 +1,10 @@
 /** Decides whether cells may be written. Every port asks before it changes a cell. */
 import { say, verbatim, type Message } from "../../reduction/message";
-import { cellAddress } from "../address";
-import { LONGEST_TEXT } from "../limits";
-import { LAST_COLUMN, LAST_ROW } from "./names";
+import { cellAddress, quoted } from "../address";
+import { LONGEST_FORMULA, LONGEST_TEXT } from "../limits";
+import { LAST_COLUMN, LAST_ROW, localName } from "./names";
 import { WorkbookError, type CellContent, type CellValue } from "../port";
-import { faultOfLength, referencesOf, type Reference } from "../references";
+import { referencesOf, withReferences, type Reference } from "../references";
 
 /** The present state of a cell. */
 export interface Standing {
@@ -27,6 +27,16 @@ const short = (content: CellValue): string => {
   const text = String(content);
   return text.length > 30 ? `${text.slice(0, 30)}...` : text;
 };
+
+/** The reason why the formula is too long for a cell; undefined if it is not. */
+function faultOfLength(formula: string): Message | undefined {
+  const { length } = withReferences(formula, ({ name, sheet }) =>
+    sheet === undefined ? localName(name) : `${quoted(sheet)}!${localName(name)}`,
+  );
+  return length > LONGEST_FORMULA
+    ? say`a formula has ${length} characters, and ${LONGEST_FORMULA} at most are taken`
+    : undefined;
+}
 
 /** Faults that can be found without the workbook. */
 function faultOfContent(cell: CellContent): Message | undefined {
