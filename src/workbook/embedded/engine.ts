@@ -5,7 +5,10 @@
 import { EvaluationError, Model, registries, UIPlugin } from "@odoo/o-spreadsheet";
 
 import "./look/chart";
+import "./look/front-view";
+import "./look/header-places";
 import "./look/merges";
+import "./look/used-colours";
 import "./engine-words";
 import "./evaluation/as-in-excel";
 import "./evaluation/compiled";
