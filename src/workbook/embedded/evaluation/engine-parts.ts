@@ -61,9 +61,14 @@ interface PositionSet {
   readonly sheets: Record<string, unknown>;
 }
 
+/** The formulas that read a column of a sheet, by the rows that they read. */
+interface ReadersOfColumn {
+  query(rows: { readonly top: number; readonly bottom: number }): readonly { readonly dependents: SheetRange }[];
+}
+
 interface DependencyGraph {
   /** By the sheet that formulas read, and by its column. */
-  readonly forest: Record<string, Record<string, unknown>>;
+  readonly forest: Record<string, Record<string, ReadersOfColumn>>;
   addDependencies(formula: Place, read: readonly SheetRange[]): void;
 }
 

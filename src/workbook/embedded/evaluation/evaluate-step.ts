@@ -46,18 +46,19 @@ export class Missed {
   }
 }
 
-/** Removes all that the evaluator knows of a sheet. Returns the formulas of other sheets that read it. */
+/** Removes all that the evaluator knows of a sheet. Returns the formulas of other sheets that read it, without those that read these. */
 function forget(evaluator: Evaluator, sheetId: string): SheetRange[] {
   const { forest } = evaluator.formulaDependencies();
-  const last = Math.max(0, ...Object.keys(forest[sheetId] ?? {}).map(Number));
-  const whole = { left: 0, right: last, top: 0, bottom: Number.MAX_SAFE_INTEGER };
-  const readers = [...evaluator.getCellsDependingOn([{ sheetId, zone: whole }])];
+  const whole = { top: 0, bottom: Number.MAX_SAFE_INTEGER };
+  const readers = Object.values(forest[sheetId] ?? {}).flatMap((column) =>
+    column.query(whole).flatMap(({ dependents }) => (dependents.sheetId === sheetId ? [] : [dependents])),
+  );
   const { resultsToArrayFormulas, arrayFormulasToResults } = evaluator.spreadingRelations;
   for (const known of [forest, evaluator.blockedArrayFormulas.sheets, resultsToArrayFormulas.rTrees])
     Reflect.deleteProperty(known, sheetId);
   arrayFormulasToResults.clearSheet(sheetId);
   evaluator.evaluatedCells.clearSheet(sheetId);
-  return readers.filter((range) => range.sheetId !== sheetId);
+  return readers;
 }
 
 /** The formulas of other sheets that read one of these sheets. */
@@ -133,9 +134,11 @@ export function evaluateStep(
   const { getters } = evaluator;
   const isThere = ({ sheetId }: { readonly sheetId: string }): boolean => getters.tryGetSheet(sheetId) !== undefined;
   const ranges = changedNames(evaluator, step, missed);
+  // The lists may be longer than a call takes arguments.
+  const add = (more: readonly SheetRange[]): void => more.forEach((one) => ranges.push(one));
   const sheets = [...step.sheets].filter((sheetId) => !evaluated.has(sheetId));
   for (const sheetId of sheets) {
-    ranges.push(...forget(evaluator, sheetId));
+    add(forget(evaluator, sheetId));
     missed.forget(sheetId);
   }
   const cells = sheets
@@ -147,10 +150,10 @@ export function evaluateStep(
   // Former places of a sheet that is evaluated whole mean nothing.
   const isOther = ({ sheetId }: SheetRange): boolean => evaluated.has(sheetId) || !step.sheets.has(sheetId);
   for (const range of step.cells.filter((one) => isThere(one) && isOther(one)))
-    ranges.push(range, ...changedCells(evaluator, range));
-  if (step.returned.size > 0) ranges.push(...readersOf(evaluator, step.returned).map(rangeOf));
-  if (step.renamed.size > 0) ranges.push(...readersByName(evaluator, step.renamed).map(rangeOf));
-  if (step.sheets.size > 0) ranges.push(...missed.of((name) => name.includes("!")).map(rangeOf));
+    add([range, ...changedCells(evaluator, range)]);
+  if (step.returned.size > 0) add(readersOf(evaluator, step.returned).map(rangeOf));
+  if (step.renamed.size > 0) add(readersByName(evaluator, step.renamed).map(rangeOf));
+  if (step.sheets.size > 0) add(missed.of((name) => name.includes("!")).map(rangeOf));
   const changed = ranges.filter((range) => isThere(range) && isOther(range));
   evaluator.evaluate([...cells, ...changed, ...evaluator.getCellsDependingOn(changed)]);
 }

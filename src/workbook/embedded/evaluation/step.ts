@@ -83,14 +83,14 @@ export class Step {
 
   /** Adds what undo or redo of these commands changes. */
   #returns(commands: readonly EngineCommand[]): boolean {
-    const ofSheets = commands.filter(({ type }) => /^(?:CREATE|DELETE|DUPLICATE)_SHEET$/.test(type));
+    const ofSheets = new Set(commands.filter(({ type }) => /^(?:CREATE|DELETE|DUPLICATE)_SHEET$/.test(type)));
     for (const command of ofSheets) {
       this.adds(command);
       this.returned.add(command.type === "DUPLICATE_SHEET" ? command.sheetIdTo : command.sheetId);
     }
     return commands.every((command) => {
       const { type, sheetId, col, row } = command;
-      if (ofSheets.includes(command) || isWithoutValues(type)) return true;
+      if (ofSheets.has(command) || isWithoutValues(type)) return true;
       if (type !== "UPDATE_CELL" && type !== "CLEAR_CELL" && !OF_TARGETS.has(type)) return this.adds(command);
       if (this.sheets.has(sheetId)) return true;
       const target: readonly Zone[] = OF_TARGETS.has(type)
