@@ -8,7 +8,9 @@ import {
   freshHistory,
   lastStep,
   newWorkbook,
+  onLongRedo,
   opening,
+  redoSlowly,
   saveXlsx,
   setDecimalMark,
   sheetView,
@@ -102,17 +104,17 @@ class Desk {
     this.voice.tell([hostWords().isOpen(name), ...remarks.map(inWords)].join(" "));
   }
 
-  /** Makes a handler that tells what `action` throws. */
-  attempt(action: () => Promise<void>): () => void {
+  /** Makes a handler that tells what `action` throws; `stopped` says what is so after a stop. */
+  attempt(action: () => Promise<void>, stopped = () => hostWords().stopped): () => void {
     return () =>
       void action().catch((error) =>
-        error instanceof Stopped ? this.voice.tell(hostWords().stopped) : this.voice.fail(sentenceOf(error)),
+        error instanceof Stopped ? this.voice.tell(stopped()) : this.voice.fail(sentenceOf(error)),
       );
   }
 }
 
-/** The long works on files, with the box that shows their progress. */
-function fileWorks(desk: Desk, usual: DecimalMark | undefined) {
+/** The long works, with the box that shows their progress. */
+function longWorks(desk: Desk, usual: DecimalMark | undefined) {
   const work = makeLongWork({
     box: element("work"),
     words: element("work-words"),
@@ -128,11 +130,12 @@ function fileWorks(desk: Desk, usual: DecimalMark | undefined) {
       work.around(hostWords().saving(name), (run) =>
         saveXlsx(port.workbook, run, valuesNotice(desk.fileName, timeStamp(new Date()))),
       ),
+    redo: () => work.around(hostWords().redoing, (run) => redoSlowly(port.workbook.model, run)),
   };
 }
 
 /** The buttons that open and save files. */
-function followFileButtons(desk: Desk, { read, save, saveValues }: ReturnType<typeof fileWorks>): void {
+function followFileButtons(desk: Desk, { read, save, saveValues }: ReturnType<typeof longWorks>): void {
   const { voice } = desk;
   const chooser = element<HTMLInputElement>("file");
   element("open").addEventListener("click", () => chooser.click());
@@ -230,8 +233,9 @@ async function start(): Promise<void> {
   window.addEventListener("beforeunload", (event) => {
     if (!desk.isSaved) event.preventDefault();
   });
-  const works = fileWorks(desk, usual);
+  const works = longWorks(desk, usual);
   followFileButtons(desk, works);
+  onLongRedo(desk.attempt(works.redo, () => hostWords().redoStopped));
   await followDecimalMark(desk);
   element("licences-open").addEventListener("click", () => element<HTMLDialogElement>("licences").showModal());
   makeDivider(element("divider"), document.querySelector<HTMLElement>(".desk")!);

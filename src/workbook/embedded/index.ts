@@ -10,7 +10,7 @@ export {
   type WorksheetFunction,
 } from "./functions";
 export { speakWith } from "./engine-words";
-export { lastStep } from "./steps/history";
+export { lastStep, onLongRedo, redoSlowly } from "./steps/history";
 export { decimalMarkIn, decimalMarkOf, setDecimalMark, type DecimalMark } from "./typing/locale";
 export { EmbeddedPort } from "./port";
 export { sheetView, type SheetView, type Voice } from "./view";

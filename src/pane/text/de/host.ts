@@ -38,9 +38,12 @@ export const host: HostWords = {
   isOpen: (name) => `${name} ist geöffnet.`,
   opening: (name) => `${name} wird geöffnet`,
   saving: (name) => `${name} wird gespeichert`,
+  redoing: "Der Schritt wird wiederholt",
   saved: (name) => `${name} liegt jetzt bei den Downloads des Browsers.`,
   savedValues: (name) => `${name} ist gespeichert: Werte statt Formeln.`,
   stopped: "Angehalten: Keine Datei wurde erstellt und keine geöffnet.",
+  redoStopped:
+    "Angehalten: Die Arbeitsmappe ist unverändert. Wiederholen holt den Schritt, sobald es wieder verlangt wird.",
   unsaved: (name, next) =>
     `${name} hat Änderungen, die nicht gespeichert sind. ${next} trotzdem öffnen und sie verlieren?`,
   notOpened: (name) => `${name} wurde nicht geöffnet.`,

@@ -36,9 +36,11 @@ export const host = {
   isOpen: (name: string) => `${name} is open.`,
   opening: (name: string) => `Opening ${name}`,
   saving: (name: string) => `Saving ${name}`,
+  redoing: "Doing the step again",
   saved: (name: string) => `${name} was saved to the browser's downloads.`,
   savedValues: (name: string) => `${name} was saved: values in place of formulas.`,
   stopped: "Stopped: no file was made, and none was opened.",
+  redoStopped: "Stopped: the workbook is as it was. Redo brings the step whenever you ask for it again.",
   unsaved: (name: string, next: string) => `${name} has changes that are not saved. Open ${next} anyway and lose them?`,
   notOpened: (name: string) => `${name} was not opened.`,
 };

@@ -4,10 +4,10 @@
  */
 import { say, verbatim } from "../../../reduction/message";
 import { registries } from "@odoo/o-spreadsheet";
-import { pause } from "../../in-slices";
+import { pause, type Run } from "../../in-slices";
 import { WorkbookError } from "../../port";
 import { runBatch, withoutUseless, type Command, type Dispatching, type Model } from "../engine";
-import { isBusy, stepEnd } from "./long-step";
+import { isBusy, redoInSlices, stepEnd, type Change, type StepAgain } from "./long-step";
 import { tellRefusal, whileLifted } from "../protection";
 import { StepRoom, type KeptStep } from "./step-room";
 
@@ -23,8 +23,11 @@ interface Session {
    * 120,000 commands. It unpacks a step that was sent, which compiles each of its formulas again, and then sees that the step is its own.
    */
   readonly commandSquisher: Record<"squish" | "unsquish", (commands: readonly Command[]) => readonly Command[]>;
-  /** What was done, by step. */
-  readonly revisions: { get(step: string): KeptStep };
+  /** What was done, by step; and how the engine carries out a step again. */
+  readonly revisions: {
+    get(step: string): KeptStep;
+    applyOperation: (step: { readonly id: string; setChanges(changes: readonly unknown[]): void }) => void;
+  };
 }
 
 /** The steps that undo would take back, and those that redo would bring again; the next is the last of each. */
@@ -36,6 +39,17 @@ interface Steps {
 }
 
 const LET_GO = say`Not undone: the steps before this one were let go, because the page has room for a limited number. A file that was saved has the workbook as it was when it was saved.`;
+
+/** With more commands than this (a data sheet has 5,400), a redo goes in slices where somebody shows its progress. */
+const MOST_REDONE_AT_ONCE = 6_000;
+
+let beginLongRedo: (() => void) | undefined;
+
+/** Sets what begins a long redo: it calls `redoSlowly`. Without it, every redo is done at once. */
+export const onLongRedo = (begin: (() => void) | undefined): void => void (beginLongRedo = begin);
+
+/** By the getters of a model: its steps. */
+const histories = new WeakMap<object, ForgettingHistory>();
 
 interface Stacks {
   undoStack: string[];
@@ -64,6 +78,8 @@ class ForgettingHistory extends History {
   /** For a step that continues another step: that other step. Undo and redo treat both as one. */
   readonly #before = new Map<string, string>();
   readonly #revisions: Session["revisions"];
+  /** Carries out a step again as the engine does. */
+  readonly #apply: Session["revisions"]["applyOperation"];
   readonly #room = new StepRoom();
   /** The last of the steps that were let go. */
   #lastGone: string | undefined;
@@ -72,11 +88,21 @@ class ForgettingHistory extends History {
   readonly #madeOn = new Map<string, string>();
   readonly #undoneOn = new Map<string, string>();
 
-  constructor(config: { readonly session: Session }) {
+  /** What the commands of steps have changed that were carried out in slices, by step: redo then does not carry them out. */
+  #madeAgain: ReadonlyMap<string, readonly Change[]> = new Map();
+
+  constructor(config: { readonly session: Session; readonly getters: object }) {
     super(config);
-    const { commandSquisher } = config.session;
+    const { commandSquisher, revisions } = config.session;
     commandSquisher.squish = commandSquisher.unsquish = (commands) => commands;
-    this.#revisions = config.session.revisions;
+    this.#revisions = revisions;
+    this.#apply = revisions.applyOperation;
+    revisions.applyOperation = (step) => {
+      const changes = this.#madeAgain.get(step.id);
+      if (changes) step.setChanges(changes);
+      else this.#apply(step);
+    };
+    histories.set(config.getters, this);
   }
 
   getLastStep(): string | undefined {
@@ -103,6 +129,7 @@ class ForgettingHistory extends History {
       this.undoStack = this.#withinReach(steps.undo);
       this.redoStack = this.#withinReach(steps.redo);
     } else if (type === JOIN && step !== undefined && before !== undefined) this.#before.set(step, before);
+    else if (type === "REQUEST_REDO" && beginLongRedo && this.#madeAgain.size === 0 && this.#isLong()) beginLongRedo();
     // A step that is redone was allowed when it was first done, perhaps as one of the add-in.
     else if (type === "REQUEST_UNDO" || type === "REQUEST_REDO") whileLifted(() => this.#withSequels(command));
   }
@@ -117,6 +144,38 @@ class ForgettingHistory extends History {
       if (isUndo ? step === undefined || this.#before.get(step) !== this.undoStack.at(-1) : !this.#isSequelNext())
         return;
       if (this.undoStack.length === 0) return;
+    }
+  }
+
+  /** The steps that the next redo brings again, the first of them first. */
+  #nextAgain(): string[] {
+    const next: string[] = [];
+    for (const step of [...this.redoStack].reverse()) {
+      if (next.length > 0 && this.#before.get(step) !== next.at(-1)) break;
+      next.push(step);
+    }
+    return next;
+  }
+
+  #isLong(): boolean {
+    const count = this.#nextAgain().reduce((sum, step) => sum + this.#revisions.get(step)._commands.length, 0);
+    return count > MOST_REDONE_AT_ONCE;
+  }
+
+  /** Redoes as `REQUEST_REDO` does, in slices. */
+  async redoSlowly(model: Model, run: Run): Promise<void> {
+    const made = new Map<string, Change[]>();
+    const given = (): StepAgain[] =>
+      this.#nextAgain().map((step) => {
+        const changes: Change[] = [];
+        made.set(step, changes);
+        return { commands: this.#revisions.get(step)._commands, changes };
+      });
+    const ready = (): void => void (this.#madeAgain = made);
+    try {
+      await redoInSlices(model, given, (piece) => this.#apply({ id: "", ...piece }), ready, run);
+    } finally {
+      this.#madeAgain = new Map();
     }
   }
 
@@ -173,6 +232,14 @@ class ForgettingHistory extends History {
 }
 
 registries.featurePluginRegistry.replace("history", ForgettingHistory as never);
+
+/**
+ * Redoes in slices that `run` carries out, as one redo; a step that continues another is done with it. Nothing is changed if it throws
+ * (`Stopped`), and the redo can be asked for again.
+ */
+export async function redoSlowly(model: Model, run: Run): Promise<void> {
+  await histories.get(model.getters)?.redoSlowly(model, run);
+}
 
 /** The step that undo would now take back; it is equal at two times if nothing changed between them. */
 export const lastStep = ({ getters }: Model): string | undefined =>

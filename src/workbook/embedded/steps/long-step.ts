@@ -5,17 +5,17 @@
  * sentence, and the requests of the pane wait. A step that is stopped or refused is taken back whole.
  * Casts: the engine's types do not include the inner parts of a model.
  */
-import { say } from "../../../reduction/message";
+import { say, type Message } from "../../../reduction/message";
 import { nth } from "../../../reduction/numeric/lists";
 import { coreTypes, registries, UIPlugin } from "@odoo/o-spreadsheet";
-import { inSlices, type Course } from "../../in-slices";
+import { inSlices, type Course, type Run } from "../../in-slices";
 import { WorkbookError } from "../../port";
 import { BATCH, dispatchOne, withoutUseless, type Command, type Dispatching, type Model } from "../engine";
 import { evaluationOf } from "../evaluation/plugin";
 import { tellRefusal, whileLifted } from "../protection";
 
 /** A change of one field of the engine's state. */
-interface Change {
+export interface Change {
   readonly target: Record<PropertyKey, unknown>;
   readonly key: PropertyKey;
   readonly before: unknown;
@@ -37,6 +37,8 @@ interface Going {
   /** The sheets that the step makes. */
   sheetIds: ReadonlySet<string>;
   readonly isOver: Promise<void>;
+  /** What a person is told who changes something meanwhile. */
+  readonly wait: Message;
   isAtWork: boolean;
 }
 
@@ -64,8 +66,6 @@ export const isUnfinished = ({ getters }: WithGetters, sheetId: string): boolean
 /** Commands that change the workbook, besides those that the engine keeps in its history. */
 const CHANGING = new Set(["REQUEST_UNDO", "REQUEST_REDO", "EVALUATE_CELLS", BATCH]);
 
-const WAIT = say`Not done: sheets are being inserted. Wait until they are there, or stop it in the pane; then try again.`;
-
 /** Refuses every other change while a step is being made, and shows no sheet of it. */
 class OneAtATime extends UIPlugin {
   override allowDispatch(command: any): any {
@@ -73,7 +73,7 @@ class OneAtATime extends UIPlugin {
     if (!going || going.isAtWork) return "Success";
     const isOfStep = command.type === "ACTIVATE_SHEET" && going.sheetIds.has(command.sheetIdTo);
     if (!isOfStep && !CHANGING.has(command.type) && !coreTypes.has(command.type)) return "Success";
-    tellRefusal(WAIT);
+    tellRefusal(going.wait);
     return "CancelledForUnknownReason";
   }
 }
@@ -96,11 +96,27 @@ const COMMANDS_SHARE = 0.6;
 /** The length of a slice of commands in ms: what ends a slice takes some milliseconds itself. */
 const SLICE = 100;
 
+/** The number of commands of a redo after which the time is looked at. */
+const PIECE = 200;
+
+/** A step that is done again: its commands, and the changes that these make, which are collected. */
+export interface StepAgain {
+  readonly commands: readonly Command[];
+  readonly changes: Change[];
+}
+
+/** Carries out commands as the engine does at a redo. */
+export type Apply = (step: {
+  readonly commands: readonly Command[];
+  setChanges(changes: readonly Change[]): void;
+}) => void;
+
 /** A step on a model: its changes and commands so far. */
 class LongStep {
   readonly refused: string[] = [];
   readonly #model: Inside;
-  readonly #changes: Change[] = [];
+  /** The changes, in lists that follow one another. */
+  readonly #changes: Change[][] = [];
   readonly #commands: Command[] = [];
 
   constructor(
@@ -111,12 +127,12 @@ class LongStep {
     evaluationOf(model).hold();
   }
 
-  #atWork(work: () => void): void {
+  #atWork(changes: Change[], work: () => void): void {
     const { going } = this;
     const model = this.#model;
     going.isAtWork = true;
     model.status = 1;
-    Object.assign(model.state, { changes: this.#changes, commands: this.#commands });
+    Object.assign(model.state, { changes, commands: this.#commands });
     try {
       whileLifted(work);
     } finally {
@@ -131,8 +147,10 @@ class LongStep {
     for (; !next.done; next = plan.next()) yield PLAN_SHARE * next.value;
     const { commands, sheetIds } = next.value;
     this.going.sheetIds = new Set(sheetIds);
+    const changes: Change[] = [];
+    this.#changes.push(changes);
     for (let at = 0; at < commands.length;) {
-      this.#atWork(() => {
+      this.#atWork(changes, () => {
         const end = performance.now() + SLICE;
         do dispatchOne(this.model as unknown as Dispatching, nth(commands, at++), this.refused);
         while (at < commands.length && performance.now() < end);
@@ -145,19 +163,58 @@ class LongStep {
     for (const share of evaluationOf(this.model).evaluatingHeld()) yield COMMANDS_SHARE + (1 - COMMANDS_SHARE) * share;
   }
 
+  /** Carries out the commands of these steps by `apply`. */
+  *makingAgain(steps: readonly StepAgain[], apply: Apply): Generator<number> {
+    const all = steps.flatMap(({ commands }) => commands.filter(({ type }) => type === "CREATE_SHEET"));
+    this.going.sheetIds = new Set(all.map(({ sheetId }) => String(sheetId)));
+    const total = steps.reduce((sum, { commands }) => sum + commands.length, 0);
+    for (const { commands, changes } of steps) {
+      this.#changes.push(changes);
+      for (let at = 0; at < commands.length;) {
+        this.#atWork(changes, () => {
+          const end = performance.now() + SLICE;
+          do {
+            const piece = commands.slice(at, at + PIECE);
+            at += piece.length;
+            piece.forEach((command) => this.#commands.push(command));
+            apply({ commands: piece, setChanges: (made) => made.forEach((change) => changes.push(change)) });
+          } while (at < commands.length && performance.now() < end);
+          // The engine has collected the changes of the commands in a list of its own.
+          this.#model.state.changes = changes;
+          this.#model.finalize();
+        });
+        yield (COMMANDS_SHARE * this.#commands.length) / total;
+      }
+    }
+    for (const share of evaluationOf(this.model).evaluatingHeld()) yield COMMANDS_SHARE + (1 - COMMANDS_SHARE) * share;
+  }
+
   end(): void {
-    this.#atWork(() => {
+    const changes = this.#changes.flat();
+    this.#atWork(changes, () => {
       // What depends on values is drawn anew; nothing is evaluated again.
       this.#model.dispatchFromCorePlugin("EVALUATE_CELLS", {});
       evaluationOf(this.model).release(false);
       this.#model.finalize();
     });
-    this.#model.session.save(ROOT, this.#commands, this.#changes);
+    this.#model.session.save(ROOT, this.#commands, changes);
+  }
+
+  /** Ends a redo by the engine's own, which then finds its commands carried out. */
+  endAgain(): void {
+    const { going } = this;
+    evaluationOf(this.model).release(false);
+    going.isAtWork = true;
+    try {
+      (this.model as unknown as Dispatching).dispatch("REQUEST_REDO");
+    } finally {
+      going.isAtWork = false;
+    }
   }
 
   /** Takes the changes back as the engine's own undo does; no step of undo is left. */
   takeBack(): void {
-    for (const { target, key, before } of [...this.#changes].reverse())
+    for (const { target, key, before } of this.#changes.flat().reverse())
       if (before === undefined) Reflect.deleteProperty(target, key);
       else target[key] = before;
     evaluationOf(this.model).release(true);
@@ -177,6 +234,27 @@ function* whileOpen(isOpen: () => boolean, work: Generator<number>): Generator<n
   }
 }
 
+/** Makes a step by `work` while nothing else changes the workbook, and takes the step back unless `work` says that it is done. */
+async function alone(model: Model, wait: Message, work: (step: LongStep) => Promise<boolean>): Promise<void> {
+  while (isBusy(model)) await stepEnd(model);
+  const { getters } = model;
+  let over = (): void => undefined;
+  const isOver = new Promise<void>((resolve) => (over = resolve));
+  const going: Going = { sheetIds: new Set(), isOver, wait, isAtWork: false };
+  steps.set(getters, going);
+  counts.set(getters, stepsBegun(model) + 1);
+  const step = new LongStep(model, going);
+  let isDone = false;
+  try {
+    isDone = await work(step);
+  } finally {
+    if (!isDone) step.takeBack();
+    steps.delete(getters);
+    over();
+    (model as unknown as Inside).trigger("update");
+  }
+}
+
 /**
  * Makes sheets as one step of undo, by the commands of a plan, which is made when no other step goes on. Returns the refusals; if
  * there are any, nothing is changed. Nothing is changed either if it throws: Stopped when the signal is aborted, a sentence when the
@@ -188,26 +266,37 @@ export async function carryOutInSlices(
   isOpen: () => boolean,
   { tell, signal }: Course,
 ): Promise<string[]> {
-  while (isBusy(model)) await stepEnd(model);
-  const { getters } = model;
-  let over = (): void => undefined;
-  const isOver = new Promise<void>((resolve) => (over = resolve));
-  const going: Going = { sheetIds: new Set(), isOver, isAtWork: false };
-  steps.set(getters, going);
-  counts.set(getters, stepsBegun(model) + 1);
-  const step = new LongStep(model, going);
-  let isDone = false;
-  try {
+  const wait = say`Not done: sheets are being inserted. Wait until they are there, or stop it in the pane; then try again.`;
+  let refused: string[] = [];
+  await alone(model, wait, async (step) => {
     await inSlices(whileOpen(isOpen, step.making(plan())), tell, signal);
-    const refused = withoutUseless(step.refused);
-    if (refused.length > 0) return refused;
+    refused = withoutUseless(step.refused);
+    if (refused.length > 0) return false;
     step.end();
-    isDone = true;
-    return [];
-  } finally {
-    if (!isDone) step.takeBack();
-    steps.delete(getters);
-    over();
-    (model as unknown as Inside).trigger("update");
-  }
+    return true;
+  });
+  return refused;
+}
+
+/**
+ * Does steps again by `apply`, in slices that `run` carries out. `given` gives the steps once no other step goes on; without any, nothing
+ * is done. `ready` is called with the steps when their commands are carried out, just before the engine's own redo. If `run` throws,
+ * nothing is changed.
+ */
+export async function redoInSlices(
+  model: Model,
+  given: () => readonly StepAgain[],
+  apply: Apply,
+  ready: () => void,
+  run: Run,
+): Promise<void> {
+  const wait = say`Not done: a step is being done again. Wait until it is done, or stop it at the top of the page; then try again.`;
+  await alone(model, wait, async (step) => {
+    const again = given();
+    if (again.length === 0) return false;
+    await run(step.makingAgain(again, apply));
+    ready();
+    step.endAgain();
+    return true;
+  });
 }

@@ -30,6 +30,8 @@ export const workbook: Readonly<Record<string, string>> = {
     "Nicht rückgängig gemacht: Die Schritte davor sind nicht mehr da, weil die Seite nur für eine begrenzte Zahl Platz hat. Eine gespeicherte Datei hat die Arbeitsmappe, wie sie beim Speichern war.",
   "Not done: sheets are being inserted. Wait until they are there, or stop it in the pane; then try again.":
     "Nicht ausgeführt: Es werden gerade Blätter eingefügt. Warten, bis sie da sind, oder das Einfügen im Aufgabenbereich anhalten; dann noch einmal versuchen.",
+  "Not done: a step is being done again. Wait until it is done, or stop it at the top of the page; then try again.":
+    "Nicht ausgeführt: Ein Schritt wird gerade wiederholt. Warten, bis er fertig ist, oder ihn oben auf der Seite anhalten; dann noch einmal versuchen.",
   "The protection could not be changed": "Der Schutz konnte nicht geändert werden",
   'The sheet "{0}" is locked: unlock it (right click on its tab, Unlock the whole sheet), and try again. Nothing was changed.':
     "Das Blatt „{0}“ ist gesperrt: entsperren (rechts auf den Reiter klicken, Ganzes Blatt entsperren) und noch einmal versuchen. Nichts wurde geändert.",
