@@ -135,8 +135,9 @@ for (const name of ["MODE", "MODE.SNGL"])
   ofAll(name, "The value that occurs most often.", (numbers) => {
     const counts = new Map<number, number>();
     for (const one of numbers) counts.set(one, (counts.get(one) ?? 0) + 1);
-    const most = Math.max(...counts.values());
-    return most < 2 ? noAnswer("#N/A") : [...counts].find(([, count]) => count === most)![0];
+    let [mode, most] = [0, 0];
+    for (const [one, count] of counts) if (count > most) [mode, most] = [one, count];
+    return most < 2 ? noAnswer("#N/A") : mode;
   });
 
 add(
