@@ -88,7 +88,7 @@ function cellOut(value: unknown, name: string): EngineCell {
 function answerOut(answer: unknown, name: string): EngineCell | EngineCell[][] {
   if (!Array.isArray(answer)) return cellOut(answer, name);
   const rows = answer as unknown[][];
-  const width = Math.max(...rows.map((row) => row.length));
+  const width = rows.reduce((most, row) => Math.max(most, row.length), 0);
   return Array.from({ length: width }, (_, col) => rows.map((row) => cellOut(row[col], name)));
 }
 

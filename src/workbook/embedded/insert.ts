@@ -105,7 +105,7 @@ export function* insertCommands(target: Model, source: OpenWorkbook): Generator<
       source.localNames.get(sheet.id) ?? new Map(),
       takenNames,
     );
-    takenNames.push(...names.values());
+    for (const called of names.values()) takenNames.push(called);
     inserted.push({ sheetId, name: nameOf.get(sheet.name)!, names, lost: source.lost?.get(sheet.id) ?? [] });
     if (ranges.length > 0) commands.push(addNames(sheetId, ranges));
     const looks = cellLooks(data, sheet);

@@ -77,9 +77,12 @@ export function roomCommands(
             ...{ position: "after", quantity: last - has + 1 },
           },
         ];
+  // The list may be longer than a call takes arguments.
+  const last = { row: 0, col: 0 };
+  for (const { row, col } of cells) Object.assign(last, { row: Math.max(last.row, row), col: Math.max(last.col, col) });
   return [
-    ...grown("ROW", getters.getNumberRows(sheetId), Math.max(...cells.map(({ row }) => row))),
-    ...grown("COL", getters.getNumberCols(sheetId), Math.max(...cells.map(({ col }) => col))),
+    ...grown("ROW", getters.getNumberRows(sheetId), last.row),
+    ...grown("COL", getters.getNumberCols(sheetId), last.col),
   ];
 }
 

@@ -25,6 +25,9 @@ export interface TestCurve {
 /** Fibrous peats reach void ratios of about 25 (Mesri and Ajlouni, 2007, from memory). */
 const MOST_VOIDS = 30;
 
+/** A test at a constant rate of strain may log thousands of rows; with these points a preconsolidation stress takes a second. */
+const MOST_POINTS = 1_000;
+
 const list = (rows: readonly number[]): Message =>
   rows.length === 1 ? say`row ${firstOf(rows)}` : say`rows ${listed(rows)}`;
 
@@ -35,7 +38,7 @@ const list = (rows: readonly number[]): Message =>
  * A row without a stress is skipped, with a remark if it has a value; the first such row gives the value before loading. A value that is blank or zero
  * under a real stress is left out with a remark; but a strain of zero in the first loaded row counts, since strain is
  * measured from there. `initial`, where it is given, is the value before loading, whatever the rows say. Refuses a
- * negative stress and strains in percent; remarks a void ratio below zero, or greater than that of any soil.
+ * negative stress, strains in percent, and more than 1,000 points; remarks a void ratio below zero, or greater than that of any soil.
  * @example testCurve([25, 50, 100], [0.91, 0.9, 0.85], "e").value.points.length // 3
  * @example testCurve([25, -50], [0.91, 0.9], "e") // refused: row 2: the stress is -50, below zero: correct or clear it
  */
@@ -82,6 +85,10 @@ export function testCurve(
     );
   if (unstressed.length)
     remarks.push(say`${list(unstressed)}: a value without a stress, left out: log of stress has no zero`);
+  if (points.length > MOST_POINTS)
+    return badInput(
+      say`the curve has ${points.length} points, and at most ${MOST_POINTS} are read: choose the rows of one test, the last of each load, or every tenth row of a test at a constant rate`,
+    );
   const most = Math.max(...points.map(({ value }) => value));
   if (kind === "e" && most > MOST_VOIDS)
     remarks.push(

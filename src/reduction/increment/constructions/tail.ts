@@ -188,7 +188,7 @@ function alterations(
 ): Message[] {
   const altered = index.filter((i) => Math.abs(change(i)) > unseen);
   if (!altered.length) return [];
-  const most = Math.max(...altered.map((i) => Math.abs(change(i))));
+  const most = altered.reduce((found, i) => Math.max(found, Math.abs(change(i))), 0);
   return [
     say`readings of the tail were corrected by up to ${share(most)} for primary compression still to come and creep just begun: ${listed(altered.map((i) => nth(rows, i)))}`,
   ];

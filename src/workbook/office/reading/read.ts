@@ -96,7 +96,7 @@ async function readEach(context: Excel.RequestContext, wanted: readonly WantedPr
   );
   const found: CellValue[][][] = wanted.map(() => []);
   for (const run of runsOf(pieces, cellsOf, CELLS_PER_ANSWER))
-    await readPieces(context, run, ({ index }, rows) => found[index]?.push(...rows));
+    await readPieces(context, run, ({ index }, rows) => rows.forEach((row) => found[index]?.push(row)));
   return found;
 }
 

@@ -158,3 +158,11 @@ describe("the kind that values seem to be", () => {
     expect(kind([[0, 5], [50, 1.1], [100, 1.2]])).toBe("strain"); // prettier-ignore
   });
 });
+
+test("a curve of more than 1,000 points is refused with the remedy: its reading would take minutes", () => {
+  const rows = Array.from({ length: 150_000 }, (_, at) => [at + 1, 1 - at * 1e-6] as const);
+  expect(of(rows.slice(0, 1_000))).toMatchObject({ said: [] });
+  expect(of(rows)).toBe(
+    "input: the curve has 150000 points, and at most 1000 are read: choose the rows of one test, the last of each load, or every tenth row of a test at a constant rate",
+  );
+});

@@ -99,7 +99,7 @@ export async function spellings(formulas: Iterable<string>, withPauses: boolean)
     if (answer === undefined) continue;
     const { between, names } = formOf(`=${answer}`);
     // Where the engine adds or changes a name, each formula of the form is asked.
-    if (!isSame(names, first!.names)) unlike.push(...others.map(({ formula }) => formula));
+    if (!isSame(names, first!.names)) others.forEach(({ formula }) => unlike.push(formula));
     else
       for (const { formula, names: own } of others)
         found.set(formula, between.map((part, i) => part + (own[i] ?? "")).join("").slice(1)); // prettier-ignore
