@@ -25,7 +25,7 @@ interface Session {
   readonly commandSquisher: Record<"squish" | "unsquish", (commands: readonly Command[]) => readonly Command[]>;
   /** What was done, by step; and how the engine carries out a step again. */
   readonly revisions: {
-    get(step: string): KeptStep;
+    get(step: string): KeptStep & { readonly _commands: readonly Command[] };
     applyOperation: (step: { readonly id: string; setChanges(changes: readonly unknown[]): void }) => void;
   };
 }

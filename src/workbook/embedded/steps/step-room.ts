@@ -5,11 +5,9 @@
  * Casts: the engine's types do not tell what it keeps of a step.
  */
 
-import type { Command } from "../engine";
-
 /** What the engine keeps of a step. */
 export interface KeptStep {
-  _commands: readonly (Command & { readonly content?: unknown })[];
+  _commands: readonly { readonly content?: unknown }[];
   _changes: readonly unknown[];
 }
 

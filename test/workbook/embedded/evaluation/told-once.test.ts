@@ -14,7 +14,7 @@ function workbook() {
     void model.dispatch("UPDATE_CELL", { sheetId: "s", col, row, content } as never);
   const waiting = (): number =>
     Object.values(evaluationOf(model as never).evaluator.formulaDependencies().forest.s).reduce<number>(
-      (sum, tree) => sum + (tree as { buffer: unknown[] }).buffer.length,
+      (sum, tree) => sum + (tree as unknown as { buffer: unknown[] }).buffer.length,
       0,
     );
   return { value, write, waiting };
