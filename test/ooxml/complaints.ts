@@ -17,7 +17,7 @@ const SCHEMAS: readonly (readonly [RegExp, string])[] = [
 ];
 const WITHOUT_SCHEMA = /vmlDrawing$|core-properties\+xml$|^image\//;
 
-export const RULES: Readonly<Record<string, Rule>> = { ...PACKAGE_RULES, ...EXCEL_RULES, ...REPAIR_RULES };
+const RULES: Readonly<Record<string, Rule>> = { ...PACKAGE_RULES, ...EXCEL_RULES, ...REPAIR_RULES };
 
 interface Job {
   readonly path: string;
@@ -25,26 +25,39 @@ interface Job {
   readonly text: string;
 }
 
-/** The complaints of the schemas about each part. */
-export function schemaComplaints(file: Package): string[] {
-  const said: string[] = [];
-  const jobs = file.paths.flatMap((at): Job[] => {
-    const type = at === "[Content_Types].xml" ? "" : (file.typeOf(at) ?? "none");
-    const schema = type === "" ? "opc-contentTypes.xsd" : SCHEMAS.find(([pattern]) => pattern.test(type))?.[1];
-    if (!schema && !WITHOUT_SCHEMA.test(type)) said.push(`${at} is of type ${type}, for which there is no schema`);
-    return schema ? [{ path: at, schema, text: file.text(at) }] : [];
-  });
+/** The complaints of the schemas about each part, file by file. One process checks all files: it reads the schemas once. */
+export function schemaComplaintsOfEach(files: readonly Package[]): string[][] {
+  const said: string[][] = files.map(() => []);
+  const jobs: (Job & { readonly about: string[] })[] = [];
+  for (const [index, file] of files.entries())
+    for (const at of file.paths) {
+      const about = said[index];
+      const type = at === "[Content_Types].xml" ? "" : (file.typeOf(at) ?? "none");
+      const schema = type === "" ? "opc-contentTypes.xsd" : SCHEMAS.find(([pattern]) => pattern.test(type))?.[1];
+      if (schema) jobs.push({ path: at, schema, text: file.text(at), about });
+      else if (!WITHOUT_SCHEMA.test(type)) about.push(`${at} is of type ${type}, for which there is no schema`);
+    }
   const answers: string[][] = JSON.parse(
     execFileSync(process.execPath, [path.join(__dirname, "validate.mjs")], {
-      input: JSON.stringify(jobs),
+      input: JSON.stringify(jobs.map(({ schema, text }) => ({ schema, text }))),
       encoding: "utf8",
       maxBuffer: 1e9,
     }),
   );
-  return [...said, ...answers.flatMap((list, index) => list.map((one) => `${jobs[index].path}: ${one}`))];
+  for (const [index, list] of answers.entries()) {
+    const { about, path: at } = jobs[index];
+    about.push(...list.map((one) => `${at}: ${one}`));
+  }
+  return said;
 }
 
-export function complaintsOf(given: Uint8Array | Package): string[] {
-  const file = given instanceof Package ? given : new Package(given);
-  return [...schemaComplaints(file), ...Object.values(RULES).flatMap((rule) => rule(file))];
+/** The complaints of the schemas about each part. */
+export const schemaComplaints = (file: Package): string[] => schemaComplaintsOfEach([file])[0];
+
+/** The complaints of the package rules and of Excel's rules. */
+export const ruleComplaints = (file: Package): string[] => Object.values(RULES).flatMap((rule) => rule(file));
+
+export function complaintsOf(given: Uint8Array): string[] {
+  const file = new Package(given);
+  return [...schemaComplaints(file), ...ruleComplaints(file)];
 }

@@ -16,11 +16,12 @@ import {
   type Package,
 } from "./package";
 import { elementsOf, repeated, type Rule } from "./package-rules";
+import type { XmlElement } from "./xml";
 
 interface Sheet {
   readonly name: string;
   readonly path: string;
-  readonly root: Element;
+  readonly root: XmlElement;
 }
 
 const sheetsOf = (file: Package): Sheet[] =>
@@ -33,10 +34,10 @@ const ofSheets =
     sheetsOf(file).flatMap((sheet) => rule(sheet, file).map((said) => `"${sheet.name}": ${said}`));
 
 const part = (file: Package, kind: string): string => file.targets(file.workbook, kind)[0] ?? "";
-const cellsOf = ({ root }: Sheet): Element[] => elements(root, "c");
-const referenceOf = (cell: Element): string => attribute(cell, "r") ?? "";
-const textOf = (element: Element | undefined): string => element?.textContent ?? "";
-const first = (within: Element, name: string): Element | undefined => children(within, name)[0];
+const cellsOf = ({ root }: Sheet): XmlElement[] => elements(root, "c");
+const referenceOf = (cell: XmlElement): string => attribute(cell, "r") ?? "";
+const textOf = (element: XmlElement | undefined): string => element?.textContent ?? "";
+const first = (within: XmlElement, name: string): XmlElement | undefined => children(within, name)[0];
 
 interface Covered {
   readonly area: Area;
@@ -135,7 +136,7 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
   },
   "defined names are of the right form, once in each scope, of sheets that are there": (file) => {
     const names = elementsOf(file, file.workbook, "definedName");
-    const called = (one: Element): string => attribute(one, "name") ?? "";
+    const called = (one: XmlElement): string => attribute(one, "name") ?? "";
     const sheets = new Set(file.sheets.map(({ name }) => name.toLowerCase()));
     return [
       ...names
@@ -208,7 +209,7 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
   }),
   "styles are there": (file) => {
     const styles = part(file, "styles");
-    const list = (name: string): Element[] => elementsOf(file, styles, name).flatMap((one) => children(one));
+    const list = (name: string): XmlElement[] => elementsOf(file, styles, name).flatMap((one) => children(one));
     const [fonts, fills, borders, xfs, base, dxfs] = [
       "fonts",
       "fills",
@@ -224,7 +225,7 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
       ["borderId", borders],
       ["xfId", base],
     ];
-    const wrong = (one: Element): string[] => [
+    const wrong = (one: XmlElement): string[] => [
       ...indices.flatMap(([name, count]) =>
         !one.hasAttribute(name) || within(numberOf(one, name), count) ? [] : [`${name} ${attribute(one, name)}`],
       ),
@@ -261,7 +262,7 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
   },
   "a cell holds what its type says": (file) => {
     const strings = elementsOf(file, part(file, "sharedStrings"), "si").length;
-    const wrong = (cell: Element): boolean => {
+    const wrong = (cell: XmlElement): boolean => {
       const value = first(cell, "v");
       const text = textOf(value);
       const type = attribute(cell, "t") ?? "n";
@@ -441,7 +442,7 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
         .flatMap((drawing) => elementsOf(file, drawing, "ClientData"))
         .map((box) => `${textOf(elements(box, "Row")[0])},${textOf(elements(box, "Column")[0])}`);
       const shapes = file.targets(path, "vmlDrawing").flatMap((drawing) => elementsOf(file, drawing, "shape"));
-      const at = (note: Element): string => {
+      const at = (note: XmlElement): string => {
         const area = areaOf(attribute(note, "ref") ?? "");
         return area ? `${area.top - 1},${area.left - 1}` : "nowhere";
       };
@@ -464,7 +465,7 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
     file.targets(path, "drawing").flatMap((drawing) => {
       const figures = elementsOf(file, drawing, "cNvPr");
       const anchors = elementsOf(file, drawing, "twoCellAnchor");
-      const corner = (anchor: Element, name: string, of: string): number =>
+      const corner = (anchor: XmlElement, name: string, of: string): number =>
         Number(textOf(elements(first(anchor, name)!, of)[0]));
       return [
         ...repeated(figures.map((one) => attribute(one, "id") ?? "")).map((id) => `two figures have the id ${id}`),
@@ -486,7 +487,7 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
       .filter((path) => file.typeOf(path)?.endsWith("drawingml.chart+xml"))
       .flatMap((path) => {
         const root = file.xml(path).documentElement;
-        const value = (within_: Element, name: string): string =>
+        const value = (within_: XmlElement, name: string): string =>
           attribute(elements(within_, name)[0] ?? root, "val") ?? "";
         const axes = elements(root, "valAx");
         const own = axes.map((axis) => value(axis, "axId"));

@@ -3,6 +3,7 @@
  * holds.
  */
 import { attribute, children, elements, ownerOf, type Package } from "./package";
+import type { XmlElement } from "./xml";
 
 export type Rule = (file: Package) => string[];
 
@@ -146,5 +147,5 @@ export const PACKAGE_RULES: Readonly<Record<string, Rule>> = {
 };
 
 /** The elements with a name in a part; none if the file has no such part. */
-export const elementsOf = (file: Package, path: string, name: string): Element[] =>
+export const elementsOf = (file: Package, path: string, name: string): XmlElement[] =>
   file.has(path) ? elements(file.xml(path), name) : [];

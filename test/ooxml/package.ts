@@ -1,8 +1,6 @@
 /** An .xlsx file as a package of parts (ISO/IEC 29500-2): its parts, their content types, and their relationships. */
-import { JSDOM } from "jsdom";
 import { strFromU8, unzipSync } from "fflate";
-
-const { DOMParser } = new JSDOM("").window;
+import { parsed, type XmlDocument, type XmlElement } from "./xml";
 
 export interface Relation {
   readonly id: string;
@@ -13,17 +11,14 @@ export interface Relation {
   readonly isExternal: boolean;
 }
 
-export const attribute = (element: Element, name: string): string | undefined =>
+export const attribute = (element: XmlElement, name: string): string | undefined =>
   element.getAttribute(name) ?? undefined;
 
-export const numberOf = (element: Element, name: string, otherwise = NaN): number =>
+export const numberOf = (element: XmlElement, name: string, otherwise = NaN): number =>
   Number(element.getAttribute(name) ?? otherwise);
 
-/**
- * The elements with a name below `within`, in order, with any prefix. (jsdom's own lists are slow on a sheet of
- * thousands of rows.)
- */
-export function elements(within: Document | Element, name: string, found: Element[] = []): Element[] {
+/** The elements with a name below `within`, in order, with any prefix. */
+export function elements(within: XmlDocument | XmlElement, name: string, found: XmlElement[] = []): XmlElement[] {
   for (let child = within.firstElementChild; child; child = child.nextElementSibling) {
     if (child.localName === name) found.push(child);
     elements(child, name, found);
@@ -31,8 +26,8 @@ export function elements(within: Document | Element, name: string, found: Elemen
   return found;
 }
 
-export function children(within: Element, name?: string): Element[] {
-  const found: Element[] = [];
+export function children(within: XmlElement, name?: string): XmlElement[] {
+  const found: XmlElement[] = [];
   for (let child = within.firstElementChild; child; child = child.nextElementSibling)
     if (name === undefined || child.localName === name) found.push(child);
   return found;
@@ -40,7 +35,7 @@ export function children(within: Element, name?: string): Element[] {
 
 export class Package {
   readonly entries: Readonly<Record<string, Uint8Array>>;
-  readonly #documents = new Map<string, Document>();
+  readonly #documents = new Map<string, XmlDocument>();
   readonly #relations = new Map<string, Relation[]>();
 
   constructor(bytes: Uint8Array) {
@@ -59,14 +54,22 @@ export class Package {
     return strFromU8(this.entries[path]);
   }
 
-  xml(path: string): Document {
+  xml(path: string): XmlDocument {
     const known = this.#documents.get(path);
     if (known) return known;
-    const document = new DOMParser().parseFromString(this.text(path), "text/xml");
-    const fault = document.getElementsByTagName("parsererror")[0];
-    if (fault) throw new Error(`${path}: ${fault.textContent}`);
+    let document: XmlDocument;
+    try {
+      document = parsed(this.text(path));
+    } catch (error) {
+      throw new Error(`${path}: ${String(error)}`);
+    }
     this.#documents.set(path, document);
     return document;
+  }
+
+  /** Lets go what was parsed: of many files it takes much room. */
+  letGo(): void {
+    this.#documents.clear();
   }
 
   /** The content type of a part, from its own entry or its file ending. */
@@ -109,7 +112,7 @@ export class Package {
   }
 
   /** Name and part of each sheet, in order. */
-  get sheets(): { readonly name: string; readonly path: string; readonly element: Element }[] {
+  get sheets(): { readonly name: string; readonly path: string; readonly element: XmlElement }[] {
     const relations = new Map(this.relations(this.workbook).map(({ id, target }) => [id, target]));
     return elements(this.xml(this.workbook), "sheet").map((element) => ({
       name: attribute(element, "name") ?? "",

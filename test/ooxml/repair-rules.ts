@@ -19,10 +19,11 @@ import {
   type Package,
 } from "./package";
 import { elementsOf, repeated, type Rule } from "./package-rules";
+import type { XmlElement } from "./xml";
 
 interface Sheet {
   readonly path: string;
-  readonly root: Element;
+  readonly root: XmlElement;
 }
 
 const ofSheets =
@@ -32,22 +33,22 @@ const ofSheets =
       rule({ path, root: file.xml(path).documentElement }, file).map((said) => `"${name}": ${said}`),
     );
 
-const textOf = (element: Element | undefined): string => element?.textContent ?? "";
+const textOf = (element: XmlElement | undefined): string => element?.textContent ?? "";
 const stylesOf = (file: Package): string => file.targets(file.workbook, "styles")[0] ?? "";
 const isBetween = (value: number, least: number, most: number): boolean => value >= least && value <= most;
 /** The length of a text before it is escaped for XML. */
 const lengthOf = (text: string): number => text.replace(/_x[0-9A-F]{4}_/gi, "?").length;
-const longer = (one: Element, names: readonly string[], most: number): string[] =>
+const longer = (one: XmlElement, names: readonly string[], most: number): string[] =>
   names
     .filter((name) => lengthOf(attribute(one, name) ?? "") > most)
     .map((name) => `${name} of ${one.localName} has more than ${most} characters`);
 
-const chartsOf = (file: Package): { path: string; root: Element }[] =>
+const chartsOf = (file: Package): { path: string; root: XmlElement }[] =>
   file.paths
     .filter((path) => file.typeOf(path)?.endsWith("drawingml.chart+xml"))
     .map((path) => ({ path, root: file.xml(path).documentElement }));
 
-const areasIn = (elements_: readonly Element[], name: string): { area: Area; said: string }[] =>
+const areasIn = (elements_: readonly XmlElement[], name: string): { area: Area; said: string }[] =>
   elements_.flatMap((one) =>
     (attribute(one, name) ?? "").split(/\s+/).flatMap((reference) => {
       const area = areaOf(reference);
@@ -134,7 +135,7 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
   // MS-OI29500, 2.1.724 and 2.1.727; limits of Excel for fonts, fills and number formats; codes as Excel reads them.
   "styles are not more than Excel takes, and their codes are read": (file) => {
     const path = stylesOf(file);
-    const list = (name: string): Element[] => elementsOf(file, path, name).flatMap((one) => children(one));
+    const list = (name: string): XmlElement[] => elementsOf(file, path, name).flatMap((one) => children(one));
     const limits: readonly (readonly [string, number])[] = [
       ["cellXfs", 65_430],
       ["fonts", 512],
@@ -176,8 +177,8 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
           ]
         : ["topLeft"];
       const selections = children(view, "selection");
-      const at = (one: Element): string => attribute(one, "pane") ?? "topLeft";
-      const isWithin = (one: Element): boolean => {
+      const at = (one: XmlElement): string => attribute(one, "pane") ?? "topLeft";
+      const isWithin = (one: XmlElement): boolean => {
         const cell = areaOf(attribute(one, "activeCell") ?? "A1");
         const selected = areasIn([one], "sqref").map(({ area }) => area);
         if (!cell || (one.hasAttribute("sqref") && selected.length === 0)) return false;

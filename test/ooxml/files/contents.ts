@@ -1,6 +1,7 @@
 /** The contents that a reader finds in an .xlsx file, for comparing readers. */
 import { areaOf, attribute, children, elements, type Area, type Package } from "../package";
 import { elementsOf } from "../package-rules";
+import type { XmlElement } from "../xml";
 
 export type Value = string | number | boolean;
 
@@ -62,7 +63,7 @@ export function nameText(name: string, reference: string): string {
 const plain = (text: string): string =>
   text.replace(/_x([0-9A-F]{4})_/gi, (_, code: string) => String.fromCharCode(parseInt(code, 16)));
 
-function valueOf(cell: Element, strings: readonly string[]): Value | undefined {
+function valueOf(cell: XmlElement, strings: readonly string[]): Value | undefined {
   const text = children(cell, "v")[0]?.textContent;
   if (text == null || text === "") return undefined;
   switch (attribute(cell, "t")) {
@@ -79,7 +80,7 @@ function valueOf(cell: Element, strings: readonly string[]): Value | undefined {
 }
 
 /** The text of a shared string: its runs, without phonetic text. */
-const stringOf = (string: Element): string =>
+const stringOf = (string: XmlElement): string =>
   plain(
     elements(string, "t")
       .filter(({ parentElement }) => parentElement?.localName !== "rPh")

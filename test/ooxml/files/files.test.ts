@@ -6,7 +6,7 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { templateBytes, TEMPLATES } from "../../../src/datasheet/templates";
-import { complaintsOf } from "../complaints";
+import { ruleComplaints, schemaComplaintsOfEach } from "../complaints";
 import { Package } from "../package";
 import { exceljsDifferences, libreOfficeDifferences } from "./compare";
 import { storedContents, type StoredContents } from "./contents";
@@ -26,16 +26,20 @@ const NAMES = Object.keys(FILES);
 
 const made = new Map<string, Uint8Array>();
 const stored = new Map<string, StoredContents>();
-const complaints = new Map<string, readonly string[]>();
+const complaints = new Map<string, string[]>();
 beforeAll(async () => {
+  // The parts of a file are parsed once for all that is asked of them.
+  const packages: Package[] = [];
   for (const [name, make] of Object.entries(FILES)) {
     const bytes = await make();
     made.set(name, bytes);
-    // The parts of a file are parsed once for both.
     const file = new Package(bytes);
     stored.set(name, storedContents(file));
-    complaints.set(name, complaintsOf(file));
+    complaints.set(name, ruleComplaints(file));
+    file.letGo();
+    packages.push(file);
   }
+  for (const [index, list] of schemaComplaintsOfEach(packages).entries()) complaints.get(NAMES[index])!.push(...list);
 });
 
 /** The template with one cell, one name, one rule and one merged cell that differ from the sheet. */

@@ -6,7 +6,6 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { pathToFileURL } from "node:url";
-import { JSDOM } from "jsdom";
 import { attribute, children, elements, numberOf } from "../package";
 import {
   addressAt,
@@ -18,8 +17,7 @@ import {
   type SheetContents,
   type Value,
 } from "./contents";
-
-const { DOMParser } = new JSDOM("").window;
+import { parsed, type XmlElement } from "../xml";
 
 export interface OfficeContents extends Contents {
   readonly charts: number;
@@ -55,11 +53,10 @@ export const savedByLibreOffice = (program: string, files: readonly Uint8Array[]
   converted(program, files, "xlsx").map((bytes) => new Uint8Array(bytes));
 
 /** The text of a paragraph: runs, spaces, tabs and line breaks. */
-function paragraph(element: Element): string {
+function paragraph(element: XmlElement): string {
   let text = "";
-  for (const node of element.childNodes) {
-    const one = node as Element;
-    if (node.nodeType === 3) text += node.textContent;
+  for (const one of element.childNodes) {
+    if (typeof one === "string") text += one;
     else if (one.localName === "s") text += " ".repeat(Number(attribute(one, "text:c") ?? 1));
     else if (one.localName === "tab") text += "\t";
     else if (one.localName === "line-break") text += "\n";
@@ -68,7 +65,7 @@ function paragraph(element: Element): string {
   return text;
 }
 
-function valueOf(cell: Element): Value | undefined {
+function valueOf(cell: XmlElement): Value | undefined {
   const text = children(cell, "p").map(paragraph).join("\n");
   const truth = CONSTANT.exec(attribute(cell, "table:formula") ?? "")?.[1];
   if (truth) return truth === "TRUE";
@@ -92,7 +89,7 @@ function valueOf(cell: Element): Value | undefined {
 /** Constants that are errors or logical values, which OpenDocument writes as formulas: "of:=#N/A", "of:=TRUE()". */
 const CONSTANT = /^of:=(?:#.*|(TRUE|FALSE)\(\))$/;
 
-const formulaOf = (cell: Element): string | undefined => {
+const formulaOf = (cell: XmlElement): string | undefined => {
   const formula = attribute(cell, "table:formula");
   return formula === undefined || CONSTANT.test(formula) ? undefined : formula;
 };
@@ -128,7 +125,7 @@ function addressText(address: string): string {
 /** Rows repeated to the end of the sheet by a rule would be a million: at most this many are read. */
 const MOST_REPEATED = 20_000;
 
-function sheetOf(table: Element, conditions: ReadonlyMap<string, string>): SheetContents {
+function sheetOf(table: XmlElement, conditions: ReadonlyMap<string, string>): SheetContents {
   const cells = new Map<string, Cell>();
   const rules = new Map<string, string>();
   const merges: string[] = [];
@@ -161,7 +158,7 @@ function sheetOf(table: Element, conditions: ReadonlyMap<string, string>): Sheet
 function contentsOf(text: string): OfficeContents {
   // Charts contain sheets of their own.
   const bare = text.replace(/<draw:object[\s>].*?<\/draw:object>/gs, "");
-  const document = new DOMParser().parseFromString(bare, "text/xml");
+  const document = parsed(bare);
   const conditions = new Map(
     elements(document, "content-validation").map((one) => [
       attribute(one, "table:name")!,
