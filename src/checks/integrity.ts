@@ -105,7 +105,7 @@ function faultsOfName(name: string, box: Box, state: Formulas): CellFinding[] {
   const { usual, isUsual } = usualForm(cells, box, values);
   let placed: readonly PlacedFormula[] | undefined;
   const rightFormulas = (): readonly PlacedFormula[] =>
-    (placed ??= placedFormulas(name, layoutOf(state.names, values))?.cells ?? []);
+    (placed ??= placedFormulas(name, layoutOf(state.names, values, contents))?.cells ?? []);
   const finding = (row: number, kind: CellFinding["kind"], sentence: Message): CellFinding => {
     const mend = rightFormulas().filter((cell) => isAt(row, cell));
     return { kind, address: at(row), sentence, ...(mend.length > 0 && { mend }) };

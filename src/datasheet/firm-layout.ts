@@ -127,10 +127,15 @@ function firstNames(layout: Layout): MissingName[] {
 
 /**
  * Returns what a sheet in a firm's layout still lacks. `contents` are the contents of the cells of
- * `NAMES_WITH_FORMULAS`.
+ * `NAMES_WITH_FORMULAS`; formulas are in `language` where neither a cell nor a formula of the sheet says its language.
  */
-export function firmLayout(names: readonly SheetName[], values: NamedValues, contents: NamedValues): FirmLayout {
-  const layout = layoutOf(names, values);
+export function firmLayout(
+  names: readonly SheetName[],
+  values: NamedValues,
+  contents: NamedValues,
+  language: SheetLanguage = "en",
+): FirmLayout {
+  const layout = layoutOf(names, values, contents, language);
   const unwritten: PlacedFormula[] = [];
   const held: HeldCell[] = [];
   const waiting: MissingName[] = [];
@@ -240,16 +245,9 @@ function boxOfResult(name: string, { places }: Layout, { row, col }: Box): Box {
     : { row: isOfLoads ? beside.row : row, col, rows: beside.rows, cols: 1 };
 }
 
-/** True if a formula of a name that has cells has words of a language: such a sheet keeps its language. */
-const hasWordedResults = (layout: Layout, language: SheetLanguage): boolean =>
-  NAMES_WITH_FORMULAS.filter((name) => layout.places.has(name)).some((name) => {
-    const [now, then] = [layout, { ...layout, language }].map((one) => JSON.stringify(placedFormulas(name, one)));
-    return now !== then;
-  });
-
 /**
- * Chooses free cells for the results that this sheet has no cells for. A sheet that names no language, and has no result yet
- * in words of one, gets a cell that names `language` first, so that what is laid out is in that language. Results of the loads go to
+ * Chooses free cells for the results that this sheet has no cells for. A sheet that names no language, and has no formula of
+ * `contents` in words of another one, gets a cell that names `language` first, so that what is laid out is in that language. Results of the loads go to
  * the right of the cell `at`, in the rows of the loads; if the table of the loads lies on its side, from the row of `at` down, in the columns of
  * the loads. The others go below one another from that cell down, below the loads.
  */
@@ -258,10 +256,10 @@ export function workings(
   values: NamedValues,
   at: Box,
   language: SheetLanguage = "en",
+  contents: NamedValues = {},
 ): Workings {
-  const found = layoutOf(names, values);
-  const asksLanguage = language !== "en" && !found.places.has(LANGUAGE_CELL) && !hasWordedResults(found, language);
-  const layout = asksLanguage ? { ...found, language } : found;
+  const layout = layoutOf(names, values, contents, language);
+  const asksLanguage = language !== "en" && layout.language === language && !layout.places.has(LANGUAGE_CELL);
   const wanted = layable(layout).filter((name) => !name.startsWith("pick_"));
   const table = layout.places.get("load_stress");
   const ofLoads = table ? wanted.filter((name) => LOAD_COLUMNS.has(name)) : [];

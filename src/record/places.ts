@@ -1,7 +1,8 @@
 /** Finds the positions of the names of a sheet in the list of a workbook port. */
 import { addressInList, asColumn, lengthOf } from "../workbook/lists";
 import type { Layout } from "../specification/placed-formulas";
-import { languageOf } from "../specification/text/language";
+import { languageOfFormulas } from "../specification/placed-language";
+import { LANGUAGE_CELL, languageOf, type SheetLanguage } from "../specification/text/language";
 import type { Box, SheetName } from "../workbook/port";
 import type { NamedValues } from "./record";
 
@@ -24,14 +25,24 @@ export function cellBeside(names: readonly SheetName[], name: string, row = 1): 
 
 /**
  * The layout of a sheet for the formulas of its names: the positions of the names, the load number of each row, and the
- * language.
+ * language. A sheet that names no language has that of the texts in the formulas of `contents`, and without such a text
+ * the one given as `otherwise`.
  */
-export function layoutOf(names: readonly SheetName[], values: NamedValues): Layout {
+export function layoutOf(
+  names: readonly SheetName[],
+  values: NamedValues,
+  contents: NamedValues = {},
+  otherwise: SheetLanguage = "en",
+): Layout {
   const { load_number: numbers } = values;
   const loadNumbers = numbers && asColumn(numbers).map(([number]) => (typeof number === "number" ? number : 0));
-  return {
-    language: languageOf(values),
+  const layout: Layout = {
     places: boxesByName(names),
     ...(loadNumbers?.some((number) => number > 0) && { loadNumbers }),
+  };
+  const isNamed = layout.places.has(LANGUAGE_CELL);
+  return {
+    ...layout,
+    language: isNamed ? languageOf(values) : (languageOfFormulas(layout, contents) ?? otherwise),
   };
 }

@@ -3,12 +3,21 @@ import { blankSheet, labelOf, workings } from "../../../src/datasheet";
 import { layoutOf } from "../../../src/record/places";
 import { NAMES_WITH_FORMULAS, placedFormulas } from "../../../src/specification/placed-formulas";
 import { labelOn } from "../../../src/record/sheet-labels";
-import { SHEET_LANGUAGES } from "../../../src/specification/text/language";
+import { SHEET_LANGUAGES, type SheetLanguage } from "../../../src/specification/text/language";
 import type { SheetName } from "../../../src/workbook/port";
 
 const plan = blankSheet("SI", { language: "de" });
 const names = Object.entries(plan.names).map(([name, place]): SheetName => ({ name, scope: "sheet", place }));
 const GERMAN = { sheet_language: [["Deutsch"]] };
+
+/** The formulas of every name, on a sheet in this language. */
+const contentsIn = (language: SheetLanguage) =>
+  Object.fromEntries(
+    NAMES_WITH_FORMULAS.map((name) => [
+      name,
+      (placedFormulas(name, { ...layoutOf(names, {}), language })?.cells ?? []).map(({ formula }) => [formula]),
+    ]),
+  );
 
 const formulaAt = (row: number, col: number): string | undefined =>
   plan.cells.find((cell) => cell.row === row && cell.col === col)?.formula;
@@ -48,10 +57,25 @@ test("results on a sheet that names no language are laid out in the language tha
   const value = (row: number, col: number) => labels.find((one) => one.row === row && one.col === col)?.value;
   expect([value(box.row, box.col - 1), value(box.row, box.col)]).toEqual(["Sprache dieses Blatts", "Deutsch"]);
   expect(labels.map((one) => one.value)).toContain("Kompressionsbeiwert Cc");
-  // English stays English, and a sheet with results in English words keeps them alike.
+  // English stays English, and a sheet with formulas in English words keeps them alike.
   expect(workings(firm, {}, at).namings.some(({ name }) => name === "sheet_language")).toBe(false);
   const without = names.filter(({ name }) => name !== "sheet_language" && name !== "compression_index");
-  expect(workings(without, {}, at, "de").labels).toEqual([expect.objectContaining({ value: "Compression index Cc" })]);
+  expect(workings(without, {}, at, "de", contentsIn("en")).labels).toEqual([
+    expect.objectContaining({ value: "Compression index Cc" }),
+  ]);
+});
+
+test("a layout that names no language has that of the texts in its formulas, and without such a text the one given", () => {
+  const firm = names.filter(({ name }) => name !== "sheet_language");
+  for (const language of SHEET_LANGUAGES) {
+    const contents = contentsIn(language);
+    for (const other of SHEET_LANGUAGES) expect(layoutOf(firm, {}, contents, other).language).toBe(language);
+    // The formula of strain has no text.
+    const plain = { strain_end: contents.strain_end! };
+    for (const other of SHEET_LANGUAGES) expect(layoutOf(firm, {}, plain, other).language).toBe(other);
+    expect(layoutOf(names, GERMAN, contentsIn("en")).language).toBe("de");
+  }
+  expect(layoutOf(firm, {}).language).toBe("en");
 });
 
 test("a label away from its place says what it continues, in either language", () => {

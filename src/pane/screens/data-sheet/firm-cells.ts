@@ -11,7 +11,7 @@ import {
   type SeriesLie,
 } from "../../../datasheet";
 import { layoutOf } from "../../../record/places";
-import { placedFormulas, type PlacedFormula } from "../../../specification/placed-formulas";
+import { NAMES_WITH_FORMULAS, placedFormulas, type PlacedFormula } from "../../../specification/placed-formulas";
 import { LANGUAGE_CELL } from "../../../specification/text/language";
 import { indexInList, isIn } from "../../../workbook/lists";
 import { blockAddresses } from "../../../workbook/picked";
@@ -65,8 +65,9 @@ export async function attachName(port: WorkbookPort, name: string, replace: bool
  * other cells.
  */
 async function withFormula(port: WorkbookPort, sheet: string, name: string, attached: string): Promise<Done> {
-  const [found] = await port.lookAt([{ sheet, values: ["load_number", LANGUAGE_CELL], contents: [name], names: true }]);
-  const layout = layoutOf(found?.names ?? [], found?.values ?? {});
+  const asked = { values: ["load_number", LANGUAGE_CELL], contents: [...new Set([name, ...NAMES_WITH_FORMULAS])] };
+  const [found] = await port.lookAt([{ sheet, ...asked, names: true }]);
+  const layout = layoutOf(found?.names ?? [], found?.values ?? {}, found?.contents ?? {}, language());
   const placed = placedFormulas(name, layout);
   const box = layout.places.get(name);
   if (!placed || !box) return { sheet, telling: { intent: "success", sentence: attached } };
@@ -147,8 +148,9 @@ export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
   const { sheet, address } = await port.selection();
   const at = boxOf(address);
   if (!at) throw new WorkbookError(asTyped(words.oneBlock));
-  const [found] = await port.lookAt([{ sheet, values: CHECKED_NAMES, names: true }]);
-  const { namings, labels, area } = workings(found?.names ?? [], found?.values ?? {}, at, language());
+  const [found] = await port.lookAt([{ sheet, values: CHECKED_NAMES, contents: NAMES_WITH_FORMULAS, names: true }]);
+  const { names = [], values = {}, contents = {} } = found ?? {};
+  const { namings, labels, area } = workings(names, values, at, language(), contents);
   if (namings.length === 0) return { sheet, telling: { intent: "info", sentence: words.nothingToLayOut } };
   const wanted = [...area, ...labels.map(({ row, col }) => ({ row, col, rows: 1, cols: 1 }))];
   const held = await firstHeld(port, sheet, wanted);

@@ -8,6 +8,7 @@ import { NAMES_WITH_FORMULAS } from "../../../specification/placed-formulas";
 import type { Course } from "../../../workbook/in-slices";
 import { WorkbookError, type WorkbookPort } from "../../../workbook/port";
 import { text } from "../../text";
+import { language } from "../../text/language";
 import { inWords } from "../../text/messages";
 import type { LookedAt, Offer, Telling } from "./sheet-check-state";
 
@@ -32,7 +33,7 @@ export async function lookAtSheet(port: WorkbookPort, sheet: string): Promise<Lo
     sheet,
     check: checkSheet(names, values),
     formulas: formulaFindings({ names, values, contents }),
-    layout: firmLayout(names, values, contents),
+    layout: firmLayout(names, values, contents, language()),
     isProtected: await port.isProtected(sheet),
   };
 }
