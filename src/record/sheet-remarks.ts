@@ -86,7 +86,7 @@ function clockNotes({ version, loads }: TestRecord, { record: load }: LoadReduce
   const isBlank =
     load.started === undefined && load.readings.length > 0 && loads.some(({ appliedAt }) => appliedAt !== undefined);
   return [
-    ...(early ? [timeBeforeLoad(early.row)] : []),
+    ...(early?.time === undefined ? [] : [timeBeforeLoad(early.row, early.time)]),
     ...(isBack ? [BEFORE_LOAD_ABOVE] : []),
     ...(isBlank ? [NO_MOMENT] : []),
   ];

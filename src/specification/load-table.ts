@@ -328,7 +328,7 @@ const LAST_EARLY = "SUMPRODUCT(MAX(ISNUMBER({times_#})*({times_#}<0)*(ROW({times
  * moment of loading where other loads have one.
  */
 const CLOCK =
-  `IFERROR(IF(COUNTIF({times_#},"<0")>0,${toldPart(timeBeforeLoad(live(LAST_EARLY)))},""),"")&` +
+  `IFERROR(IF(COUNTIF({times_#},"<0")>0,${toldPart(timeBeforeLoad(live(LAST_EARLY), live(`INDEX({times_#},${LAST_EARLY})`)))},""),"")&` +
   `IFERROR(IF(AND(COUNT([load_started],[^load_started])=2,[load_started]<[^load_started]),${toldPart(BEFORE_LOAD_ABOVE)},""),"")&` +
   `IF(AND([load_started]="",[end_reading]<>"",COUNT({load_started})>0),${toldPart(NO_MOMENT)},"")`;
 

@@ -17,6 +17,7 @@ export const NEWS: readonly News[] = [
     version: 9,
     sentences: [
       "The head of the sheet names the first load whose readings jump, because the dial was reset or touched.",
+      "A remark that names a row of readings names its time as well.",
       "A German sheet writes the units of time in German: m2/a, m/a, ft2/d; the English ones are read as well.",
     ],
     names: [],

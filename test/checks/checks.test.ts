@@ -350,7 +350,7 @@ const CASES: Readonly<Record<string, Case>> = {
       [
         series(5, (reading, i) => (i === 9 ? reading - 300 : reading)),
         "explain",
-        /load 5 \(200 kPa\).*row 10 of the readings goes back/,
+        /load 5 \(200 kPa\).*row 10 of the readings \(30 min\) goes back/,
       ],
     ],
     needs: [allReadings, /loads with readings/],
@@ -1242,7 +1242,7 @@ const OTHERS: readonly {
   ...(
     [
       [6, "pass", /the greatest step back is 6 div, not above 6 div$/],
-      [8, "explain", /the greatest step back is 8 div, above 6 div: row 10 of the readings goes back/],
+      [8, "explain", /the greatest step back is 8 div, above 6 div: row 10 of the readings \(30 min\) goes back/],
     ] as const
   ).map(([back, status, sentence]) => ({
     ...{ id: "Q23", when: `a reading goes ${back} divisions back on a dial read to 2 divisions` },
@@ -1568,7 +1568,7 @@ const OTHERS: readonly {
     changes: { ...series(5, (reading, i) => (i === 9 ? readings(5)[8] - 500 : reading)) },
     answer: [
       "explain",
-      /row 10 of the readings goes back against the movement \(one turn of the dial's hand\): check it$/,
+      /row 10 of the readings \(30 min\) goes back against the movement \(one turn of the dial's hand\): check it$/,
     ],
   },
   {
@@ -1737,7 +1737,7 @@ const OTHERS: readonly {
   {
     ...{ id: "Q23", when: "a step back is not a turn of the hand" },
     changes: series(5, (reading, i) => (i === 9 ? readings(5)[8] - 450 : reading)),
-    answer: ["explain", /row 10 of the readings goes back against the movement: check it$/],
+    answer: ["explain", /row 10 of the readings \(30 min\) goes back against the movement: check it$/],
   },
   {
     ...{ id: "Q40", when: "the deflection of a load is not known" },

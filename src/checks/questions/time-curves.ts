@@ -221,8 +221,8 @@ export const TIME_CURVE_CHECKS = [
       if (read.length < 3) return cannotAsk(say`the load has fewer than 3 readings`);
       const sense = Math.sign(lastOf(read).reading - firstOf(read).reading) || 1;
       const backs = neighbours(read).map(([before, one]) => ({
+        ...one,
         back: sense * (before.reading - one.reading),
-        row: one.row,
       }));
       const worst = backs.reduce((a, b) => (b.back > a.back ? b : a));
       const isTurn =
@@ -234,8 +234,8 @@ export const TIME_CURVE_CHECKS = [
         "divisions",
         { explain: [undefined, l.steps * cleaned.value.step] },
         isTurn
-          ? say`row ${worst.row} of the readings goes back against the movement (one turn of the dial's hand): check it`
-          : say`row ${worst.row} of the readings goes back against the movement: check it`,
+          ? say`row ${worst.row} of the readings (${digits(worst.time, 4)} min) goes back against the movement (one turn of the dial's hand): check it`
+          : say`row ${worst.row} of the readings (${digits(worst.time, 4)} min) goes back against the movement: check it`,
       );
       return { ...answer, row: worst.row };
     });

@@ -5,7 +5,7 @@
  * A blank cell may be 0 as well as null: desktop Excel passes a blank cell as 0, the web as null, and both must give
  * the same answers. Only the first time of a load is zero, so a zero time after the first row is a blank cell.
  */
-import { say, digits, listed, type Message } from "../message";
+import { say, digits, listed, type Message, type Value } from "../message";
 import { badInput, given, type Outcome } from "../outcome";
 import { firstOf, lastOf, nth } from "../numeric/lists";
 import { median } from "../numeric/median";
@@ -97,18 +97,21 @@ interface Kept {
   readonly rowOf: (index: number) => number;
 }
 
-const list = (rows: readonly number[]): Message =>
+const list = (rows: readonly Value[]): Message =>
   rows.length === 1
     ? say`row ${firstOf(rows)}`
     : rows.length <= 4
       ? say`rows ${listed(rows.slice(0, -1))} and ${lastOf(rows)}`
       : say`rows ${listed(rows.slice(0, 3))} and ${rows.length - 3} more`;
 
-/** The row of a point with its time, by which a person finds the reading on the sheet: "row 9 (15 min)". */
-export const rowWithTime = ({ rows, times }: Series, index: number): Message =>
-  say`${nth(rows, index)} (${digits(nth(times, index), 4)} min)`;
+/** A row with its time, by which a person finds the reading on the sheet: "9 (15 min)". */
+const withTime = (row: Value, time: number): Message => say`${row} (${digits(time, 4)} min)`;
 
-const leftOut = (rows: readonly number[], why: Message): Message =>
+/** The row of a point with its time: "row 9 (15 min)". */
+export const rowWithTime = ({ rows, times }: Series, index: number): Message =>
+  withTime(nth(rows, index), nth(times, index));
+
+const leftOut = (rows: readonly Value[], why: Message): Message =>
   rows.length === 1 ? say`${list(rows)} is left out: ${why}` : say`${list(rows)} are left out: ${why}`;
 
 /** Rows from the first to before the second, counted from 0. */
@@ -205,6 +208,8 @@ export function cleanReadings(
     seen = true;
   }
 
+  /** A row of the range with its time. */
+  const timed = (row: number): Message => withTime(row, nth(times, row - 1));
   const kept = keptOf(times, readings, stretches, backRow === 0);
   const count = kept.times.length;
   if (blankTimes.length)
@@ -212,10 +217,10 @@ export function cleanReadings(
   // Times of the schedule after the last reading are not left out: nothing was read then.
   const lastRow = stretches.length ? lastOf(stretches)[1] : 0;
   const blankBetween = blankReadings.filter((row) => row < lastRow);
-  if (blankBetween.length) remarks.push(leftOut(blankBetween, say`the reading is blank or zero`));
+  if (blankBetween.length) remarks.push(leftOut(blankBetween.map(timed), say`the reading is blank or zero`));
   if (backRow > 0)
     remarks.push(
-      say`the time in row ${backRow} is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong`,
+      say`the time in row ${timed(backRow)} is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong`,
     );
   const [first, end] = [kept.times[0] ?? 0, kept.times[count - 1] ?? 0];
   if (count > 1 && first > DATES_FROM && end < DATES_SPAN * first)
@@ -223,13 +228,14 @@ export function cleanReadings(
       say`the times (${digits(first, 7)} to ${digits(end, 7)}) look like dates with clock times: enter minutes since the load was applied, the time of the reading less that of loading, times 1440`,
     );
   const repeated = increasing ? [] : repeatedRows(kept);
-  if (repeated.length) remarks.push(say`${list(repeated)} repeat a time: readings at the same time were averaged`);
+  if (repeated.length)
+    remarks.push(say`${list(repeated.map(timed))} repeat a time: readings at the same time were averaged`);
   const runs = runsOf(kept);
   const least = Math.min(...runs.map((run) => run.least));
   const most = Math.max(...runs.map((run) => run.most));
   const step = readingStep(kept.readings, least, most);
   const { spikes, ...series } = averagesOf(kept, runs, step);
-  if (spikes.length) remarks.push(leftOut(spikes, say`far off the readings before and after`));
+  if (spikes.length) remarks.push(leftOut(spikes.map(timed), say`far off the readings before and after`));
   checkTimes(series, remarks);
   return given(
     { series, zeroReading, count, lastTime: kept.times[count - 1] ?? 0, step, travel: count ? most - least : 0 },

@@ -88,7 +88,7 @@ function bothConstructions({ log, root }: Constructions, fitApplies: boolean): C
 /**
  * What the two constructions say of the readings, each remark once. If both refuse, what was done to the readings is
  * said before the reasons. Empty if the readings cannot be used at all.
- * @example constructionRemarks(reduceIncrement([0, 2, 2], [1, 5, 8])) // ["rows 2 and 3 repeat a time: readings at the same time were averaged", "6 readings at different times are needed; there is 1"]
+ * @example constructionRemarks(reduceIncrement([0, 2, 2], [1, 5, 8])) // ["rows 2 (2 min) and 3 (2 min) repeat a time: readings at the same time were averaged", "6 readings at different times are needed; there is 1"]
  */
 export function constructionRemarks({ cleaned, logTime: log, rootTime: root }: Increment): Message[] {
   if (!cleaned.ok) return [];

@@ -10,8 +10,8 @@ export const NO_STRESS: Message = say`no stress, and the next load has one: ente
 export const READINGS_WITHOUT_STRESS: Message = say`readings and no stress: enter it`;
 export const STRESS_NOT_POSITIVE: Message = say`the stress is a number greater than 0: correct it`;
 export const STRESS_TURNS: Message = say`the stress turns back under this load alone: correct it if it was mistyped`;
-export const timeBeforeLoad = (row: Value): Message =>
-  say`the time in row ${row} is before the load: correct or clear it`;
+export const timeBeforeLoad = (row: Value, time: Value): Message =>
+  say`the time in row ${row} (${time} min) is before the load: correct or clear it`;
 export const BEFORE_LOAD_ABOVE: Message = say`applied before the load above it: correct one of the two moments`;
 export const NO_MOMENT: Message = say`the moment of loading is blank, and other loads have one: enter it`;
 export const NOT_CORRECTED: Message = say`not corrected for the apparatus`;

@@ -39,17 +39,17 @@ test("with a clock that runs, no remark speaks of it", async () => {
 
 test("a time before the load is told with its row", async () => {
   const { sheet } = await remarks({ times_02: [0, 0.25, -1, 4, 15, 60, 240, 1440] });
-  expect(sheet[1]).toMatch(/^the time in row 3 is before the load: correct or clear it; /);
+  expect(sheet[1]).toMatch(/^the time in row 3 \(-\d[\d.]* min\) is before the load: correct or clear it; /);
 });
 
 test("a clock that goes back within a load is told with its row, and every reading is used", async () => {
   const { sheet } = await remarks({ times_02: [0, 0.25, 1, 4, 2, 60, 240, 1440] });
-  expect(sheet[1]).toContain("the time in row 5 is before a time above it: the times are not in order and were sorted");
+  expect(sheet[1]).toContain("the time in row 5 (2 min) is before a time above it: the times are not in order and were sorted");
 });
 
 test("a reading that stands twice is told with its rows", async () => {
   const { sheet } = await remarks({ times_02: [0, 0.25, 1, 4, 4, 60, 240, 1440] });
-  expect(sheet[1]).toContain("rows 4 and 5 repeat a time: readings at the same time were averaged");
+  expect(sheet[1]).toContain("rows 4 (4 min) and 5 (4 min) repeat a time: readings at the same time were averaged");
 });
 
 test("a load applied before the load above it is told; so is a load without a moment among others", async () => {

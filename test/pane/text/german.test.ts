@@ -119,7 +119,7 @@ test("questions, their answers and the remarks of the reduction are German", asy
     load_number: [1],
     load_stress: [50],
     load_remark: [
-      "not corrected for the apparatus; the time in row 3 is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong; 6 readings at different times are needed; there are 2",
+      "not corrected for the apparatus; the time in row 3 (0.5 min) is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong; 6 readings at different times are needed; there are 2",
     ],
     times_01: [0, 1, 0.5],
     readings_01: [100, 110, 115],
@@ -142,7 +142,7 @@ test("questions, their answers and the remarks of the reduction are German", asy
   for (const { question } of CHECKS) expect(place.textContent).not.toContain(english(question));
   await shows(
     inPane(ResultsScreen, port),
-    "nicht um das Gerät berichtigt; die Zeit in Zeile 3 liegt vor einer Zeit darüber: die Ablesungen wurden nach der Zeit geordnet; die Zeit berichtigen, wenn die Uhr falsch ging; 6 Ablesungen zu verschiedenen Zeiten sind nötig; es gibt 2",
+    "nicht um das Gerät berichtigt; die Zeit in Zeile 3 (0,5 min) liegt vor einer Zeit darüber: die Ablesungen wurden nach der Zeit geordnet; die Zeit berichtigen, wenn die Uhr falsch ging; 6 Ablesungen zu verschiedenen Zeiten sind nötig; es gibt 2",
   );
 });
 

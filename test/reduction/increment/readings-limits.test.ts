@@ -47,10 +47,14 @@ describe("blank cells", () => {
       const times = Array.from({ length: 12 }, (_, i) => i + 1);
       return clean(times, times.map((t) => (blank.includes(t) ? null : 1 + 0.1 * t))).said; // prettier-ignore
     };
-    expect(blanks(2)).toEqual(["row 2 is left out: the reading is blank or zero"]);
-    expect(blanks(2, 4)).toEqual(["rows 2 and 4 are left out: the reading is blank or zero"]);
-    expect(blanks(2, 4, 6, 8)).toEqual(["rows 2, 4, 6 and 8 are left out: the reading is blank or zero"]);
-    expect(blanks(2, 4, 6, 8, 10)).toEqual(["rows 2, 4, 6 and 2 more are left out: the reading is blank or zero"]);
+    expect(blanks(2)).toEqual(["row 2 (2 min) is left out: the reading is blank or zero"]);
+    expect(blanks(2, 4)).toEqual(["rows 2 (2 min) and 4 (4 min) are left out: the reading is blank or zero"]);
+    expect(blanks(2, 4, 6, 8)).toEqual([
+      "rows 2 (2 min), 4 (4 min), 6 (6 min) and 8 (8 min) are left out: the reading is blank or zero",
+    ]);
+    expect(blanks(2, 4, 6, 8, 10)).toEqual([
+      "rows 2 (2 min), 4 (4 min), 6 (6 min) and 2 more are left out: the reading is blank or zero",
+    ]);
     // Nothing was read after the last reading.
     expect(blanks(11, 12)).toEqual([]);
   });
@@ -64,7 +68,7 @@ describe("blank cells", () => {
 describe("times", () => {
   test("rows that repeat a time are named in the order of the sheet", () => {
     expect(clean([2, 1, 2, 1, 3], [20, 10, 21, 11, 30]).said).toContain(
-      "rows 1, 2, 3 and 4 repeat a time: readings at the same time were averaged",
+      "rows 1 (2 min), 2 (1 min), 3 (2 min) and 4 (1 min) repeat a time: readings at the same time were averaged",
     );
   });
 
@@ -75,8 +79,8 @@ describe("times", () => {
     expect(rows(found)).toEqual(["row 1", "rows 3 and 5", "row 4", "row 2"]);
     expect(found.lastTime).toBe(4);
     expect(found.said).toEqual([
-      "the time in row 3 is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong",
-      "rows 3 and 5 repeat a time: readings at the same time were averaged",
+      "the time in row 3 (2 min) is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong",
+      "rows 3 (2 min) and 5 (2 min) repeat a time: readings at the same time were averaged",
     ]);
   });
 
@@ -143,8 +147,8 @@ describe("long records", () => {
 
   test("lose a spike: one far off the median of five readings or more, ten times their scatter and the step", () => {
     const spiked = (by: number, at = 950) => clean(evenly(1000), evenly(1000).map((t) => line(t) + (t === at ? by : 0))); // prettier-ignore
-    expect(spiked(100).said).toEqual(["row 950 is left out: far off the readings before and after"]);
-    expect(spiked(-100).said).toEqual(["row 950 is left out: far off the readings before and after"]);
+    expect(spiked(100).said).toEqual(["row 950 (950 min) is left out: far off the readings before and after"]);
+    expect(spiked(-100).said).toEqual(["row 950 (950 min) is left out: far off the readings before and after"]);
     expect(spiked(5).said).toEqual([]);
     // Of fewer readings nobody can say which is the spike.
     expect(spiked(100, 20).said).toEqual([]);

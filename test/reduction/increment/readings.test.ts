@@ -40,7 +40,7 @@ test("readings out of order are sorted, with a remark", () => {
   expect(series.readings).toEqual([1.2, 1.4, 1.9]);
   expect(series.rows).toEqual(["row 2", "row 1", "row 3"]);
   expect(remarks).toEqual([
-    "the time in row 2 is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong",
+    "the time in row 2 (0.1 min) is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong",
   ]);
 });
 
@@ -53,7 +53,7 @@ test("equal times are averaged, and the remark names the rows", () => {
   expect(series.times).toEqual([0.1, 1, 10]);
   expect(series.readings[1]).toBeCloseTo(1.45, 12);
   expect(series.rows[1]).toBe("rows 2 and 3");
-  expect(remarks).toEqual(["rows 2 and 3 repeat a time: readings at the same time were averaged"]);
+  expect(remarks).toEqual(["rows 2 (1 min) and 3 (1 min) repeat a time: readings at the same time were averaged"]);
 });
 
 test("a reading without a time and a time without a reading are left out, and the remark names the row", () => {
@@ -61,7 +61,7 @@ test("a reading without a time and a time without a reading are left out, and th
   expect(series.times).toEqual([0.1, 1, 10]);
   expect(remarks).toEqual([
     "row 2 is left out: a reading without a time (a time of zero counts only in the first row)",
-    "row 4 is left out: the reading is blank or zero",
+    "row 4 (5 min) is left out: the reading is blank or zero",
   ]);
 });
 
@@ -71,7 +71,9 @@ test("a long list of rows is shortened", () => {
     times,
     times.map((t) => (t % 2 ? 1 + 0.1 * t : 0)),
   );
-  expect(remarks).toEqual(["rows 2, 4, 6 and 6 more are left out: the reading is blank or zero"]);
+  expect(remarks).toEqual([
+    "rows 2 (2 min), 4 (4 min), 6 (6 min) and 6 more are left out: the reading is blank or zero",
+  ]);
 });
 
 test("a negative time is refused with its row", () => {
@@ -111,7 +113,9 @@ describe("logger series", () => {
   test("lose their spikes, and the remark names them", () => {
     const spiked = readings.map((r, i) => (i === 9000 ? r + 0.3 : i === 150 ? r - 0.2 : r));
     const outcome = clean(times, spiked);
-    expect(outcome.remarks).toEqual(["rows 151 and 9001 are left out: far off the readings before and after"]);
+    expect(outcome.remarks).toEqual([
+      "rows 151 (10.87 min) and 9001 (648.1 min) are left out: far off the readings before and after",
+    ]);
     outcome.series.times.forEach((t, i) =>
       expect(Math.abs(outcome.series.readings[i] - (1 + 0.1 * Math.log10(t)))).toBeLessThan(1e-3),
     );

@@ -177,7 +177,7 @@ describe("remarks", () => {
       // With these readings d0 by the parabola is 1001, and by the pair of 1 and 4 min 1014.
       const { logTime, rootTime } = reduce(lagging(20, 0.5));
       const said =
-        /the first 3 readings stand off the straight part on root time by up to 1\d divisions, [\d.]+ % of primary and are left out of the beginning \(row 1, row 2, row 3\)/;
+        /the first 3 readings, row 1 \([\d.]+ min\), row 2 \([\d.]+ min\), row 3 \([\d.]+ min\), stand off the straight part on root time by up to 1\d divisions, [\d.]+ % of primary and are left out of the beginning/;
       for (const outcome of [logTime, rootTime]) {
         expect(Math.abs(value<{ d0: number }>(outcome).d0 - 1020)).toBeLessThan(3);
         expect(remarks(outcome)).toMatch(said);
@@ -202,7 +202,7 @@ describe("remarks", () => {
     );
     // At 60 min 1 - U is 4.4 %; creep that has not begun takes off 0.5.
     expect(remarks(logTime)).toMatch(
-      /readings of the tail were corrected by up to \d+ divisions, [3-5][.\d]* % of primary for primary compression still to come and creep just begun: row 10, row 11/,
+      /readings of the tail were corrected by up to \d+ divisions, [3-5][.\d]* % of primary for primary compression still to come and creep just begun: row 10 \([\d.]+ min\), row 11 \([\d.]+ min\)/,
     );
   });
   test("initial compression above a fifth of the movement gets a remark", () => {

@@ -4,7 +4,7 @@
  */
 import { say, listed, type Message } from "../../message";
 import { straightLine, type FittedLine } from "../../numeric/straight-line";
-import { indicesFrom, type Series } from "../readings";
+import { indicesFrom, rowWithTime, type Series } from "../readings";
 import type { Share } from "../share";
 import { degreeOfConsolidation } from "../fit/terzaghi";
 import type { TheoryFit } from "../fit/theory-fit";
@@ -72,10 +72,10 @@ export function disturbedRemark(used: Series, { line, disturbed }: Beginning, sh
       .slice(0, disturbed)
       .map((_, i) => Math.abs(nth(readings, i) - line.intercept - line.slope * Math.sqrt(nth(times, i)))),
   );
-  const which = listed(rows.slice(0, disturbed));
+  const which = listed(rows.slice(0, disturbed).map((_, i) => rowWithTime(used, i)));
   return [
     disturbed === 1
-      ? say`the first reading stands off the straight part on root time by up to ${share(off)} and is left out of the beginning (${which}): bedding, slow loading or a late start of the clock`
-      : say`the first ${disturbed} readings stand off the straight part on root time by up to ${share(off)} and are left out of the beginning (${which}): bedding, slow loading or a late start of the clock`,
+      ? say`the first reading, ${which}, stands off the straight part on root time by up to ${share(off)} and is left out of the beginning: bedding, slow loading or a late start of the clock`
+      : say`the first ${disturbed} readings, ${which}, stand off the straight part on root time by up to ${share(off)} and are left out of the beginning: bedding, slow loading or a late start of the clock`,
   ];
 }

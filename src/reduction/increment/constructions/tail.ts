@@ -12,7 +12,7 @@ import { creep } from "../fit/model";
 import type { Picks } from "./picks";
 import { logTimeRefuses } from "./refusals";
 import type { Procedure } from "./procedure";
-import { indicesFrom, type CleanReadings, type Series } from "../readings";
+import { indicesFrom, rowWithTime, type CleanReadings, type Series } from "../readings";
 import type { Share } from "../share";
 import { degreeOfConsolidation, T_END_OF_PRIMARY } from "../fit/terzaghi";
 import type { TheoryFit } from "../fit/theory-fit";
@@ -180,7 +180,7 @@ const UNSEEN_STEP = 0.5;
 
 /** The remark on the tail readings that the fit corrected: by how much at most, and which. */
 function alterations(
-  { rows }: Series,
+  used: Series,
   index: readonly number[],
   change: (i: number) => number,
   unseen: number,
@@ -190,6 +190,6 @@ function alterations(
   if (!altered.length) return [];
   const most = altered.reduce((found, i) => Math.max(found, Math.abs(change(i))), 0);
   return [
-    say`readings of the tail were corrected by up to ${share(most)} for primary compression still to come and creep just begun: ${listed(altered.map((i) => nth(rows, i)))}`,
+    say`readings of the tail were corrected by up to ${share(most)} for primary compression still to come and creep just begun: ${listed(altered.map((i) => rowWithTime(used, i)))}`,
   ];
 }

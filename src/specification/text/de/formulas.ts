@@ -105,7 +105,8 @@ export const formulas: Readonly<Record<string, string>> = {
   "the stress turns back under this load alone: correct it if it was mistyped; ":
     "die Spannung kehrt nur unter dieser Laststufe um: berichtigen, wenn vertippt; ",
   "the time in row ": "die Zeit in Zeile ",
-  " is before the load: correct or clear it; ": " liegt vor der Belastung: berichtigen oder löschen; ",
+  " (": " (",
+  " min) is before the load: correct or clear it; ": " min) liegt vor der Belastung: berichtigen oder löschen; ",
   "applied before the load above it: correct one of the two moments; ":
     "vor der Laststufe darüber aufgebracht: einen der beiden Zeitpunkte berichtigen; ",
   "the moment of loading is blank, and other loads have one: enter it; ":

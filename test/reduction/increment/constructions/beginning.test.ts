@@ -79,9 +79,9 @@ test("the remark gives the largest distance from the line and the rows", () => {
   };
   expect(said()).toEqual([]);
   expect(said(-20)).toEqual([
-    "the first reading stands off the straight part on root time by up to 20 in the readings, 5 % of primary and is left out of the beginning (row 1): bedding, slow loading or a late start of the clock",
+    "the first reading, row 1 (0.1 min), stands off the straight part on root time by up to 20 in the readings, 5 % of primary and is left out of the beginning: bedding, slow loading or a late start of the clock",
   ]);
   expect(said(9, 20)).toEqual([
-    "the first 2 readings stand off the straight part on root time by up to 20 in the readings, 5 % of primary and are left out of the beginning (row 1, row 2): bedding, slow loading or a late start of the clock",
+    "the first 2 readings, row 1 (0.1 min), row 2 (0.25 min), stand off the straight part on root time by up to 20 in the readings, 5 % of primary and are left out of the beginning: bedding, slow loading or a late start of the clock",
   ]);
 });

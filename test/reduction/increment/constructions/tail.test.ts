@@ -83,7 +83,7 @@ describe("aided", () => {
     expect(at(tail, 100)).toBeCloseTo(ASYMPTOTE(100), 9);
     // By hand at 60 min, T 1.5: 400 x 0.8106 exp(-2.467 T) is 8.0 to come, less the 1.0 by which creep runs ahead of its line.
     expect(said(outcome)).toEqual([
-      "readings of the tail were corrected by up to 7 divisions, 1.8 % of primary for primary compression still to come and creep just begun: row 10",
+      "readings of the tail were corrected by up to 7 divisions, 1.8 % of primary for primary compression still to come and creep just begun: row 10 (60 min)",
       "the tail is too short to show its slope: d100 leans on that of the fit to theory",
     ]);
     // With 240 min the tail of 0.30 of a cycle shows its slope.
@@ -103,8 +103,8 @@ describe("aided", () => {
     const times = [...until(60), 75, 85];
     const named = (step: number) => said(tailOf(exact(times), "aided", {}, step))[0];
     // By hand as above: 2.64 divisions at 75 min and 1.33 at 85 min, and half a hundredth of primary is 2.
-    expect(named(1)).toMatch(/^readings .* by up to 2.6 divisions, 0.66 % of primary for .* begun: row 11$/);
-    expect(named(5.2)).toMatch(/^readings of the tail were corrected by up to 2.6 in the readings, .*: row 11$/);
+    expect(named(1)).toMatch(/^readings .* by up to 2.6 divisions, 0.66 % of primary for .* begun: row 11 \(75 min\)$/);
+    expect(named(5.2)).toMatch(/^readings of the tail were corrected by up to 2.6 in the readings, .*: row 11 \(75 min\)$/);
     expect(named(5.4)).toMatch(/^the tail is too short/);
   });
 

@@ -88,10 +88,10 @@ export const increment: Readonly<Record<string, string>> = {
   "{0} by log time and by root time differ by {1} % of primary compression":
     "{0} nach log. Zeit und nach Wurzel der Zeit unterscheiden sich um {1} % der Primärsetzung",
   "neither construction applies: {0}; {1}": "keine der beiden Konstruktionen ist anwendbar: {0}; {1}",
-  "the first reading stands off the straight part on root time by up to {0} and is left out of the beginning ({1}): bedding, slow loading or a late start of the clock":
-    "die erste Ablesung liegt bis zu {0} neben dem geraden Stück über der Wurzel der Zeit und bleibt am Anfang weg ({1}): Bettung, langsames Belasten oder eine zu spät gestartete Uhr",
-  "the first {0} readings stand off the straight part on root time by up to {1} and are left out of the beginning ({2}): bedding, slow loading or a late start of the clock":
-    "die ersten {0} Ablesungen liegen bis zu {1} neben dem geraden Stück über der Wurzel der Zeit und bleiben am Anfang weg ({2}): Bettung, langsames Belasten oder eine zu spät gestartete Uhr",
+  "the first reading, {0}, stands off the straight part on root time by up to {1} and is left out of the beginning: bedding, slow loading or a late start of the clock":
+    "die erste Ablesung, {0}, liegt bis zu {1} neben dem geraden Stück über der Wurzel der Zeit und bleibt am Anfang weg: Bettung, langsames Belasten oder eine zu spät gestartete Uhr",
+  "the first {0} readings, {1}, stand off the straight part on root time by up to {2} and are left out of the beginning: bedding, slow loading or a late start of the clock":
+    "die ersten {0} Ablesungen, {1}, liegen bis zu {2} neben dem geraden Stück über der Wurzel der Zeit und bleiben am Anfang weg: Bettung, langsames Belasten oder eine zu spät gestartete Uhr",
 
   // Picks.
   "picked by hand: {0}": "von Hand festgelegt: {0}",

@@ -1,5 +1,7 @@
 /** The news of the versions of the data sheet. */
 export const news: Readonly<Record<string, string>> = {
+  "A remark that names a row of readings names its time as well.":
+    "Eine Bemerkung, die eine Zeile der Ablesungen nennt, nennt auch deren Zeit.",
   "The head of the sheet names the first load whose readings jump, because the dial was reset or touched.":
     "Der Kopf des Blatts nennt die erste Laststufe, deren Ablesungen springen, weil die Messuhr verstellt oder berührt wurde.",
   "A German sheet writes the units of time in German: m2/a, m/a, ft2/d; the English ones are read as well.":

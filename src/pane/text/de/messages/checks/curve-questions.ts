@@ -7,10 +7,10 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "Do the readings of each load move in one direction?": "Laufen die Ablesungen einer Laststufe in eine Richtung?",
   "the load has fewer than 3 readings": "die Laststufe hat weniger als 3 Ablesungen",
   "the greatest step back": "größter Schritt zurück",
-  "row {0} of the readings goes back against the movement (one turn of the dial's hand): check it":
-    "Zeile {0} der Ablesungen läuft gegen die Bewegung zurück (eine Umdrehung des Zeigers der Messuhr): prüfen",
-  "row {0} of the readings goes back against the movement: check it":
-    "Zeile {0} der Ablesungen läuft gegen die Bewegung zurück: prüfen",
+  "row {0} of the readings ({1} min) goes back against the movement (one turn of the dial's hand): check it":
+    "Zeile {0} der Ablesungen ({1} min) läuft gegen die Bewegung zurück (eine Umdrehung des Zeigers der Messuhr): prüfen",
+  "row {0} of the readings ({1} min) goes back against the movement: check it":
+    "Zeile {0} der Ablesungen ({1} min) läuft gegen die Bewegung zurück: prüfen",
   "Does each load begin at the reading at which the one before ended?":
     "Beginnt jede Laststufe mit der Ablesung, mit der die vorige endete?",
   "the load has no reading at time 0": "die Laststufe hat keine Ablesung zur Zeit 0",
