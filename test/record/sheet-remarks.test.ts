@@ -83,7 +83,7 @@ describe.each<[string, SheetValues, RegExp]>([
   [
     "times, moments, and a time curve that is refused",
     { load_started: [DAY + 1, DAY], times_03: [-1] },
-    /the time in row 1 is before the load.*; the time curve is refused: row 1 of the times/,
+    /the time in row 1 \(-1 min\) is before the load.*; the time curve is refused: row 1 of the times/,
   ],
   ["a stress that turns back alone", { load_stress: [12.5, 25, 6, 100] }, /turns back under this load alone/],
   ["a mark of wetting", { load_mark: ["", "", "wetting"] }, /marked as wetting, but/],
