@@ -44,7 +44,9 @@ test("a time before the load is told with its row", async () => {
 
 test("a clock that goes back within a load is told with its row, and every reading is used", async () => {
   const { sheet } = await remarks({ times_02: [0, 0.25, 1, 4, 2, 60, 240, 1440] });
-  expect(sheet[1]).toContain("the time in row 5 (2 min) is before a time above it: the times are not in order and were sorted");
+  expect(sheet[1]).toContain(
+    "the time in row 5 (2 min) is before a time above it: the times are not in order and were sorted",
+  );
 });
 
 test("a reading that stands twice is told with its rows", async () => {

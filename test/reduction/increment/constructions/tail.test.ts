@@ -104,7 +104,9 @@ describe("aided", () => {
     const named = (step: number) => said(tailOf(exact(times), "aided", {}, step))[0];
     // By hand as above: 2.64 divisions at 75 min and 1.33 at 85 min, and half a hundredth of primary is 2.
     expect(named(1)).toMatch(/^readings .* by up to 2.6 divisions, 0.66 % of primary for .* begun: row 11 \(75 min\)$/);
-    expect(named(5.2)).toMatch(/^readings of the tail were corrected by up to 2.6 in the readings, .*: row 11 \(75 min\)$/);
+    expect(named(5.2)).toMatch(
+      /^readings of the tail were corrected by up to 2.6 in the readings, .*: row 11 \(75 min\)$/,
+    );
     expect(named(5.4)).toMatch(/^the tail is too short/);
   });
 
