@@ -108,7 +108,7 @@ const PARTS: readonly (readonly [pattern: RegExp, bytes: number])[] = [
 ];
 
 /** The bytes of a formula as Excel keeps it, about: two for each character of a text, and those of each other part. */
-export function bytesOfFormula(formula: string): number {
+function bytesOfFormula(formula: string): number {
   const texts = [...formula.matchAll(TEXTS)].reduce((sum, [, text]) => sum + 3 + 2 * text.length, 0);
   let rest = formula.replace(TEXTS, "\0");
   return PARTS.reduce((sum, [pattern, bytes]) => {

@@ -32,7 +32,7 @@ function wholeLines(address: string): Box | undefined {
  * "'Data sheet'!$B$4:$B$9" as a place; undefined for several areas, for #REF! and for everything else that is not one
  * block of cells.
  */
-export function placeOf(address: unknown): Place | undefined {
+function placeOf(address: unknown): Place | undefined {
   const [, quoted, plain, cells] = (typeof address === "string" && ADDRESS.exec(address)) || [];
   const box = cells && (boxOf(cells) ?? wholeLines(cells));
   const sheet = unquoted(quoted, plain);
