@@ -85,8 +85,9 @@ const sheetsNamedIn = (formula: string): string[] =>
   );
 
 const SHEET_NAME = /[[\]:*?/\\]|^'|'$/;
-/** Names that look like a cell, in either reference style, are refused. */
-const CELL_LIKE = /^(?:[A-Z]{1,3}\d{1,7}|[RC]|R\d*C\d*)$/i;
+/** Names that look like a cell, in either reference style, are refused (ISO/IEC 29500-1, L.2.2.11.2: A1 to XFD1048576). */
+const isLikeCell = (name: string): boolean =>
+  areaOf(name.toUpperCase()) !== undefined || /^(?:[RC]|R\d*C\d*)$/i.test(name);
 const NAME = /^[\p{L}_\\][\p{L}\p{N}_.\\?]*$/u;
 const OWN_NAMES = /^_xlnm\.(Print_Area|Print_Titles|_FilterDatabase)$/;
 /** The largest day number that Excel knows, 9999-12-31. */
@@ -141,7 +142,7 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
     return [
       ...names
         .map(called)
-        .filter((name) => !OWN_NAMES.test(name) && (!NAME.test(name) || CELL_LIKE.test(name) || name.length > 255))
+        .filter((name) => !OWN_NAMES.test(name) && (!NAME.test(name) || isLikeCell(name) || name.length > 255))
         .map((name) => `"${name}" is no name`),
       ...names
         .filter((one) => !within(numberOf(one, "localSheetId", 0), file.sheets.length))

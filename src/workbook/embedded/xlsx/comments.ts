@@ -32,7 +32,8 @@ function noteWords(notes: readonly Note[]): string {
   const list = first(document, "commentList")!;
   for (const note of notes) {
     const text = append(append(list, "comment", { ref: noteCell(note), authorId: "0" }), "text");
-    append(append(text, "r"), "t", {}, heldText(note.text));
+    // Excel drops blanks at the ends of a text without the mark.
+    append(append(text, "r"), "t", { "xml:space": "preserve" }, heldText(note.text));
   }
   return writeXml(document);
 }

@@ -8,18 +8,12 @@
 import { tokenize } from "@odoo/o-spreadsheet";
 import { withPresentNames } from "../../renamed-functions";
 import { renameIn, type Rename } from "../names";
+import { withFilePrefixes } from "./newer-functions";
 
 const REFERENCE = String.raw`(?:'(?:[^']|'')*'!|[\w.]+!)?\$?[A-Za-z]{1,3}\$?\d+`;
 const ANCHOR = new RegExp(String.raw`_xlfn\.ANCHORARRAY\((${REFERENCE})\)`, "g");
 const SINGLE = new RegExp(String.raw`_xlfn\.SINGLE\((${REFERENCE}(?::${REFERENCE})?)\)`, "g");
 const SPILL = new RegExp(`(${REFERENCE})#`, "g");
-
-/**
- * Functions that a file names with the prefix `_xlfn.`, and the engine does not know as such. From memory of Microsoft's list
- * of functions with this prefix.
- */
-const NEWER =
-  /(?<![\w.])(?:XMATCH|ARRAYTOTEXT|VALUETOTEXT|ENCODEURL|IMAGE|GROUPBY|PIVOTBY|PERCENTOF|TRIMRANGE|REGEXTEST|REGEXEXTRACT|REGEXREPLACE)(?=\()/gi;
 
 /** Applies `change` to the parts outside texts and quoted sheet names, and `inText` to each text with its quotes. */
 function inCode(
@@ -91,11 +85,7 @@ export function toFileFormula(formula: string, exported: string | undefined, ren
     renameIn(base, rename).replace(SPILL, "_xlfn.ANCHORARRAY($1)"),
     ENGINE_TEXT,
     (code) =>
-      code
-        .replace(/\bCLAY\.(?=\w+\s*\()/gi, "_xldudf_CLAY_")
-        .replace(/_xlfn\.(?=(?:FILTER|SORT)\()/g, "_xlfn._xlws.")
-        .replace(NEWER, "_xlfn.$&")
-        .replace(/#REF\b(?!!)/g, "#REF!"),
+      withFilePrefixes(code.replace(/\bCLAY\.(?=\w+\s*\()/gi, "_xldudf_CLAY_")).replace(/#REF\b(?!!)/g, "#REF!"),
     (text) => text.replaceAll('\\"', '\\""'),
   );
 }

@@ -103,6 +103,21 @@ function addView(document: Document, activeTab: number): void {
   first(document, "sheets")!.before(views);
 }
 
+/** Operators of conditional formats (ISO/IEC 29500-1, 18.18.15). */
+const OPERATORS = new Set(
+  "lessThan lessThanOrEqual equal notEqual greaterThanOrEqual greaterThan between notBetween containsText notContains beginsWith endsWith".split(
+    " ",
+  ),
+);
+
+/** The engine gives all conditional formats the same priority, and some an operator that is none. */
+function patchConditions(document: Document): void {
+  for (const [index, rule] of all(document, "cfRule").entries()) {
+    rule.setAttribute("priority", String(index + 1));
+    if (!OPERATORS.has(rule.getAttribute("operator") ?? "")) rule.removeAttribute("operator");
+  }
+}
+
 function patchStyles(document: Document): void {
   patchColours(document);
   for (const format of all(document, "numFmt"))
@@ -115,6 +130,7 @@ function patchStyles(document: Document): void {
 function patchSheet(parts: Parts, index: number, sheetId: string, { model }: OpenWorkbook, taken: TakenSheet): void {
   const document = parts.document(sheetPath(index));
   patchColours(document);
+  patchConditions(document);
   const rules = all(document, "dataValidation");
   for (const rule of rules) if (rule.getAttribute("errorStyle") === "") rule.removeAttribute("errorStyle");
   addWords(rules, model, sheetId);

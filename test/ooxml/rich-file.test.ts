@@ -1,0 +1,37 @@
+/** Whatever others have in a file, what the page saves of it has no complaint. */
+import "../workbook/embedded/engine-in-node";
+import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../src/workbook/embedded";
+import { complaintsOf } from "./complaints";
+import { richFile } from "./files/rich-file";
+import { Package } from "./package";
+
+jest.setTimeout(120_000);
+
+let rich: Uint8Array;
+beforeAll(async () => void (rich = await richFile()));
+
+async function inserted(): Promise<Uint8Array> {
+  const port = new EmbeddedPort(newWorkbook());
+  await port.insertFile(rich);
+  return saveXlsx(port.workbook);
+}
+
+test.each<[string, () => Promise<Uint8Array>]>([
+  ["opened and saved", () => saveXlsx(openXlsx(rich).workbook)],
+  ["opened and saved twice", async () => saveXlsx(openXlsx(await saveXlsx(openXlsx(rich).workbook)).workbook)],
+  ["opened and saved with values", () => saveXlsx(openXlsx(rich).workbook, undefined, ["A copy with values."])],
+  ["inserted and saved", inserted],
+])("a file of others %s", async (_, make) => expect(complaintsOf(await make())).toEqual([]));
+
+test("newer functions keep their prefixes, and FILTER spills as before", async () => {
+  const file = new Package(await saveXlsx(openXlsx(rich).workbook));
+  const text = file.text(file.sheets[0].path);
+  for (const formula of [
+    "_xlfn.STDEV.S(A2:A9)",
+    '_xlfn.TEXTJOIN(",",TRUE,A2:A4)',
+    "_xlfn.XLOOKUP(1,A2:A9,A2:A9)",
+    "_xlfn.LET(_xlpm.a,2,_xlpm.a*3)",
+  ])
+    expect(text).toContain(`>${formula}</f>`);
+  expect(text).toMatch(/<c r="C5" cm="1"[^>]*><f t="array" ref="C5">_xlfn\._xlws\.FILTER\(A2:A9,A2:A9&gt;0\)<\/f>/);
+});
