@@ -80,6 +80,9 @@ export interface Evaluator {
   readonly spreadingRelations: {
     readonly resultsToArrayFormulas: { readonly rTrees: Record<string, unknown> };
     readonly arrayFormulasToResults: PositionMap;
+    /** Tells that a formula gives values to the cells around it. */
+    addRelation: (relation: { readonly arrayFormulaPosition: Place; readonly resultZone: Zone }) => void;
+    removeNode: (place: Place) => void;
     isArrayFormula(place: Place): boolean;
     searchFormulaPositionsSpreadingOn(sheetId: string, zone: Zone): Iterable<Place>;
   };

@@ -4,6 +4,7 @@
  */
 import { filledBands } from "./corrected";
 import type { Evaluator, SheetRange } from "./engine-parts";
+import { keepRanges } from "./range-cells";
 
 /** Tells the evaluator of a sheet that is now in the workbook. */
 export function know(evaluator: Evaluator, sheetId: string): void {
@@ -48,11 +49,17 @@ export function* evaluatingSheets(evaluator: Evaluator, sheetIds: readonly strin
     know(evaluator, sheetId);
     yield (0.1 * (at + 1)) / sheetIds.length;
   }
-  for (const [at, sheetId] of sheetIds.entries()) {
-    const columns = columnsOf(evaluator.getters, sheetId);
-    for (const [index, column] of columns.entries()) {
-      evaluateFresh(evaluator, column);
-      yield 0.1 + (0.9 * (at + (index + 1) / columns.length)) / sheetIds.length;
+  const kept = keepRanges(evaluator, sheetIds);
+  try {
+    for (const [at, sheetId] of sheetIds.entries()) {
+      const columns = columnsOf(evaluator.getters, sheetId);
+      for (const [index, column] of columns.entries()) {
+        evaluateFresh(evaluator, column);
+        yield 0.1 + (0.9 * (at + (index + 1) / columns.length)) / sheetIds.length;
+      }
+      kept.clear();
     }
+  } finally {
+    kept.end();
   }
 }

@@ -61,6 +61,76 @@ const blanksOf = new WeakMap<Evaluator, Blanks>();
 const isIn = ({ numberOfCols, rows }: Sheet, { left, right, top, bottom }: SheetRange["zone"]): boolean =>
   left >= 0 && top >= 0 && left <= right && top <= bottom && right < numberOfCols && bottom < rows.length;
 
+/**
+ * The cells of ranges that do not change while new sheets are evaluated: those of other sheets, and those of the new sheets without
+ * formulas. The engine lists the cells of all ranges anew for each column of a sheet: 5 MB for a data sheet or a report.
+ */
+class KeptRanges {
+  readonly #byPlace = new Map<string, { readonly sheetId: string; readonly matrix: Matrix }>();
+
+  constructor(
+    readonly evaluator: Evaluator,
+    readonly fresh: ReadonlySet<string>,
+  ) {}
+
+  get(key: string): Matrix | undefined {
+    return this.#byPlace.get(key)?.matrix;
+  }
+
+  /** Keeps the cells of a range, if they do not change. */
+  add(key: string, { sheetId, zone }: SheetRange, sheet: Sheet, matrix: Matrix): void {
+    if (!this.fresh.has(sheetId) || !this.#hasFormula(sheetId, zone, sheet))
+      this.#byPlace.set(key, { sheetId, matrix });
+  }
+
+  /** Forgets the cells of a sheet, in which the answer of a formula takes cells that were blank, or leaves them. */
+  forget(sheetId: string): void {
+    for (const [key, kept] of this.#byPlace) if (kept.sheetId === sheetId) this.#byPlace.delete(key);
+  }
+
+  /** Forgets all: the next sheet reads other ranges. */
+  clear(): void {
+    this.#byPlace.clear();
+  }
+
+  #hasFormula(sheetId: string, { left, right, top, bottom }: SheetRange["zone"], { rows }: Sheet): boolean {
+    for (let col = left; col <= right; col++)
+      for (let row = top; row <= bottom; row++) {
+        if (rows[row]?.cells[col] === undefined) continue;
+        if (this.evaluator.getters.getCell({ sheetId, col, row })?.isFormula) return true;
+      }
+    return false;
+  }
+}
+
+const keptRanges = new WeakMap<Evaluator, KeptRanges>();
+
+/**
+ * Keeps the cells of ranges from now on, while the sheets `fresh` are evaluated and nothing else changes the workbook. Returns the
+ * functions that forget them, and that end it.
+ */
+export function keepRanges(evaluator: Evaluator, fresh: readonly string[]): { clear(): void; end(): void } {
+  const kept = new KeptRanges(evaluator, new Set(fresh));
+  const { spreadingRelations } = evaluator;
+  const { addRelation, removeNode } = spreadingRelations;
+  spreadingRelations.addRelation = function (relation) {
+    kept.forget(relation.arrayFormulaPosition.sheetId);
+    addRelation.call(this, relation);
+  };
+  spreadingRelations.removeNode = function (place) {
+    kept.forget(place.sheetId);
+    removeNode.call(this, place);
+  };
+  keptRanges.set(evaluator, kept);
+  return {
+    clear: () => kept.clear(),
+    end() {
+      keptRanges.delete(evaluator);
+      Object.assign(spreadingRelations, { addRelation, removeNode });
+    },
+  };
+}
+
 function columnOf(evaluator: Evaluator, sheet: Sheet, range: SheetRange, col: number, blanks: Blanks): Evaluated[] {
   const { sheetId, zone } = range;
   const { evaluatedCells } = evaluator;
@@ -103,10 +173,14 @@ export function cellsOfRanges(evaluator: Evaluator, others: (range: Read) => Mat
     if (range.invalidSheetName || !sheet || !isIn(sheet, zone)) return others(range);
     const { left, right, top, bottom } = zone;
     const key = `${left} ${top} ${right} ${bottom} ${sheetId}`;
-    const matrix =
-      byPlace.get(key) ??
-      Array.from({ length: right - left + 1 }, (_, index) => columnOf(evaluator, sheet, range, left + index, blanks));
+    const kept = keptRanges.get(evaluator);
+    const before = byPlace.get(key) ?? kept?.get(key);
+    if (before) return before;
+    const matrix = Array.from({ length: right - left + 1 }, (_, index) =>
+      columnOf(evaluator, sheet, range, left + index, blanks),
+    );
     byPlace.set(key, matrix);
+    kept?.add(key, range, sheet, matrix);
     return matrix;
   };
   return (range) => {

@@ -1,5 +1,7 @@
 /** The cells of a range are those that the engine itself gives. */
 import "../engine-in-node";
+import { helpers, registries } from "@odoo/o-spreadsheet";
+import { EmbeddedPort, newWorkbook } from "../../../../src/workbook/embedded";
 import { Model } from "../../../../src/workbook/embedded/engine";
 import type { Evaluator, SheetRange } from "../../../../src/workbook/embedded/evaluation/engine-parts";
 import { evaluationOf } from "../../../../src/workbook/embedded/evaluation/plugin";
@@ -84,3 +86,46 @@ test("blank cells are the same in the next evaluation, and a cell that was blank
   model.dispatch("UPDATE_CELL", { sheetId: "one", col: 0, row: 8, content: "=SEQUENCE(3)" } as never);
   expect(read().map(({ value }) => value)).toEqual([null, null, 1, 2, 3, null]);
 });
+
+/** The ranges that formulas were given, while a sheet was inserted whose columns A to E read the same ranges. */
+async function givenTo(content: string): Promise<{ readonly given: Set<unknown>; readonly values: unknown }> {
+  const given = new Set<unknown>();
+  registries.functionRegistry.add("GIVEN", {
+    description: "Keeps the range that it is given.",
+    args: [helpers.arg("range (any, range<any>)", "")],
+    // The engine's type of a computation does not tell the arguments of one function.
+    compute: ((range: unknown) => {
+      given.add(range);
+      return 1;
+    }) as never,
+  });
+  try {
+    const port = new EmbeddedPort(newWorkbook());
+    await port.writeCells("Sheet1", [{ row: 0, col: 0, value: 7 }]);
+    const name = await port.insertSheet({
+      ...{ name: "Reader", rows: 40, cols: 8, columnWidths: {}, merges: [], freezeRows: 0, names: {} },
+      cells: [
+        ...[0, 1, 2, 3, 4].map((col) => ({ row: 0, col, kind: "result" as const, formula: `=${content}` })),
+        { row: 30, col: 6, kind: "input", value: 3 },
+        { row: 30, col: 7, kind: "result", formula: "=SEQUENCE(3)" },
+      ],
+    });
+    return { given, values: await port.values(name, "A1:E1") };
+  } finally {
+    // The type of the registry does not tell that entries can be removed.
+    (registries.functionRegistry as unknown as { remove(key: string): void }).remove("GIVEN");
+  }
+}
+
+test.each([
+  ["of another sheet", "GIVEN(Sheet1!A1:A90)", 1, 1],
+  ["of the sheet itself without a formula", "GIVEN(F2:G40)+SUM(F2:G40)", 1, 4],
+  ["of the sheet itself with a formula", "GIVEN(F2:H40)+SUM(F2:H40)", 2, 10],
+])(
+  "columns of a new sheet that read the same range %s are given its cells so many times, and again when a formula has filled blank ones",
+  async (_, content, times, value) => {
+    const { given, values } = await givenTo(content);
+    expect(values).toEqual([Array(5).fill(value)]);
+    expect(given.size).toBe(times);
+  },
+);
