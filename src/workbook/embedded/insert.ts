@@ -8,6 +8,7 @@ import { helpers, tokenize } from "@odoo/o-spreadsheet";
 import { freeSheetName } from "../rules/sheet-names";
 import { CHART_TAG, copyChart, type KeptChart } from "./look/chart";
 import { plainData, type Command, type Model } from "./engine";
+import { dataBySheet } from "./evaluation/making";
 import { addNames } from "./named-ranges";
 import { freeNames, renameIn, type LocalNames } from "./names";
 import { formulaAt } from "./typing/locale";
@@ -72,7 +73,7 @@ export interface Insertion {
  * they can be carried out.
  */
 export function* insertCommands(target: Model, source: OpenWorkbook): Generator<number, Insertion> {
-  const data = plainData(source.model) as any;
+  const { data, withCells } = dataBySheet(() => plainData(source.model) as any);
   yield 0;
   const commands: Command[] = [];
   const inserted: InsertedSheet[] = [];
@@ -97,6 +98,7 @@ export function* insertCommands(target: Model, source: OpenWorkbook): Generator<
   }
   for (const [at, sheet] of (data.sheets as Sheet[]).entries()) {
     yield at / data.sheets.length;
+    const part = withCells(sheet);
     sheet.cells = cellsOf(source.model, sheet.id);
     const sheetId = idOf.get(sheet.id)!;
     const { names, called, ranges } = ownNames(
@@ -108,9 +110,9 @@ export function* insertCommands(target: Model, source: OpenWorkbook): Generator<
     for (const called of names.values()) takenNames.push(called);
     inserted.push({ sheetId, name: nameOf.get(sheet.name)!, names, lost: source.lost?.get(sheet.id) ?? [] });
     if (ranges.length > 0) commands.push(addNames(sheetId, ranges));
-    const looks = cellLooks(data, sheet);
+    const looks = cellLooks(part, sheet);
     for (const command of [
-      ...sheetLooks(data, sheet, sheetId),
+      ...sheetLooks(part, sheet, sheetId),
       ...contents(sheet, sheetId, called, nameOf, looks),
       // The looks that the contents have not taken.
       ...blankLooks(sheetId, looks),
@@ -138,6 +140,8 @@ export function* insertCommands(target: Model, source: OpenWorkbook): Generator<
     const print = printOf(source.model, sheet.id);
     if (print) commands.push(setPrint(sheetId, print));
     commands.push(setProtection(sheetId, protectionOf(source.model, sheet.id)));
+    // The commands have them now: with 40 data sheets the page has no room for both.
+    Object.assign(sheet, { cells: {}, styles: {}, formats: {}, borders: {} });
   }
   return { commands, sheets: inserted, remarks };
 }

@@ -1,9 +1,10 @@
 /** A model that is made in steps equals one that the engine makes at once, and every formula is calculated as often. */
 import "../engine-in-node";
+import { CompiledFormula } from "@odoo/o-spreadsheet";
 import fc from "../../../properties";
 import { newWorkbook } from "../../../../src/workbook/embedded";
 import { Model, plainData, runBatch, type Command } from "../../../../src/workbook/embedded/engine";
-import { making } from "../../../../src/workbook/embedded/evaluation/making";
+import { dataBySheet, making } from "../../../../src/workbook/embedded/evaluation/making";
 import { atOnce } from "../../../../src/workbook/in-slices";
 import { counted, sheetCommands, shown, zone } from "./sheets";
 
@@ -85,4 +86,27 @@ test("columns that read a range into which a later column spills show what it sp
   const value = (col: number, row: number) => model.getters.getEvaluatedCell({ sheetId: "s", col, row }).value;
   expect([value(0, 0), value(0, 1), value(1, 0)]).toEqual([10, 3, 4]);
   expect([value(5, 0), value(5, 1), value(5, 2)]).toEqual([10, 3, 4]);
+});
+
+test("the data of a workbook sheet by sheet are those of the whole; before a sheet is asked for, none of its cells is gone through", () => {
+  const { model } = newWorkbook();
+  runBatch(model, [1, 2, 3].flatMap(sheetCommands));
+  runBatch(model, LOOKS);
+  const texts = jest.spyOn(CompiledFormula.prototype, "toFormulaString");
+  // The engine gives the data of a workbook without types.
+  const { data, withCells } = dataBySheet(() => plainData(model) as any);
+  expect(texts).not.toHaveBeenCalled();
+  texts.mockRestore();
+  const whole = plainData(model) as any;
+  const spelt = ({ styles, formats, borders }: any, sheet: any) => ({
+    ...sheet,
+    ...Object.fromEntries(
+      Object.entries({ styles, formats, borders }).map(([kind, list]: [string, any]) => [
+        kind,
+        Object.fromEntries(Object.entries(sheet[kind]).map(([at, id]) => [at, list[id as string]])),
+      ]),
+    ),
+  });
+  for (const [at, sheet] of data.sheets.entries())
+    expect(spelt(withCells(sheet), sheet)).toEqual(spelt(whole, whole.sheets[at]));
 });
