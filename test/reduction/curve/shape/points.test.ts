@@ -163,6 +163,6 @@ test("a curve of more than 1,000 points is refused with the remedy: its reading 
   const rows = Array.from({ length: 150_000 }, (_, at) => [at + 1, 1 - at * 1e-6] as const);
   expect(of(rows.slice(0, 1_000))).toMatchObject({ said: [] });
   expect(of(rows)).toBe(
-    "input: the curve has 150000 points, and at most 1000 are read: choose the rows of one test, or every tenth row",
+    "input: 150000 points, and at most 1000 are read: choose the rows of one test, or every tenth row",
   );
 });
