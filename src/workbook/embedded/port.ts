@@ -398,10 +398,12 @@ export class EmbeddedPort implements WorkbookPort {
     while (isBusy(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#openSheetId(sheet);
     const unbound = unboundFormulas(this.#model, sheetId);
-    // The engine refuses to type the content that a cell already holds: it is asked to calculate the cell again.
+    // The engine refuses to type the content that a cell already holds: it is asked to calculate the formulas of the sheet again. Asked for
+    // nothing more, it would calculate those of every sheet.
     const changed = unbound.filter(({ isChanged }) => isChanged).map(({ command }) => command);
     if (changed.length > 0) this.#carryOut(changed, say`The formulas could not be entered again`);
-    this.#dispatch("EVALUATE_CELLS");
+    const formulas = this.#model.getters.getCells(sheetId).filter(({ isFormula }) => isFormula);
+    if (formulas.length > 0) this.#dispatch("EVALUATE_CELLS", { cellIds: formulas.map(({ id }) => id) });
     return { found: unbound.length, left: unboundFormulas(this.#model, sheetId).length };
   }
 
