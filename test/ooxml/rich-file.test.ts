@@ -3,7 +3,7 @@ import "../workbook/embedded/engine-in-node";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../src/workbook/embedded";
 import { complaintsOf } from "./complaints";
 import { richFile } from "./files/rich-file";
-import { Package } from "./package";
+import { elements, Package } from "./package";
 
 jest.setTimeout(120_000);
 
@@ -22,6 +22,18 @@ test.each<[string, () => Promise<Uint8Array>]>([
   ["opened and saved with values", () => saveXlsx(openXlsx(rich).workbook, undefined, ["A copy with values."])],
   ["inserted and saved", inserted],
 ])("a file of others %s", async (_, make) => expect(complaintsOf(await make())).toEqual([]));
+
+test("conditional formats keep their order, and those of a text their text", async () => {
+  const file = new Package(await saveXlsx(openXlsx(rich).workbook));
+  const rules = elements(file.xml(file.sheets[0].path), "cfRule");
+  expect(rules.map((rule) => [rule.getAttribute("type"), rule.getAttribute("priority")])).toEqual([
+    ["containsText", "1"],
+    ["colorScale", "2"],
+    ["expression", "3"],
+    ["top10", "4"],
+  ]);
+  expect(rules[0].getAttribute("text")).toBe("x");
+});
 
 test("newer functions keep their prefixes, and FILTER spills as before", async () => {
   const file = new Package(await saveXlsx(openXlsx(rich).workbook));

@@ -116,8 +116,23 @@ export const toldDays = (addedDays: number, moved: number): Message[] =>
         say`The file counts days from 1904 and the sheet on this page from 1900: the dates in ${moved} cells were converted and show the same days. Dates typed as numbers inside formulas, or in cells without a date format, were not: check those.`,
       ];
 
-/** Gives each conditional format an element of its own: the engine reads the first of an element. */
+const OF_TEXT = new Set(["containsText", "notContainsText", "beginsWith", "endsWith"]);
+
+/** Conditional formats of a text have the text in their formula too: other programs write it there alone. */
+function giveTexts(document: Document): void {
+  for (const rule of all(document, "cfRule")) {
+    if (!OF_TEXT.has(rule.getAttribute("type") ?? "") || rule.getAttribute("text")) continue;
+    const [, text] = /"((?:[^"]|"")*)"/.exec(first(rule, "formula")?.textContent ?? "") ?? [];
+    if (text !== undefined) rule.setAttribute("text", text.replaceAll('""', '"'));
+  }
+}
+
+/**
+ * Gives each conditional format an element of its own, in the order of their priorities: the engine reads the first of an
+ * element, and its first format prevails.
+ */
 export function partFormats(document: Document): void {
+  giveTexts(document);
   for (const formats of all(document, "conditionalFormatting"))
     for (const rule of all(formats, "cfRule").slice(1).reverse()) {
       const own = document.createElementNS(formats.namespaceURI, "conditionalFormatting");
@@ -125,4 +140,10 @@ export function partFormats(document: Document): void {
       own.append(rule);
       formats.after(own);
     }
+  const root = document.documentElement;
+  // Those of Excel 2010 and later stand in an extension.
+  const parted = [...root.children].filter(({ localName }) => localName === "conditionalFormatting");
+  const priority = (one: Element): number => Number(first(one, "cfRule")?.getAttribute("priority") ?? 0);
+  const behind = parted.at(-1)?.nextSibling ?? null;
+  for (const one of [...parted].sort((a, b) => priority(a) - priority(b))) root.insertBefore(one, behind);
 }
