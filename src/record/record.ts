@@ -18,7 +18,7 @@ import type { CellValue } from "../workbook/port";
 import { LOADS, loadSuffix, readingsOfLoads } from "../specification/readings";
 import { isDate, unitCellOf, type Measure } from "../specification/measures";
 import { ADOPTABLE, ALL_ADOPTABLE } from "../specification/results/adoptable";
-import { CELL_GROUPS, CELLS, CELLS_AND_READINGS, labelOf, textOf, type Cell } from "./cells";
+import { CELL_BY_NAME, CELL_GROUPS, CELLS, labelOf, textOf } from "./cells";
 import { adoptedCalled, adoptedOf, type Adopted } from "./adopted";
 import { PICK_COLUMNS, type RecordedPick } from "./picks";
 import { LANGUAGE_CELL } from "../specification/text/language";
@@ -162,27 +162,8 @@ const QUANTITY_NAMES: Readonly<Record<Quantity, Message>> = {
   force: say`force`,
 };
 
-/** Names that a firm may add or that only older sheets have, with their measures. */
-const EXTRA: readonly { readonly name: string; readonly measure: Measure }[] = [
-  { name: "template_version", measure: "count" },
-  { name: "load_number", measure: "count" },
-  { name: "load_mass", measure: "mass" },
-  { name: "override_of", measure: "text" },
-  { name: "override_reason", measure: "text" },
-  { name: "override_by", measure: "text" },
-  { name: "atterberg_limits", measure: "text" },
-  { name: LANGUAGE_CELL, measure: "text" },
-];
-
-const DESCRIBED: ReadonlyMap<string, Cell> = new Map(
-  [...EXTRA.map((extra) => ({ ...extra, label: labelOf(extra.name) })), ...CELLS_AND_READINGS].map((cell) => [
-    cell.name,
-    cell,
-  ]),
-);
-
 /** Every name that a record is read from, for `readNames`. */
-export const RECORD_NAMES: readonly string[] = [...DESCRIBED.keys()];
+export const RECORD_NAMES: readonly string[] = [...CELL_BY_NAME.keys()];
 
 /** The name of a cell in a sentence: "Ring + dry soil (ring_and_dry)". */
 export const cellCalled = (name: string): string => `${labelOf(name)} (${name})`;
@@ -248,7 +229,7 @@ class Reader {
   number(name: string, row = 0): number | undefined {
     const cell = this.#cell(name, row);
     if (cell === "") return undefined;
-    const { measure } = DESCRIBED.get(name)!;
+    const { measure } = CELL_BY_NAME.get(name)!;
     if (typeof cell === "boolean")
       return this.#fault(name, row, "logical value", say`holds ${verbatim(String(cell))}: enter a number`);
     if (typeof cell === "string") {
@@ -282,7 +263,7 @@ class Reader {
   }
 
   word(name: string, row = 0): string | undefined {
-    const { measure, choices, alsoReads = [] } = DESCRIBED.get(name)!;
+    const { measure, choices, alsoReads = [] } = CELL_BY_NAME.get(name)!;
     if (isDate(measure)) return this.#date(name, row);
     if (UNIT_QUANTITIES.has(name)) return this.#units.get(name);
     const text = this.#text(name, row);
@@ -424,7 +405,7 @@ function readLoads(reader: Reader): LoadRecord[] {
       appliedAt: reader.dayNumber("load_started", row),
       hangerMass: reader.number("load_mass", row),
       temperature: reader.number("load_temperature", row),
-      readings: DESCRIBED.has(`times${series}`) ? readReadings(reader, `times${series}`, `readings${series}`) : [],
+      readings: CELL_BY_NAME.has(`times${series}`) ? readReadings(reader, `times${series}`, `readings${series}`) : [],
       results: reader.pick(CELL_GROUPS.loadResults, (name) => reader.number(name, row)),
       words: reader.pick(CELL_GROUPS.loadWords, (name) => reader.word(name, row)),
     };
