@@ -26,14 +26,14 @@ export interface SizeLimit {
  * by gzip.
  */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 232_650, gzip: 84_450 },
+  "functions.js": { bytes: 232_700, gzip: 84_420 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
 
 /**
  * One sentence for each limit that a file exceeds.
- * @example overLimit("functions.js", Buffer.alloc(9), { bytes: 8, gzip: 99 }) // ["functions.js has 9 bytes, ..."]
+ * @example overLimit("functions.js", Buffer.alloc(9), { bytes: 232_700, gzip: 84_420 }) // ["functions.js has 9 bytes, ..."]
  */
 export function overLimit(file: string, content: Uint8Array, { bytes, gzip }: SizeLimit): string[] {
   const zipped = gzipSync(content, { level: 9 }).length;
