@@ -16,7 +16,8 @@ import type { SheetPlan } from "../workbook/port";
 import { rowOfLoad } from "../checks/integrity";
 import { reduced, type LoadReduced } from "../record/reduced-test";
 import type { SheetLanguage } from "../specification/text/language";
-import { planIn } from "../specification/text/plan-in-language";
+import { planIn, wordOfUnit } from "../specification/text/plan-in-language";
+import { wordsOf } from "../specification/text/words";
 import { shownWord } from "../specification/list-words";
 import { tableSheet, type TableColumn } from "../workbook/table-sheet";
 
@@ -220,7 +221,7 @@ export const comparisonRow = (
   labelOn(language, quantity.name),
   quantity.load ?? "",
   quantity.value,
-  quantity.unit,
+  wordOfUnit(wordsOf(language), quantity.unit),
   byHand,
   tolerance,
   by,

@@ -314,7 +314,9 @@ function formatOfName(name: string, { length_unit: unit }: NamedValues): string 
 /** The label of a name in lists and sentences, in the language of the sheet. */
 export const labelOf = (name: string, language: SheetLanguage = "en"): string => {
   const label = labelOn(language, name);
-  return label === name.replaceAll("_", " ") ? (BY_NAME.get(name)?.label.trim() ?? name) : label;
+  const called = label === name.replaceAll("_", " ") ? (BY_NAME.get(name)?.label.trim() ?? name) : label;
+  // The label of a table is a title of the sheet.
+  return titleIn(wordsOf(language), called);
 };
 
 /** The list of names in a sentence: "Ring (ring_mass), Diameter (diameter)". */

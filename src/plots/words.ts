@@ -67,12 +67,40 @@ const LABELS: Readonly<Record<string, Message>> = {
   reloading: say`reloading`,
   "log time": say`log time`,
   "root time": say`root time`,
+  // Headings of the columns of numbers of native charts.
+  Stress: say`Stress`,
+  "In-situ stress": say`In-situ stress`,
+  "Preconsolidation stress": say`Preconsolidation stress`,
+  "Void ratio": say`Void ratio`,
+  Strain: say`Strain`,
+  "Void index": say`Void index`,
+  Time: say`Time`,
+  "Root of time": say`Root of time`,
+  Reading: say`Reading`,
+  Rate: say`Rate`,
+  Test: say`Test`,
+  Loading: say`Loading`,
+  Unloading: say`Unloading`,
+  Yield: say`Yield`,
+  "In situ": say`In situ`,
+  Line: say`Line`,
+  line: say`line`,
+  bend: say`bend`,
+  meeting: say`meeting`,
+  stress: say`stress`,
+  "Intrinsic line": say`Intrinsic line`,
+  "Sedimentation line": say`Sedimentation line`,
+  "Field curve": say`Field curve`,
+  Construction: say`Construction`,
+  "Stress before": say`Stress before`,
+  "Greatest before": say`Greatest before`,
+  "Mean stress": say`Mean stress`,
+  "1 virgin, 0 not, -1 unloading or wetting": say`1 virgin, 0 not, -1 unloading or wetting`,
 };
 
 /** A label in the language; "log time, virgin" is translated part by part. A symbol such as d50 stays. */
 export const labelIn = (words: InWords, label: string): string =>
-  label
-    .split(", ")
+  (LABELS[label] ? [label] : label.split(", "))
     .map((part) => {
       const known = LABELS[part];
       return known ? words(known) : part;

@@ -3,18 +3,20 @@
  * sheet, and each is in one language.
  */
 import { calculationBook } from "../../src/book/calculation-book";
-import { demoSheet, fillSheet } from "../../src/datasheet";
+import { demoSheet, FIELDS, fillSheet } from "../../src/datasheet";
 import { toAgs4 } from "../../src/exchange/ags4";
 import { inOneLanguage, speakOfSheet } from "../../src/pane/live/sheet-language";
 import type { Language } from "../../src/pane/text/language";
 import { chartOfSheet } from "../../src/pane/screens/plots/native-chart";
-import { drawSheet, SHEET_CHOICES } from "../../src/pane/screens/plots/sheet-drawing";
+import { drawSheet, SHEET_CHOICES, type SheetChoices } from "../../src/pane/screens/plots/sheet-drawing";
 import { readRecord } from "../../src/record/record";
 import { labelOn } from "../../src/record/sheet-labels";
 import { reportSheet, type ReportSource } from "../../src/report/report";
 import { COLUMNS } from "../../src/report/page/page";
 import { STATE_COLUMNS } from "../../src/report/sections/state";
 import { wordsOf } from "../../src/specification/text/words";
+import type { SheetPlan } from "../../src/workbook/port";
+import { englishLeft } from "../datasheet/german/english-words";
 import { opened } from "../workbook/embedded/opened";
 import { cellsOf, sourceOf, type Reported } from "./report-in-engine";
 
@@ -102,6 +104,52 @@ test("the German report is the same from either sheet, and has no English label"
   expect(text).toContain("Cc, eingesetzt. Grund: (nicht angegeben). Von AB");
   const share = german.pages.filter(({ text }) => / \d+ %$/.test(text)).map(({ text }) => text.replace(/\d+/, "N"));
   expect(share).toEqual(["die Korndichte (Gs), N %", "die Korndichte (Gs), N %"]);
+});
+
+/** What a person may read of the charts of a plan. */
+const textsOfCharts = ({ charts = [] }: SheetPlan): string[] =>
+  charts.flatMap(({ title, x, y, series }) => [title ?? "", x.label, y.label, ...series.map(({ name }) => name)]);
+
+test("the German report of a German sheet has no English word, on its pages, beside them and in its charts", async () => {
+  const { cells, plan } = await reportOf("de", "de");
+  // What a formula spills, such as the labels of the lines that the charts draw, and names of cells are the same in every language.
+  const spills = /CLAY\.\w+_LINES\(/;
+  const own = new Set(
+    plan.cells.filter(({ formula = "" }) => !spills.test(formula)).map(({ row, col }) => `${row} ${col}`),
+  );
+  const typed = Object.values(englishTyped()).filter((value) => typeof value === "string" && value.length > 3);
+  const shown = cells.flatMap(({ row, col, value }) =>
+    typeof value === "string" &&
+    own.has(`${row} ${col}`) &&
+    !typed.some((one) => value.includes(String(one))) &&
+    !FIELDS.some(({ name }) => name === value)
+      ? [value]
+      : [],
+  );
+  expect(shown.length).toBeGreaterThan(500);
+  expect(textsOfCharts(plan).length).toBeGreaterThan(20);
+  expect(englishLeft([...new Set([plan.name, ...shown, ...textsOfCharts(plan)])])).toEqual([]);
+});
+
+test("no native chart of a German sheet has an English word, whatever its plot", () => {
+  const { source } = of("de");
+  const { sheet, names, values } = source;
+  const record = readRecord(values);
+  const plots = ["compression", "field", "intrinsic", "time", "cv", "cAlpha", "all"] as const;
+  const ways = plots.flatMap((plot): SheetChoices[] => [
+    { ...SHEET_CHOICES, plot },
+    { ...SHEET_CHOICES, plot, axis: "root", value: "strain", at: "d100", method: "work" },
+  ]);
+  const texts = ways.flatMap((choices) => {
+    const drawn = drawSheet(record, choices);
+    const chart = chartOfSheet({ sheet, names, values }, record, choices, drawn.ok ? drawn.value : undefined);
+    if (!chart.ok) return [inOneLanguage("de")(chart.reason)];
+    const { name, cells } = chart.value;
+    const headings = cells.flatMap(({ value }) => (typeof value === "string" ? [value] : []));
+    return [name, ...headings, ...textsOfCharts(chart.value)];
+  });
+  expect(texts.length).toBeGreaterThan(100);
+  expect(englishLeft([...new Set(texts)])).toEqual([]);
 });
 
 test("native charts, the AGS4 file and the calculation book are those of the English sheet", () => {

@@ -1,5 +1,7 @@
 /** Blocks of series side by side on a sheet. Their charts stand before them, or on another sheet. */
 import type { CellPlan, ChartPlan, SheetPlan } from "../../workbook/port";
+import type { InWords } from "../../plots/words";
+import { english, say } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
 import { blockRows, chartOf, placeBlock, type SeriesBlock } from "./series-block";
 
@@ -16,11 +18,10 @@ const ACROSS = 3;
 /** Rows of charts on a printed page. */
 const DOWN = 3;
 
-const NOTE =
-  "Every number here is a formula: it follows the cells that it comes from. x of a point that does not show is any number, its y is #N/A.";
+const NOTE = say`Every number here is a formula: it follows the cells that it comes from. x of a point that does not show is any number, its y is #N/A.`;
 
 /** The plan of the series from column `left` on, and the corner of each block. */
-function laidOut(name: string, blocks: readonly SeriesBlock[], left: number) {
+function laidOut(name: string, blocks: readonly SeriesBlock[], left: number, inWords: InWords) {
   let col = left;
   const corners = blocks.map(({ columns }) => {
     const corner = { row: TOP, col };
@@ -28,7 +29,7 @@ function laidOut(name: string, blocks: readonly SeriesBlock[], left: number) {
     return corner;
   });
   const cells: CellPlan[] = [
-    { row: 0, col: left, kind: "note", value: NOTE },
+    { row: 0, col: left, kind: "note", value: inWords(NOTE) },
     ...blocks.flatMap((block, index) => placeBlock(block, nth(corners, index))),
   ];
   const plan: SheetPlan = {
@@ -48,17 +49,23 @@ function laidOut(name: string, blocks: readonly SeriesBlock[], left: number) {
 export function seriesSheet(
   name: string,
   blocks: readonly SeriesBlock[],
+  inWords: InWords = english,
 ): { plan: SheetPlan; charts: (sheet: string) => Omit<ChartPlan, "box">[] } {
-  const { plan, corners } = laidOut(name, blocks, 0);
+  const { plan, corners } = laidOut(name, blocks, 0, inWords);
   return { plan, charts: (sheet) => blocks.map((block, index) => chartOf(block, nth(corners, index), sheet)) };
 }
 
 /** A sheet with the charts of the blocks in a grid, which is printed, and their series to the right of it. */
-export function chartsSheet(name: string, blocks: readonly SeriesBlock[], paper: "A4" | "Letter" = "A4"): SheetPlan {
+export function chartsSheet(
+  name: string,
+  blocks: readonly SeriesBlock[],
+  paper: "A4" | "Letter" = "A4",
+  inWords: InWords = english,
+): SheetPlan {
   const across = blocks.length <= 2 ? 1 : ACROSS;
   const { rows, cols } = across === 1 ? LARGE_CHART : CHART;
   const down = Math.ceil(blocks.length / across);
-  const { plan, corners } = laidOut(name, blocks, across * cols + GAP);
+  const { plan, corners } = laidOut(name, blocks, across * cols + GAP, inWords);
   const charts = blocks.map((block, index): ChartPlan => ({
     ...chartOf(block, nth(corners, index)),
     box: { row: Math.floor(index / across) * rows, col: (index % across) * cols, rows, cols },

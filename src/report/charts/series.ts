@@ -74,9 +74,10 @@ function blockOf(sheet: Sheet, plot: DataPlot): Outcome<SeriesBlock> {
   return timeOf(sheet, plot.plot, plot.load);
 }
 
-/** The block with the names of its series in a language. */
+/** The block with the names of its series, and the headings of its columns, in a language. */
 const named = (block: SeriesBlock, words: InWords): SeriesBlock => ({
   ...block,
+  columns: block.columns.map((column) => ({ ...column, heading: labelIn(words, column.heading) })),
   series: block.series.map((series) => ({ ...series, name: labelIn(words, series.name) })),
 });
 

@@ -8,14 +8,15 @@ import { besideIn, choicesIn, formulaIn, labelIn, wordsOf, type SheetWords } fro
 const textIn = (words: SheetWords, text: string): string =>
   words.beside[text] ?? words.titles[text] ?? labelIn(words, text);
 
-/** A unit as a sheet in the language writes it. */
-const wordOfUnit = ({ language }: SheetWords, { kind }: CellPlan, text: string): string =>
-  kind === "unit" ? wordIn(language, text) : text;
+/** A unit as a sheet in the language writes it: "Skt" for "div". */
+export const wordOfUnit = (words: SheetWords, unit: string): string => wordIn(words.language, textIn(words, unit));
 
 const cellIn = (words: SheetWords, cell: CellPlan): CellPlan => ({
   ...cell,
   ...(cell.kind !== "input" &&
-    typeof cell.value === "string" && { value: wordOfUnit(words, cell, textIn(words, cell.value)) }),
+    typeof cell.value === "string" && {
+      value: cell.kind === "unit" ? wordOfUnit(words, cell.value) : textIn(words, cell.value),
+    }),
   ...choicesIn(words, cell),
   ...(cell.formula !== undefined && { formula: formulaIn(words, cell.formula) }),
 });

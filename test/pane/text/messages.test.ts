@@ -9,6 +9,8 @@ import { LIMITS, limitUnit } from "../../../src/checks/limits";
 import { limitCalled } from "../../../src/checks/limit-words";
 import { FORMULAS } from "../../../src/book/formulas";
 import { NEWS } from "../../../src/specification/versions";
+import { ALL_ADOPTABLE } from "../../../src/specification/results/adoptable";
+import { adoptedCalled } from "../../../src/record/adopted";
 import { cellNamed } from "../../../src/record/record";
 import { UNITS } from "../../../src/reduction/units";
 import { digits, english, listed, listWord, say, templateOf, verbatim } from "../../../src/reduction/message";
@@ -54,6 +56,9 @@ const ANSWERED = [
   ...Object.keys(UNITS).map((quantity) => `the ${quantity} unit`),
 ];
 
+/** What the list of values replaced by hand calls adopted values. */
+const ADOPTED = ALL_ADOPTABLE.map(({ name }) => adoptedCalled(name));
+
 /** The names of limits, and those of their units that are words. */
 const OF_LIMITS = LIMITS.flatMap(({ name, unit }) => [limitCalled(name), limitUnit(unit)]).flatMap((said) =>
   typeof said === "object" && "said" in said ? [templateOf(said)] : [],
@@ -66,6 +71,7 @@ const TEMPLATES = [
     ...NUMBERS_OF_FORMULAS,
     ...ANSWERED,
     ...OF_LIMITS,
+    ...ADOPTED,
   ]),
 ];
 

@@ -26,7 +26,9 @@ import type { SheetLanguage } from "../../../specification/text/language";
 
 /** The plan of a sheet, with its name in a language; the workbook shortens the name if necessary. */
 const planOf = (of: string, blocks: Outcome<SeriesBlock[]>, language: SheetLanguage): Outcome<SheetPlan> =>
-  then(blocks, (made) => given(chartsSheet(CATALOGUES[language].plot.chartSheet(of), made)));
+  then(blocks, (made) =>
+    given(chartsSheet(CATALOGUES[language].plot.chartSheet(of), made, "A4", inOneLanguage(language))),
+  );
 
 const one = (block: Outcome<SeriesBlock>): Outcome<SeriesBlock[]> => then(block, (made) => given([made]));
 

@@ -237,7 +237,7 @@ export const notes: Readonly<Record<string, string>> = {
     "Spannung, bei der die Feldkurve die Laborkurve trifft.",
   "The share of e0 chosen above.": "Der oben gewählte Anteil von e0.",
   "One formula spills the table: every method's stress with the points it used, then median, spread and interval.":
-    "Eine Formel füllt die Tabelle: die Spannung jedes Verfahrens mit seinen Punkten, dann Median, Spanne und Intervall. Ihre Wörter sind die der Tabellenfunktion, also englisch.",
+    "Eine Formel füllt die Tabelle: die Spannung jedes Verfahrens mit seinen Punkten, dann Median, Spanne und Intervall.",
   "Change of void ratio on loading to the in-situ stress, over e0.":
     "Änderung der Porenzahl bei Belastung bis zur In-situ-Spannung, durch e0.",
   "Lunne, Berre and Strandvik (1997), for overconsolidation ratios up to 4.":

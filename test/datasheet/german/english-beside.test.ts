@@ -1,0 +1,73 @@
+/** Sheets that the add-in writes beside a German data sheet show no English word: looked at word by word. */
+import { comparisonRow, comparisonSheet, quantities } from "../../../src/book/comparison";
+import { LIMITS, limitsSheet } from "../../../src/checks/limits";
+import { answersSheet } from "../../../src/checks/answers";
+import { demoSheet, workings } from "../../../src/datasheet";
+import { registerSheet } from "../../../src/datasheet/register-sheet";
+import { wettingSeries } from "../../../src/datasheet/wetting-series";
+import { fileSheet } from "../../../src/exchange/logger/file-sheet";
+import { inOneLanguage } from "../../../src/pane/live/sheet-language";
+import { readRecord } from "../../../src/record/record";
+import { summarySheet } from "../../../src/summary/summary-sheet";
+import type { SheetName, SheetPlan } from "../../../src/workbook/port";
+import { namedValues } from "../read-sheet";
+import { englishLeft } from "./english-words";
+
+jest.setTimeout(240_000);
+
+const textsOf = ({ name, cells }: SheetPlan): string[] => [
+  name,
+  ...cells.flatMap(({ value, choices = [] }) => [...choices, ...(typeof value === "string" ? [value] : [])]),
+];
+
+/** The kept lines of a file, the lines of which are here or not. */
+const kept = (lines: number, file: string): SheetPlan =>
+  fileSheet({
+    ...{ dataSheet: "T", sha256: "ab", hashOf: "", encoding: "UTF-8", apparatus: "F", layoutWords: [], loads: [] },
+    // The layout and the way of reading only travel through this test.
+    ...{ layout: {} as never, read: {} as never, remarks: [], lines, file },
+    language: "de",
+  });
+
+test.each<[string, () => SheetPlan]>([
+  ["limits", () => limitsSheet("de", inOneLanguage("de"))],
+  ["answers", () => answersSheet("de")],
+  ["comparison by hand", () => comparisonSheet("de")],
+  ["register", () => registerSheet("SI", "de")],
+  ["series of wetted specimens", () => wettingSeries("SI", "de")],
+  ["summary", () => summarySheet("SI", "de")],
+  ["kept lines of a file", () => kept(7, "a.csv")],
+  ["pasted rows whose lines are not kept", () => kept(0, "")],
+])("the sheet of %s", (_, make) => {
+  const texts = textsOf(make());
+  expect(texts.length).toBeGreaterThan(5);
+  expect(englishLeft(texts)).toEqual([]);
+});
+
+test("the sheet of limits names every limit and every unit in German", () => {
+  const texts = textsOf(limitsSheet("de", inOneLanguage("de")));
+  expect(texts.length).toBeGreaterThan(3 * LIMITS.length);
+  expect(texts.filter((text) => /\/(yr|day)\b/.test(text))).toEqual([]);
+});
+
+test("each quantity that is compared by hand is called as the sheet calls it", async () => {
+  const values = await namedValues(demoSheet("SI", "de"));
+  const rows = quantities(readRecord(values), values).map((quantity) =>
+    comparisonRow("T", { quantity, byHand: 1, tolerance: 0.1 }, "AB", "2031-03-07", "de"),
+  );
+  expect(rows.length).toBeGreaterThan(100);
+  expect(englishLeft(rows.flatMap((row) => row.filter((cell) => typeof cell === "string")))).toEqual([]);
+});
+
+test("the labels of results that get free cells in a firm's layout", () => {
+  const names = Object.entries(demoSheet("SI", "de").names).map(([name, place]): SheetName => ({
+    name,
+    scope: "sheet",
+    place,
+  }));
+  const inputs = names.filter(({ name }) => /^(load_(number|stress)|ring|initial|diameter|times|readings)/.test(name));
+  const { labels } = workings(inputs, {}, { row: 300, col: 60, rows: 1, cols: 1 }, "de");
+  const texts = labels.flatMap(({ value }) => (typeof value === "string" ? [value] : []));
+  expect(texts.length).toBeGreaterThan(20);
+  expect(englishLeft(texts)).toEqual([]);
+});
