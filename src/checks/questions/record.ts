@@ -7,17 +7,7 @@ import { pickSaid } from "../../reduction/increment/constructions/picks";
 import { cellNamed, type LoadResultName, type WordName, type ResultName, type TestRecord } from "../../record/record";
 import type { LogTime } from "../../reduction/increment/constructions/log-time";
 import type { RootTime } from "../../reduction/increment/constructions/root-time";
-import {
-  say,
-  verbatim,
-  digits,
-  listed,
-  listWord,
-  asTyped,
-  joined,
-  type Value,
-  type Message,
-} from "../../reduction/message";
+import { say, verbatim, digits, listed, listWord, joined, type Value, type Message } from "../../reduction/message";
 import { neighbours } from "../../reduction/numeric/lists";
 import { badInput, then, given, notApplicable, type Outcome } from "../../reduction/outcome";
 import { asksForReport, lackingNamed, requiredOf } from "../lacking";
@@ -276,7 +266,7 @@ export const RECORD_CHECKS = [
  * picks.
  */
 function replaced({ of, pick }: TestRecord["overrides"][number]): Message {
-  if (!pick) return /^[^{]+, adopted$/.test(of) ? say([of]) : asTyped(of);
+  if (!pick) return say([of]);
   const { row, load, before, after } = pick;
   const what =
     load === OF_CURVE ? say`${pickSaid(pick.of)} of the curve` : { ...say`${pickSaid(pick.of)} of load ${load}`, load };

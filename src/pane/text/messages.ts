@@ -1,5 +1,4 @@
 /** Translates the messages of reductions, records and checks into the language of the pane. */
-import { nth } from "../../reduction/numeric/lists";
 import { english, templateOf, type Value } from "../../reduction/message";
 import { messages as de } from "./de/messages";
 import { language, type Language } from "./language";
@@ -42,9 +41,11 @@ export function translated(value: Value, into: Language, sheet = sheetSpokenOf):
   }
   if ("listed" in value) return value.listed.map((one) => translated(one, into, sheet)).join(value.between);
   const template = templateOf(value);
-  return (MESSAGES[into]?.[template] ?? template).replace(/\{(\d+)\}/g, (_, index) =>
-    translated(nth(value.values, Number(index)), into, sheet),
-  );
+  return (MESSAGES[into]?.[template] ?? template).replace(/\{(\d+)\}/g, (place, index) => {
+    // A place without a value is a text that a person typed.
+    const part = value.values[Number(index)];
+    return part === undefined ? place : translated(part, into, sheet);
+  });
 }
 
 /** A message in the language of the pane. */
