@@ -237,6 +237,45 @@ withBrowser("the page of npm start", (openPage) => {
     await takePicture(page, "note-on-hover");
   });
 
+  test.each([1440, 480])(
+    "the note of a cell at the right edge of the sheet is as wide as elsewhere, %i px",
+    async (width) => {
+      const size = page.viewportSize()!;
+      await page.setViewportSize({ width, height: 900 });
+      await showSheet(page, DEMO);
+      const notes = await page.evaluate(() => {
+        const { getters } = (window as any).clayledger.port.workbook.model;
+        const { left, right, top, bottom } = getters.getActiveMainViewport();
+        return getters
+          .getNotes(getters.getActiveSheetId())
+          .filter(
+            ({ row, col, text }: any) =>
+              text.length > 80 && row > top + 3 && row < bottom - 8 && col >= left && col <= right,
+          )
+          .map(({ row, col, text }: any) => ({ row, col, text }));
+      });
+      const columns = notes.map(({ col }: { col: number }) => col);
+      const [first, last] = [Math.min(...columns), Math.max(...columns)];
+      expect(last).toBeGreaterThan(first);
+      const widths: number[] = [];
+      for (const col of [first, last]) {
+        const note = notes.find((one: { col: number }) => one.col === col);
+        const { x, y } = await placeOf(page, cellAddress(note));
+        await clickCell(page, "A3");
+        await page.mouse.move(x, y, { steps: 5 });
+        const shown = page.locator(".clayledger-note", { hasText: note.text.slice(0, 20) });
+        await shown.waitFor();
+        const rect = (await shown.boundingBox())!;
+        expect(rect.x + rect.width).toBeLessThanOrEqual(width);
+        widths.push(rect.width);
+      }
+      await takePicture(page, `note-at-edge-${width}`);
+      const most = Math.min(320, width === 480 ? 0.42 * width : 0.25 * width);
+      for (const shown of widths) expect(Math.abs(shown - most)).toBeLessThan(40);
+      await page.setViewportSize(size);
+    },
+  );
+
   test("a click on a cell under a shown note reaches the cell, and what is typed stands there", async () => {
     const [over, under] = ["D20", "I20"];
     const { x, y } = await placeOf(page, over);
