@@ -91,6 +91,21 @@ export const setNotes = (sheetId: string, notes: readonly Note[]) => ({ type: SE
 /** The getters of the engine, with those of the plugin. */
 export const noteGetters = (model: { readonly getters: unknown }): NoteGetters => model.getters as NoteGetters;
 
+/** Pixels of a wide note, as `host.css` has them. */
+const WIDE = 320;
+
+/**
+ * Where a note opens: beside its cell, so that it hides no cell of the same column; below it if there is no room on either side,
+ * as of cells that are merged over the whole sheet.
+ */
+function cornerOf(position: Place, getters: any): "top-right" | "bottom-left" {
+  const { col, row } = position;
+  const zone = getters.getMerge(position) ?? { left: col, right: col, top: row, bottom: row };
+  const { x, width } = getters.getVisibleRect(zone);
+  const room = Math.max(x, getters.getSheetViewDimensionWithHeaders().width - x - width);
+  return room >= WIDE ? "top-right" : "bottom-left";
+}
+
 /** Shows the note of a cell on hover with the component given; the message of an error takes precedence. */
 export function showNotesWith(component: unknown): void {
   registries.cellPopoverRegistry.add("ClayledgerNote", {
@@ -98,7 +113,7 @@ export function showNotesWith(component: unknown): void {
       const text = (getters as NoteGetters).getNote(position);
       return text === undefined
         ? { isOpen: false }
-        : { isOpen: true, props: { text }, Component: component, cellCorner: "top-right" };
+        : { isOpen: true, props: { text }, Component: component, cellCorner: cornerOf(position, getters) };
     },
   } as never);
 }
