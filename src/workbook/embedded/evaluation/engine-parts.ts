@@ -48,12 +48,12 @@ export const rangeOf = ({ sheetId, col, row }: Place): SheetRange => ({
 });
 
 /** Values by position. */
-interface PositionMap {
-  get(place: Place): Evaluated | undefined;
+interface PositionMap<T = Evaluated> {
+  get(place: Place): T | undefined;
   has(place: Place): boolean;
   clearSheet(sheetId: string): void;
   /** By column, then by row. */
-  getSheet(sheetId: string): Record<number, Record<number, Evaluated> | undefined> | undefined;
+  getSheet(sheetId: string): Record<number, Record<number, T> | undefined> | undefined;
 }
 
 /** The engine's set of positions: a grid of bits for each sheet, made for its size. */
@@ -79,7 +79,8 @@ export interface Evaluator {
   readonly blockedArrayFormulas: PositionSet;
   readonly spreadingRelations: {
     readonly resultsToArrayFormulas: { readonly rTrees: Record<string, unknown> };
-    readonly arrayFormulasToResults: PositionMap;
+    /** The cells that a formula gives values to. */
+    readonly arrayFormulasToResults: PositionMap<Zone>;
     /** Tells that a formula gives values to the cells around it. */
     addRelation: (relation: { readonly arrayFormulaPosition: Place; readonly resultZone: Zone }) => void;
     removeNode: (place: Place) => void;

@@ -3,6 +3,8 @@
  * the columns of 2,000 rows of every load anew, of which most rows are blank, and took twice as long.
  * Casts: the engine's types do not include the inner parts of its evaluator.
  */
+import { helpers } from "@odoo/o-spreadsheet";
+import type { Zone } from "../zones";
 import type { Evaluated, Evaluator, Place, SheetRange } from "./engine-parts";
 
 /** A range of the engine by columns. */
@@ -66,7 +68,7 @@ const isIn = ({ numberOfCols, rows }: Sheet, { left, right, top, bottom }: Sheet
  * formulas. The engine lists the cells of all ranges anew for each column of a sheet: 5 MB for a data sheet or a report.
  */
 class KeptRanges {
-  readonly #byPlace = new Map<string, { readonly sheetId: string; readonly matrix: Matrix }>();
+  readonly #byPlace = new Map<string, { readonly range: SheetRange; readonly matrix: Matrix }>();
 
   constructor(
     readonly evaluator: Evaluator,
@@ -78,14 +80,16 @@ class KeptRanges {
   }
 
   /** Keeps the cells of a range, if they do not change. */
-  add(key: string, { sheetId, zone }: SheetRange, sheet: Sheet, matrix: Matrix): void {
-    if (!this.fresh.has(sheetId) || !this.#hasFormula(sheetId, zone, sheet))
-      this.#byPlace.set(key, { sheetId, matrix });
+  add(key: string, range: SheetRange, sheet: Sheet, matrix: Matrix): void {
+    const { sheetId, zone } = range;
+    if (!this.fresh.has(sheetId) || !this.#hasFormula(sheetId, zone, sheet)) this.#byPlace.set(key, { range, matrix });
   }
 
-  /** Forgets the cells of a sheet, in which the answer of a formula takes cells that were blank, or leaves them. */
-  forget(sheetId: string): void {
-    for (const [key, kept] of this.#byPlace) if (kept.sheetId === sheetId) this.#byPlace.delete(key);
+  /** Forgets ranges with cells that were blank and that the answer of a formula takes, or that it leaves. */
+  forget(sheetId: string, zone: Zone | undefined): void {
+    if (zone)
+      for (const [key, { range }] of this.#byPlace)
+        if (range.sheetId === sheetId && helpers.overlap(range.zone, zone)) this.#byPlace.delete(key);
   }
 
   /** Forgets all: the next sheet reads other ranges. */
@@ -114,11 +118,11 @@ export function keepRanges(evaluator: Evaluator, fresh: readonly string[]): { cl
   const { spreadingRelations } = evaluator;
   const { addRelation, removeNode } = spreadingRelations;
   spreadingRelations.addRelation = function (relation) {
-    kept.forget(relation.arrayFormulaPosition.sheetId);
+    kept.forget(relation.arrayFormulaPosition.sheetId, relation.resultZone);
     addRelation.call(this, relation);
   };
   spreadingRelations.removeNode = function (place) {
-    kept.forget(place.sheetId);
+    kept.forget(place.sheetId, this.arrayFormulasToResults.get(place));
     removeNode.call(this, place);
   };
   keptRanges.set(evaluator, kept);
