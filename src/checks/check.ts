@@ -140,15 +140,12 @@ export function shown({ value, unit }: Figure): Message {
 
 // --- Ways of comparing ---------------------------------------------------------------------------------------------
 
-/** The range in which a number passes at a level; either end may be open. */
-type Range = readonly [low: number | undefined, high: number | undefined];
-export type Ranges = Readonly<Partial<Record<Severity, Range>>>;
-
 const LEVELS = ["stop", "explain", "note"] as const;
 
-/** The ranges that the limits of a question give by their names: stop_below, explain_above and so on. */
-export const rangesOf = (limits: Readonly<Record<string, number>>): Ranges =>
-  Object.fromEntries(LEVELS.map((level) => [level, [limits[`${level}_below`], limits[`${level}_above`]]]));
+/** The ends of the range in which a number passes at each level; either end may be open. */
+type Ends = Readonly<Partial<Record<`${Severity}_${"below" | "above"}`, number>>>;
+
+const endsAt = (level: Severity, ends: Ends) => [ends[`${level}_below`], ends[`${level}_above`]] as const;
 
 /**
  * Compares a number with ranges, the gravest level first. `remedy` ends the sentence of a number that does not pass.
@@ -158,12 +155,12 @@ export function within(
   what: Message,
   value: number,
   kind: Kind,
-  ranges: Ranges,
+  ends: Ends,
   remedy: Message,
 ): Answer {
   const found = figure(record, what, value, kind);
   for (const level of LEVELS) {
-    const [low, high] = ranges[level] ?? [];
+    const [low, high] = endsAt(level, ends);
     const isBelow = low !== undefined && value < low;
     const limit = isBelow ? low : high !== undefined && value > high ? high : undefined;
     if (limit === undefined) continue;
@@ -173,12 +170,13 @@ export function within(
       : say`${what} is ${shown(found)}, above ${shown(against)}: ${remedy}`;
     return { status: level, compared: [found, against], sentence };
   }
-  const [low, high] = ranges.explain ?? ranges.stop ?? ranges.note ?? [];
-  const ends = [low, high].flatMap((end) => (end === undefined ? [] : [figure(record, say`limit`, end, kind)]));
-  const nearest = ends.reduce((best, end) =>
+  const asked = (["explain", "stop"] as const).find((level) => endsAt(level, ends).some((end) => end !== undefined));
+  const [low, high] = endsAt(asked ?? "note", ends);
+  const limits = [low, high].flatMap((end) => (end === undefined ? [] : [figure(record, say`limit`, end, kind)]));
+  const nearest = limits.reduce((best, end) =>
     Math.abs(end.value - found.value) < Math.abs(best.value - found.value) ? end : best,
   );
-  const [end, other] = [firstOf(ends), ends[1]];
+  const [end, other] = [firstOf(limits), limits[1]];
   const range = other
     ? say`within ${shown(end)} to ${shown(other)}`
     : low === undefined

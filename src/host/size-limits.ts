@@ -11,7 +11,7 @@ export interface SizeLimit {
 }
 
 /**
- * The goals are 230 and 75 kB. All texts of the file together take 22 kB by gzip, and none of them may change. The German words
+ * The goals are 230 and 75 kB. All texts of the file together take 23 kB by gzip, and none of them may change. The German words
  * of lists, which the cells of a German sheet pass to the functions and to the checks, take 1.6 kB, 1.0 kB by gzip. The reason of
  * a refused curve, runs of loads in answers, and movements in the unit of the readings take 0.7 kB, 0.3 kB by gzip. The
  * German words by which a person's remarks tell of swelling, collapse and water, the cell of a load that an answer names by its
@@ -26,14 +26,14 @@ export interface SizeLimit {
  * beside every row of readings, take 0.5 kB, 0.3 kB by gzip.
  */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 232_700, gzip: 84_420 },
+  "functions.js": { bytes: 232_550, gzip: 84_400 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
 
 /**
  * One sentence for each limit that a file exceeds.
- * @example overLimit("functions.js", Buffer.alloc(9), { bytes: 232_700, gzip: 84_420 }) // ["functions.js has 9 bytes, ..."]
+ * @example overLimit("functions.js", Buffer.alloc(9), { bytes: 232_550, gzip: 84_400 }) // ["functions.js has 9 bytes, ..."]
  */
 export function overLimit(file: string, content: Uint8Array, { bytes, gzip }: SizeLimit): string[] {
   const zipped = gzipSync(content, { level: 9 }).length;

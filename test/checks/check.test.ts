@@ -5,7 +5,6 @@ import {
   check,
   figure,
   gravest,
-  rangesOf,
   shown,
   within,
   type Answer,
@@ -50,7 +49,7 @@ describe("a number as a figure", () => {
 });
 
 describe("a number within ranges", () => {
-  const levels = { stop: [10, 50], explain: [20, 40], note: [undefined, 35] } as const;
+  const levels = { stop_below: 10, stop_above: 50, explain_below: 20, explain_above: 40, note_above: 35 };
   const of = (value: number) => inEnglish(within(record, say`S`, value, "number", levels, remedy));
 
   test("fails at the gravest level whose limit it passes, and says which limit", () => {
@@ -84,29 +83,29 @@ describe("a number within ranges", () => {
     // 2 above a limit of 20.
     expect(of(22).used).toBeCloseTo(1 / 1.1, 12);
     expect(of(34).used).toBeCloseTo(1 / (1 + 6 / 40), 12);
-    expect(within(record, say`S`, 3, "number", { stop: [0, undefined] }, remedy).used).toBeCloseTo(0, 12);
+    expect(within(record, say`S`, 3, "number", { stop_below: 0 }, remedy).used).toBeCloseTo(0, 12);
   });
 
   test("names the range in which it passes: both ends, or the one that there is", () => {
-    const passes = (value: number, range: readonly [number | undefined, number | undefined]) =>
-      english(within(record, say`S`, value, "number", { explain: range }, remedy).sentence);
+    const passes = (value: number, [explain_below, explain_above]: readonly [number?, number?]) =>
+      english(within(record, say`S`, value, "number", { explain_below, explain_above }, remedy).sentence);
     expect(passes(30, [20, 40])).toBe("S is 30, within 20 to 40");
     expect(passes(30, [20, undefined])).toBe("S is 30, not below 20");
     expect(passes(30, [undefined, 40])).toBe("S is 30, not above 40");
-    expect(english(within(record, say`S`, 30, "number", { note: [undefined, 40] }, remedy).sentence)).toBe(
+    expect(english(within(record, say`S`, 30, "number", { note_above: 40 }, remedy).sentence)).toBe(
       "S is 30, not above 40",
     );
-    expect(english(within(record, say`S`, 30, "number", { note: [1, 40], stop: [2, 50] }, remedy).sentence)).toBe(
-      "S is 30, within 2 to 50",
-    );
+    expect(
+      english(
+        within(record, say`S`, 30, "number", { note_below: 1, note_above: 40, stop_below: 2, stop_above: 50 }, remedy)
+          .sentence,
+      ),
+    ).toBe("S is 30, within 2 to 50");
   });
 
-  test("takes its ranges from the names of the limits of a question", () => {
-    expect(rangesOf({ stop_below: 1, explain_above: 2, note_below: 3, other: 4 })).toEqual({
-      stop: [1, undefined],
-      explain: [undefined, 2],
-      note: [3, undefined],
-    });
+  test("takes the ends of its ranges from the limits of a question, and leaves others out", () => {
+    const limits = { stop_below: 1, explain_above: 40, share: 0.5 };
+    expect(english(within(record, say`S`, 30, "number", limits, remedy).sentence)).toBe("S is 30, not above 40");
   });
 });
 

@@ -140,7 +140,7 @@ export const BY_HAND_CHECKS = [
           say`change of the preconsolidation stress by picks`,
           Math.abs(stress / automatic - 1),
           "number",
-          { explain: [undefined, l.explain] },
+          { explain_above: l.explain },
           say`look at the lines in the review, and at the reasons of the picks`,
         ),
       ),

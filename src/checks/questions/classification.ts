@@ -65,7 +65,7 @@ export const CLASSIFICATION_CHECKS = [
                 say`the liquidity index`,
                 (reduced.specimen.value.w0 - PL) / PI,
                 "ratio",
-                { explain: [l.explain_below, l.explain_above] },
+                l,
                 say`are limits and water content of the same soil?`,
               ),
             },
@@ -99,7 +99,7 @@ export const CLASSIFICATION_CHECKS = [
           say`Cc`,
           Cc,
           "ratio",
-          { note: [Math.min(...all) * (1 - l.spread), Math.max(...all) * (1 + l.spread)] },
+          { note_below: Math.min(...all) * (1 - l.spread), note_above: Math.max(...all) * (1 + l.spread) },
           say`structure or sensitivity raises it, disturbance lowers it`,
         );
         const named = listed(found.map((one) => say`${digits(one.Cc, 3)} (${one.source})`));

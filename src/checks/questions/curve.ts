@@ -16,7 +16,6 @@ import {
   COMMON,
   figure,
   gravest,
-  rangesOf,
   within,
   type Answer,
   type Question,
@@ -183,7 +182,7 @@ export const CURVE_CHECKS = [
               say`points on the virgin line`,
               virgin.to - virgin.from + 1,
               "number",
-              { explain: [l.points, undefined] },
+              { explain_below: l.points },
               say`more loads, or closer ones, make it certain`,
             ),
             within(
@@ -191,7 +190,7 @@ export const CURVE_CHECKS = [
               say`the greatest stress over the preconsolidation stress`,
               greatest / stress,
               "number",
-              { explain: [l.reach, undefined] },
+              { explain_below: l.reach },
               say`load further (eight times is the aim)`,
             ),
           ].map((answer) => ({ load: say`virgin line`, answer })),
@@ -211,7 +210,7 @@ export const CURVE_CHECKS = [
       say`preconsolidation stress`,
       stress,
       "stress",
-      { stop: [loads[1], loads[loads.length - 1]] },
+      { stop_below: loads[1], stop_above: loads[loads.length - 1] },
       say`the test has no points on one side of it`,
     );
   }),
@@ -228,7 +227,7 @@ export const CURVE_CHECKS = [
           say`spread of the methods over their median`,
           spread,
           "percent",
-          { explain: [undefined, l.explain] },
+          { explain_above: l.explain },
           spread > l.unreliable
             ? say`unreliable: do not report one number`
             : say`look at the curve, and at the points that each method used`,
@@ -248,7 +247,7 @@ export const CURVE_CHECKS = [
             say`slope of the first loads over that of the virgin line`,
             first.value / Cc.value,
             "ratio",
-            { explain: [undefined, l.share] },
+            { explain_above: l.share },
             say`the curve is rounded: disturbed, or already yielding under the first loads`,
           ),
       ),
@@ -268,7 +267,7 @@ export const CURVE_CHECKS = [
           say`Cr over Cc`,
           Cr.value / Cc.value,
           "ratio",
-          rangesOf(l),
+          l,
           say`look at where each slope was taken`,
         );
         const { swellingIndex: Cs } = reduced;
@@ -279,7 +278,7 @@ export const CURVE_CHECKS = [
           say`the greater over the lesser of Cs and Cr`,
           factor,
           "ratio",
-          { explain: [undefined, l.times] },
+          { explain_above: l.times },
           say`unloading and reloading should be about as steep`,
         );
         return gravest([share, swelling].map((answer) => ({ load: say`indices`, answer })));
@@ -303,7 +302,7 @@ export const CURVE_CHECKS = [
               say`compression index Cc`,
               Cc,
               "ratio",
-              rangesOf(l),
+              l,
               say`check the void ratios, and that it is per log cycle`,
             ),
           );
@@ -315,7 +314,7 @@ export const CURVE_CHECKS = [
               say`compression ratio CR`,
               CR,
               "ratio",
-              { explain: [undefined, l.ratio_above] },
+              { explain_above: l.ratio_above },
               say`check the strains, and that it is per log cycle`,
             ),
           );
@@ -352,7 +351,7 @@ export const CURVE_CHECKS = [
               say`C alpha over the slope of the curve`,
               ratio,
               "ratio",
-              rangesOf(l),
+              l,
               say`check that both are void ratio, at one stress, and that the tail is long enough`,
             ),
           );
@@ -377,7 +376,7 @@ export const CURVE_CHECKS = [
           say`strain at the in-situ stress`,
           strain,
           "percent",
-          { explain: [undefined, l.strain] },
+          { explain_above: l.strain },
           remedy,
         );
         if (change === undefined || lunneClass === undefined) return bySQD;
@@ -386,7 +385,7 @@ export const CURVE_CHECKS = [
           say`change of void ratio over e0`,
           change,
           "ratio",
-          { explain: [undefined, l.change] },
+          { explain_above: l.change },
           remedy,
         );
         // The limits of Lunne et al. depend on the OCR: their class decides if it is the stricter one.
@@ -409,7 +408,7 @@ export const CURVE_CHECKS = [
         say`OCR`,
         stress / inSheetStress(record, n.in_situ_stress),
         "ratio",
-        rangesOf(l),
+        l,
         say`disturbance, ground still consolidating, or a wrong in-situ stress (water table?)`,
       ),
     );
@@ -438,7 +437,7 @@ export const CURVE_CHECKS = [
         say`in-situ stress over depth, kPa/m`,
         in_situ_stress / depth,
         "number",
-        rangesOf(l),
+        l,
         say`check the depth, the water table and the units`,
       );
       return answer;
@@ -457,7 +456,7 @@ export const CURVE_CHECKS = [
                   say`k`,
                   results.conductivity,
                   "conductivity",
-                  rangesOf(l),
+                  l,
                   say`check cv and mv, and their units`,
                 ),
               },
@@ -478,7 +477,7 @@ export const CURVE_CHECKS = [
           say`void ratio`,
           e,
           "ratio",
-          { stop: [0, undefined] },
+          { stop_below: 0 },
           say`check the dry mass, the specific gravity and the readings`,
         );
         const before = reduced.loads[index - 1]?.height;
@@ -507,7 +506,7 @@ export const CURVE_CHECKS = [
         constant ? say`strain on wetting (${load.called})` : say`swell on wetting (${load.called})`,
         moved,
         "percent",
-        { explain: [undefined, l.strain] },
+        { explain_above: l.strain },
         say`say so in ${cellNamed("test_remarks")}`,
       );
       return tellOfWetting(record.words.test_remarks ?? "") && answer.status === "explain"
@@ -536,7 +535,7 @@ export const CURVE_CHECKS = [
               say`rebound`,
               rebound,
               kind,
-              { stop: [undefined, compressed] },
+              { stop_above: compressed },
               say`it is more than the specimen had been compressed: check the readings`,
             ),
           };

@@ -5,19 +5,7 @@ import { axialStress } from "../../reduction/loading";
 import { say, verbatim, digits, listed, type Message } from "../../reduction/message";
 import { given, badInput, type Outcome } from "../../reduction/outcome";
 import { convert, unitsOf } from "../../reduction/units";
-import {
-  agree,
-  ask,
-  cannotAsk,
-  check,
-  COMMON,
-  figure,
-  gravest,
-  rangesOf,
-  within,
-  type Answer,
-  type Question,
-} from "../check";
+import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer, type Question } from "../check";
 import { calledInRow, inputs, inSheetStress, rowAt, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
 const percent = (ratio: number): Message => say`${digits(100 * ratio, 3)} %`;
@@ -146,7 +134,7 @@ export const LOAD_CHECKS = [
           say`steps of unloading`,
           unload.length - 1,
           "number",
-          { explain: [l.least_unloading, undefined] },
+          { explain_below: l.least_unloading },
           say`is it a loop, or a stress typed wrongly?`,
         ),
       })),
@@ -169,7 +157,7 @@ export const LOAD_CHECKS = [
             say`load increment ratio`,
             load.record.stress! / before.record.stress! - 1,
             "number",
-            rangesOf(l),
+            l,
             say`small steps blur the time curve, large ones the bend of the compression curve`,
           ),
         })),
@@ -251,7 +239,7 @@ export const LOAD_CHECKS = [
       say`the greatest strain (${called})`,
       Math.abs(eps),
       "percent",
-      rangesOf(l),
+      l,
       say`check the dial factor (25.4 between inches and mm) and the initial height`,
     );
   }),
@@ -274,7 +262,7 @@ export const LOAD_CHECKS = [
                   say`compression under the load`,
                   load.corrected.value - before.corrected.value,
                   "length",
-                  { explain: [-l.steps * step, undefined] },
+                  { explain_below: -l.steps * step },
                   say`it moved back under a greater load: a swell, a reset dial, or a wrong correction`,
                 ),
               };
@@ -306,7 +294,7 @@ export const LOAD_CHECKS = [
           say`share of the apparatus in the deformation of the load`,
           (a1.value - a0.value) / (d1.value - d0.value),
           "percent",
-          { stop: [undefined, l.stop], explain: [undefined, l.explain] },
+          { stop_above: l.stop, explain_above: l.explain },
           say`strain, e and stiffness of this load depend on the calibration`,
         );
         return [{ load: load.called, answer: share }];
@@ -379,7 +367,6 @@ export const LOAD_CHECKS = [
         return cannotAsk(say`it needs the temperature of the loads (${nameOf("load_temperature")})`);
       const [low, high] = [Math.min(...temperatures), Math.max(...temperatures)];
       const mean = temperatures.reduce((sum, one) => sum + one, 0) / temperatures.length;
-      const usual = { explain: [l.explain_below, l.explain_above] as const };
       return gravest(
         [
           within(
@@ -387,7 +374,7 @@ export const LOAD_CHECKS = [
             say`the greatest difference of a load's temperature from the mean of the loads`,
             Math.max(high - mean, mean - low),
             "celsius",
-            { explain: [undefined, l.drift] },
+            { explain_above: l.drift },
             say`cv and the dial reading changed with it`,
           ),
           within(
@@ -395,7 +382,7 @@ export const LOAD_CHECKS = [
             say`lowest temperature`,
             low,
             "celsius",
-            usual,
+            l,
             say`cv should be corrected to the reference temperature`,
           ),
           within(
@@ -403,7 +390,7 @@ export const LOAD_CHECKS = [
             say`highest temperature`,
             high,
             "celsius",
-            usual,
+            l,
             say`cv should be corrected to the reference temperature`,
           ),
         ].map((answer) => ({ load: say`temperature`, answer })),

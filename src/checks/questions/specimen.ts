@@ -11,7 +11,6 @@ import {
   COMMON,
   figure,
   gravest,
-  rangesOf,
   shown,
   within,
   type Answer,
@@ -200,7 +199,7 @@ export const SPECIMEN_CHECKS = [
           say`initial saturation S0`,
           S0,
           "percent",
-          rangesOf(l),
+          l,
           say`check the height, the diameter, the masses and the specific gravity`,
         ),
       ),
@@ -223,7 +222,7 @@ export const SPECIMEN_CHECKS = [
               Sf,
               "percent",
               // Too much water is not a fault if the specimen was taken out under load.
-              loose ? { explain: [l.explain_below, undefined], note: [undefined, l.explain_above] } : rangesOf(l),
+              loose ? { explain_below: l.explain_below, note_above: l.explain_above } : l,
               Sf > l.explain_above && loose
                 ? say`${loose}; unload to the seating stress before dismantling`
                 : say`check the final height, and that free water was wiped off and no soil lost before weighing`,
@@ -245,7 +244,7 @@ export const SPECIMEN_CHECKS = [
           say`specific gravity`,
           specific_gravity,
           "ratio",
-          rangesOf(l),
+          l,
           say`confirm that it was measured on this soil, and its unit`,
         ),
       ),
@@ -400,7 +399,7 @@ export const SPECIMEN_CHECKS = [
     },
     (record, _reduced, l) =>
       ask(inputs(record, "diameter", "initial_height"), ({ diameter: D, initial_height: H }) => {
-        const least = (limit: number) => ({ explain: [limit * (1 - l.allowance), undefined] as const });
+        const least = (limit: number) => ({ explain_below: limit * (1 - l.allowance) });
         const remedy = say`check it against the standard that you report to`;
         return gravest(
           [
@@ -418,7 +417,7 @@ export const SPECIMEN_CHECKS = [
         say`largest particle`,
         n.largest_particle,
         "length",
-        { explain: [undefined, l.share * n.initial_height] },
+        { explain_above: l.share * n.initial_height },
         say`the specimen is too thin for this soil`,
       ),
     ),
@@ -465,16 +464,14 @@ export const SPECIMEN_CHECKS = [
           const remedy = say`check the sizes, their unit and the masses`;
           return gravest(
             [
-              ask(of(n.ring_and_wet_before), (bulk) =>
-                within(record, say`bulk density`, bulk, "density", rangesOf(l), remedy),
-              ),
+              ask(of(n.ring_and_wet_before), (bulk) => within(record, say`bulk density`, bulk, "density", l, remedy)),
               ask(of(n.ring_and_dry), (dry) =>
                 within(
                   record,
                   say`dry density`,
                   dry,
                   "density",
-                  { stop: [undefined, n.specific_gravity] },
+                  { stop_above: n.specific_gravity },
                   say`no soil is denser than its grains: ${remedy}`,
                 ),
               ),
@@ -503,7 +500,7 @@ export const SPECIMEN_CHECKS = [
             say`initial void ratio`,
             e0,
             "ratio",
-            rangesOf(l),
+            l,
             say`check the height, the diameter, the dry mass and the specific gravity`,
           ),
       ),
@@ -526,7 +523,7 @@ export const SPECIMEN_CHECKS = [
       say`numbers equal to those of the other test`,
       same.length,
       "number",
-      { explain: [undefined, l.same] },
+      { explain_above: l.same },
       say`were they carried over? ${listed(same.map(cellNamed))}`,
     );
   }),

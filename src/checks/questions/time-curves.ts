@@ -10,19 +10,7 @@ import { say, verbatim, digits, type Message } from "../../reduction/message";
 import { firstOf, lastOf, neighbours } from "../../reduction/numeric/lists";
 import { given, then, type Outcome } from "../../reduction/outcome";
 import type { EndRuleWords } from "../../specification/form/end-rules";
-import {
-  agree,
-  ask,
-  cannotAsk,
-  check,
-  COMMON,
-  figure,
-  gravest,
-  rangesOf,
-  within,
-  type Answer,
-  type Question,
-} from "../check";
+import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer, type Question } from "../check";
 import { inKpa, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
 type Case = { readonly load: Message; readonly answer: Answer };
@@ -232,7 +220,7 @@ export const TIME_CURVE_CHECKS = [
         say`the greatest step back`,
         Math.max(0, worst.back),
         "divisions",
-        { explain: [undefined, l.steps * cleaned.value.step] },
+        { explain_above: l.steps * cleaned.value.step },
         isTurn
           ? say`row ${worst.row} of the readings (${digits(worst.time, 4)} min) goes back against the movement (one turn of the dial's hand): check it`
           : say`row ${worst.row} of the readings (${digits(worst.time, 4)} min) goes back against the movement: check it`,
@@ -319,7 +307,7 @@ export const TIME_CURVE_CHECKS = [
         say`the greatest change from one step of time to the next`,
         worst,
         "ratio",
-        { explain: [l.shrink, l.stretch] },
+        { explain_below: l.shrink, explain_above: l.stretch },
         say`are some times in seconds, hours or days?`,
       );
     }),
@@ -334,7 +322,7 @@ export const TIME_CURVE_CHECKS = [
         say`the first reading`,
         first.time,
         "minutes",
-        { explain: [undefined, Math.min(l.latest, t50 === undefined ? Infinity : l.share * t50)] },
+        { explain_above: Math.min(l.latest, t50 === undefined ? Infinity : l.share * t50) },
         say`the beginning of the curve is not seen: read earlier`,
       );
     }),
@@ -353,7 +341,7 @@ export const TIME_CURVE_CHECKS = [
         say`readings before t50 (${digits(t50, 3)} min)`,
         before,
         "number",
-        { stop: [1, undefined], explain: [l.readings, undefined] },
+        { stop_below: 1, explain_below: l.readings },
         before === 0
           ? say`half of it was over before the first reading: cv cannot be found`
           : say`cv rests on few readings`,
@@ -372,7 +360,7 @@ export const TIME_CURVE_CHECKS = [
           say`the later of t90 and t100`,
           Math.max(...times),
           "minutes",
-          { stop: [undefined, time] },
+          { stop_above: time },
           say`it lies beyond the last reading: it was not measured`,
         ),
       );
@@ -395,9 +383,7 @@ export const TIME_CURVE_CHECKS = [
             say`the last reading over t100 (${digits(t100, 3)} min)`,
             time / t100,
             "number",
-            endOfPrimaryIn(record)
-              ? { stop: [l.stop, undefined] }
-              : { stop: [l.stop, undefined], explain: [l.explain, undefined] },
+            endOfPrimaryIn(record) ? { stop_below: l.stop } : { stop_below: l.stop, explain_below: l.explain },
             time < l.stop * t100
               ? say`the load was changed before primary was over`
               : say`the load was changed too early to show its tail`,
@@ -422,7 +408,7 @@ export const TIME_CURVE_CHECKS = [
           say`the tail beyond t100, in log cycles`,
           Math.log10(time / t100),
           "number",
-          { explain: [l.cycles, undefined] },
+          { explain_below: l.cycles },
           say`do not rely on C alpha of this load`,
         ),
       );
@@ -467,7 +453,7 @@ export const TIME_CURVE_CHECKS = [
             say`the greater over the lesser cv`,
             Math.max(byRoot / byLog, byLog / byRoot),
             "number",
-            { stop: [undefined, l.stop], explain: [undefined, l.explain] },
+            { stop_above: l.stop, explain_above: l.explain },
             say`rely on neither without looking at the plots`,
           );
           const compared = [
@@ -493,7 +479,7 @@ export const TIME_CURVE_CHECKS = [
           say`cv over that of the load before, or the reverse`,
           factor,
           "number",
-          { explain: [undefined, l.times] },
+          { explain_above: l.times },
           say`look at both time curves`,
         );
         return { load: load.called, answer };
@@ -512,7 +498,7 @@ export const TIME_CURVE_CHECKS = [
     (record, reduced, l) =>
       eachLoad(reduced, ({ cvLogTime, cvRootTime }) =>
         ask(cvLogTime.ok ? cvLogTime : cvRootTime, (cv) =>
-          within(record, say`cv`, cv, "cv", rangesOf(l), say`check the units of time and height`),
+          within(record, say`cv`, cv, "cv", l, say`check the units of time and height`),
         ),
       ),
   ),
@@ -525,7 +511,7 @@ export const TIME_CURVE_CHECKS = [
               fit.ok ? say`primary compression in steps of the dial` : say`the whole movement in steps of the dial`,
               Math.abs(fit.ok ? fit.value.primary : travel) / step,
               "number",
-              { explain: [l.steps, undefined] },
+              { explain_below: l.steps },
               say`cv of this load is lost in the resolution`,
             )
           : cannotAsk(say`the readings show no step`),
@@ -555,7 +541,7 @@ export const TIME_CURVE_CHECKS = [
             say`share of compression at once, less the apparatus`,
             atOnce / total,
             "percent",
-            { explain: [undefined, l.share] },
+            { explain_above: l.share },
             say`gas in the pores, bedding, or a stiff soil: look at the first readings`,
           );
         }),
@@ -571,7 +557,7 @@ export const TIME_CURVE_CHECKS = [
         say`initial saturation S0`,
         S0,
         "percent",
-        { explain: [l.saturation, undefined] },
+        { explain_below: l.saturation },
         say`cv is valid only if water filled the voids later: say so, or leave cv out`,
       ),
     );
