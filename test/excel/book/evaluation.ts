@@ -35,9 +35,13 @@ export function evaluate(book: Book, evaluation: Evaluation, isAsked = false): v
   const keeps = (cell: Cell): boolean => evaluation.isManual && !isAsked && CALCULATED.has(cell);
   for (const sheet of book.sheets) {
     const isKept = (at: readonly [number, number]): boolean => keeps(sheet.cells.get(keyOf(...at)) ?? { value: "" });
-    for (const [key, cell] of sheet.cells) if (cell.filledFrom && !isKept(cell.filledFrom)) sheet.cells.delete(key);
-    for (const [key, cell] of [...sheet.cells]) {
-      if (cell.formula === undefined || keeps(cell)) continue;
+    // All cells are gone through after every write, so once, and without a list of them: most are blank or typed.
+    const formulas: [number, Cell][] = [];
+    for (const [key, cell] of sheet.cells)
+      if (cell.formula !== undefined) formulas.push([key, cell]);
+      else if (cell.filledFrom && !isKept(cell.filledFrom)) sheet.cells.delete(key);
+    for (const [key, cell] of formulas) {
+      if (keeps(cell)) continue;
       show(sheet, key, cell, evaluation);
       CALCULATED.add(cell);
     }

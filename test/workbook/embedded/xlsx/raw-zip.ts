@@ -1,5 +1,5 @@
 /** Makes zip archives that no sound program writes: with any name, size, check sum and flag. */
-import { deflateSync } from "fflate";
+import { deflateRawSync } from "node:zlib";
 import { crc32 } from "../../../../src/workbook/file/zip";
 
 export interface RawEntry {
@@ -23,7 +23,7 @@ export function rawZip(entries: readonly RawEntry[]): Uint8Array {
   let offset = 0;
   for (const { path, content, size = content.length, crc = crc32(content), flags = 0, method = 8 } of entries) {
     const name = new TextEncoder().encode(path);
-    const packed = method === 8 ? deflateSync(content, { level: 9 }) : content;
+    const packed = method === 8 ? deflateRawSync(content, { level: 9 }) : content;
     const about = bytesOf([20, 2], [flags, 2], [method, 2], [0, 4], [crc, 4], [packed.length, 4], [size, 4]);
     const local = Uint8Array.from([
       ...bytesOf([0x04034b50, 4]),
