@@ -23,6 +23,7 @@ import { levelDecimals } from "../reduction/increment/level-decimals";
 import { firstOf, lastOf, nth } from "../reduction/numeric/lists";
 import { at as onLine, straightLine } from "../reduction/numeric/straight-line";
 import {
+  asTyped,
   digits,
   english,
   listed,
@@ -337,12 +338,12 @@ const cvOver =
 
 /** One number over another, with both in words. */
 const over =
-  (formula: string, above: (sheet: Sheet) => Cell, below: string) =>
+  (formula: Message, above: (sheet: Sheet) => Cell, below: string) =>
   (sheet: Sheet): Line => {
     const [a, b] = [above(sheet), sheet.cell(below)];
     return a === undefined || b === undefined || b === 0
       ? undefined
-      : { said: inNumbers(`${formula} = ${english(few(a))} / ${english(few(b))}`), result: a / b };
+      : { said: say`${formula} = ${few(a)} / ${few(b)}`, result: a / b };
   };
 
 /** The properties of the reconstituted soil, by correlation with the liquid limit. */
@@ -380,11 +381,11 @@ const TEST: Readonly<Record<string, (sheet: Sheet) => Line>> = {
     line("difference_of_masses", [cell("dry_mass_trimmings"), cell("dry_mass")], say`shown to 0.1 %`),
   plasticity_index: ({ cell, line }) => line("difference", [cell("liquid_limit"), cell("plastic_limit")]),
   liquidity_index: over(
-    "(w_0 - w_P) / I_P",
+    asTyped("(w_0 - w_P) / I_P"),
     ({ cell }) => less(cell("water_content_initial"), cell("plastic_limit")),
     "plasticity_index",
   ),
-  activity: over("I_P / clay", ({ cell }) => cell("plasticity_index"), "clay_content"),
+  activity: over(say`I_P / clay`, ({ cell }) => cell("plasticity_index"), "clay_content"),
   void_index: ({ cell, line }) =>
     line("void_index", [cell("void_ratio_initial"), cell("intrinsic_void_ratio"), cell("intrinsic_index")]),
   intrinsic_void_ratio: byLiquidLimit("intrinsic_void_ratio"),

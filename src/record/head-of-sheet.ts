@@ -9,6 +9,7 @@ import { WETTEST } from "../reduction/specimen";
 import type { Column, Field } from "../specification/field";
 import * as sentences from "../specification/sentences/of-head";
 import { CHECKED_INPUTS, limitsIn, type PickWords } from "../specification/impossible";
+import { everyWord } from "../specification/list-words";
 import type { Limits } from "../specification/measures";
 import { HEAVIER, MISSING_IN_FULL, NEEDED_INPUTS, WET_MASSES, type Heavier } from "../specification/missing";
 import { isError } from "../workbook/cell-error";
@@ -137,7 +138,8 @@ function ofLoadNumber(cells: Cells): HeadSentence[] {
 
 function ofWord(cells: Cells, field: Field): HeadSentence[] {
   const value = cells.cell(field.name) ?? "";
-  if (isError(value) || ["", ...(field.choices ?? [])].some((choice) => isSame(value, choice))) return [];
+  if (isError(value) || ["", ...(field.choices ?? []).flatMap(everyWord)].some((choice) => isSame(value, choice)))
+    return [];
   return [cells.impossible(sentences.chooseWord(quoted(field), cells.at(field.name)), field.name)];
 }
 

@@ -194,3 +194,13 @@ test("a cell with an error is no impossible entry; a sheet that is older than th
   expect(ofValues({ diameter: [[-5]] })).toEqual([]);
   expect(ofValues({ ...values, diameter: [[-5]] })).toHaveLength(1);
 });
+
+test.each([
+  ["SI", {}],
+  ["US", {}],
+  ["SI", { cv_unit: "m2/yr", conductivity_unit: "m/yr" }],
+] as const)("no unit of a German sheet is refused (%s, %p)", async (system, units) => {
+  const { text, inWords } = await readHead(fillSheet(demoSheet(system, "de"), units));
+  expect(inWords).toEqual([]);
+  expect(text).toBe("");
+});

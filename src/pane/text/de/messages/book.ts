@@ -4,6 +4,8 @@ export const book: Readonly<Record<string, string>> = {
     "kein Rechengang: eine seiner Zahlen steht nicht auf dem Blatt, oder das Verfahren ist nicht anwendbar",
   "the {0}": "{0}",
   "{0} at {1}": "{0} bei {1}",
+  "{0} = {1} / {2}": "{0} = {1} / {2}",
+  "I_P / clay": "I_P / Ton",
   "as typed ({0})": "wie eingetragen ({0})",
 
   // Adopted values.
