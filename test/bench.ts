@@ -6,7 +6,8 @@
  * other data in each run, so that no cache answers.
  *
  * Rows of dist need `npm run build` first; without it they say so. `npm run bench -- --build` also measures the build,
- * which makes dist again. `npm run bench -- --browser` measures only the memory of the page, for some minutes.
+ * which makes dist again. `npm run bench -- --browser` measures only the memory of the page, for some minutes, and
+ * `npm run bench -- --actions` only what each action on a workbook of 1, 10 and 40 data sheets costs.
  */
 import { spawnSync } from "node:child_process";
 import { existsSync, readFileSync, rmSync } from "node:fs";
@@ -280,6 +281,62 @@ const BROWSER_ROWS: readonly Row[] = [
   },
 ];
 
+/** What each action costs the page, by the number of data sheets and by its name; measured once. */
+const ofActions: Record<number, Record<string, { readonly spent: number; readonly longest: number }>> = {};
+const action = (sheets: number, name: string, of: "spent" | "longest"): number | undefined => {
+  ofActions[sheets] ??= JSON.parse(
+    node([path.join(__dirname, "bench/actions.ts"), String(sheets)]).stdout.trim() || "{}",
+  );
+  return ofActions[sheets]?.[name]?.[of];
+};
+
+/** What is done to all sheets of a workbook, and what is done to one of them. */
+const ACTIONS: Readonly<Record<"all" | "one", readonly string[]>> = {
+  all: [
+    ...["insert a summary", "bring the summary up to date", "many at once: One AGS4 file", "many at once: Pictures"],
+    ...["save", "open", "insert the file", "undo the insertion", "redo the insertion", "many at once: Reports"],
+  ],
+  one: [
+    ...["lock an issue", "compare with the issue", "check the sheet", "enter the formulas again"],
+    ...["write all missing formulas", "mend a formula"],
+  ],
+};
+
+const ratio = (name: string, sheets: number, fewer: number) => (): number | undefined => {
+  const [more, less] = [action(sheets, name, "spent"), action(fewer, name, "spent")];
+  return more !== undefined && less !== undefined ? more / less : undefined;
+};
+
+/** Growth in proportion is 4 from 10 to 40 data sheets, and 10 from 1 to 10; what is done to one sheet does not grow. */
+const ACTION_ROWS: readonly Row[] = (["all", "one"] as const).flatMap((kind) =>
+  ACTIONS[kind].flatMap((name): Row[] => [
+    {
+      name: `${name}, 40 data sheets: page stands still`,
+      unit: "ms",
+      goal: 250,
+      measure: () => action(40, name, "longest"),
+    },
+    {
+      name: `${name}, 40 data sheets: processor time`,
+      unit: "ms",
+      goal: kind === "one" ? 1000 : 40_000,
+      measure: () => action(40, name, "spent"),
+    },
+    {
+      name: `${name}: 40 data sheets over 10`,
+      unit: "times",
+      goal: kind === "one" ? 1.5 : 4.4,
+      measure: ratio(name, 40, 10),
+    },
+    {
+      name: `${name}: 10 data sheets over 1`,
+      unit: "times",
+      goal: kind === "one" ? 1.5 : 11,
+      measure: ratio(name, 10, 1),
+    },
+  ]),
+);
+
 const BUILD_ROWS: readonly Row[] = [
   {
     name: "npm run build, from nothing",
@@ -301,7 +358,13 @@ const BUILD_ROWS: readonly Row[] = [
 ];
 
 const isAsked = (option: string): boolean => process.argv.includes(option);
-const rows = isAsked("--browser") ? BROWSER_ROWS : isAsked("--build") ? [...BUILD_ROWS, ...ROWS] : ROWS;
+const rows = isAsked("--actions")
+  ? ACTION_ROWS
+  : isAsked("--browser")
+    ? BROWSER_ROWS
+    : isAsked("--build")
+      ? [...BUILD_ROWS, ...ROWS]
+      : ROWS;
 const results = rows.map(({ name, unit, before, goal, measure }) => {
   const measured = measure();
   if (measured === undefined) return { name, unit, goal, measured: `nothing: run "npm run build" first` };

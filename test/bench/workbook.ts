@@ -61,7 +61,10 @@ async function keep(page: Page): Promise<void> {
 async function measured(page: Page): Promise<void> {
   await page.evaluate("globalThis.bench = {}");
   const pane = page.frameLocator("#pane");
-  const sheets = (count: number) => page.waitForFunction(async (n) => (await clayledger.port.sheetNames()).length === n, count); // prettier-ignore
+  const sheets = (count: number) =>
+    page.evaluate(async (n) => {
+      while ((await clayledger.port.sheetNames()).length !== n) await new Promise((next) => setTimeout(next, 20));
+    }, count);
   await pane.getByRole("tab", { name: "Data sheet" }).click();
   await timed(page, "insert the demonstration", async () => {
     await pane.getByRole("button", { name: "Insert worked demonstration" }).click();
