@@ -14,6 +14,7 @@ const LONG = [
   "together/screens",
   "together/reduction",
   "together/pane",
+  "ooxml/files/returned",
   "workbook/embedded/upkeep",
   "datasheet/impossible",
   "datasheet/sheet-check",

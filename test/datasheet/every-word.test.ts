@@ -121,7 +121,10 @@ const areEqual = (one: Rows, other: Rows): boolean =>
   one === other ||
   (one?.length === other?.length &&
     one!.every(
-      (row, at) => row.length === other![at].length && row.every((cell, col) => meanTheSame(cell, other![at][col])),
+      (row, at) =>
+        // Blank rows are one list.
+        row === other![at] ||
+        (row.length === other![at].length && row.every((cell, col) => meanTheSame(cell, other![at][col]))),
     ));
 
 /** The names whose values differ. */

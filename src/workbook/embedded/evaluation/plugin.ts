@@ -16,6 +16,19 @@ import { Step } from "./step";
 /** Settings of a workbook whose cells are copied and never shown: no formula of it is calculated. */
 export const ONLY_COPIED = { custom: { isOnlyCopied: true } };
 
+/** Blank rows of values by their length: equal ones are one list, so that a reading is quickly compared with the one before. */
+const blankRows = new Map<number, readonly unknown[]>();
+/** A row of a whole sheet is not kept. */
+const LONGEST = 100;
+
+function blankRow(length: number): readonly unknown[] {
+  const known = blankRows.get(length);
+  if (known) return known;
+  const made: readonly unknown[] = Object.freeze(new Array<unknown>(length).fill(""));
+  if (length <= LONGEST) blankRows.set(length, made);
+  return made;
+}
+
 /** By the getters of a model: its evaluation. */
 const evaluations = new WeakMap<object, BySizeEvaluation>();
 
@@ -130,7 +143,7 @@ class BySizeEvaluation extends Evaluation {
    */
   getValuesIn(sheetId: string, { left, right, top, bottom }: Zone): readonly (readonly unknown[])[] {
     const columns = this.evaluator.evaluatedCells.getSheet(sheetId) ?? {};
-    const blank: readonly unknown[] = Object.freeze(new Array<unknown>(right - left + 1).fill(""));
+    const blank = blankRow(right - left + 1);
     const rows = new Array<readonly unknown[]>(bottom - top + 1);
     for (let row = top; row <= bottom; row++) {
       let values: unknown[] | undefined;
