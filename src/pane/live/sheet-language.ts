@@ -26,6 +26,9 @@ export const languageOfLabels = (): SheetLanguage => current;
 /** The label of a cell as the sheet has it. */
 export const labelOnSheet = (name: string): string => labelOn(current, name);
 
+/** A unit as the sheet writes it: "m2/a" for "m2/yr" on a German sheet. */
+export const unitOnSheet = (unit: string): string => wordIn(current, unit);
+
 /** The content of a cell that the program knows by the English word of a list, as the sheet has it. */
 export const contentOnSheet = (content: CellValue): CellValue =>
   typeof content === "string" ? wordIn(current, content) : content;

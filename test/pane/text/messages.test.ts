@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { join } from "node:path";
 import ts from "typescript";
 import { LANGUAGES } from "../../../src/pane/text/language";
-import { contentOnSheet, inOneLanguage, speakOfSheet } from "../../../src/pane/live/sheet-language";
+import { contentOnSheet, inOneLanguage, speakOfSheet, unitOnSheet } from "../../../src/pane/live/sheet-language";
 import { inWords, MESSAGES, translated } from "../../../src/pane/text/messages";
 import { LIMITS, limitUnit } from "../../../src/checks/limits";
 import { limitCalled } from "../../../src/checks/limit-words";
@@ -141,6 +141,7 @@ test("a word of a list is told as the sheet has it, whatever the language of the
   speakOfSheet("de");
   expect(inWords(message)).toBe('take the mark "Wässern" off Wasserzugabe unter der Laststufe');
   expect(["fall", "0.002", 0.002].map(contentOnSheet)).toEqual(["fällt", "0.002", 0.002]);
+  expect(["m2/yr", "kPa"].map(unitOnSheet)).toEqual(["m2/a", "kPa"]);
   speakOfSheet("en");
   expect(english(message)).toMatch(/^take the mark "wetting" off /);
   expect(inOneLanguage("de")(listWord("fall"))).toBe("fällt");

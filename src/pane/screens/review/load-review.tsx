@@ -21,6 +21,7 @@ import { useLoad, type Tried } from "./use-load";
 import { WhatTheyGive } from "./what-they-give";
 import { shown } from "../../text/digits";
 import { sentence } from "../../text/sentence";
+import { unitOnSheet } from "../../live/sheet-language";
 import { text } from "../../text";
 import { inWords } from "../../text/messages";
 
@@ -62,7 +63,7 @@ export function ReviewLoad(props: ReviewLoadProps) {
           draft={draft}
           ofTest={tried.ofTest}
           cv={(one) => cvBy(both[counted], one, units)}
-          cvUnit={units.unit}
+          cvUnit={unitOnSheet(units.unit)}
           onPick={pick}
         />
       </Step>
@@ -80,7 +81,7 @@ export function ReviewLoad(props: ReviewLoadProps) {
         values={[
           {
             what: words.cvOf(words.methods[tried.plot]),
-            unit: units.unit,
+            unit: unitOnSheet(units.unit),
             now: tried.cvNow,
             before: tried.cvBefore,
             none: words.noCv,
@@ -112,7 +113,7 @@ function Drawing({ tried, title, onPick }: OfTried & { readonly title: string })
           byHand={byHand}
           unitOf={unitOfTime}
           keys={words.keys}
-          result={cvNow === undefined ? words.noCv : words.cvOf(words.cv(shown(cvNow, 3, 3), units.unit))}
+          result={cvNow === undefined ? words.noCv : words.cvOf(words.cv(shown(cvNow, 3, 3), unitOnSheet(units.unit)))}
           onPick={onPick}
           onDrop={(name) => onPick(name, undefined)}
         />

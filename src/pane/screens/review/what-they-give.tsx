@@ -8,6 +8,7 @@ import { levelDecimals } from "../../../reduction/increment/level-decimals";
 import type { Increment } from "../../../reduction/increment/reduce";
 import type { Outcome } from "../../../reduction/outcome";
 import { convert } from "../../../reduction/units";
+import { unitOnSheet } from "../../live/sheet-language";
 import { text } from "../../text";
 import { shown, shownTo } from "../../text/digits";
 import { useStyles as useSharedStyles } from "../../ui/styles";
@@ -108,7 +109,7 @@ export function WhatTheyGive({ both, record, load, units, method, counted, hasIm
       })}
     </tr>
   );
-  const { unit } = units;
+  const unit = unitOnSheet(units.unit);
   return (
     <div>
       <table className={styles.table}>
