@@ -3,14 +3,16 @@
  * own language, whatever the language of the sheet. The rules are those of the formulas in `specification/impossible` and
  * `specification/missing`, and a test compares both. Numbers are in the units of the sheet.
  */
+import { nth } from "../reduction/numeric/lists";
 import { listed, listWord, verbatim, type Message, type Value } from "../reduction/message";
 import { AUTOMATIC } from "../reduction/increment/constructions/picks";
 import { WETTEST } from "../reduction/specimen";
 import type { Column, Field } from "../specification/field";
 import * as sentences from "../specification/sentences/of-head";
+import { CHECKED_ENTRIES } from "../specification/entries";
 import { CHECKED_INPUTS, limitsIn, type PickWords } from "../specification/impossible";
 import { everyWord } from "../specification/list-words";
-import type { Limits } from "../specification/measures";
+import { DATE_LIMITS, type Limits } from "../specification/measures";
 import { HEAVIER, MISSING_IN_FULL, NEEDED_INPUTS, WET_MASSES, type Heavier } from "../specification/missing";
 import { isError } from "../workbook/cell-error";
 import { asColumn } from "../workbook/lists";
@@ -23,7 +25,7 @@ import { jumpsIn, reduced, rowAt } from "./reduced-test";
 
 /** A sentence of the head, with the first cell that it names. */
 export interface HeadSentence {
-  readonly kind: "impossible" | "jump" | "missing" | "running";
+  readonly kind: "impossible" | "entry" | "jump" | "missing" | "running";
   readonly sentence: Message;
   /** The address of the cell, such as "N19". */
   readonly address?: string;
@@ -242,6 +244,39 @@ function missing(cells: Cells, record: TestRecord): HeadSentence[] {
 /** Sheets that are older than the line at the head say nothing. */
 const hasHead = ({ values }: ReadSheet): boolean => MISSING_IN_FULL.name in values;
 
+/** The cells of these fields that are not blank and that do not fit, one after the other. */
+function notFitting(
+  cells: Cells,
+  fields: readonly Pick<Field, "name">[],
+  fits: (value: CellValue, index: number) => boolean,
+): string[] {
+  return fields.flatMap(({ name }, index) => {
+    const row = lastRow(cells.column(name), (value) => value !== "" && !isError(value) && !fits(value, index));
+    return row === undefined ? [] : [cells.address(name, row)];
+  });
+}
+
+/** The entries from which no result follows, and that cannot be; a column names its lowest cell. */
+function otherEntries(cells: Cells): HeadSentence[] {
+  const { dates, dateColumns, numbers, words, wordColumns } = CHECKED_ENTRIES;
+  const [ofDates, ofWords] = [
+    [...dates, ...dateColumns],
+    [...words, ...wordColumns],
+  ];
+  const isOnList = (value: CellValue, index: number): boolean =>
+    (ofWords[index]?.choices ?? []).some((choice) => isSame(value, choice));
+  const found = [
+    [sentences.enterDates, notFitting(cells, ofDates, (value) => fits(value, DATE_LIMITS))],
+    [sentences.enterNumbers, notFitting(cells, numbers, (value, index) => fits(value, limitsIn(nth(numbers, index))))],
+    [sentences.chooseWords, notFitting(cells, ofWords, isOnList)],
+  ] as const;
+  return found.flatMap(([sentence, addresses]): HeadSentence[] =>
+    addresses.length === 0
+      ? []
+      : [{ kind: "entry", sentence: sentence(verbatim(addresses.join(" "))), address: addresses[0]! }],
+  );
+}
+
 /** The entries that cannot be, each by itself. */
 function impossibleEntries(cells: Cells): HeadSentence[] {
   const { numbers, columns, words, picks, classes } = CHECKED_INPUTS;
@@ -300,7 +335,7 @@ export function impossibleInputs(sheet: ReadSheet): HeadSentence[] {
 }
 
 /**
- * What the head of a sheet says: impossible inputs, then a load whose readings jump, then what is missing, then whether
+ * What the head of a sheet says: impossible inputs, then entries from which no result follows and that cannot be, then a load whose readings jump, then what is missing, then whether
  * further loads are needed.
  */
 export function headOf(sheet: ReadSheet): HeadSentence[] {
@@ -312,6 +347,7 @@ export function headOf(sheet: ReadSheet): HeadSentence[] {
     : [];
   return [
     ...impossibleSentences(cells, impossible),
+    ...otherEntries(cells),
     ...ofJump(cells, sheet.record),
     ...missing(cells, sheet.record),
     ...running,

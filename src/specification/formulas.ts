@@ -13,6 +13,8 @@ import { ASKING_WORDS, hasWord, isWord, shownWord } from "./list-words";
 /** The names of the cells with what cannot be: among the numbers, among the words of lists, and of the points of the curve. */
 export const INPUT_REMARK = "input_remark";
 export const CHOICE_REMARK = "choice_remark";
+/** The remark on entries from which no result follows. */
+export const ENTRY_REMARK = "entry_remark";
 export const CURVE_GAP = "curve_gap";
 
 export const DRY_MASS = ["{ring_mass}", "{ring_and_dry}"];

@@ -42,12 +42,12 @@ export const limitsIn = ({ limits, measure }: Pick<Field, "limits" | "measure">)
   (typeof limits === "object" ? limits : undefined) ?? limitsOf(measure);
 
 /** The conditions on a number. */
-const within = (value: string, { least, above, most }: Limits): string[] => [
+export const within = (value: string, { least, above, most }: Limits): string[] => [
   ...(least === undefined ? [] : [`${value}>${above ? "" : "="}${least}`]),
   ...(most === undefined ? [] : [`${value}<=${most}`]),
 ];
 
-const isNumber = ({ measure }: Pick<Field, "measure">): boolean =>
+export const isNumber = ({ measure }: Pick<Field, "measure">): boolean =>
   measure !== "text" && measure !== "pick" && !isDate(measure);
 
 /** The sentence about one cell with a number; blank if the cell is blank or has such a number. */

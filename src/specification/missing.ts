@@ -5,7 +5,16 @@
 import { english, say, type Message } from "../reduction/message";
 import { WETTEST } from "../reduction/specimen";
 import type { Field } from "./field";
-import { atLoad, CHOICE_REMARK, CURVE_GAP, CURVE_IS_WRONG, HAS_CURVE, INPUT_REMARK, IS_POSSIBLE } from "./formulas";
+import {
+  atLoad,
+  CHOICE_REMARK,
+  CURVE_GAP,
+  CURVE_IS_WRONG,
+  ENTRY_REMARK,
+  HAS_CURVE,
+  INPUT_REMARK,
+  IS_POSSIBLE,
+} from "./formulas";
 import {
   AT_START,
   inputMissing,
@@ -125,7 +134,7 @@ export const MISSING_IN_FULL: Field = {
   label: "On all inputs",
   measure: "text",
   kind: "remark",
-  formula: `=${impossible}&${isJumped}&IF(${NONE_MISSING},"",${MISSING_LIST})&${notFarEnough}`,
+  formula: `=${impossible}&IFERROR({${ENTRY_REMARK}},"")&${isJumped}&IF(${NONE_MISSING},"",${MISSING_LIST})&${notFarEnough}`,
   note: "Inputs that are still to be typed, and impossible inputs, each with its cell. The head of the sheet shows as much of it as fits.",
   lines: 4,
 };

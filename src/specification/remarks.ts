@@ -4,6 +4,7 @@ import { when, type Field } from "./field";
 import { text } from "./form-fields";
 import { ADOPTED_SENTENCES } from "./results/adopted";
 import { ADOPTED_CV_SENTENCES } from "./results/adopted-cv";
+import { ENTRIES } from "./entries";
 import { asked, ON_CURVE, SOLIDS, SPECIMEN_CALL } from "./formulas";
 import { IMPOSSIBLE } from "./impossible";
 import { shownWord } from "./list-words";
@@ -113,5 +114,6 @@ export const REMARKS: readonly Field[] = [
     lines: 20,
   },
   ...IMPOSSIBLE,
+  ENTRIES,
   MISSING_IN_FULL,
 ];

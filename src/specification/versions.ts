@@ -18,9 +18,10 @@ export const NEWS: readonly News[] = [
     sentences: [
       "The head of the sheet names the first load whose readings jump, because the dial was reset or touched.",
       "A remark that names a row of readings names its time as well.",
+      "The head of the sheet names a date, a number or a word of a list that cannot be, also where no result follows from it.",
       "A German sheet writes the units of time in German: m2/a, m/a, ft2/d; the English ones are read as well.",
     ],
-    names: [],
+    names: ["entry_remark"],
   },
   {
     version: 8,

@@ -117,6 +117,20 @@ test("a dial that was reset within a load is named at the head in the words of t
   expect(String((await calculate(plan)).value("load_remark", 4)).split("; ")).toContain(said);
 });
 
+test("entries from which no result follows are named by their cells, and no result stays blank", async () => {
+  const plan = changed({ date_ended: "soon", condition: "x", seating_mark: "x", registered_diameter: "wide" });
+  const { sentences, inWords, text } = await readHead(plan);
+  const at = (name: string): string => addressIn(plan, name);
+  expect(sentences.map(({ kind }) => kind)).toEqual(["entry", "entry", "entry"]);
+  expect(inWords).toEqual([
+    `Enter a date: ${at("date_ended")}.`,
+    `Enter a number that can be: ${at("registered_diameter")}.`,
+    `Choose a word of the list: ${at("condition")} ${at("seating_mark")}.`,
+  ]);
+  expect(inWords.join(" ")).toBe(text);
+  expect((await calculate(plan)).value("preconsolidation_stress")).toBeGreaterThan(0);
+});
+
 test("a German sheet names the reset in German, in the words of the pane", async () => {
   const { text, sentences } = await readHead(fillSheet(demoSheet("SI", "de"), RESET));
   expect(text).toMatch(/^Laststufe 5: die Ablesungen springen bei Zeile 10 \(30 min\) um \d+ und folgen .*\.$/);
@@ -125,6 +139,10 @@ test("a German sheet names the reset in German, in the words of the pane", async
 
 describe.each<[string, SheetValues]>([
   ["a dial that was reset", RESET],
+  [
+    "entries from which no result follows",
+    { date_started: "March", depth_unit: "x", load_mark: ["x", "", 7], load_started: ["", "noon"], lever_ratio: -2 },
+  ],
   ["limits of numbers", { test_temperature: 70, pore_salt: -1, liquid_limit: -3, initial_height: "thick" }],
   ["the number of a load, and words", { c_alpha_load: 99, drainage: "both", curve_from: "d50" }],
   ["columns", { apparatus_stress: [50, "x", -100], load_stress: [12.5, "y"] }],

@@ -23,10 +23,11 @@ export function HeadNotice({ reading, saysMissing = false }: HeadNoticeProps) {
   const said = saysMissing ? headOf(reading) : impossibleInputs(reading);
   if (said.length === 0) return null;
   const isImpossible = said.some(({ kind }) => kind === "impossible");
+  const areEntries = said.some(({ kind }) => kind === "entry");
   const areJumps = said.every(({ kind }) => kind === "jump");
-  const title = isImpossible ? words.impossible : areJumps ? words.jump : words.missing;
+  const title = isImpossible ? words.impossible : areEntries ? words.entry : areJumps ? words.jump : words.missing;
   return (
-    <Notice intent={isImpossible || areJumps ? "warning" : "info"} title={title}>
+    <Notice intent={isImpossible || areEntries || areJumps ? "warning" : "info"} title={title}>
       <ul className={styles.list}>
         {said
           .map(({ sentence }) => inWords(sentence))

@@ -35,6 +35,11 @@ export const enterNumber = (label: Value, cell: Value, what: Message): Message =
 
 export const chooseWord = (label: Value, cell: Value): Message => say`${label}, ${cell}: choose a word of its list.`;
 
+/** Cells from which no result follows, one after the other: "C12 H13". */
+export const enterDates = (cells: Value): Message => say`Enter a date: ${cells}.`;
+export const enterNumbers = (cells: Value): Message => say`Enter a number that can be: ${cells}.`;
+export const chooseWords = (cells: Value): Message => say`Choose a word of the list: ${cells}.`;
+
 /** A row of the table of picks with a word that is not on the list of its pick. */
 export const pickWord = (pick: Value, cell: Value, one: Value, other: Value, automatic: Value): Message =>
   say`Pick by hand of ${pick}, ${cell}: enter ${one} or ${other}, or ${automatic}.`;

@@ -167,7 +167,7 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
     hasResults || ofHead.length > 0,
     [...ofHead, ...faults, ...typedIn("reduced"), ...ofResults],
     // The readings are kept as they are: a jump of the dial keeps no stage from being done.
-    saidAtHead("jump"),
+    saidAtHead("entry", "jump"),
   );
 
   // Signed early, the review and the check are not done before the loads that they look at.

@@ -222,6 +222,7 @@ export const labels: Readonly<Record<string, string>> = {
   "On the loads": "Zu den Laststufen",
   "On the inputs": "Zu den Eingaben",
   "On the choices": "Zur Auswahl",
+  "On other entries": "Zu weiteren Einträgen",
   "On the points": "Zu den Punkten",
   "On all inputs": "Zu allen Eingaben",
   "What is missing or cannot be": "Was fehlt oder nicht sein kann",

@@ -43,6 +43,9 @@ export const dataSheet: Readonly<Record<string, string>> = {
   "Ring + dry soil": "Ring + trockener Boden",
 
   "{0}, {1}: enter {2}.": "{0}, {1}: {2} eingeben.",
+  "Enter a date: {0}.": "Datum eingeben: {0}.",
+  "Enter a number that can be: {0}.": "Mögliche Zahl eingeben: {0}.",
+  "Choose a word of the list: {0}.": "Ein Wort der Liste wählen: {0}.",
   "Load {0}: {1}.": "Laststufe {0}: {1}.",
   "{0}, {1}, must be heavier than {2}, {3}, or as heavy: correct one of them.":
     "{0}, {1}, muss so schwer sein wie {2}, {3}, oder schwerer: eines von beiden berichtigen.",

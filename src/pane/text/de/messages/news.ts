@@ -1,5 +1,7 @@
 /** The news of the versions of the data sheet. */
 export const news: Readonly<Record<string, string>> = {
+  "The head of the sheet names a date, a number or a word of a list that cannot be, also where no result follows from it.":
+    "Der Kopf des Blatts nennt ein Datum, eine Zahl oder ein Wort einer Liste, die nicht sein können, auch wo kein Ergebnis daraus folgt.",
   "A remark that names a row of readings names its time as well.":
     "Eine Bemerkung, die eine Zeile der Ablesungen nennt, nennt auch deren Zeit.",
   "The head of the sheet names the first load whose readings jump, because the dial was reset or touched.":

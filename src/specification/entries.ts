@@ -1,0 +1,98 @@
+/**
+ * The entries from which no result follows, and that cannot be: a text in the place of a date or of a number, a number that no
+ * such cell has, a word that is not on the list of its cell. The sheet names their cells; no result stays blank for them.
+ */
+import { english, type Message } from "../reduction/message";
+import { APPARATUS, DEFLECTION_SET, SEATING_DEFLECTION } from "./form/apparatus";
+import { IDENTIFICATION } from "./form/identification";
+import { MASSES } from "./form/masses";
+import { isTable, type Column, type Field, type Part } from "./field";
+import { ENTRY_REMARK } from "./formulas";
+import { CHECKED_INPUTS, isNumber, limitsIn, within } from "./impossible";
+import { everyWord, haveWord } from "./list-words";
+import { LOAD_TABLE } from "./load-table";
+import { DATE_LIMITS, isDate } from "./measures";
+import { ADOPTED_TABLE } from "./results/adopted";
+import { ADOPTED_CV_TABLE } from "./results/adopted-cv";
+import { chooseWords, enterDates, enterNumbers } from "./sentences/of-head";
+import { inFormula } from "./sentences/told-formula";
+
+const SINGLE: readonly Field[] = [...IDENTIFICATION, ...MASSES, ...APPARATUS, DEFLECTION_SET, SEATING_DEFLECTION]
+  .flat()
+  .filter((part: Part): part is Field => !isTable(part) && "kind" in part && part.kind === "input");
+const COLUMNS: readonly Column[] = [
+  ...LOAD_TABLE.columns,
+  ...ADOPTED_TABLE.columns,
+  ...ADOPTED_CV_TABLE.columns,
+].filter(({ kind }) => kind === "input");
+const ofResults = new Set([...CHECKED_INPUTS.numbers, ...CHECKED_INPUTS.words].map(({ name }) => name));
+const others = SINGLE.filter(({ name }) => !ofResults.has(name));
+const wordColumns = COLUMNS.filter(({ choices }) => choices !== undefined);
+
+type Named = Pick<Field, "name" | "choices" | "measure" | "limits">;
+
+/** The entries that the sentences are about. */
+export const CHECKED_ENTRIES = {
+  dates: others.filter(({ measure }) => isDate(measure)),
+  dateColumns: COLUMNS.filter(({ measure }) => isDate(measure)),
+  numbers: others.filter(isNumber),
+  words: [
+    ...others.filter(({ choices }) => choices !== undefined),
+    ...wordColumns.flatMap(({ startInput, ...column }): Named[] => (startInput ? [{ ...column, ...startInput }] : [])),
+  ],
+  wordColumns,
+} as const;
+
+const addressOf = (row: string, column: string): string => `" "&ADDRESS(${row},COLUMN(${column}),4)`;
+
+/** The address of a cell behind a space; "" if the cell is blank or as it should be. */
+const unless = (name: string, fits: string): string =>
+  `IF(OR({${name}}="",${fits}),"",${addressOf(`ROW({${name}})`, `{${name}}`)})`;
+
+/** The address of the lowest cell of a column that is not blank and is wrong. */
+function lowest(name: string, isWrong: string): string {
+  const row = `SUMPRODUCT(MAX(({${name}}<>"")*${isWrong}*ROW({${name}})))`;
+  return `IF(${row}=0,"",${addressOf(row, `INDEX({${name}},1)`)})`;
+}
+
+const ofNumber = ({ name, ...field }: Named): string =>
+  unless(name, `AND(${[`COUNT({${name}})=1`, ...within(`{${name}}`, limitsIn(field))].join(",")})`);
+const ofDate = ({ name }: Named): string =>
+  unless(name, `AND(${[`COUNT({${name}})=1`, ...within(`{${name}}`, DATE_LIMITS)].join(",")})`);
+const ofDates = ({ name }: Named): string => {
+  const outside = within(`{${name}}`, DATE_LIMITS).map((one) => `(${one})`);
+  return lowest(name, `(1-ISNUMBER({${name}})*${outside.join("*")})`);
+};
+const ofWord = ({ name, choices = [] }: Named): string =>
+  unless(
+    name,
+    `ISNUMBER(MATCH({${name}}&"",{${choices
+      .flatMap(everyWord)
+      .map((word) => `"${word}"`)
+      .join(",")}},0))`,
+  );
+const ofWords = ({ name, choices = [] }: Named): string =>
+  lowest(name, `(1-(${haveWord(`{${name}}&""`, ...choices)}))`);
+
+/** A sentence with the addresses of several cells; "" if there is none. The text without addresses is taken out. */
+function listing(sentence: (cells: { readonly verbatim: string }) => Message, addresses: readonly string[]): string {
+  const [before = "", after = ""] = english(sentence({ verbatim: "\u0001" })).split(" \u0001");
+  const cells = [inFormula(before), ...addresses, inFormula(`${after} `)].join("&");
+  return `SUBSTITUTE(${cells},${inFormula(`${before}${after} `)},"")`;
+}
+
+const { dates, dateColumns, numbers, words } = CHECKED_ENTRIES;
+
+/** The remark on these entries, for the page of remarks; the head of the sheet repeats it. */
+export const ENTRIES: Field = {
+  name: ENTRY_REMARK,
+  label: "On other entries",
+  measure: "text",
+  kind: "remark",
+  formula: `=${[
+    listing(enterDates, [...dates.map(ofDate), ...dateColumns.map(ofDates)]),
+    listing(enterNumbers, numbers.map(ofNumber)),
+    listing(chooseWords, [...words.map(ofWord), ...wordColumns.map(ofWords)]),
+  ].join("&")}`,
+  note: "Dates, numbers and words that cannot be and that no result follows from, by their cells. No result stays blank for them.",
+};
