@@ -101,6 +101,7 @@ const fits = (value: CellValue, { least, above, most }: Limits): boolean =>
 
 /** Whether a cell has this word of a list, in any language of a sheet. */
 const isSame = (value: CellValue, word: string): boolean =>
+  everyWord(word).some((one) => one.toLowerCase() === String(value).toLowerCase()) ||
   englishWord(String(value)).toLowerCase() === word.toLowerCase();
 
 /** The row, from 1, of the last cell for which this holds; undefined if there is none. */

@@ -48,6 +48,8 @@ function casesOf(field: NamedField): Case[] {
 /** Inputs of which any number, or a number below 0, can be. */
 const ANY_NUMBER = ["zero_reading", "apparatus_loading", "apparatus_unloading"];
 const MAY_BE_ZERO = [
+  "depth",
+  "sample_top",
   "fines_content",
   "clay_content",
   "organic_content",
