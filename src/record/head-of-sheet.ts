@@ -101,7 +101,6 @@ const fits = (value: CellValue, { least, above, most }: Limits): boolean =>
 
 /** Whether a cell has this word of a list, in any language of a sheet. */
 const isSame = (value: CellValue, word: string): boolean =>
-  everyWord(word).some((one) => one.toLowerCase() === String(value).toLowerCase()) ||
   englishWord(String(value)).toLowerCase() === word.toLowerCase();
 
 /** The row, from 1, of the last cell for which this holds; undefined if there is none. */
@@ -265,7 +264,7 @@ function otherEntries(cells: Cells): HeadSentence[] {
     [...words, ...wordColumns],
   ];
   const isOnList = (value: CellValue, index: number): boolean =>
-    (ofWords[index]?.choices ?? []).some((choice) => isSame(value, choice));
+    (ofWords[index]?.choices ?? []).flatMap(everyWord).some((choice) => isSame(value, choice));
   const found = [
     [sentences.enterDates, notFitting(cells, ofDates, (value) => fits(value, DATE_LIMITS))],
     [sentences.enterNumbers, notFitting(cells, numbers, (value, index) => fits(value, limitsIn(nth(numbers, index))))],
