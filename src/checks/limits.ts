@@ -38,11 +38,11 @@ const IN_FORCE = (row: number): string =>
   `=IF(ISNUMBER(${cellAddress(row, 2)}),${cellAddress(row, 2)},${cellAddress(row, 3)})`;
 
 const COLUMNS: readonly TableColumn[] = [
-  column("limit_name", "Limit", 34, "label"),
+  column("limit_name", "Limit", 40, "label"),
   column("limit_in_force", "In force", 9, "result", { formula: IN_FORCE }),
   column("limit_value", "Yours", 9, "input"),
   column("limit_default", "Default", 9, "label"),
-  column("limit_unit", "Unit", 14, "unit"),
+  column("limit_unit", "Unit", 32, "unit"),
   column("limit_question", "Of the question", 62, "label"),
   column("limit_by", "Changed by", 12, "input"),
   column("limit_why", "Why", 40, "input"),

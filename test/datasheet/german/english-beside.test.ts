@@ -10,7 +10,9 @@ import { inOneLanguage } from "../../../src/pane/live/sheet-language";
 import { readRecord } from "../../../src/record/record";
 import { summarySheet } from "../../../src/summary/summary-sheet";
 import type { SheetName, SheetPlan } from "../../../src/workbook/port";
+import { charactersToPixels } from "../../../src/workbook/embedded/look/styles";
 import { namedValues } from "../read-sheet";
+import { textWidth } from "../text-width";
 import { englishLeft } from "./english-words";
 
 jest.setTimeout(240_000);
@@ -48,6 +50,18 @@ test("the sheet of limits names every limit and every unit in German", () => {
   const texts = textsOf(limitsSheet("de", inOneLanguage("de")));
   expect(texts.length).toBeGreaterThan(3 * LIMITS.length);
   expect(texts.filter((text) => /\/(yr|day)\b/.test(text))).toEqual([]);
+});
+
+test("no name and no unit of a limit is cut off, in English and in German", () => {
+  for (const plan of [limitsSheet(), limitsSheet("de", inOneLanguage("de"))]) {
+    const cut = plan.cells.filter(
+      ({ row, col, kind, value }) =>
+        row > 3 &&
+        (kind === "unit" || col === 0) &&
+        textWidth(String(value ?? ""), "regular") > charactersToPixels(plan.columnWidths[col]) - 4,
+    );
+    expect(cut.map(({ value }) => value)).toEqual([]);
+  }
 });
 
 test("each quantity that is compared by hand is called as the sheet calls it", async () => {

@@ -342,7 +342,7 @@ function Limits({ state: { limits }, insert, showSheet }: LimitsProps) {
         <ul className={shared.faults} role="list" tabIndex={0} aria-label={words.limits}>
           {limits.changed.map((one) => (
             <li key={one.name}>
-              {words.changed(inWords(limitCalled(one.name)), one.default, one.value, one.by, one.why)}
+              {words.changed(inWords(limitCalled(one.name)), inWords(one.default), inWords(one.value), one.by, one.why)}
             </li>
           ))}
         </ul>

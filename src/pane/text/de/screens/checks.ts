@@ -55,7 +55,7 @@ export const checks: Catalogue["checks"] = {
   showLimits: "Blatt mit Grenzwerten zeigen",
   limitsInserted: (sheet: string) => `Das Blatt „${sheet}“ führt alle Grenzwerte auf. Die eigenen dort eintragen.`,
   /** "Q05, explain below" */
-  changed: (name: string, from: number, to: number, by: string | undefined, why: string | undefined) =>
+  changed: (name: string, from: string, to: string, by: string | undefined, why: string | undefined) =>
     `${name}: ${to} statt ${from}${by ? `, von ${by}` : ""}${why ? `: ${why}` : ""}`,
   ags: {
     heading: "AGS4-Datei",

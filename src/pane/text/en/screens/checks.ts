@@ -50,7 +50,7 @@ export const checks = {
   showLimits: "Show the sheet of limits",
   limitsInserted: (sheet: string) => `The sheet “${sheet}” lists every limit. Enter your own there.`,
   /** The limit in words, such as "Q05, explain below". */
-  changed: (name: string, from: number, to: number, by: string | undefined, why: string | undefined) =>
+  changed: (name: string, from: string, to: string, by: string | undefined, why: string | undefined) =>
     `${name}: ${to} in place of ${from}${by ? `, by ${by}` : ""}${why ? `: ${why}` : ""}`,
   ags: {
     heading: "AGS4 file",
