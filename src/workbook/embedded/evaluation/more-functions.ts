@@ -153,6 +153,60 @@ add(
   },
 );
 
+const divisor = (a: number, b: number): number => (b === 0 ? a : divisor(b, a % b));
+/** Whole numbers for GCD and LCM: decimals are cut off; undefined if one of them is below 0. */
+function wholeNumbers(numbers: readonly number[]): number[] | undefined {
+  const whole = numbers.map(Math.trunc);
+  return whole.some((one) => one < 0) ? undefined : whole;
+}
+
+ofAll("GCD", "The greatest whole number that divides all numbers.", (numbers) => {
+  return wholeNumbers(numbers)?.reduce(divisor, 0) ?? noNumber();
+});
+ofAll("LCM", "The least whole number that all numbers divide.", (numbers) => {
+  const whole = wholeNumbers(numbers);
+  return whole?.reduce((least, one) => (one === 0 ? 0 : (least / divisor(least, one)) * one), 1) ?? noNumber();
+});
+
+/**
+ * The share of the data below a value, cut off to `significance` decimals. `ends` is 0 if the least and the greatest value have the
+ * ranks 0 and 1, and 1 if they have ranks within.
+ */
+function percentRank(
+  data: readonly number[],
+  value: number,
+  significance: number,
+  ends: 0 | 1,
+): number | EvaluationError {
+  const sorted = [...data].sort((a, b) => a - b);
+  const below = sorted.filter((one) => one <= value).length - 1;
+  const [low, high = low] = [sorted[below], sorted[below + 1]];
+  if (!(significance >= 1) || sorted.length === 0) return noNumber();
+  if (low === undefined || high === undefined || value > Math.max(...sorted)) return noAnswer("#N/A");
+  const first = sorted.indexOf(low);
+  const place = low === value ? first : below + (value - low) / (high - low);
+  const rank = sorted.length === 1 && ends === 0 ? 1 : (place + ends) / (sorted.length - 1 + 2 * ends);
+  const scale = 10 ** Math.trunc(significance);
+  return Math.floor(rank * scale + 1e-9) / scale;
+}
+
+for (const [name, ends] of [
+  ["PERCENTRANK", 0],
+  ["PERCENTRANK.INC", 0],
+  ["PERCENTRANK.EXC", 1],
+] as const)
+  add(
+    name,
+    ["data (range<number>)", "value (number)", "significance (number, default=3)"],
+    "The share of the data below a value.",
+    function (data, value, significance) {
+      const wrong = errorIn([data]);
+      if (wrong) return wrong;
+      const digits = significance === undefined ? 3 : numberOf(significance, this.locale);
+      return percentRank(numbersIn([data], this.locale), numberOf(value, this.locale), digits, ends);
+    },
+  );
+
 /** Functions under their newer names. */
 for (const [name, older, ...args] of [
   ["FORECAST.LINEAR", "FORECAST", "x (number, range<number>)", "data_y (range<number>)", "data_x (range<number>)"],

@@ -42,6 +42,8 @@ const IN_EXCEL: readonly (readonly [formula: string, answer: string | number, so
   ["GEOMEAN(A8:A9)", "#NUM!", "Microsoft, GEOMEAN: a value of 0 or less (from memory)"],
   ["MODE(C1:C3)", "#N/A", "Microsoft, MODE: no value occurs twice (from memory)"],
   ["RANK.EQ(5,C1:C3)", "#N/A", "Microsoft, RANK: the value is not among the data (from memory)"],
+  ["PERCENTRANK(C1:C3,4)", "#N/A", "Microsoft, PERCENTRANK: a value beyond the data (from memory)"],
+  ["PERCENTRANK.EXC(C1:C3,0.5)", "#N/A", "Microsoft, PERCENTRANK.EXC (from memory)"],
   ["REPT(A5,2)", "TRUETRUE", "Excel joins a truth value as a word (from memory)"],
   ["CODE(A6)", "#VALUE!", "Microsoft, CODE (from memory)"],
   ['NUMBERVALUE("1,440")', 1440, "Microsoft, NUMBERVALUE: signs of the computer, here English (from memory)"],
