@@ -91,6 +91,7 @@ const isLikeCell = (name: string): boolean =>
 const NAME = /^[\p{L}_\\][\p{L}\p{N}_.\\?]*$/u;
 const OWN_NAMES = /^_xlnm\.(Print_Area|Print_Titles|_FilterDatabase)$/;
 /** The largest day number that Excel knows, 9999-12-31. */
+const PLOTS = ["barChart", "lineChart", "scatterChart", "radarChart"];
 const LAST_DAY = 2_958_465;
 const ERRORS = new Set(["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A", "#GETTING_DATA"]);
 const NO_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(E[+-]?\d+)?$/i;
@@ -490,12 +491,17 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
         const root = file.xml(path).documentElement;
         const value = (within_: XmlElement, name: string): string =>
           attribute(elements(within_, name)[0] ?? root, "val") ?? "";
-        const axes = elements(root, "valAx");
+        const axes = ["catAx", "valAx"].flatMap((name) => elements(root, name));
         const own = axes.map((axis) => value(axis, "axId"));
         const crossing = axes.map((axis) => value(axis, "crossAx"));
-        const used = elements(root, "scatterChart").flatMap((chart) =>
-          children(chart, "axId").map((one) => attribute(one, "val") ?? ""),
-        );
+        // Two plots may share their axes.
+        const used = [
+          ...new Set(
+            PLOTS.flatMap((name) => elements(root, name)).flatMap((chart) =>
+              children(chart, "axId").map((one) => attribute(one, "val") ?? ""),
+            ),
+          ),
+        ];
         const series = elements(root, "ser");
         return [
           ...([own, crossing, used].some((ids) => [...ids].sort().join() !== [...own].sort().join()) ||
@@ -509,7 +515,10 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
           ),
           ...axes
             .filter((axis) => {
-              const [low, high] = [Number(value(axis, "min")), Number(value(axis, "max"))];
+              // An axis without a given end has the one that Excel finds.
+              const [low, high] = [value(axis, "min"), value(axis, "max")].map((end, i) =>
+                end === "" ? [1e-9, Infinity][i] : Number(end),
+              );
               return !(high > low) || (elements(axis, "logBase").length > 0 && !(low > 0));
             })
             .map(() => `${path}: an axis has no length, or a log axis begins at 0`),

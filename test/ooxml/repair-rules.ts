@@ -315,7 +315,7 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
           const cells = (area.right - area.left + 1) * (area.bottom - area.top + 1);
           const places = children(cache, "pt").map((one) => numberOf(one, "idx"));
           return [
-            ...(numberOf(children(cache, "ptCount")[0], "val") === cells
+            ...(children(cache, "ptCount").some((one) => numberOf(one, "val") === cells)
               ? []
               : [`the cache of ${formula} is of other cells`]),
             ...(places.some((at, index) => !(at > (places[index - 1] ?? -1)))

@@ -17,6 +17,7 @@ import { toBox, toZone, type Zone } from "../../zones";
 import { printOf } from "../../look/print";
 import { protectionOf } from "../../protection";
 import { addCharts } from "../charts";
+import { orderCharts } from "../engine-charts";
 import { addComments } from "../comments";
 import { heldText } from "../../../file/escapes";
 import { checkXml } from "../../../file/light-xml";
@@ -182,6 +183,7 @@ function* making(
   addNames(parts.document("xl/workbook.xml"), names, chosenMarkOf(model));
   const styles = parts.document("xl/styles.xml");
   patchStyles(styles);
+  orderCharts(parts);
   const [opened, strings, zip] = [openedStyles(styles), new SharedStrings(), new Packing()];
   parts.delete(STRINGS);
   for (const [index, sheetId] of sheetIds.entries()) {
