@@ -1,7 +1,7 @@
 /**
  * What the head of a data sheet says of its inputs, as messages made from the values of its cells: the screens repeat it in their
- * own language, whatever the language of the sheet. The rules are those of the formulas in `specification/impossible` and
- * `specification/missing`, and a test compares both. Numbers are in the units of the sheet.
+ * own language, whatever the language of the sheet. The rules are those of the formulas in `specification/head/impossible` and
+ * `specification/head/missing`, and a test compares both. Numbers are in the units of the sheet.
  */
 import { nth } from "../reduction/numeric/lists";
 import { listed, listWord, verbatim, type Message, type Value } from "../reduction/message";
@@ -9,11 +9,11 @@ import { AUTOMATIC } from "../reduction/increment/constructions/picks";
 import { WETTEST } from "../reduction/specimen";
 import type { Column, Field } from "../specification/field";
 import * as sentences from "../specification/sentences/of-head";
-import { CHECKED_ENTRIES } from "../specification/entries";
-import { CHECKED_INPUTS, limitsIn, type PickWords } from "../specification/impossible";
+import { CHECKED_ENTRIES } from "../specification/head/entries";
+import { CHECKED_INPUTS, limitsIn, type PickWords } from "../specification/head/impossible";
 import { everyWord } from "../specification/list-words";
 import { DATE_LIMITS, type Limits } from "../specification/measures";
-import { HEAVIER, MISSING_IN_FULL, NEEDED_INPUTS, WET_MASSES, type Heavier } from "../specification/missing";
+import { HEAVIER, MISSING_IN_FULL, NEEDED_INPUTS, WET_MASSES, type Heavier } from "../specification/head/missing";
 import { isError } from "../workbook/cell-error";
 import { asColumn } from "../workbook/lists";
 import type { CellValue, SheetName } from "../workbook/port";

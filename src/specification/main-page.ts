@@ -23,7 +23,7 @@ import {
   STATE,
 } from "./results/results";
 
-export { MISSING } from "./missing";
+export { MISSING } from "./head/missing";
 export { REMARKS, TYPED_REMARKS } from "./remarks";
 
 /** The two lines below the results. */

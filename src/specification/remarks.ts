@@ -4,11 +4,11 @@ import { when, type Field } from "./field";
 import { text } from "./form-fields";
 import { ADOPTED_SENTENCES } from "./results/adopted";
 import { ADOPTED_CV_SENTENCES } from "./results/adopted-cv";
-import { ENTRIES } from "./entries";
+import { ENTRIES } from "./head/entries";
 import { asked, ON_CURVE, SOLIDS, SPECIMEN_CALL } from "./formulas";
-import { IMPOSSIBLE } from "./impossible";
+import { IMPOSSIBLE } from "./head/impossible";
 import { shownWord } from "./list-words";
-import { MISSING_IN_FULL } from "./missing";
+import { MISSING_IN_FULL } from "./head/missing";
 import { DESIGN_REMARK } from "./results/design";
 import { ofField, ofQuality } from "./results/results";
 

@@ -1,7 +1,7 @@
 /**
  * Every worksheet function through Excel's door, with cells of every kind, and the changes of a test whose effect on the
  * answer is known. That void ratio and strain answer the same is a property in test/reduction/curve/preconsolidation.test.ts;
- * shifted, mirrored and converted readings in test/reduction/increment/same-curve.test.ts.
+ * shifted, mirrored and converted readings in test/reduction/increment/made-curves/same-curve.test.ts.
  */
 import fc from "../properties";
 import { SCENARIOS } from "../generators/time-curves";

@@ -34,7 +34,7 @@ const { values, positionals } = parseArgs({
 
 /** Tests that take seconds for every change, since they look at hundreds of made curves: they run if --tests names them. */
 const SLOW = ["no-consolidation", "progress-study", "scenarios"].map(
-  (name) => `test/reduction/increment/${name}.test.ts`,
+  (name) => `test/reduction/increment/made-curves/${name}.test.ts`,
 );
 
 /** The tests of a source file or folder. */

@@ -6,7 +6,7 @@
 import { english, type Value } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
 import type { HostWords } from "../../workbook/port";
-import { CHECKED_INPUTS, limitsIn } from "../impossible";
+import { CHECKED_INPUTS, limitsIn } from "../head/impossible";
 import type { Limits } from "../measures";
 import { wordIn, wordShown } from "../list-words";
 import { ALL_ADOPTABLE } from "../results/adoptable";

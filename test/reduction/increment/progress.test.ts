@@ -1,4 +1,4 @@
-/** A load that is still on: what PROGRESS answers and says. test/reduction/increment/progress-study.test.ts has its accuracy. */
+/** A load that is still on: what PROGRESS answers and says. test/reduction/increment/made-curves/progress-study.test.ts has its accuracy. */
 import { endOfPrimary, END_RULES, type EndRule } from "../../../src/reduction/increment/end-of-primary";
 import {
   expectedEnd,

@@ -4,7 +4,7 @@
  */
 import { templateOf, verbatim, type Message, type Value } from "../../../../reduction/message";
 import * as ofHead from "../../../../specification/sentences/of-head";
-import { NEEDED_INPUTS } from "../../../../specification/missing";
+import { NEEDED_INPUTS } from "../../../../specification/head/missing";
 import * as ofRemarks from "../../../../specification/sentences/of-remarks";
 import { shownOnSheet, wordsOf } from "../../../../specification/text/words";
 

@@ -3,18 +3,18 @@
  * curves: the range holds the true t100 nine times in ten, and "over" comes too soon in less than one curve in a
  * hundred.
  */
-import fc from "../../properties";
-import { END_RULES } from "../../../src/reduction/increment/end-of-primary";
+import fc from "../../../properties";
+import { END_RULES } from "../../../../src/reduction/increment/end-of-primary";
 import {
   progress,
   type ExpectedEnd,
   type Progress,
   type ProgressRule,
-} from "../../../src/reduction/increment/progress";
-import { reduceIncrement } from "../../../src/reduction/increment/reduce";
-import { endByLogTime, endByRootTime } from "../../generators/end-of-primary";
-import { CUTS, justBefore, KINDS, standing } from "../../generators/standing-loads";
-import { english } from "../../../src/reduction/message";
+} from "../../../../src/reduction/increment/progress";
+import { reduceIncrement } from "../../../../src/reduction/increment/reduce";
+import { endByLogTime, endByRootTime } from "../../../generators/end-of-primary";
+import { CUTS, justBefore, KINDS, standing } from "../../../generators/standing-loads";
+import { english } from "../../../../src/reduction/message";
 
 const CURVES = 5;
 const TRUTH = { "log time": endByLogTime, "root time": endByRootTime };

@@ -2,9 +2,9 @@
  * The inputs that are missing or impossible, with their cells: in full on the page of remarks, and in one row at the
  * head of the sheet.
  */
-import { english, say, type Message } from "../reduction/message";
-import { WETTEST } from "../reduction/specimen";
-import type { Field } from "./field";
+import { english, say, type Message } from "../../reduction/message";
+import { WETTEST } from "../../reduction/specimen";
+import type { Field } from "../field";
 import {
   atLoad,
   CHOICE_REMARK,
@@ -14,7 +14,7 @@ import {
   HAS_CURVE,
   INPUT_REMARK,
   IS_POSSIBLE,
-} from "./formulas";
+} from "../formulas";
 import {
   AT_START,
   inputMissing,
@@ -31,11 +31,11 @@ import {
   tooWet,
   WITHIN,
   wrongCurve,
-} from "./sentences/of-head";
-import { isWord } from "./list-words";
-import { LOADS } from "./readings";
+} from "../sentences/of-head";
+import { isWord } from "../list-words";
+import { LOADS } from "../readings";
 import { addressAtLoad, liveAt as at, topOf as atTop } from "./impossible";
-import { inFormula, live, toldExpression, toldSentence } from "./sentences/told-formula";
+import { inFormula, live, toldExpression, toldSentence } from "../sentences/told-formula";
 
 /** The inputs that every result needs, in the order of the form, and the in-situ stress. */
 export const NEEDED_INPUTS: readonly (readonly [name: string, words: Message])[] = [

@@ -4,11 +4,11 @@
  * On curves of every scenario of the generator, with either procedure: the answers agree to a millionth, and if one
  * curve is refused the other is too.
  */
-import fc from "../../properties";
-import { PROCEDURES, type Procedure } from "../../../src/reduction/increment/constructions/procedure";
-import { reduceIncrement } from "../../../src/reduction/increment/reduce";
-import type { Outcome } from "../../../src/reduction/outcome";
-import { SCENARIOS, type TimeCurve } from "../../generators/time-curves";
+import fc from "../../../properties";
+import { PROCEDURES, type Procedure } from "../../../../src/reduction/increment/constructions/procedure";
+import { reduceIncrement } from "../../../../src/reduction/increment/reduce";
+import type { Outcome } from "../../../../src/reduction/outcome";
+import { SCENARIOS, type TimeCurve } from "../../../generators/time-curves";
 
 /** A reading of 0 is a blank; the logger at a steady rate has up to 50,000 readings, and is tested in one case only. */
 const CURVES = SCENARIOS.filter(({ name }) => name !== "logger at a steady rate");

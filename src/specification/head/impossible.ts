@@ -2,20 +2,20 @@
  * The inputs that cannot be: numbers outside their limits, texts in the place of numbers, words that are not on the list of
  * their cell. The sheet names each with its cell and the remedy, and the results that need it stay blank.
  */
-import { english, verbatim, type Verbatim } from "../reduction/message";
-import { AUTOMATIC, METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../reduction/increment/constructions/picks";
-import { PROCEDURES } from "../reduction/increment/constructions/procedure";
-import { ADOPTED_TABLE } from "./results/adopted";
-import { ADOPTED_CV_TABLE } from "./results/adopted-cv";
-import { APPARATUS, DEFLECTION } from "./form/apparatus";
-import { CHOICES } from "./form/choices";
-import { CLASSIFICATION } from "./form/classification";
-import { isTable, type Column, type Field, type Part } from "./field";
-import { atLoad, CHOICE_REMARK, CURVE_GAP, INPUT_REMARK } from "./formulas";
-import { everyWord, haveWord } from "./list-words";
-import { LOAD_TABLE } from "./load-table";
-import { MASSES, TINS } from "./form/masses";
-import { isDate, limitsOf, type Limits } from "./measures";
+import { english, verbatim, type Verbatim } from "../../reduction/message";
+import { AUTOMATIC, METHOD_PICK, PROCEDURE_PICK, TIME_METHODS } from "../../reduction/increment/constructions/picks";
+import { PROCEDURES } from "../../reduction/increment/constructions/procedure";
+import { ADOPTED_TABLE } from "../results/adopted";
+import { ADOPTED_CV_TABLE } from "../results/adopted-cv";
+import { APPARATUS, DEFLECTION } from "../form/apparatus";
+import { CHOICES } from "../form/choices";
+import { CLASSIFICATION } from "../form/classification";
+import { isTable, type Column, type Field, type Part } from "../field";
+import { atLoad, CHOICE_REMARK, CURVE_GAP, INPUT_REMARK } from "../formulas";
+import { everyWord, haveWord } from "../list-words";
+import { LOAD_TABLE } from "../load-table";
+import { MASSES, TINS } from "../form/masses";
+import { isDate, limitsOf, type Limits } from "../measures";
 import {
   beyondTable,
   chooseWord,
@@ -25,8 +25,8 @@ import {
   notAboveSolids,
   numberWithin,
   pickWord,
-} from "./sentences/of-head";
-import { live, toldExpression, toldSentence } from "./sentences/told-formula";
+} from "../sentences/of-head";
+import { live, toldExpression, toldSentence } from "../sentences/told-formula";
 
 /** Inputs that no result follows from. */
 const UNUSED = new Set([

@@ -6,10 +6,10 @@
  * is right, no answer without a remark. Refusing everything is not right either: each scenario has a least share of
  * curves that must be answered. The seeds are not those by which anything was chosen.
  */
-import { T50, T90 } from "../../../src/reduction/increment/cv";
-import { reduceIncrement, type Increment } from "../../../src/reduction/increment/reduce";
-import type { Outcome } from "../../../src/reduction/outcome";
-import { SCENARIOS, type Expected, type Method, type Scenario, type TimeCurve } from "../../generators/time-curves";
+import { T50, T90 } from "../../../../src/reduction/increment/cv";
+import { reduceIncrement, type Increment } from "../../../../src/reduction/increment/reduce";
+import type { Outcome } from "../../../../src/reduction/outcome";
+import { SCENARIOS, type Expected, type Method, type Scenario, type TimeCurve } from "../../../generators/time-curves";
 
 const SEEDS = Array.from({ length: 40 }, (_, i) => 50_001 + i);
 const METHODS: readonly Method[] = ["LOG_TIME", "ROOT_TIME", "FIT_TIME"];

@@ -3,9 +3,9 @@
  * remark. 95 in 100 are refused or remarked by every method: of 200 seeds of each kind, and of 60 with the drawn
  * procedure.
  */
-import { reduceIncrement } from "../../../src/reduction/increment/reduce";
-import { KINDS, noConsolidation } from "../../generators/no-consolidation";
-import { english, type Message } from "../../../src/reduction/message";
+import { reduceIncrement } from "../../../../src/reduction/increment/reduce";
+import { KINDS, noConsolidation } from "../../../generators/no-consolidation";
+import { english, type Message } from "../../../../src/reduction/message";
 
 jest.setTimeout(60_000);
 

@@ -3,9 +3,9 @@
  * part is then bent, remarks on it. Curves of theory with creep, a dial of 0.001 mm, t50 of 2 to 20 min; 40 of each
  * kind.
  */
-import { reduceIncrement } from "../../../src/reduction/increment/reduce";
-import { BY_HAND, degree, random } from "../../generators/time-curves";
-import { english, joined } from "../../../src/reduction/message";
+import { reduceIncrement } from "../../../../src/reduction/increment/reduce";
+import { BY_HAND, degree, random } from "../../../generators/time-curves";
+import { english, joined } from "../../../../src/reduction/message";
 
 const T50 = 0.19673075;
 const LOGGER = Array.from({ length: 60 }, (_, i) => 0.1 * (1440 / 0.1) ** (i / 59));

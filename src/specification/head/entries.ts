@@ -2,20 +2,20 @@
  * The entries from which no result follows, and that cannot be: a text in the place of a date or of a number, a number that no
  * such cell has, a word that is not on the list of its cell. The sheet names their cells; no result stays blank for them.
  */
-import { english, type Message } from "../reduction/message";
-import { APPARATUS, DEFLECTION_SET, SEATING_DEFLECTION } from "./form/apparatus";
-import { IDENTIFICATION } from "./form/identification";
-import { MASSES } from "./form/masses";
-import { isTable, type Column, type Field, type Part } from "./field";
-import { ENTRY_REMARK } from "./formulas";
+import { english, type Message } from "../../reduction/message";
+import { APPARATUS, DEFLECTION_SET, SEATING_DEFLECTION } from "../form/apparatus";
+import { IDENTIFICATION } from "../form/identification";
+import { MASSES } from "../form/masses";
+import { isTable, type Column, type Field, type Part } from "../field";
+import { ENTRY_REMARK } from "../formulas";
 import { CHECKED_INPUTS, isNumber, limitsIn, within } from "./impossible";
-import { everyWord, haveWord } from "./list-words";
-import { LOAD_TABLE } from "./load-table";
-import { DATE_LIMITS, isDate } from "./measures";
-import { ADOPTED_TABLE } from "./results/adopted";
-import { ADOPTED_CV_TABLE } from "./results/adopted-cv";
-import { chooseWords, enterDates, enterNumbers } from "./sentences/of-head";
-import { inFormula } from "./sentences/told-formula";
+import { everyWord, haveWord } from "../list-words";
+import { LOAD_TABLE } from "../load-table";
+import { DATE_LIMITS, isDate } from "../measures";
+import { ADOPTED_TABLE } from "../results/adopted";
+import { ADOPTED_CV_TABLE } from "../results/adopted-cv";
+import { chooseWords, enterDates, enterNumbers } from "../sentences/of-head";
+import { inFormula } from "../sentences/told-formula";
 
 const SINGLE: readonly Field[] = [...IDENTIFICATION, ...MASSES, ...APPARATUS, DEFLECTION_SET, SEATING_DEFLECTION]
   .flat()
