@@ -14,6 +14,7 @@ export {
   placeOfCell,
   readingLines,
   type SeriesLie,
+  type Workings,
   workings,
   type FirmLayout,
   type MissingName,

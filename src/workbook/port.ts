@@ -137,6 +137,11 @@ export interface SheetPlan {
   /** The sheet is made without being shown: the sheet in front stays there. */
   readonly behind?: boolean;
   readonly charts?: readonly ChartPlan[];
+  /**
+   * A sheet to whose cells formulas and charts refer by their places, with its names as they were when the places were found. If one
+   * of them lies elsewhere by now, the new sheet would show other cells: it is not made.
+   */
+  readonly reads?: { readonly sheet: string; readonly names: readonly SheetName[] };
 }
 
 /**
@@ -154,6 +159,10 @@ export type CellContent = {
   readonly col: number;
   /** The number format for the cell in Excel's spelling; if it is left out, the cell keeps its format. */
   readonly format?: string;
+  /** True if this cell may be overwritten. */
+  readonly replaces?: boolean;
+  /** What the cell was seen to show: if it shows something else by now, nothing is written. */
+  readonly shown?: CellValue;
 } & (
   | {
       /** The formula in the form of a plan; `{'Other sheet'!name}` is a name of another sheet. */
@@ -332,16 +341,28 @@ export interface WorkbookPort {
    * first column of a name, or across a name of one row (`lists.ts`). Writes nothing, and
    * says why, if a name does not exist or has too few cells, if a cell to be written holds a formula, or if a name of
    * `blank` holds anything. A value for a name of `free` goes only into a blank cell: somebody else may have taken the
-   * row in the meantime.
+   * row in the meantime. `held` has what cells must still hold, null for any content: somebody else may have typed there.
    */
-  fillNames(sheet: string, values: NamedColumns, blank?: readonly string[], free?: readonly string[]): Promise<void>;
+  fillNames(
+    sheet: string,
+    values: NamedColumns,
+    blank?: readonly string[],
+    free?: readonly string[],
+    held?: NamedColumns,
+  ): Promise<void>;
   /**
    * Writes formulas and constants into cells of a sheet. It is one step of undo if the host has such steps. Formats
    * stay unless a cell brings its own; notes and rules stay; a protected sheet accepts the contents and stays
    * protected. Writes nothing and throws in three cases: a formula refers to a name without cells; a cell for a formula
-   * has the format of text; a cell is not blank and `replace` is false.
+   * has the format of text; a cell is not blank and `replace` is false. `names` are the names of the sheet by which the
+   * places of the cells were found: if one of them lies elsewhere by now, nothing is written either.
    */
-  writeCells(sheet: string, cells: readonly CellContent[], replace?: boolean): Promise<void>;
+  writeCells(
+    sheet: string,
+    cells: readonly CellContent[],
+    replace?: boolean,
+    names?: readonly SheetName[],
+  ): Promise<void>;
   /** The names of the sheet, then the names of the workbook that lead to it or nowhere. */
   listNames(sheet: string): Promise<SheetName[]>;
   /**
@@ -351,9 +372,10 @@ export interface WorkbookPort {
   nameCells(sheet: string, name: string, address: string, replace?: boolean): Promise<void>;
   /**
    * Gives several cells of a sheet their names, in one step of undo if the host has such steps. Gives none of them, and
-   * says why, if one of the names already leads to cells of the sheet, or cannot be given.
+   * says why, if one of the names already leads to cells of the sheet, or cannot be given. `found` are the names of the sheet by
+   * which the places were found: if one of them lies elsewhere by now, no name is given either.
    */
-  nameAll(sheet: string, names: readonly NamedAddress[]): Promise<void>;
+  nameAll(sheet: string, names: readonly NamedAddress[], found?: readonly SheetName[]): Promise<void>;
   /**
    * Types every formula of the sheet that shows #NAME? again. Returns how many there were, and how many still show it.
    * Stopped by `course`, it leaves the formulas that it has typed.

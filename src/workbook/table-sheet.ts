@@ -85,3 +85,23 @@ export function tableSheet(table: TableSheet): SheetPlan {
     behind: true,
   };
 }
+
+/** The plan of a table with contents in its first rows; `names` are its columns. They are written with the sheet, in one step. */
+export function withRows(
+  plan: SheetPlan,
+  names: readonly string[],
+  rows: readonly (readonly CellValue[])[],
+): SheetPlan {
+  const contents = new Map<string, CellValue>();
+  const place = (row: number, col: number): string => `${row} ${col}`;
+  for (const [index, name] of names.entries()) {
+    const box = plan.names[name];
+    if (!box || box.rows < rows.length) throw new Error(`the table has no room for ${rows.length} rows of ${name}`);
+    for (const [row, values] of rows.entries()) contents.set(place(box.row + row, box.col), values[index] ?? "");
+  }
+  const cells = plan.cells.map((cell): CellPlan => {
+    const value = contents.get(place(cell.row, cell.col));
+    return value === undefined ? cell : { ...cell, value };
+  });
+  return { ...plan, cells };
+}

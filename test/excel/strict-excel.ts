@@ -38,6 +38,8 @@ export interface Options {
   readonly evaluator?: Evaluator;
   /** Requirement sets in place of those of manifest.xml. */
   readonly declared?: Readonly<Record<string, string>>;
+  /** A workbook that another stand-in has made, to begin with a copy of it; `sheets` is left out then. */
+  readonly book?: Book;
 }
 
 const NEWEST = "1.20";
@@ -63,10 +65,10 @@ export class StrictExcel implements Office, Behind {
   readonly switches: Switches = { hasNoPrinter: false, limitsPrintArea: false, isInBackground: false };
   readonly kept: Office["kept"] = new Map();
   readonly root = new Workbook(this);
-  private ids = 0;
+  private ids: number;
   private isStale = false;
   private events = new Set<HostEvent>();
-  private visit: { readonly at: number; readonly act: () => void } | undefined;
+  private visit: { readonly at: number; readonly act: () => void | Promise<void> } | undefined;
   private requests = 0;
   private gone: { readonly at: number; readonly tell: () => void } | undefined;
   private edit: { readonly ended: Promise<void>; readonly end: () => void } | undefined;
@@ -78,20 +80,25 @@ export class StrictExcel implements Office, Behind {
     locale = "en-US",
     evaluator,
     declared,
+    book,
   }: Options = {}) {
+    // The ids of a copied workbook are taken.
+    this.ids = book ? 1_000_000 : 0;
     this.platform = platform;
     this.locale = locale;
     this.requirements = new Requirements(version, platform, declared);
     this.evaluation = { evaluator: evaluator ?? (() => undefined), isAddInLate: false, busyFor: 0, isManual: false };
     const made = sheets.map((name) => newSheet(this.newId("sheet"), name));
-    this.book = {
-      sheets: made,
-      names: [],
-      structure: { on: false },
-      active: made[0].id,
-      selection: { kind: "cells", sheet: made[0].id, boxes: [{ row: 0, col: 0, rows: 1, cols: 1 }] },
-      settings: new Map(),
-    };
+    this.book = book
+      ? copyOf(book)
+      : {
+          sheets: made,
+          names: [],
+          structure: { on: false },
+          active: made[0].id,
+          selection: { kind: "cells", sheet: made[0].id, boxes: [{ row: 0, col: 0, rows: 1, cols: 1 }] },
+          settings: new Map(),
+        };
     putBehind(this);
   }
 
@@ -176,8 +183,11 @@ export class StrictExcel implements Office, Behind {
     this.edit = undefined;
   }
 
-  /** Somebody else changes the workbook before Excel carries out the n-th request from now on (1 is the next one). */
-  beforeRequest(n: number, act: () => void): void {
+  /**
+   * Somebody else changes the workbook before Excel carries out the n-th request from now on (1 is the next one). `act` may
+   * be work of several requests, of a second pane.
+   */
+  beforeRequest(n: number, act: () => void | Promise<void>): void {
     this.visit = { at: this.requests + n, act };
   }
 
@@ -262,7 +272,7 @@ export class StrictExcel implements Office, Behind {
     if (this.requests + 1 === this.visit?.at) {
       const { act } = this.visit;
       this.visit = undefined;
-      act();
+      await act();
     }
     if (this.edit && flags & DELAY_FOR_CELL_EDIT) await this.edit.ended;
     if (this.failures.isClosed) return this.answered({ sent }, "InvalidOrTimedOutSession", "The session is gone.");

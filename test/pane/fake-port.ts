@@ -31,6 +31,7 @@ import {
 } from "../../src/workbook/port";
 import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../../src/workbook/rules/sheet-names";
 import { withReferences } from "../../src/workbook/references";
+import { refuseMoved, refuseReadElsewhere } from "../../src/workbook/rules/moved";
 import { checkWrite } from "../../src/workbook/rules/write-check";
 import { isXlsx } from "../../src/workbook/file/xlsx-file";
 import { sheetsOfFile } from "./fake-file";
@@ -224,8 +225,9 @@ export class FakePort implements WorkbookPort {
 
   /** Makes every sheet completely: there is nothing to report. */
   insertSheet = (plan: SheetPlan): Promise<string> =>
-    this.answer("insertSheet", () => {
+    this.answer("insertSheet", async () => {
       checkPlan(plan);
+      refuseReadElsewhere(plan, await this.namesRead(plan));
       if (this.workbook.isStructureProtected) throw FAILURES.structure();
       for (const { series } of plan.charts ?? [])
         for (const { sheet } of series.flatMap(({ x, y }) => [x, y])) if (sheet !== undefined) this.sheet(sheet);
@@ -236,6 +238,11 @@ export class FakePort implements WorkbookPort {
       if (!plan.behind) this.bringForward(name, [{ row: 0, col: 0, rows: 1, cols: 1 }]);
       return name;
     });
+
+  private async namesRead({ reads }: SheetPlan): Promise<readonly SheetName[] | undefined> {
+    const isThere = this.workbook.sheets.some(({ name }) => reads && same(name, reads.sheet));
+    return reads && isThere ? this.listNames(reads.sheet) : undefined;
+  }
 
   private freeName(wanted: string, more: readonly string[] = []): string {
     return freeSheetName(withoutApostrophes(wanted), [...this.workbook.sheets.map(({ name }) => name), ...more]);
@@ -292,10 +299,11 @@ export class FakePort implements WorkbookPort {
     values: NamedColumns,
     blank: readonly string[] = [],
     free: readonly string[] = [],
+    held: NamedColumns = {},
   ): Promise<void> =>
     this.answer("fillNames", () => {
       const of = this.sheet(sheet);
-      checkFill(sheet, values, { blank, free }, (name) => {
+      checkFill(sheet, values, { blank, free, held }, (name) => {
         const box = this.boxNamed(of, name);
         // A text that begins like a formula is not one.
         return (
@@ -310,21 +318,38 @@ export class FakePort implements WorkbookPort {
       });
       const writes = Object.entries(values).flatMap(([name, list]) => {
         const box = this.boxNamed(of, name)!;
-        return list.flatMap((value, index) => (value === null ? [] : [{ ...cellOfList(box, index), value }]));
+        const isInput = mayWrite(of, box.row, box.col);
+        return list.flatMap((value, index) => {
+          const cell = { ...cellOfList(box, index), value };
+          return value === null ? [] : [{ ...cell, value, isInput }];
+        });
       });
-      if (writes.some(({ row, col }) => !mayWrite(of, row, col))) throw FAILURES.protected(sheet);
+      const locked = writes.filter(({ row, col }) => !mayWrite(of, row, col));
+      if (locked.some((cell) => !cell.isInput || (of.cells.get(cellAddress(cell.row, cell.col))?.value ?? "") !== ""))
+        throw FAILURES.protected(sheet);
+      of.open = [...of.open, ...locked.map(({ row, col }) => ({ row, col, rows: 1, cols: 1 }))];
       for (const { row, col, value } of writes) writeCell(of, row, col, value);
       this.filled.push({ sheet, values });
       this.tell("values");
     });
 
-  writeCells = (sheet: string, cells: readonly CellContent[], replace = false): Promise<void> =>
-    this.answer("writeCells", () => {
+  writeCells = (
+    sheet: string,
+    cells: readonly CellContent[],
+    replace = false,
+    names?: readonly SheetName[],
+  ): Promise<void> =>
+    this.answer("writeCells", async () => {
+      if (names) refuseMoved(sheet, names, await this.listNames(sheet));
       const of = this.sheet(sheet);
       const at = ({ row, col }: CellContent) => of.cells.get(cellAddress(row, col));
       checkWrite({
         ...{ sheet, cells, replace },
-        standing: (cell) => ({ content: at(cell)?.formula ?? at(cell)?.value ?? "", isText: at(cell)?.format === "@" }),
+        standing: (cell) => ({
+          content: at(cell)?.formula ?? at(cell)?.value ?? "",
+          shown: at(cell)?.value ?? "",
+          isText: at(cell)?.format === "@",
+        }),
         hasName: ({ name, sheet: other }) =>
           this.workbook.sheets.some((one) => same(one.name, other ?? sheet) && this.boxNamed(one, name) !== undefined),
       });
@@ -374,8 +399,9 @@ export class FakePort implements WorkbookPort {
       this.tell("sheets");
     });
 
-  nameAll = (sheet: string, names: readonly NamedAddress[]): Promise<void> =>
-    this.answer("nameAll", () => {
+  nameAll = (sheet: string, names: readonly NamedAddress[], found?: readonly SheetName[]): Promise<void> =>
+    this.answer("nameAll", async () => {
+      if (found) refuseMoved(sheet, found, await this.listNames(sheet));
       const of = this.sheet(sheet);
       const given = names.map(({ name, address }) => {
         checkNaming(name, address);

@@ -451,6 +451,34 @@ export function cellsContract(host: Host): void {
       expect(await columnOf(bench, "Ring", "readings")).toEqual(["", 6]);
     });
 
+    test("writes only if the cells hold what was seen: a number, a text, a day, a blank cell", async () => {
+      const bench = await withRing(host);
+      const { port } = bench;
+      const [{ ring, wet, readings }] = [await port.readNames("Ring", ["ring", "wet", "readings"])];
+      const seen = (values: typeof ring) => values!.map(([value]) => value!);
+      const held = { ring: seen(ring), wet: seen(wet), readings: seen(readings) };
+      await port.fillNames("Ring", { ring: [1], readings: ["a text", 46_000] }, [], [], held);
+      const changed = /Row 1 of "ring" on the sheet "Ring" was changed in the meantime/;
+      await refuses(bench, () => port.fillNames("Ring", { ring: [2] }, [], [], held), changed);
+      await port.fillNames("Ring", { ring: [2] }, [], [], { ring: [1], readings: ["a text", 46_000] });
+      await port.fillNames("Ring", { ring: [3] }, [], [], { readings: [null, 46_000] });
+      expect(await columnOf(bench, "Ring", "ring")).toEqual([3]);
+    });
+
+    test("fills blank cells of a protected sheet that are locked below an input of the same name", async () => {
+      const bench = await host.open();
+      const { port } = bench;
+      // As other programs save a sheet: they leave out blank rows, and with them that their cells are inputs.
+      const long = { ...RING.names, long: box(7, 1, 5) };
+      const cells = [...RING.cells, { row: 11, col: 1, kind: "label" as const, value: "locked" }];
+      await port.insertSheet({ ...RING, cells, names: long, isProtected: true, merges: [] });
+      await port.fillNames("Ring", { long: [1, 2, 3, 4] });
+      expect(await columnOf(bench, "Ring", "long")).toEqual([1, 2, 3, 4, "locked"]);
+      expect(await port.isProtected("Ring")).toBe(true);
+      await refuses(bench, () => port.fillNames("Ring", { long: [null, null, 5, 6, 7] }), /"Ring".*it is protected/);
+      expect([await bench.mayType("Ring", "B10", 1), await bench.mayType("Ring", "B12", 1)]).toEqual([true, false]);
+    });
+
     test("fills inputs of a protected sheet, which stays protected, and refuses its other cells", async () => {
       const bench = await withRing(host, true);
       await bench.port.fillNames("Ring", { ring: [70], readings: [1, 2] });

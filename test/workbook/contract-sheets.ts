@@ -1,7 +1,7 @@
 /** The contract of `WorkbookPort`: the sheets of a workbook, and sheets made from plans. */
 import type { CellValue, ChartPlan, SheetPlan } from "../../src/workbook/port";
 import { box, RING, type Host } from "./contract-bench";
-import { CANNOT_UNDO, columnOf, columnPlan, either, refuses } from "./contract-steps";
+import { CANNOT_UNDO, columnOf, columnPlan, either, refuses, withRing } from "./contract-steps";
 
 /** Texts that a spreadsheet takes for something else when a person types them. */
 const TEXTS = [
@@ -84,6 +84,17 @@ export function sheetsContract(host: Host): void {
       const tell = jest.fn();
       await port.insertSheet({ ...RING, pages: [box(0, 0, 12, 3)], paper: "A4", footer: "version 7" }, tell);
       expect(tell).not.toHaveBeenCalled();
+    });
+
+    test("is not made if it would show other cells of a sheet than it was made for", async () => {
+      const bench = await withRing(host);
+      const { port } = bench;
+      const plan = { ...RING, name: "Second", reads: { sheet: "Ring", names: await port.listNames("Ring") } };
+      expect(await port.insertSheet(plan)).toBe("Second");
+      await bench.deleteRow("Ring", 0);
+      const elsewhere = /The new sheet would show other cells of the sheet "Ring".*Nothing was inserted/;
+      await refuses(bench, () => port.insertSheet(plan), elsewhere);
+      await refuses(bench, () => port.insertSheet({ ...plan, reads: { sheet: "Gone", names: [] } }), /"Gone"/);
     });
 
     test("leaves the sheet in front and its selection, if the plan says so", async () => {

@@ -142,6 +142,36 @@ export function writingContract(host: Host): void {
       expect(await bench.mayType("Ring", "B4", 5)).toBe(false);
     });
 
+    test("writes nothing if rows were inserted, or a name was moved, since the places were found", async () => {
+      const bench = await withRing(host);
+      const { port } = bench;
+      const names = await port.listNames("Ring");
+      const write = () => port.writeCells("Ring", [{ row: 10, col: 3, value: 1 }], false, names);
+      await write();
+      await port.nameCells("Ring", "wet", "B9", true);
+      await refuses(bench, write, /Rows or columns of the sheet "Ring" were inserted or deleted in the meantime/);
+      await port.writeCells("Ring", [{ row: 10, col: 3, value: 2 }], true);
+      await bench.deleteRow("Ring", 0);
+      await refuses(bench, write, /Nothing was written/);
+    });
+
+    test("writes nothing if a cell shows another value than was seen", async () => {
+      const bench = await withRing(host);
+      const cell = { row: 1, col: 1, value: 2, shown: 74.36 };
+      await bench.port.writeCells("Ring", [cell], true);
+      await refuses(bench, () => bench.port.writeCells("Ring", [cell], true), /B2 .*somebody else has changed it/);
+    });
+
+    test("overwrites the cells that say that they may be", async () => {
+      const bench = await withRing(host);
+      const cells = [
+        { row: 10, col: 3, value: 1 },
+        { row: 1, col: 1, value: 2, replaces: true },
+      ];
+      await bench.port.writeCells("Ring", cells);
+      expect(await columnOf(bench, "Ring", "ring")).toEqual([2]);
+    });
+
     test("adds rows to a sheet if cells beyond its last row are written", async () => {
       const bench = await withRing(host);
       await bench.port.writeCells("Ring", [{ row: 400, col: 40, value: "below" }]);

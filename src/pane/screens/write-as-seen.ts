@@ -1,5 +1,6 @@
 /** Writes named cells of a sheet unless what they are written beside has changed since the screen showed it. */
 import type { NamedValues } from "../../record/record";
+import { asColumn } from "../../workbook/lists";
 import type { NamedColumns, WorkbookPort } from "../../workbook/port";
 
 export interface AsSeen {
@@ -11,6 +12,15 @@ export interface AsSeen {
   readonly free: readonly string[];
 }
 
+/** The cells of a name from the top, of the values of a sheet, as far as a list has them written. */
+const heldIn = (values: NamedValues, cells: NamedColumns): NamedColumns =>
+  Object.fromEntries(
+    Object.entries(cells).map(([name, list]) => [
+      name,
+      list.map((value, row) => (value === null ? null : (asColumn(values[name] ?? [])[row]?.[0] ?? ""))),
+    ]),
+  );
+
 /** Returns which of the two happened. An error of the workbook is thrown on. */
 export async function writeAsSeen(
   port: WorkbookPort,
@@ -18,7 +28,8 @@ export async function writeAsSeen(
   cells: NamedColumns,
   { names, isAsSeen, free }: AsSeen,
 ): Promise<"written" | "changed meanwhile"> {
-  if (!isAsSeen(await port.readNames(sheet, names))) return "changed meanwhile";
-  await port.fillNames(sheet, cells, [], free);
+  const values = await port.readNames(sheet, [...new Set([...names, ...Object.keys(cells)])]);
+  if (!isAsSeen(values)) return "changed meanwhile";
+  await port.fillNames(sheet, cells, [], free, heldIn(values, cells));
   return "written";
 }

@@ -25,11 +25,12 @@ import {
 } from "../port";
 import { quoted } from "../address";
 import { ONLY_COPIED } from "./evaluation/plugin";
-import { cellOfList, lengthOf } from "../lists";
+import { asColumn, cellOfList, lengthOf } from "../lists";
 import { firstOf } from "../../reduction/numeric/lists";
 import { checkFill } from "../rules/fill";
 import { inSlices, isStopped, partOf, unwatched, type Course } from "../in-slices";
 import { withReferences } from "../references";
+import { refuseMoved, refuseReadElsewhere } from "../rules/moved";
 import { checkWrite } from "../rules/write-check";
 import { blockAddresses, joined, sideBySide } from "../picked";
 import { changesOf } from "./changes";
@@ -54,7 +55,7 @@ import { nameCommand, namesOf, roomCommands, unboundFormulas } from "./upkeep";
 import { timeStamp } from "../time-stamp";
 import type { OpenWorkbook } from "./workbook";
 import { opening } from "./xlsx/open";
-import { addressOf, toBox, toZone, type Zone } from "./zones";
+import { addressOf, joinedZones, toBox, toZone, type Zone } from "./zones";
 
 /** The share of the insertion of a file that is done when the file is read. */
 const FILE_SHARE = 0.4;
@@ -162,8 +163,10 @@ export class EmbeddedPort implements WorkbookPort {
     checkPlan(plan);
     const model = this.#model;
     let [name, sheetId, names] = ["", "", new Map() as LocalNames];
+    const checkRead = (): void => this.#checkRead(plan);
     const commands = function* (): Generator<number, StepPlan> {
       const { getters } = model;
+      checkRead();
       const sheets = getters.getSheetIds().map((id) => getters.getSheetName(id));
       name = freeSheetName(withoutApostrophes(plan.name), sheets);
       sheetId = model.uuidGenerator.smallUuid();
@@ -191,6 +194,11 @@ export class EmbeddedPort implements WorkbookPort {
     this.#localNames.set(sheetId, names);
     if (!plan.behind) this.#activate(sheetId);
     return name;
+  }
+
+  #checkRead(plan: SheetPlan): void {
+    const id = plan.reads && this.#model.getters.getSheetIdByName(plan.reads.sheet);
+    refuseReadElsewhere(plan, id === undefined ? undefined : this.#namesOn(id));
   }
 
   async selection(): Promise<Selection> {
@@ -272,6 +280,7 @@ export class EmbeddedPort implements WorkbookPort {
     given: NamedColumns,
     blank: readonly string[] = [],
     free: readonly string[] = [],
+    held: NamedColumns = {},
   ): Promise<void> {
     const values = structuredClone(given);
     while (isBusy(this.#model)) await stepEnd(this.#model);
@@ -288,31 +297,52 @@ export class EmbeddedPort implements WorkbookPort {
         })
       );
     };
-    checkFill(sheet, values, { blank, free }, contents);
+    const shown = (name: string): CellValue[] => {
+      const zone = this.#zoneNamed(sheetId, name);
+      return zone ? asColumn(this.#valuesOf(sheetId, zone)).map(([value = ""]) => value) : [];
+    };
+    checkFill(sheet, values, { blank, free, held }, contents, shown);
     const protection = protectionOf(this.#model, sheetId);
+    const lost: Zone[] = [];
     const commands = Object.entries(values).flatMap(([name, list]) => {
       const box = toBox(this.#zoneNamed(sheetId, name)!);
+      // Programs that save a workbook leave out blank rows, and with the rows that their cells are inputs.
+      const isInput = mayWrite(protection, box.col, box.row);
+      const present = contents(name) ?? [];
       return list.flatMap((value, i) => {
         if (value === null) return [];
         const position = { sheetId, ...cellOfList(box, i) };
-        if (!mayWrite(protection, position.col, position.row))
-          throw new WorkbookError(
-            say`The sheet "${verbatim(sheet)}" could not be written: it is protected, and row ${i + 1} of "${verbatim(name)}" is none of its inputs. Nothing was written: lift the protection (Data sheet, Sheet check), and try again.`,
-          );
+        if (!mayWrite(protection, position.col, position.row)) {
+          if (!isInput || (present[i] ?? "") !== "")
+            throw new WorkbookError(
+              say`The sheet "${verbatim(sheet)}" could not be written: it is protected, and row ${i + 1} of "${verbatim(name)}" is none of its inputs. Nothing was written: lift the protection (Data sheet, Sheet check), and try again.`,
+            );
+          lost.push(toZone({ row: position.row, col: position.col, rows: 1, cols: 1 }));
+        }
         return [{ type: "UPDATE_CELL", ...position, content: typed(value, getters.getCell(position)?.format) }];
       });
     });
+    const opening =
+      lost.length > 0
+        ? [setProtection(sheetId, { ...protection, open: [...protection.open, ...joinedZones(lost)] })]
+        : [];
     const model = this.#model;
     const isStillOpen = (): boolean => model === this.#model && this.#sheets().some((one) => one.id === sheetId);
-    const refused = await carryOutInBatches(model, commands, isStillOpen);
+    const refused = await carryOutInBatches(model, [...opening, ...commands], isStillOpen);
     refuse(refused, say`The sheet "${verbatim(sheet)}" could not be written`);
   }
 
-  async writeCells(sheet: string, given: readonly CellContent[], replace = false): Promise<void> {
+  async writeCells(
+    sheet: string,
+    given: readonly CellContent[],
+    replace = false,
+    names?: readonly SheetName[],
+  ): Promise<void> {
     // The list comes from the frame of the pane, whose Array is another class; the engine refuses it as "unsupported".
     const cells = [...given];
     while (isBusy(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#openSheetId(sheet);
+    if (names) refuseMoved(sheet, [...names], this.#namesOn(sheetId));
     const { getters } = this.#model;
     const idOf = (other: string | undefined) => (other === undefined ? sheetId : getters.getSheetIdByName(other));
     const at = ({ row, col }: CellContent) => getters.getCell({ sheetId, row, col });
@@ -326,7 +356,11 @@ export class EmbeddedPort implements WorkbookPort {
       sheet,
       cells,
       replace,
-      standing: (cell) => ({ content: heldBy(cell), isText: at(cell)?.format === TEXT_FORMAT }),
+      standing: (cell) => ({
+        content: heldBy(cell),
+        shown: this.#valueAt({ sheetId, row: cell.row, col: cell.col }),
+        isText: at(cell)?.format === TEXT_FORMAT,
+      }),
       hasName: ({ name, sheet: other }) => {
         const id = idOf(other);
         return id !== undefined && this.#zoneNamed(id, name) !== undefined;
@@ -352,7 +386,10 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async listNames(sheet: string): Promise<SheetName[]> {
-    const sheetId = this.#sheetId(sheet);
+    return this.#namesOn(this.#sheetId(sheet));
+  }
+
+  #namesOn(sheetId: string): SheetName[] {
     return namesOf(this.#model, sheetId, this.#localNames.get(sheetId), this.#lost.get(sheetId) ?? []);
   }
 
@@ -372,9 +409,10 @@ export class EmbeddedPort implements WorkbookPort {
     if (present === undefined) this.#localNames.set(sheetId, local.set(name, called));
   }
 
-  async nameAll(sheet: string, names: readonly NamedAddress[]): Promise<void> {
+  async nameAll(sheet: string, names: readonly NamedAddress[], found?: readonly SheetName[]): Promise<void> {
     while (isBusy(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#openSheetId(sheet);
+    if (found) refuseMoved(sheet, [...found], this.#namesOn(sheetId));
     const local = new Map(this.#localNames.get(sheetId));
     const taken = this.#model.getters.getNamedRanges().map((range) => range.name);
     const zones: Zone[] = [];

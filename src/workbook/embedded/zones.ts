@@ -28,3 +28,15 @@ export const addressOf = ({ left, right, top, bottom }: Zone): string => {
   const from = helpers.toXC(left, top);
   return left === right && top === bottom ? from : `${from}:${helpers.toXC(right, bottom)}`;
 };
+
+/** Neighbouring zones in a column, or whole rows, joined to one zone. */
+export function joinedZones(zones: readonly Zone[]): Zone[] {
+  const found: Zone[] = [];
+  for (const zone of [...zones].sort((a, b) => a.left - b.left || a.right - b.right || a.top - b.top)) {
+    const last = found.at(-1);
+    if (last && last.left === zone.left && last.right === zone.right && last.bottom === zone.top - 1)
+      found.splice(-1, 1, { ...last, bottom: zone.bottom });
+    else found.push(zone);
+  }
+  return found;
+}

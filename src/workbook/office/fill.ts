@@ -22,7 +22,7 @@ export interface Column {
 }
 
 /** Cells of a list, counted from its first cell. */
-const partOf = ({ isAcross = false }: Column, from: number, length: number): Box =>
+export const partOf = ({ isAcross = false }: Column, from: number, length: number): Box =>
   isAcross ? { row: 0, col: from, rows: 1, cols: length } : { row: from, col: 0, rows: length, cols: 1 };
 
 /** New content of a cell; null leaves the cell unchanged. */
@@ -73,12 +73,13 @@ export const afterFailure = async (context: Excel.RequestContext, columns: reado
 
 /**
  * Writes the values. If Excel refuses in the middle, each column is restored separately, so that one failure does not
- * stop the others; the sentence says what the cells hold then.
+ * stop the others; the sentence says what the cells hold then. `before` are steps that come first.
  */
 export async function writeColumns(
   context: Excel.RequestContext,
   columns: ReadonlyMap<string, Column>,
   { sheet, values, doing }: { readonly sheet: string; readonly values: NamedColumns; readonly doing: Message },
+  before: readonly Step[] = [],
 ): Promise<void> {
   const taken: Taken[] = [];
   const lists = Object.entries(values).flatMap(([name, list]) => {
@@ -86,11 +87,8 @@ export async function writeColumns(
     return column && list.length > 0 ? [{ column, list }] : [];
   });
   try {
-    await sendNoted(
-      context,
-      sheet,
-      lists.flatMap(({ column, list }) => stepsOf(column, list, (cells) => void taken.push(cells))),
-    );
+    const writing = lists.flatMap(({ column, list }) => stepsOf(column, list, (cells) => void taken.push(cells)));
+    await sendNoted(context, sheet, [...before, ...writing]);
   } catch (error) {
     for (const { column, list } of lists) {
       // Only cells that were written are restored: they held constants. Into another cell an answer may spill.

@@ -36,13 +36,22 @@ import { run, runOn } from "./batch";
 import { wantedOf, writeColumns, type Column } from "./fill";
 import { followChanges, followSelection } from "./follow";
 import { hiddenLines } from "./reading/hidden";
+import { withInputsOpen } from "./inputs";
 import { insertFile } from "./insert-file";
 import { note, strike, unfinishedWork } from "./journal";
 import { lookAt } from "./reading/look-at";
 import { LAST_COLUMN, LAST_ROW, withPlanNames } from "./names";
 import { insertSheet } from "./new-sheet";
 import { isWhole, itemsOf, NAME_PROPERTIES, type Named } from "./reading/places";
-import { boxOfRange, PLACE_OF_ONE, readBoxes, readValues, type Wanted } from "./reading/read";
+import {
+  boxOfRange,
+  namedCells,
+  PLACE_OF_ONE,
+  readBoxes,
+  readValues,
+  withNamesThere,
+  type Wanted,
+} from "./reading/read";
 import { reenterFormulas } from "./reenter";
 import { findSheets, readSheets } from "./reading/sheets";
 import { listNames, nameAll, protect } from "./upkeep";
@@ -116,12 +125,14 @@ async function readNamed(
   names: readonly string[],
   read: (context: Excel.RequestContext, wanted: readonly Wanted[]) => Promise<CellValue[][][]>,
 ): Promise<Record<string, CellValue[][]>> {
-  const places = [...(await namedItems(context, sheet, names))];
-  const cells = await read(
-    context,
-    places.map(([, { box }]) => ({ within: sheet, box })),
-  );
-  return Object.fromEntries(places.map(([name], i) => [name, nth(cells, i)]));
+  return withNamesThere(async (byPlace) => {
+    const places = [...(await namedItems(context, sheet, names))];
+    const cells = await read(
+      context,
+      places.map(([, named]) => namedCells(named, byPlace ? sheet : undefined)),
+    );
+    return Object.fromEntries(places.map(([name], i) => [name, nth(cells, i)]));
+  });
 }
 
 /**
@@ -258,10 +269,13 @@ export class OfficePort implements WorkbookPort {
     values: NamedColumns,
     blank: readonly string[] = [],
     free: readonly string[] = [],
+    held: NamedColumns = {},
   ): Promise<void> {
     const doing = say`write into the sheet "${verbatim(sheet)}"`;
     return runOn(sheet, doing, async (context, found) => {
-      const names = [...new Set([...Object.keys(values), ...blank])];
+      // Loaded with the names.
+      const protection = found.protection.load("protected");
+      const names = [...new Set([...Object.keys(values), ...blank, ...Object.keys(held)])];
       const blankColumns = new Map(
         [...(await namedItems(context, found, names))].map(([name, { item, box }]): [string, Column] => [
           name,
@@ -280,14 +294,21 @@ export class OfficePort implements WorkbookPort {
         ]),
       );
       const present = await withoutTexts(context, columns);
-      checkFill(sheet, values, { blank, free }, (name) => present.get(name));
-      await writeColumns(context, columns, { sheet, values, doing });
+      checkFill(sheet, values, { blank, free, held }, (name) => present.get(name));
+      await withInputsOpen(context, found, protection, { columns, values }, (first) =>
+        writeColumns(context, columns, { sheet, values, doing }, first),
+      );
     });
   }
 
-  writeCells = (sheet: string, cells: readonly CellContent[], replace = false): Promise<void> =>
+  writeCells = (
+    sheet: string,
+    cells: readonly CellContent[],
+    replace = false,
+    names?: readonly SheetName[],
+  ): Promise<void> =>
     runOn(sheet, say`write into the sheet "${verbatim(sheet)}"`, (context, found) =>
-      writeCells(context, found, { sheet, cells, replace }),
+      writeCells(context, found, { sheet, cells, replace, names }),
     );
 
   listNames = (sheet: string): Promise<SheetName[]> =>
@@ -301,9 +322,9 @@ export class OfficePort implements WorkbookPort {
     this.#listeners.forEach((listener) => listener("sheets"));
   }
 
-  async nameAll(sheet: string, names: readonly NamedAddress[]): Promise<void> {
+  async nameAll(sheet: string, names: readonly NamedAddress[], before?: readonly SheetName[]): Promise<void> {
     await runOn(sheet, say`name cells of the sheet "${verbatim(sheet)}"`, (context, found) =>
-      nameAll(context, found, names, false),
+      nameAll(context, found, names, false, before),
     );
     this.#listeners.forEach((listener) => listener("sheets"));
   }

@@ -4,6 +4,7 @@
 import { say, verbatim, type Message } from "../../reduction/message";
 import { Stopped, type Course } from "../in-slices";
 import { FONT } from "../look/look";
+import { refuseReadElsewhere } from "../rules/moved";
 import { checkPlan } from "../rules/plan-check";
 import { WorkbookError, type SheetPlan } from "../port";
 import { rowBands } from "../look/row-bands";
@@ -17,7 +18,7 @@ import { rangeOf } from "./reading/read";
 import { bytesOf, goOn, send, type Step } from "./requests";
 import { rulesOf } from "./look/rules";
 import { isTaken, PROTECTED, told } from "./sentence";
-import { PROTECTION } from "./upkeep";
+import { listNames, PROTECTION } from "./upkeep";
 
 /** A sheet that was asked for; it has an id once Excel has answered. */
 interface Begun {
@@ -167,6 +168,14 @@ async function remove(begun: Begun | undefined): Promise<Message> {
   }
 }
 
+/** The formulas and charts that stand by now follow their cells; before, rows may have been inserted above these. */
+async function checkRead(context: Excel.RequestContext, plan: SheetPlan): Promise<void> {
+  if (!plan.reads) return;
+  const sheet = context.workbook.worksheets.getItemOrNullObject(plan.reads.sheet).load("name");
+  await context.sync();
+  refuseReadElsewhere(plan, sheet.isNullObject ? undefined : await listNames(context, sheet));
+}
+
 /** The share of the work that is done when the cells are filled in, as a rule. */
 const FILLED_IN = 0.8;
 
@@ -198,6 +207,7 @@ export async function insertSheet(
       goOn(course, (1 + FILLED_IN) / 2);
       doing = say`draw the charts of the new sheet`;
       await addCharts(context, sheet, plan.charts ?? []);
+      await checkRead(context, plan);
       doing = say`show the new sheet`;
       if (plan.isProtected) sheet.protection.protect(PROTECTION);
       if (!plan.behind) {
@@ -211,6 +221,8 @@ export async function insertSheet(
     });
   } catch (error) {
     const after = await remove(made);
+    if (error instanceof WorkbookError && after !== AS_IT_WAS)
+      throw new WorkbookError(say`${error.said} ${after}`, { cause: error });
     throw error instanceof Stopped && after === AS_IT_WAS ? error : told(error, doing, after);
   }
 }

@@ -1,4 +1,5 @@
 /** Types formulas again that Excel has not connected to the add-in. */
+import { asWritten } from "./meantime";
 import { firstOf, nth } from "../../reduction/numeric/lists";
 import { Stopped, type Course } from "../in-slices";
 import type { CellValue } from "../port";
@@ -131,17 +132,24 @@ async function typeAgain(
   cells: readonly Cell[],
   course: Course | undefined,
 ): Promise<void> {
+  // What a cell holds just before it is written: somebody else may have typed there.
+  const taken: { readonly cell: Cell; readonly held: Excel.Range }[] = [];
   try {
     await send(
       context,
-      cells.map(({ range, formula }) => ({
-        bytes: bytesOf(formula),
+      cells.map((cell) => ({
+        bytes: bytesOf(cell.formula),
         act: () => {
-          range.formulas = [[asTyped(formula)]];
+          taken.push({ cell, held: cell.range.getCell(0, 0).load("formulas,values") });
+          cell.range.formulas = [[asTyped(cell.formula)]];
         },
       })),
       course,
     );
+    const typed = taken.filter(({ cell, held }) => held.formulas[0]?.[0] !== cell.formula);
+    for (const { cell, held } of typed)
+      cell.range.formulas = [[asWritten(held.formulas[0]?.[0] ?? "", held.values[0]?.[0])]];
+    if (typed.length > 0) await context.sync();
   } catch (error) {
     if (error instanceof Stopped) throw error;
     if (cells.length === 1) return;

@@ -2,6 +2,7 @@
 import { say, verbatim } from "../../reduction/message";
 import { boxAddress, cellAddress, quoted } from "../address";
 import { localName, planName } from "../rules/names";
+import { refuseMoved } from "../rules/moved";
 import { checkNaming } from "../rules/naming";
 import { WorkbookError, type NamedAddress, type SheetName } from "../port";
 import { note, strike, strikeNow } from "./journal";
@@ -66,13 +67,14 @@ function refuseTaken(name: string, item: Excel.NamedItem): void {
 
 /**
  * Names several cells; a name that already refers to cells is moved only with `replace`. If Excel refuses one of them,
- * the names made so far are deleted again.
+ * the names made so far are deleted again. `before` are the names by which the places were found.
  */
 export async function nameAll(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   names: readonly NamedAddress[],
   replace: boolean,
+  before?: readonly SheetName[],
 ): Promise<void> {
   if (names.length === 0) return;
   for (const { name, address } of names) checkNaming(name, address);
@@ -81,34 +83,41 @@ export async function nameAll(
     item: sheet.names.getItemOrNullObject(localName(name)).load("type,value"),
     range: sheet.getRange(address).load(PLACE_OF_ONE),
   }));
+  const listed = before && {
+    own: sheet.names.load(NAME_PROPERTIES),
+    shared: context.workbook.names.load(NAME_PROPERTIES),
+  };
   sheet.load("name");
   await context.sync();
+  if (listed)
+    refuseMoved(sheet.name, before, sheetNamesOf(sheet.name, { own: listed.own.items, shared: listed.shared.items }));
   if (!replace) for (const { name, item } of found) refuseTaken(name, item);
   const isNew = found.filter(({ item }) => item.isNullObject);
+  // Until all names are given, a comment tells ours from names that somebody else gives in the meantime.
+  const mark = `Clayledger ${Math.random().toString(36).slice(2)}`;
   try {
-    for (const { name, item, range } of found)
-      if (item.isNullObject) sheet.names.add(localName(name), range);
+    const made = isNew.map(({ name, range }) => sheet.names.add(localName(name), range, mark));
+    for (const { item, range } of found)
       // Changing the name keeps the formulas that use it; deleting it and making it again would break them.
-      else item.formula = `=${quoted(sheet.name)}!${boxAddress(boxOfRange(range))}`;
+      if (!item.isNullObject) item.formula = `=${quoted(sheet.name)}!${boxAddress(boxOfRange(range))}`;
+    for (const item of made) item.comment = "";
     await context.sync();
   } catch (error) {
-    await deleteNames(
-      context,
-      sheet,
-      isNew.map(({ name }) => name),
-    ).catch(() => undefined);
+    await deleteMarked(context, sheet, isNew, mark).catch(() => undefined);
     throw error;
   }
 }
 
-async function deleteNames(
+/** Deletes those of these names that have the comment. */
+async function deleteMarked(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
-  names: readonly string[],
+  names: readonly NamedAddress[],
+  mark: string,
 ): Promise<void> {
-  const items = names.map((name) => sheet.names.getItemOrNullObject(localName(name)));
+  const items = names.map(({ name }) => sheet.names.getItemOrNullObject(localName(name)).load("comment"));
   await context.sync();
-  for (const item of items) if (!item.isNullObject) item.delete();
+  for (const item of items) if (!item.isNullObject && item.comment === mark) item.delete();
   await context.sync();
 }
 

@@ -5,23 +5,27 @@
 import { say, verbatim } from "../../reduction/message";
 import { quoted } from "../address";
 import { localName } from "../rules/names";
-import type { CellContent, CellValue } from "../port";
+import type { CellContent, CellValue, SheetName } from "../port";
 import { referencesOf, withReferences } from "../references";
+import { refuseMoved } from "../rules/moved";
 import { checkWrite, columnRuns, type Standing } from "../rules/write-check";
 import { afterFailure, wantedOf, type Column } from "./fill";
 import { constant } from "./grid";
 import { sendNoted } from "./journal";
 import { asWritten, refuseChanged, take, type Taken } from "./meantime";
+import { NAME_PROPERTIES } from "./reading/places";
 import { rangeOf, readBoxes } from "./reading/read";
 import { bytesOf, send, type Step } from "./requests";
 import { told } from "./sentence";
 import { namedBoxes } from "./reading/sheets";
-import { unprotected } from "./upkeep";
+import { sheetNamesOf, unprotected } from "./upkeep";
 
 interface Writing {
   readonly sheet: string;
   readonly cells: readonly CellContent[];
   readonly replace: boolean;
+  /** The names of the sheet by which the places were found, if they were. */
+  readonly names?: readonly SheetName[] | undefined;
 }
 
 /** Cells below one another, with their present contents and formats. */
@@ -29,21 +33,24 @@ interface Run extends Column {
   readonly cells: readonly CellContent[];
   /** The contents in the form in which they are written back. */
   readonly typed: readonly CellValue[];
+  readonly shown: readonly CellValue[];
   readonly formats: readonly string[];
 }
 
-async function runsAt(
-  context: Excel.RequestContext,
-  sheet: Excel.Worksheet,
-  cells: readonly CellContent[],
-): Promise<Run[]> {
-  const runs = columnRuns(cells).flatMap((run) => {
+interface Asked extends Column {
+  readonly cells: readonly CellContent[];
+}
+
+/** The ranges of the cells, asked for with the next request: from then on they follow their cells. */
+const askFor = (sheet: Excel.Worksheet, cells: readonly CellContent[]): Asked[] =>
+  columnRuns(cells).flatMap((run) => {
     const [first] = run;
     if (!first) return [];
     const within = rangeOf(sheet, { row: first.row, col: first.col, rows: run.length, cols: 1 }).load("numberFormat");
     return [{ cells: run, within, before: run.map((): CellValue => "") }];
   });
-  await context.sync();
+
+async function withContents(context: Excel.RequestContext, runs: readonly Asked[]): Promise<Run[]> {
   const contents = await readBoxes(context, wantedOf(runs), "formulas");
   const values = await readBoxes(context, wantedOf(runs), "values");
   return runs.map((run, index) => {
@@ -52,9 +59,18 @@ async function runsAt(
       ...run,
       before,
       typed: before.map((content, row) => asWritten(content, values[index]?.[row]?.[0])),
+      shown: before.map((_, row) => values[index]?.[row]?.[0] ?? ""),
       formats: run.within.numberFormat.map(([format]) => String(format)),
     };
   });
+}
+
+/** Asks for the names of the sheet with the next request. The check that is returned refuses names that lie elsewhere. */
+function askForNames(context: Excel.RequestContext, own: Excel.Worksheet, { sheet, names }: Writing): () => void {
+  if (!names) return () => undefined;
+  const [mine, shared] = [own.names.load(NAME_PROPERTIES), context.workbook.names.load(NAME_PROPERTIES)];
+  own.load("name");
+  return () => refuseMoved(sheet, names, sheetNamesOf(own.name, { own: mine.items, shared: shared.items }));
 }
 
 /** Returns a function that tells whether a name of a sheet refers to cells of it, for all names in the formulas. */
@@ -76,8 +92,8 @@ async function namesThere(
   const present = others.filter(({ isNullObject }) => !isNullObject);
   const there = present.length > 0 ? await namedBoxes(context, present, namesOf(false)) : [];
   const known = new Set([
-    ...here.flatMap(({ boxes }) => [...boxes.keys()].map((name) => `\n${name}`)),
-    ...there.flatMap(({ sheet, boxes }) => [...boxes.keys()].map((name) => `${sheet.name.toLowerCase()}\n${name}`)),
+    ...here.flatMap(({ items }) => [...items.keys()].map((name) => `\n${name}`)),
+    ...there.flatMap(({ sheet, items }) => [...items.keys()].map((name) => `${sheet.name.toLowerCase()}\n${name}`)),
   ]);
   return (name, sheet = "") => known.has(`${sheet.toLowerCase()}\n${name}`);
 }
@@ -110,25 +126,30 @@ const stepOf = (
 export async function writeCells(
   context: Excel.RequestContext,
   found: Excel.Worksheet,
-  { sheet, cells, replace }: Writing,
+  writing: Writing,
 ): Promise<void> {
+  const { sheet, cells, replace } = writing;
   if (cells.length === 0) return;
+  const blank = (): Standing => ({ content: "", shown: "", isText: false });
+  // Faults that do not depend on the sheet are found before Excel is asked.
+  const asSeen = (cell: CellContent): Standing => ({ ...blank(), shown: cell.shown ?? "" });
+  checkWrite({ sheet, cells, replace, hasName: () => true, standing: asSeen });
+  const [asked, checkPlaces] = [askFor(found, cells), askForNames(context, found, writing)];
   const hasName = await namesThere(context, found, cells);
-  // Faults that do not depend on the sheet are found before the cells are read.
-  const blank = (): Standing => ({ content: "", isText: false });
+  checkPlaces();
   const check = {
     sheet,
     cells,
     replace,
     hasName: (of: { name: string; sheet?: string }) => hasName(of.name, of.sheet),
   };
-  checkWrite({ ...check, standing: blank });
-  const runs = await runsAt(context, found, cells);
+  checkWrite({ ...check, standing: asSeen });
+  const runs = await withContents(context, asked);
   const standing = new Map(
-    runs.flatMap(({ cells: own, typed, formats }) =>
+    runs.flatMap(({ cells: own, typed, shown, formats }) =>
       own.map((cell, row): [CellContent, Standing] => [
         cell,
-        { content: typed[row] ?? "", isText: formats[row] === "@" },
+        { content: typed[row] ?? "", shown: shown[row] ?? "", isText: formats[row] === "@" },
       ]),
     ),
   );

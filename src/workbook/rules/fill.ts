@@ -8,10 +8,25 @@ import { WorkbookError, type CellValue, type NamedColumns } from "../port";
 /** The present content of the first column of a name, formulas as typed; undefined if the sheet has no such name. */
 export type Contents = (name: string) => readonly CellValue[] | undefined;
 
-/** The conditions of a writing: names that must be blank, and names of which only blank cells get a value. */
+/** The conditions of a writing: names that must be blank, names of which only blank cells get a value, and what cells hold. */
 export interface Conditions {
   readonly blank: readonly string[];
   readonly free: readonly string[];
+  readonly held: NamedColumns;
+}
+
+/** Refuses to write if a cell does not show what it was seen to show. */
+function checkHeld(sheet: string, held: NamedColumns, shown: Contents): void {
+  for (const [name, list] of Object.entries(held)) {
+    const present = shown(name) ?? [];
+    const row = list.findIndex(
+      (content, index) => content !== null && String(present[index] ?? "") !== String(content),
+    );
+    if (row >= 0)
+      throw new WorkbookError(
+        say`Row ${row + 1} of "${verbatim(name)}" on the sheet "${verbatim(sheet)}" was changed in the meantime, in another window perhaps. Nothing was written: look at the row, and try again.`,
+      );
+  }
 }
 
 /** Refuses a value for a cell of these names that holds something. */
@@ -30,9 +45,15 @@ function checkFree(sheet: string, values: NamedColumns, free: readonly string[],
 
 /**
  * Refuses a missing name, a name with too few cells, a formula in a cell to be written, content in a name of `blank`,
- * and content in a cell of a name of `free` that is to get a value.
+ * content in a cell of a name of `free` that is to get a value, and content in a cell of `held` other than what it is to hold. `shown` gives the values of the cells; constants, if it is left out.
  */
-export function checkFill(sheet: string, values: NamedColumns, { blank, free }: Conditions, contents: Contents): void {
+export function checkFill(
+  sheet: string,
+  values: NamedColumns,
+  { blank, free, held }: Conditions,
+  contents: Contents,
+  shown: Contents = contents,
+): void {
   for (const name of blank) {
     const held = contents(name)?.filter((content) => content !== "").length ?? 0;
     if (held > 0)
@@ -69,4 +90,5 @@ export function checkFill(sheet: string, values: NamedColumns, { blank, free }: 
       );
   }
   checkFree(sheet, values, free, contents);
+  checkHeld(sheet, held, shown);
 }

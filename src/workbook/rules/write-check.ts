@@ -10,6 +10,8 @@ import { referencesOf, withReferences, type Reference } from "../references";
 export interface Standing {
   /** A formula as a person types it ("=..."), or a constant; "" is blank. */
   readonly content: CellValue;
+  /** The value that it shows. */
+  readonly shown: CellValue;
   /** True if its number format is text ("@"): a formula would stay a text there. */
   readonly isText: boolean;
 }
@@ -50,8 +52,10 @@ function faultOfContent(cell: CellContent): Message | undefined {
 }
 
 function faultOfCell(cell: CellContent, { sheet, replace, standing, hasName }: WriteCheck): Message | undefined {
-  const { content, isText } = standing(cell);
-  if (content !== "" && !replace)
+  const { content, shown, isText } = standing(cell);
+  if (cell.shown !== undefined && String(cell.shown) !== String(shown))
+    return say`somebody else has changed it in the meantime, and it shows ${verbatim(short(shown))} by now`;
+  if (content !== "" && !replace && !cell.replaces)
     return say`it holds ${verbatim(short(content))} already: say that it may be replaced, or clear it`;
   if (!("formula" in cell)) return undefined;
   if (isText) return say`it has the format of a text, in which a formula stays a text: give it the format General`;

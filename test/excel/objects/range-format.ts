@@ -93,6 +93,8 @@ export class RangeFormat extends Being {
     return Object.fromEntries(
       Object.entries(wanted).flatMap(([key, one]) => {
         if (!one) return [];
+        // Of the protection the typings take no single property: true asks for all.
+        if (one === true && key === "protection") return [[key, { locked: (this.read(key) as Being).read("locked") }]];
         if (one === true) return [[key, this.read(key)]];
         const part = this.read(key) as Being;
         return [[key, Object.fromEntries(Object.keys(one).map((name) => [name, part.read(name)]))]];

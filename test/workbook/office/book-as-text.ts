@@ -3,17 +3,22 @@ import type { StrictExcel } from "../../excel/strict-excel";
 
 const GENERAL = '{"numberFormat":"General"}';
 
+/** Cells in the order of their places, whichever was written first. */
+const inOrder = (list: readonly unknown[]): unknown[] =>
+  [...list].sort((a, b) => (Array.isArray(a) && Array.isArray(b) ? Number(a[0]) - Number(b[0]) || 0 : 0));
+
 /**
  * The workbook as text. Ids are numbered as they appear: they depend on what was made first. A cell of the general format
- * is a cell without a format.
+ * is a cell without a format. With `isInOrder` it does not matter which cell was written first, nor that General was written.
  */
-export function seen(excel: StrictExcel): string {
+export function seen(excel: StrictExcel, isInOrder = false): string {
   const text = JSON.stringify(excel.picture(), (key, value) => {
-    const list = value instanceof Map || value instanceof Set ? [...value] : value;
+    const list = value instanceof Map || value instanceof Set ? (isInOrder ? inOrder([...value]) : [...value]) : value;
     return key === "looks" ? list.filter(([, look]: [number, object]) => JSON.stringify(look) !== GENERAL) : list;
   });
   const ids = new Map<string, number>();
-  return text.replace(/\{\w+-\d+\}/g, (id) => {
+  const plain = isInOrder ? text.replaceAll(',"numberFormat":"General"', "") : text;
+  return plain.replace(/\{\w+-\d+\}/g, (id) => {
     if (!ids.has(id)) ids.set(id, ids.size);
     return `{${ids.get(id)}}`;
   });

@@ -95,7 +95,7 @@ const CASES: Readonly<Record<string, Case>> = {
     they: (excel) => void excel.sheet("Data").put("M2", [[12]]),
     at: ["Data", "M2:M2"],
     // A value is taken in place of another: it comes first or last, or it is refused.
-    seen: "11; 12 (changed in the meantime); 11; 12 (Somebody else changed)",
+    seen: "11; 12 (changed in the meantime); 12 (somebody else has changed it); 12 (Somebody else changed)",
   },
   "an answer to a question": {
     work: () => acknowledge(port, answer),
@@ -148,7 +148,7 @@ test.each(Object.entries(CASES))("%s", async (_, { work, they, at: [sheet, addre
     const refusal = await work().then(
       () => "",
       (error: Error) =>
-        ` (${error.message.replace(/.*(filled in the meantime|Somebody else changed|changed meanwhile|changed in the meantime|it holds theirs already).*/, "$1")})`,
+        ` (${error.message.replace(/.*(filled in the meantime|Somebody else changed|somebody else has changed it|changed meanwhile|changed in the meantime|it holds theirs already).*/, "$1")})`,
     );
     const end = held(excel) + refusal;
     if (end !== ends.at(-1)) ends.push(end);

@@ -36,7 +36,7 @@ export async function writeReading(port: WorkbookPort, sheet: string, entry: Ent
     ...(time !== timeBefore && { [timesName(load)]: oneCell(row, time) }),
     [readingsName(load)]: oneCell(row, reading),
   };
-  await port.fillNames(sheet, cells, [], [readingsName(load)]);
+  await port.fillNames(sheet, cells, [], [readingsName(load)], { [timesName(load)]: oneCell(row, timeBefore) });
   return "written";
 }
 
@@ -45,21 +45,24 @@ export async function takeBack(port: WorkbookPort, sheet: string, entry: Entry):
   const { load, row, time, reading, timeBefore } = entry;
   const now = await held(port, sheet, entry);
   if (now.reading !== reading || now.time !== time) return "changed meanwhile";
-  await port.fillNames(sheet, {
+  const cells: NamedColumns = {
     ...(time !== timeBefore && { [timesName(load)]: oneCell(row, timeBefore) }),
     [readingsName(load)]: oneCell(row, ""),
-  });
+  };
+  const seen = { [timesName(load)]: oneCell(row, time), [readingsName(load)]: oneCell(row, reading) };
+  await port.fillNames(sheet, cells, [], [], seen);
   return "written";
 }
 
 /**
  * Writes the moment at which the load was applied into the row of the load table. A moment that stands there already is
- * never overwritten; a day without a time is.
+ * never overwritten, nor is a text; a day without a time is.
  */
 export async function writeStart(port: WorkbookPort, sheet: string, row: number, started: number): Promise<Written> {
   const { load_started: column } = await port.readNames(sheet, ["load_started"]);
   const now = column?.[row - 1]?.[0] ?? "";
   if (typeof now === "number" && hasTimeOfDay(now)) return "changed meanwhile";
-  await port.fillNames(sheet, { load_started: oneCell(row, started) }, [], now === "" ? ["load_started"] : []);
+  const free = typeof now === "number" ? [] : ["load_started"];
+  await port.fillNames(sheet, { load_started: oneCell(row, started) }, [], free, { load_started: oneCell(row, now) });
   return "written";
 }

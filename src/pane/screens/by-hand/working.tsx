@@ -33,7 +33,7 @@ export function Working({ port, reading: { sheet, names, values, record } }: Scr
       refuseNotYet(values);
       const language = languageNamed(record.sheetLanguage);
       const plan = bookSheet(sheet, entries, names, language, inOneLanguage(language));
-      setTelling(await newSheet(port, plan, (book) => words.booked(sheet, book)));
+      setTelling(await newSheet(port, { ...plan, reads: { sheet, names } }, (book) => words.booked(sheet, book)));
     } catch (error) {
       setTelling({ intent: "error", sentence: sentenceOf(error) });
     }

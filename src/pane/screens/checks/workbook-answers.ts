@@ -18,6 +18,7 @@ import { LIMIT_NAMES, LIMITS_SHEET_NAME, readLimits, type FirmLimits } from "../
 import { ISSUE_HASH, ISSUE_NAMES } from "../../../report/issue";
 import { REPORT_OF } from "../../../report/report";
 import type { SheetLanguage } from "../../../specification/text/language";
+import { withRows } from "../../../workbook/table-sheet";
 import type { Looked, SheetPlan, WorkbookPort } from "../../../workbook/port";
 import type { Beside, Want } from "../../live/want";
 import type { Reading } from "../../live/workbook-store";
@@ -70,9 +71,7 @@ export async function appendRows(
     await port.fillNames(sheet, columns, [], names);
     return sheet;
   }
-  const sheet = await port.insertSheet(plan());
-  await port.fillNames(sheet, appended(await port.readNames(sheet, names), names, rows)!);
-  return sheet;
+  return port.insertSheet(withRows(plan(), names, rows));
 }
 
 /** Keeps an answer in the sheet of answers; a new one is in this language. */

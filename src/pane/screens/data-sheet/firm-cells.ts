@@ -8,7 +8,9 @@ import {
   readingLines,
   workings,
   CHECKED_NAMES,
+  firmLayout,
   type SeriesLie,
+  type Workings,
 } from "../../../datasheet";
 import { layoutOf } from "../../../record/places";
 import { NAMES_WITH_FORMULAS, placedFormulas, type PlacedFormula } from "../../../specification/placed-formulas";
@@ -16,11 +18,13 @@ import { LANGUAGE_CELL } from "../../../specification/text/language";
 import { indexInList, isIn } from "../../../workbook/lists";
 import { blockAddresses } from "../../../workbook/picked";
 import { asTyped } from "../../../reduction/message";
-import { WorkbookError, type Box, type SheetName, type WorkbookPort } from "../../../workbook/port";
+import { WorkbookError, type Box, type Looked, type SheetName, type WorkbookPort } from "../../../workbook/port";
 import { noted } from "../../live/unfinished";
+import { asShown, type SeenOfSheet } from "../as-shown";
 import { language } from "../../text/language";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
+import type { Offer } from "./sheet-check-state";
 import { lookAtSheet, NameTaken, type Done } from "./sheet-upkeep";
 
 const words = text.check;
@@ -57,7 +61,10 @@ export async function attachName(port: WorkbookPort, name: string, replace: bool
     if (!isPresent || replace) throw error;
     throw new NameTaken(asTyped(sentenceOf(error)), { cause: error });
   }
-  return withFormula(port, sheet, name, words.attached(name, place, sheet));
+  const attached = words.attached(name, place, sheet);
+  return withFormula(port, sheet, name, attached).catch((error: unknown) => {
+    throw new WorkbookError(asTyped(`${attached} ${sentenceOf(error)}`), { cause: error });
+  });
 }
 
 /**
@@ -70,7 +77,8 @@ async function withFormula(port: WorkbookPort, sheet: string, name: string, atta
   const layout = layoutOf(found?.names ?? [], found?.values ?? {}, found?.contents ?? {}, language());
   const placed = placedFormulas(name, layout);
   const box = layout.places.get(name);
-  if (!placed || !box) return { sheet, telling: { intent: "success", sentence: attached } };
+  if (!box) throw new WorkbookError(asTyped(words.nameGone(name)));
+  if (!placed) return { sheet, telling: { intent: "success", sentence: attached } };
   if (placed.lacks.length > 0)
     return {
       sheet,
@@ -81,7 +89,7 @@ async function withFormula(port: WorkbookPort, sheet: string, name: string, atta
     };
   const isBlank = (cell: PlacedFormula): boolean => (found?.contents[name]?.[indexInList(box, cell)]?.[0] ?? "") === "";
   const [blank, held] = [placed.cells.filter(isBlank), placed.cells.filter((cell) => !isBlank(cell))];
-  await port.writeCells(sheet, blank);
+  await port.writeCells(sheet, blank, false, found?.names);
   const sentences = [
     attached,
     ...(blank.length > 0 ? [words.formulaWritten(name)] : []),
@@ -90,21 +98,24 @@ async function withFormula(port: WorkbookPort, sheet: string, name: string, atta
   return {
     sheet,
     telling: { intent: held.length > 0 ? "warning" : "success", sentence: sentences.join(" ") },
-    ...(held.length > 0 && { offer: { sheet, cells: held } }),
+    ...(held.length > 0 && { offer: { sheet, cells: held, seen: seenOf(found) } }),
   };
 }
 
-/** Writes formulas over the contents of their cells, after the person agreed. */
-export async function mendCells(port: WorkbookPort, sheet: string, cells: readonly PlacedFormula[]): Promise<Done> {
-  await port.writeCells(sheet, cells, true);
+/**
+ * Writes formulas over the contents of their cells, after the person agreed. Writes nothing if rows were inserted, or a cell was
+ * typed into, since the cells were found.
+ */
+export async function mendCells(port: WorkbookPort, { sheet, cells, seen }: Offer): Promise<Done> {
+  await port.writeCells(sheet, asShown(seen, cells), true, seen.names);
   return { sheet, telling: { intent: "success", sentence: words.mended(placesOf(cells), sheet) } };
 }
 
 /** Writes the formulas of all cells that have a name and are blank. */
 export async function writeMissing(port: WorkbookPort): Promise<Done> {
   const sheet = await port.activeSheet();
-  const { layout } = await lookAtSheet(port, sheet);
-  await port.writeCells(sheet, layout.unwritten);
+  const { layout, seen } = await lookAtSheet(port, sheet);
+  await port.writeCells(sheet, layout.unwritten, false, seen.names);
   const { held, waiting } = layout;
   const sentences = [
     words.written(layout.unwritten.length, sheet),
@@ -125,6 +136,12 @@ export async function writeMissing(port: WorkbookPort): Promise<Done> {
     telling: { intent: held.length + waiting.length > 0 ? "warning" : "success", sentence: sentences.join(" ") },
   };
 }
+
+const seenOf = ({ names = [], values = {}, contents = {} }: Partial<Looked> = {}): SeenOfSheet => ({
+  names,
+  values,
+  contents,
+});
 
 const addressed = ({ name, box }: { readonly name: string; readonly box: Box }) => ({ name, address: plain(box) });
 
@@ -155,16 +172,10 @@ export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
   const wanted = [...area, ...labels.map(({ row, col }) => ({ row, col, rows: 1, cols: 1 }))];
   const held = await firstHeld(port, sheet, wanted);
   if (held) throw new WorkbookError(asTyped(words.workingsHeld(held)));
+  const own = namings.map(({ name, box }): SheetName => ({ name, scope: "sheet", place: box }));
   await noted(port, "layout", sheet, async () => {
-    await port.writeCells(sheet, labels);
-    await port.nameAll(sheet, namings.map(addressed));
-    const { layout } = await lookAtSheet(port, sheet);
-    const placeOf = (cell: PlacedFormula) => namings.find(({ box }) => isIn(cell, box));
-    const cells = layout.unwritten.flatMap((cell) => {
-      const naming = placeOf(cell);
-      return naming ? [{ ...cell, ...(naming.format && { format: naming.format }) }] : [];
-    });
-    await port.writeCells(sheet, cells);
+    await port.nameAll(sheet, namings.map(addressed), found?.names);
+    await withLabels(port, sheet, { namings, labels, names: [...(found?.names ?? []), ...own] });
   });
   return {
     sheet,
@@ -173,6 +184,29 @@ export async function layOutWorkings(port: WorkbookPort): Promise<Done> {
       sentence: words.laidOut(namings.filter(({ name }) => name !== LANGUAGE_CELL).length, sheet),
     },
   };
+}
+
+interface Named extends Pick<Workings, "namings" | "labels"> {
+  /** The names of the sheet, those that the cells have just got among them. */
+  readonly names: readonly SheetName[];
+}
+
+/** Writes the labels and the formulas of cells that have just got their names, in one step. */
+async function withLabels(port: WorkbookPort, sheet: string, { namings, labels, names }: Named): Promise<void> {
+  try {
+    const { seen } = await lookAtSheet(port, sheet);
+    // The cell that names the language gets its word with the labels; the formulas are in this language.
+    const box = namings.find(({ name }) => name === LANGUAGE_CELL)?.box;
+    const word = labels.find(({ row, col }) => box && isIn({ row, col }, box))?.value;
+    const values = { ...seen.values, ...(word !== undefined && { [LANGUAGE_CELL]: [[word]] }) };
+    const formulas = firmLayout(seen.names, values, seen.contents ?? {}).unwritten.flatMap((cell) => {
+      const naming = namings.find(({ box }) => isIn(cell, box));
+      return naming ? [{ ...cell, ...(naming.format && { format: naming.format }) }] : [];
+    });
+    await port.writeCells(sheet, [...labels, ...formulas], false, names);
+  } catch (error) {
+    throw new WorkbookError(asTyped(`${sentenceOf(error)} ${words.workingsNamed(sheet)}`), { cause: error });
+  }
 }
 
 /** The address of the first of these cells that is not blank. */

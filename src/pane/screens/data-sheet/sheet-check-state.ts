@@ -6,10 +6,13 @@ import type { CellFinding } from "../../../checks/integrity";
 import { ATTACHABLE, labelOf, type FirmLayout, type MissingName, type SheetCheck } from "../../../datasheet";
 import { SHEET_LANGUAGES } from "../../../specification/text/language";
 import type { PlacedFormula } from "../../../specification/placed-formulas";
+import type { SeenOfSheet } from "../as-shown";
 
 /** The findings about one sheet. */
 export interface LookedAt {
   readonly sheet: string;
+  /** The names by which the places of cells were found, and what the cells held. */
+  readonly seen: SeenOfSheet;
   readonly check: SheetCheck;
   /** Formulas that are missing or changed. */
   readonly formulas: readonly CellFinding[];
@@ -26,6 +29,7 @@ export interface Telling {
 export interface Offer {
   readonly sheet: string;
   readonly cells: readonly PlacedFormula[];
+  readonly seen: SeenOfSheet;
 }
 
 export interface CheckState {

@@ -84,7 +84,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
         <Findings
           looked={looked}
           isBusy={isBusy}
-          onMend={(cells) => void carryOut(() => mendCells(port, looked.sheet, cells))}
+          onMend={(cells) => void carryOut(() => mendCells(port, { ...looked, cells }))}
         />
       )}
       <OwnFileStep
@@ -109,7 +109,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
         isBusy={isBusy}
         onChoose={(chosen) => act({ do: "choose", name: chosen })}
         onAttach={(replace) => void carryOut(() => attachName(port, name, replace))}
-        onReplace={() => offer && void carryOut(() => mendCells(port, offer.sheet, offer.cells))}
+        onReplace={() => offer && void carryOut(() => mendCells(port, offer))}
       />
       {looked && (
         <LayoutStep

@@ -31,6 +31,7 @@ export async function lookAtSheet(port: WorkbookPort, sheet: string): Promise<Lo
   const { names = [], values = {}, contents = {} } = found ?? {};
   return {
     sheet,
+    seen: { names, values, contents },
     check: checkSheet(names, values),
     formulas: formulaFindings({ names, values, contents }),
     layout: firmLayout(names, values, contents, language()),

@@ -100,7 +100,17 @@ function otherPoints(
 }
 
 /** The plan of the chart sheet. `spec` is the plot on the screen; it is undefined for the plots of all loads. */
-export function chartOfSheet(
+export const chartOfSheet = (
+  cells: DataSheetCells,
+  record: TestRecord,
+  choices: SheetChoices,
+  spec: PlotSpec | undefined,
+): Outcome<SheetPlan> =>
+  then(drawnOfSheet(cells, record, choices, spec), (plan) =>
+    given({ ...plan, reads: { sheet: cells.sheet, names: cells.names } }),
+  );
+
+function drawnOfSheet(
   cells: DataSheetCells,
   record: TestRecord,
   choices: SheetChoices,

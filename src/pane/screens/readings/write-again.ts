@@ -59,16 +59,26 @@ async function makeRoom(port: WorkbookPort, sheet: string, lines: number): Promi
   );
 }
 
+const firstGiven = (given: NamedColumns[string]): number => given.findIndex((cell) => cell !== null);
+
+/** Of a new load the whole column is given; of one that goes on, the cells below those that stay. */
+const isOfNewLoad = (name: string, given: NamedColumns[string]): boolean =>
+  firstGiven(given) === 0 && name.startsWith("times");
+
+/** The names whose cells get readings only if they are still blank. */
+const freeIn = (columns: NamedColumns, replaced: ReadonlySet<string>): string[] =>
+  Object.entries(columns).flatMap(([name, given]) =>
+    /^(times|readings)_\d+$/.test(name) && !isOfNewLoad(name, given) && !replaced.has(name) ? [name] : [],
+  );
+
 /** Whether the cells that get readings are those that were looked at: blank, or the one that is written again. */
 async function checkBlank(port: WorkbookPort, { dataSheet, columns }: AgainJob, replaced: ReadonlySet<string>) {
   const names = Object.keys(columns).filter((name) => /^(times|readings)_\d+$/.test(name));
   const now = await port.readNames(dataSheet, names);
   for (const name of names) {
     const given = columns[name] ?? [];
-    // Of a new load the whole column is given; of one that goes on, the cells below those that stay.
-    const from = given.findIndex((cell) => cell !== null);
-    const isNew = from === 0 && name.startsWith("times");
-    if (isNew) continue;
+    const from = firstGiven(given);
+    if (isOfNewLoad(name, given)) continue;
     const filled = (now[name] ?? []).slice(from).some(([cell]) => cell !== "" && cell !== undefined);
     if (filled && !replaced.has(name)) throw new SheetFilled();
   }
@@ -114,7 +124,7 @@ async function writeNoted(
   if (differs !== undefined) throw new NotKept(fileSheet, differs + 1);
   await dataSheetStays();
   await checkBlank(port, job, replaced);
-  if (Object.keys(columns).length > 0) await port.fillNames(dataSheet, columns);
+  if (Object.keys(columns).length > 0) await port.fillNames(dataSheet, columns, [], freeIn(columns, replaced));
   const inRow = (value: string | number): (string | number | null)[] => [...new Array<null>(row).fill(null), value];
   const listed = [day, lines.length, sha256, said].map(inRow);
   await port.fillNames(fileSheet, {

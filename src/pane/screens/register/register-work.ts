@@ -7,6 +7,7 @@ import type { Lookup } from "../../../record/register";
 import { isIn } from "../../../workbook/lists";
 import { WorkbookError, type CellContent, type Looked, type WorkbookPort } from "../../../workbook/port";
 import type { Reading } from "../../live/workbook-store";
+import { asShown } from "../as-shown";
 import { text } from "../../text";
 import { cellsToTake, type Mode } from "./cells-to-take";
 import { cellsOfSet, type NewSet } from "./new-set";
@@ -46,9 +47,9 @@ export async function takeLines(
   reading: Reading,
   { source, lines, mode }: { readonly source: RegisterSource; readonly lines: readonly Lookup[]; readonly mode: Mode },
 ): Promise<string> {
-  const cells = cellsToTake(reading, source, lines, mode);
+  const cells = asShown({ names: reading.names, values: reading.values }, cellsToTake(reading, source, lines, mode));
   await checkAsSeen(port, reading, cells);
-  await port.writeCells(reading.sheet, cells, true);
+  await port.writeCells(reading.sheet, cells, true, reading.names);
   return mode === "live" ? words.takenLive(reading.sheet, lines.length) : words.taken(reading.sheet, lines.length);
 }
 
@@ -57,6 +58,6 @@ export async function writeSet(port: WorkbookPort, register: Looked, set: NewSet
   const cells = cellsOfSet(register, set);
   if (typeof cells === "string") throw new WorkbookError(asTyped(words.set.refused[cells]));
   await checkAsSeen(port, register, cells);
-  await port.writeCells(register.sheet, cells);
+  await port.writeCells(register.sheet, cells, false, register.names);
   return words.set.written(set.number.trim(), register.sheet, set.rows.length);
 }

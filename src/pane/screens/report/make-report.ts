@@ -196,15 +196,16 @@ export async function makeReport(
   const limits = latest === undefined ? {} : await limitsOf(port, latest);
   const issue = lockedBy === undefined ? undefined : await markOf(reading, lockedBy, made.now);
   const remarks: string[] = [];
+  const { plan } = reportSheet({
+    ...source,
+    ...made,
+    paper: made.paper ?? paperOf(reading.record),
+    limits,
+    issue,
+    inWords: inOneLanguage(made.language ?? "en"),
+  });
   const report = await port.insertSheet(
-    reportSheet({
-      ...source,
-      ...made,
-      paper: made.paper ?? paperOf(reading.record),
-      limits,
-      issue,
-      inWords: inOneLanguage(made.language ?? "en"),
-    }).plan,
+    { ...plan, reads: { sheet: reading.sheet, names: reading.names } },
     (remark) => {
       remarks.push(inWords(remark));
     },

@@ -23,10 +23,11 @@ import {
 import { twins, update, type FileSpecimen, type Specimen, type Standing, type Update } from "../../../summary/update";
 import { boxAddress } from "../../../workbook/address";
 import { localDayNumber } from "../../../workbook/day-number";
-import { WorkbookError, type FoundSheet, type WorkbookPort } from "../../../workbook/port";
+import { WorkbookError, type CellContent, type FoundSheet, type WorkbookPort } from "../../../workbook/port";
+import { haveMoved } from "../../../workbook/rules/moved";
 import { pause, Stopped } from "../../../workbook/in-slices";
 import { asTyped } from "../../../reduction/message";
-import { noted } from "../../live/unfinished";
+import { filled, noted, notedSheet } from "../../live/unfinished";
 import { inWords } from "../../text/messages";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
@@ -166,11 +167,11 @@ async function bring(
   project: Project,
   files: readonly FileSpecimen[],
 ): Promise<string[]> {
-  const done = update(await standingOf(port, sheet), project.specimens, files);
-  await noted(port, "summary", sheet, async () => {
-    await port.writeCells(sheet, done.fresh);
-    await port.writeCells(sheet, done.renewed, true);
-  });
+  const standing = await standingOf(port, sheet);
+  const done = update(standing, project.specimens, files);
+  // One writing: a row has all of its cells or none.
+  const renewed = done.renewed.map((cell): CellContent => ({ ...cell, replaces: true }));
+  await noted(port, "summary", sheet, () => port.writeCells(sheet, [...done.fresh, ...renewed], false, standing.names));
   return told(done, project, files);
 }
 
@@ -182,8 +183,10 @@ export async function insertSummary(
   const project = await readProject(port, course);
   const remarks: string[] = [];
   const plan = summarySheet(system, language);
-  const sheet = await port.insertSheet(plan, (remark) => void remarks.push(inWords(remark)));
-  const sentences = await bring(port, sheet, project, []);
+  const { sheet, sentences } = await notedSheet(port, plan.name, async () => {
+    const made = await port.insertSheet(plan, (remark) => void remarks.push(inWords(remark)));
+    return { sheet: made, sentences: await filled(made, () => bring(port, made, project, [])) };
+  });
   return { isWhole: remarks.length === 0, sentences: [words.inserted(sheet), ...remarks, ...sentences] };
 }
 
@@ -257,8 +260,17 @@ export async function insertCharts(port: WorkbookPort, course: Course): Promise<
   const { plan, cells } = chartsSheet(drawn, curves, shown, unitsOfSummary(values), languageOfSummary(values));
   if (plan.charts?.length === 0) throw new WorkbookError(asTyped(words.nothingToDraw));
   const remarks: string[] = [];
-  const sheet = await port.insertSheet(plan, (remark) => void remarks.push(inWords(remark)));
-  await noted(port, "sheet", sheet, () => port.writeCells(sheet, cells));
+  const sheet = await notedSheet(port, plan.name, async () => {
+    const reads = { sheet: summary, names };
+    const made = await port.insertSheet({ ...plan, reads }, (remark) => void remarks.push(inWords(remark)));
+    await filled(made, async () => {
+      await port.writeCells(made, cells);
+      // From here on the cells and charts follow the rows of the summary.
+      if (haveMoved(names, await port.listNames(summary)))
+        throw new WorkbookError(asTyped(words.movedMeanwhile(summary)));
+    });
+    return made;
+  });
   const told = [...remarks, ...(undrawn.length > 0 ? [words.undrawn(undrawn)] : [])];
   return { isWhole: told.length === 0, sentences: [words.chartsInserted(sheet), ...told] };
 }

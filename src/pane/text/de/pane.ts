@@ -51,8 +51,9 @@ export const pane = {
       "readings again": "Die Datei noch einmal lesen: Was schon auf dem Blatt steht, kommt nicht doppelt.",
       summary: "Zeilen können fehlen oder alt sein: die Übersicht auf den neuesten Stand bringen.",
       layout:
-        "Beschriftungen können ohne ihre Ergebnisse stehen: diese Beschriftungen löschen und die Ergebnisse noch einmal anordnen (Datenblatt, Blattprüfung).",
+        "Zellen können Namen haben und noch keine Beschriftungen und Formeln: die fehlenden Formeln schreiben (Datenblatt, Blattprüfung) und die Beschriftungen eintippen.",
     },
+    leftBehind: (sheet: string) => `Das neue Blatt „${sheet}“ ist unvollständig: löschen und neu anlegen.`,
     done: "Erledigt",
   },
   test: {

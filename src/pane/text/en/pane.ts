@@ -52,8 +52,9 @@ export const pane = {
       "readings again": "Read the file again: what stands on the sheet already does not come twice.",
       summary: "Rows may be missing or old: bring the summary up to date.",
       layout:
-        "Labels may stand without their results: clear these labels, and lay out the results again (Data sheet, Sheet check).",
+        "Cells may have names, and no labels and formulas yet: write the missing formulas (Data sheet, Sheet check), and type the labels.",
     },
+    leftBehind: (sheet: string) => `The new sheet “${sheet}” is incomplete: delete it, and make it again.`,
     done: "Done",
   },
   test: {

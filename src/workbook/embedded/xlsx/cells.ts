@@ -23,11 +23,11 @@ import { RELATIONS } from "./namespaces";
  */
 const MOST_COVERED = 1_000_000;
 
-/** A style of the file: its positions in the lists of number formats and of borders, and whether it shows days. */
+/** A style of the file: its positions in the lists of number formats and of borders, and from which number on it shows days, if it does. */
 export interface FileStyle {
   readonly format: number;
   readonly border: number;
-  readonly isDay: boolean;
+  readonly dayFrom?: number;
 }
 
 export interface Surroundings {
@@ -314,7 +314,8 @@ function formulaOf(sheet: Sheet, cell: LightElement, row: number, col: number): 
 function inDaysFrom1900(sheet: Sheet, cell: LightElement, content: string): string {
   const { addedDays, styles } = sheet.about;
   const isNumber = (cell.getAttribute("t") ?? "n") === "n";
-  if (addedDays === 0 || !isNumber || !styles[Number(cell.getAttribute("s") ?? 0)]?.isDay) return content;
+  const { dayFrom = Infinity } = styles[Number(cell.getAttribute("s") ?? 0)] ?? {};
+  if (addedDays === 0 || !isNumber || !(Number(content) >= dayFrom)) return content;
   sheet.moved++;
   return String(Number(content) + addedDays);
 }

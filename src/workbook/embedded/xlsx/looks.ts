@@ -15,13 +15,21 @@ const MOST_COLOURS = 12;
 /** Number formats of the file have this number or a higher one (ISO/IEC 29500-1, 18.8.30). */
 const OWN_FORMATS = 164;
 
-/** The built-in number formats that show a day (ISO/IEC 29500-1, 18.8.30): mm-dd-yy, d-mmm-yy, d-mmm, mmm-yy and m/d/yy h:mm. */
-const DAY_FORMATS: ReadonlySet<number> = new Set([14, 15, 16, 17, 22]);
+/**
+ * The built-in number formats that show a day (ISO/IEC 29500-1, 18.8.30): mm-dd-yy, d-mmm-yy, d-mmm, mmm-yy and m/d/yy h:mm, and
+ * those that show one in each East Asian language that has them.
+ */
+const DAY_FORMATS: readonly number[] = [14, 15, 16, 17, 22, 27, 28, 29, 30, 31, 36, 50, 51, 54, 57, 58];
+/** Built-in formats that show a day in one East Asian language and a time in another (18.8.30): a time is less than a day. */
+const DAYS_OR_TIMES: readonly number[] = [34, 35, 52, 53, 55, 56];
 
-/** Whether a number format shows a day; one of times alone, such as "h:mm" or "[h]:mm", does not. */
+/**
+ * Whether a number format shows a day; one of times alone, such as "h:mm" or "[h]:mm", does not. "e" is the year of an era, "b" a
+ * Buddhist year, and "aaa" a day of the week, in East Asian formats.
+ */
 function showsDay(format: string): boolean {
-  const letters = format.replace(/"[^"]*"|\\.|\[[^\]]*\]/g, "");
-  return /[yd]/i.test(letters) || (/m/i.test(letters) && !/[hs]/i.test(letters));
+  const letters = format.replace(/"[^"]*"|[\\_*].|\[[^\]]*\]|General|AM\/PM|A\/P|(?<=[0#?.])E[+-]/gi, "");
+  return /[ydegb]|aaa/i.test(letters) || (/m/i.test(letters) && !/[hs]/i.test(letters));
 }
 
 /** Built-in number formats that the engine's reader leaves out, in the spelling of the engine. */
@@ -70,7 +78,10 @@ export function patchStyles(document: Document): FileStyle[] {
   );
   // The engine counts from 0 to the highest number of a format: the formats of the file get new numbers.
   const numbers = new Map<string, string>();
-  const ofDays = new Set(DAY_FORMATS);
+  const daysFrom = new Map([
+    ...DAY_FORMATS.map((id) => [id, 0] as const),
+    ...DAYS_OR_TIMES.map((id) => [id, 1] as const),
+  ]);
   const renumbered = (element: Element): void => {
     const number = element.getAttribute("numFmtId") ?? "0";
     if (Number(number) < OWN_FORMATS) return;
@@ -80,7 +91,7 @@ export function patchStyles(document: Document): FileStyle[] {
   for (const format of all(document, "numFmt")) {
     renumbered(format);
     const code = format.getAttribute("formatCode") ?? "";
-    if (showsDay(code)) ofDays.add(Number(format.getAttribute("numFmtId")));
+    if (showsDay(code)) daysFrom.set(Number(format.getAttribute("numFmtId")), 0);
     const known = toEngineFormat(code);
     if (known) format.setAttribute("formatCode", known);
   }
@@ -97,6 +108,6 @@ export function patchStyles(document: Document): FileStyle[] {
     append(formats, "numFmt", { numFmtId: id, formatCode });
   return styles.map((style) => {
     const format = Number(style.getAttribute("numFmtId") ?? 0) || 0;
-    return { format, border: Number(style.getAttribute("borderId") ?? 0) || 0, isDay: ofDays.has(format) };
+    return { format, border: Number(style.getAttribute("borderId") ?? 0) || 0, dayFrom: daysFrom.get(format) };
   });
 }

@@ -3,7 +3,7 @@
  */
 import { helpers } from "@odoo/o-spreadsheet";
 import type { Protection } from "../protection";
-import type { Zone } from "../zones";
+import { joinedZones, type Zone } from "../zones";
 import { LAST_COLUMN } from "../../rules/names";
 import type { LightElement } from "../../file/light-xml";
 import { all, append, first } from "../../file/xml";
@@ -20,18 +20,6 @@ export function openStyles(styles: Document | undefined): OpenStyles {
 
 const isUnlocked = (xf: Element): boolean => /^(0|false)$/.test(first(xf, "protection")?.getAttribute("locked") ?? "1");
 
-/** Neighbouring zones in a column, or whole rows, joined to one zone. */
-function joined(zones: readonly Zone[]): Zone[] {
-  const found: Zone[] = [];
-  for (const zone of [...zones].sort((a, b) => a.left - b.left || a.right - b.right || a.top - b.top)) {
-    const last = found.at(-1);
-    if (last && last.left === zone.left && last.right === zone.right && last.bottom === zone.top - 1)
-      found.splice(-1, 1, { ...last, bottom: zone.bottom });
-    else found.push(zone);
-  }
-  return found;
-}
-
 /** The protection of a sheet; open rows without cells are as wide as a sheet can be. */
 export function readProtection(document: Document, rows: readonly LightElement[], open: OpenStyles): Protection {
   const mark = first(document, "sheetProtection");
@@ -47,7 +35,7 @@ export function readProtection(document: Document, rows: readonly LightElement[]
       zones.push({ left: col, right: col, top, bottom: top });
     }
   }
-  return { on: mark !== undefined && !/^(0|false)$/.test(mark.getAttribute("sheet") ?? "0"), open: joined(zones) };
+  return { on: mark !== undefined && !/^(0|false)$/.test(mark.getAttribute("sheet") ?? "0"), open: joinedZones(zones) };
 }
 
 /** Adds the protection of a sheet to its part. */

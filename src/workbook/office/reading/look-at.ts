@@ -3,12 +3,12 @@
  * sheet.
  */
 import { isFormula } from "../../contents";
-import { WorkbookError, type Asked, type Box, type CellValue, type Looked, type SheetName } from "../../port";
+import { WorkbookError, type Asked, type CellValue, type Looked, type SheetName } from "../../port";
 import { noSheet } from "../../rules/sheet-names";
 import { hiddenIn, usedOf } from "./hidden";
 import { localName, withPlanNames } from "../names";
-import { NAME_PROPERTIES, placesOf } from "./places";
-import { readMixed, type Property, type WantedProperty } from "./read";
+import { itemsOf, NAME_PROPERTIES, type Named } from "./places";
+import { namedCells, readMixed, withNamesThere, type Property, type WantedProperty } from "./read";
 import { codeOf } from "../sentence";
 import { sheetNamesOf } from "../upkeep";
 
@@ -18,7 +18,7 @@ const FEW = 40;
 interface Found {
   readonly asked: Asked;
   readonly sheet: Excel.Worksheet;
-  readonly boxes: ReadonlyMap<string, Box>;
+  readonly items: ReadonlyMap<string, Named<Excel.NamedItem>>;
   readonly names?: readonly SheetName[];
   /** Loaded if hidden rows and columns are asked for. */
   readonly used?: Excel.Range;
@@ -42,7 +42,7 @@ async function find(context: Excel.RequestContext, wanted: readonly Asked[]): Pr
     return {
       asked,
       sheet,
-      boxes: placesOf(sheet.name, of, names),
+      items: itemsOf(sheet.name, of, names),
       used,
       isOnRequest: application.calculationMode === "Manual",
       ...(asked.names && { names: sheetNamesOf(sheet.name, of) }),
@@ -55,19 +55,19 @@ interface Place extends WantedProperty {
 }
 
 /** The cells of one sheet that are asked for. */
-const placesIn = ({ asked, sheet, boxes }: Found): Place[] => {
+const placesIn = ({ asked, sheet, items }: Found, byPlace: boolean): Place[] => {
   const of = (property: Property, names: readonly string[] = []): Place[] =>
     names.flatMap((name) => {
-      const box = boxes.get(name);
-      return box ? [{ name, within: sheet, box, property }] : [];
+      const named = items.get(name);
+      return named ? [{ ...namedCells(named, byPlace ? sheet : undefined), name, property }] : [];
     });
   return [...of("values", asked.values), ...of("formulas", asked.contents)];
 };
 
 const typed = (content: CellValue): CellValue => (isFormula(content) ? withPlanNames(content) : content);
 
-async function read(context: Excel.RequestContext, asked: readonly Asked[]): Promise<Looked[]> {
-  const found = (await find(context, asked)).map((one) => ({ ...one, places: placesIn(one) }));
+async function read(context: Excel.RequestContext, asked: readonly Asked[], byPlace: boolean): Promise<Looked[]> {
+  const found = (await find(context, asked)).map((one) => ({ ...one, places: placesIn(one, byPlace) }));
   // In the same order as the places.
   const cells = (
     await readMixed(
@@ -99,7 +99,7 @@ async function read(context: Excel.RequestContext, asked: readonly Asked[]): Pro
 export async function lookAt(context: Excel.RequestContext, asked: readonly Asked[]): Promise<Looked[]> {
   if (asked.length === 0) return [];
   try {
-    return await read(context, asked);
+    return await withNamesThere((byPlace) => read(context, asked, byPlace));
   } catch (error) {
     if (codeOf(error) !== "ItemNotFound") throw error;
     const sheets = context.workbook.worksheets.load("items/name");

@@ -5,7 +5,8 @@ import { hasNotYet } from "../../rules/busy";
 import { WorkbookError, type Box, type CellValue } from "../../port";
 import { slices } from "../grid";
 import { isTooLarge, runsOf } from "../requests";
-import { MOST_CELLS } from "./places";
+import { codeOf } from "../sentence";
+import { MOST_CELLS, type Named } from "./places";
 
 /**
  * Cells asked for at once: a number takes 20 bytes at most, and an answer 5 MB. If longer texts make the answer too
@@ -20,9 +21,21 @@ const CELLS_PER_ANSWER = 200_000;
 export type Within = Excel.Worksheet | Excel.Range;
 
 export interface Wanted {
-  readonly within: Within;
+  /** Cells of a name are asked for anew with each request: a range of a request that failed is of no use in the next. */
+  readonly within: Within | (() => Excel.Range);
   readonly box: Box;
+  /** True if `within` is the range of exactly these cells. */
+  readonly isAll?: boolean;
 }
+
+/**
+ * The cells of a name. They are asked for by the name, and not by the place that it had in the request before: rows may have been
+ * inserted above it in between. With a sheet, they are asked for by their place on it.
+ */
+export const namedCells = ({ item, box }: Named<Excel.NamedItem>, sheet: Excel.Worksheet | undefined): Wanted =>
+  sheet
+    ? { within: sheet, box }
+    : { within: () => item.getRange(), box: { row: 0, col: 0, rows: box.rows, cols: box.cols }, isAll: true };
 
 export const rangeOf = (within: Within, { row, col, rows, cols }: Box): Excel.Range =>
   "getRangeByIndexes" in within
@@ -54,6 +67,11 @@ interface Piece extends WantedProperty {
   readonly index: number;
 }
 
+function rangeWanted({ within, box, isAll = false }: Wanted): Excel.Range {
+  const cells = typeof within === "function" ? within() : within;
+  return isAll && !("getRangeByIndexes" in cells) ? cells : rangeOf(cells, box);
+}
+
 const cellsOf = ({ box }: Wanted): number => box.rows * box.cols;
 
 const halved = <T>(list: readonly T[]): T[][] => [
@@ -76,14 +94,15 @@ async function readPieces(
   keep: (piece: Piece, cells: CellValue[][]) => void,
 ): Promise<void> {
   try {
-    const ranges = pieces.map(({ within, box, property }) => rangeOf(within, box).load(property));
+    const ranges = pieces.map((piece) => rangeWanted(piece).load(piece.property));
     await context.sync();
     pieces.forEach((piece, i) => keep(piece, nth(ranges, i)[piece.property]));
   } catch (error) {
     const first = firstOf(pieces);
     const isOneRow = pieces.length === 1 && first.box.rows === 1;
     if (!isTooLarge(error) || isOneRow) throw error;
-    const halves = pieces.length > 1 ? halved(pieces) : halfBoxes(first.box).map((box) => [{ ...first, box }]);
+    const halves =
+      pieces.length > 1 ? halved(pieces) : halfBoxes(first.box).map((box) => [{ ...first, box, isAll: false }]);
     for (const half of halves) await readPieces(context, half, keep);
   }
 }
@@ -91,9 +110,10 @@ async function readPieces(
 async function readEach(context: Excel.RequestContext, wanted: readonly WantedProperty[]): Promise<CellValue[][][]> {
   const cells = wanted.reduce((sum, one) => sum + cellsOf(one), 0);
   if (cells > MOST_CELLS) throw new WorkbookError(say`The range has ${cells} cells: choose fewer than ${MOST_CELLS}.`);
-  const pieces = wanted.flatMap(({ within, box, property }, index) =>
-    slices(box, CELLS_PER_ANSWER).map((slice): Piece => ({ within, box: slice, property, index })),
-  );
+  const pieces = wanted.flatMap((one, index) => {
+    const cut = slices(one.box, CELLS_PER_ANSWER);
+    return cut.map((box): Piece => ({ ...one, box, index, isAll: one.isAll && cut.length === 1 }));
+  });
   const found: CellValue[][][] = wanted.map(() => []);
   for (const run of runsOf(pieces, cellsOf, CELLS_PER_ANSWER))
     await readPieces(context, run, ({ index }, rows) => rows.forEach((row) => found[index]?.push(row)));
@@ -108,7 +128,7 @@ export const readBoxes = (
 ): Promise<CellValue[][][]> =>
   readEach(
     context,
-    wanted.map(({ within, box }) => ({ within, box, property })),
+    wanted.map((one) => ({ ...one, property })),
   );
 
 /**
@@ -148,5 +168,18 @@ export async function readMixed(
 export const readValues = (context: Excel.RequestContext, wanted: readonly Wanted[]): Promise<CellValue[][][]> =>
   readMixed(
     context,
-    wanted.map(({ within, box }) => ({ within, box, property: "values" })),
+    wanted.map((one) => ({ ...one, property: "values" })),
   );
+
+/**
+ * Reads named cells once more, and by their places, if Excel does not give the cells of a name: it was deleted after the request that
+ * looked for it.
+ */
+export const withNamesThere = <T>(read: (byPlace: boolean) => Promise<T>): Promise<T> =>
+  read(false).catch((error: unknown) => {
+    if (!NO_NAME.includes(codeOf(error))) throw error;
+    return read(true);
+  });
+
+/** What Excel answers if a name is gone, or leads to no cells any more. */
+const NO_NAME: readonly string[] = ["ItemNotFound", "InvalidReference", "InvalidArgument"];

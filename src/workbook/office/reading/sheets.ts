@@ -1,10 +1,10 @@
 /**
  * Finds a few names of every sheet in two requests, however many sheets there are; a third request reads their cells.
  */
-import type { Box, FoundSheet, SheetValues } from "../../port";
+import type { FoundSheet, SheetValues } from "../../port";
 import { localName } from "../names";
-import { NAME_PROPERTIES, placesOf } from "./places";
-import { readValues } from "./read";
+import { itemsOf, NAME_PROPERTIES, type Named as NamedCells } from "./places";
+import { namedCells, readValues, withNamesThere } from "./read";
 import { runsOf } from "../requests";
 
 /** Names per request, each of about 700 bytes. */
@@ -32,10 +32,10 @@ async function list(context: Excel.RequestContext): Promise<Listed> {
 
 interface Named {
   readonly sheet: Excel.Worksheet;
-  readonly boxes: ReadonlyMap<string, Box>;
+  readonly items: ReadonlyMap<string, NamedCells<Excel.NamedItem>>;
 }
 
-/** The boxes behind a few names of each sheet, without names that lead to no cells. */
+/** A few names of each sheet with their boxes, without names that lead to no cells. */
 export async function namedBoxes(
   context: Excel.RequestContext,
   sheets: readonly Excel.Worksheet[],
@@ -47,36 +47,47 @@ export async function namedBoxes(
   for (const part of runsOf(items, () => 1, NAMES_PER_REQUEST)) {
     for (const { sheet, own, name } of part)
       own.push(sheet.names.getItemOrNullObject(localName(name)).load("name,type,value"));
+    // A name leads to a sheet by the name that the sheet has in the same request.
+    for (const sheet of sheets) sheet.load("name");
     await context.sync();
   }
   if (items.length === 0) await context.sync();
   return asked.map(({ sheet, own }) => {
     const present = own.filter(({ isNullObject }) => !isNullObject);
-    return { sheet, boxes: placesOf(sheet.name, { own: present, shared: shared.items }, names) };
+    return { sheet, items: itemsOf(sheet.name, { own: present, shared: shared.items }, names) };
   });
 }
 
 export async function findSheets(context: Excel.RequestContext, names: readonly string[]): Promise<FoundSheet[]> {
   const { sheets, active } = await list(context);
   const found = await namedBoxes(context, sheets, names);
-  return found.map(({ sheet: { id, name }, boxes }) => ({
+  return found.map(({ sheet: { id, name }, items }) => ({
     id,
     sheet: name,
     isActive: id === active,
-    has: [...boxes.keys()],
+    has: [...items.keys()],
   }));
 }
 
-export async function readSheets(context: Excel.RequestContext, names: readonly string[]): Promise<SheetValues[]> {
+export const readSheets = (context: Excel.RequestContext, names: readonly string[]): Promise<SheetValues[]> =>
+  withNamesThere((byPlace) => readEvery(context, names, byPlace));
+
+async function readEvery(
+  context: Excel.RequestContext,
+  names: readonly string[],
+  byPlace: boolean,
+): Promise<SheetValues[]> {
   const { sheets, active } = await list(context);
   const found = await namedBoxes(context, sheets, names);
-  const places = found.flatMap(({ sheet, boxes }) => [...boxes].map(([name, box]) => ({ within: sheet, name, box })));
+  const places = found.flatMap(({ sheet, items }) =>
+    [...items].map(([name, named]) => ({ ...namedCells(named, byPlace ? sheet : undefined), sheet, name })),
+  );
   const cells = places.length > 0 ? await readValues(context, places) : [];
   return sheets.map((sheet) => ({
     sheet: sheet.name,
     isActive: sheet.id === active,
     values: Object.fromEntries(
-      places.flatMap(({ within, name }, i) => (within === sheet ? [[name, cells[i] ?? []]] : [])),
+      places.flatMap(({ sheet: of, name }, i) => (of === sheet ? [[name, cells[i] ?? []]] : [])),
     ),
   }));
 }

@@ -12,6 +12,7 @@ import {
 
 const LOOKED: LookedAt = {
   sheet: "Ring",
+  seen: { names: [], values: {} },
   isProtected: true,
   formulas: [],
   layout: {
@@ -97,7 +98,7 @@ test.each([
 });
 
 test("an offer to overwrite cells ends when other work begins or another name is chosen", () => {
-  const offer = { sheet: "Ring", cells: [{ row: 1, col: 1, formula: "={wet}" }] };
+  const offer = { sheet: "Ring", seen: { names: [], values: {} }, cells: [{ row: 1, col: 1, formula: "={wet}" }] };
   const offered = after({ do: "end", looked: LOOKED, offer });
   expect(offered.offer).toBe(offer);
   expect(checked(offered, { do: "begin", sentence: "…" }).offer).toBeUndefined();

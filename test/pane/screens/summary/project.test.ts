@@ -91,7 +91,7 @@ test("an update adds new sheets, and keeps what a person typed", async () => {
   const soil = cellAddress(FIRST_ROW, 5);
   port.sheet("Summary").cells.set(soil, { value: "my own words" });
   const { sentences } = await bringUpToDate(port, course());
-  expect([port.noted, port.notes]).toEqual([["summary of Summary", "summary of Summary"], []]);
+  expect([port.noted, port.notes]).toEqual([["sheet of Summary", "summary of Summary", "summary of Summary"], []]);
   expect(sentences).toEqual([
     words.upToDate("Summary"),
     words.added(["BH-3"]),

@@ -68,6 +68,14 @@ export const workbook: Readonly<Record<string, string>> = {
     "Zeile {0} von „{1}“ soll einen Text von mehr als {2} Zeichen auf dem Blatt „{3}“ erhalten, den keine Zelle aufnimmt. Nichts wurde geschrieben: kürzen.",
   'Row {0} of "{1}" on the sheet "{2}" was filled in the meantime, in another window perhaps. Nothing was written: look at the row, and try again.':
     "Zeile {0} von „{1}“ auf dem Blatt „{2}“ wurde inzwischen ausgefüllt, vielleicht in einem anderen Fenster. Es wurde nichts geschrieben: die Zeile ansehen und noch einmal versuchen.",
+  'Row {0} of "{1}" on the sheet "{2}" was changed in the meantime, in another window perhaps. Nothing was written: look at the row, and try again.':
+    "Zeile {0} von „{1}“ auf dem Blatt „{2}“ wurde inzwischen geändert, vielleicht in einem anderen Fenster. Es wurde nichts geschrieben: die Zeile ansehen und noch einmal versuchen.",
+  'Rows or columns of the sheet "{0}" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again.':
+    "Zeilen oder Spalten des Blatts „{0}“ wurden inzwischen eingefügt oder gelöscht, oder seine Namen wurden geändert. Es wurde nichts geschrieben: das Blatt ansehen und noch einmal versuchen.",
+  'The new sheet would show other cells of the sheet "{0}": in the meantime its rows or columns were inserted or deleted, its names were changed, or it was renamed or deleted. Nothing was inserted: try again.':
+    "Das neue Blatt würde andere Zellen des Blatts „{0}“ zeigen: Inzwischen wurden dessen Zeilen oder Spalten eingefügt oder gelöscht, seine Namen geändert, oder es wurde umbenannt oder gelöscht. Es wurde nichts eingefügt: noch einmal versuchen.",
+  "somebody else has changed it in the meantime, and it shows {0} by now":
+    "jemand anders hat sie inzwischen geändert, und sie zeigt jetzt {0}",
   'Row {0} of "{1}" on the sheet "{2}" holds a formula. Nothing was written: put a value in its place first.':
     "Zeile {0} von „{1}“ auf dem Blatt „{2}“ enthält eine Formel. Nichts wurde geschrieben: erst einen Wert an ihre Stelle setzen.",
   "a name of cells has no letters": "ein Name von Zellen hat keine Buchstaben",

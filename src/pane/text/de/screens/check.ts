@@ -85,6 +85,9 @@ export const check = {
     "Ergebnisse ohne Zelle bekommen freie Zellen mit Bezeichnungen: die der Laststufen in deren Zeilen, ab der Spalte der markierten Zelle, die anderen darunter. Nichts wird überschrieben.",
   workingsHeld: (place: string) =>
     `Die Ergebnisse würden ${place} bedecken, und dort ist nicht leer. Nichts wurde geschrieben: Eine Zelle markieren, neben und unter der freie Zellen sind.`,
+  nameGone: (name: string) => `Danach hat jemand ${name} wieder entfernt: den Namen noch einmal vergeben.`,
+  workingsNamed: (sheet: string) =>
+    `Die Zellen von „${sheet}“ haben ihre Namen schon: die fehlenden Formeln schreiben und die Beschriftungen eintippen.`,
   laidOut: (count: number, sheet: string) =>
     count === 1 ? `1 Ergebnis wurde auf „${sheet}“ angelegt.` : `${count} Ergebnisse wurden auf „${sheet}“ angelegt.`,
   nothingToLayOut: "Jedes Ergebnis, das berechnet werden kann, hat eine Zelle.",

@@ -24,6 +24,8 @@ export const summary = {
   none: "In dieser Arbeitsmappe gibt es noch keine Übersicht: Zuerst eine einfügen.",
   noSheets: "In dieser Arbeitsmappe gibt es kein Datenblatt: Zuerst eines einfügen (Datenblatt).",
   nothingToDraw: "Keines der Datenblätter hat schon ein Ergebnis, das sich zeichnen lässt.",
+  movedMeanwhile: (sheet: string) =>
+    `Zeilen von „${sheet}“ wurden inzwischen eingefügt oder gelöscht, oder seine Namen wurden geändert.`,
   inserted: (sheet: string) => `Eingefügt: „${sheet}“.`,
   upToDate: (sheet: string) => `„${sheet}“ ist auf dem Stand.`,
   chartsInserted: (sheet: string) => `Die Diagramme stehen auf „${sheet}“.`,

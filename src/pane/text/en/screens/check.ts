@@ -84,6 +84,9 @@ export const check = {
     "Results that have no cell get free ones, with labels: those of loads in the rows of the loads, from the column of the selected cell on, the others below them. Nothing is written over.",
   workingsHeld: (place: string) =>
     `The results would cover ${place}, which is not blank. Nothing was written: select a cell with free cells to its right and below.`,
+  nameGone: (name: string) => `Then somebody took ${name} away again: attach it once more.`,
+  workingsNamed: (sheet: string) =>
+    `The cells of “${sheet}” have their names already: write the missing formulas, and type the labels.`,
   laidOut: (count: number, sheet: string) =>
     count === 1 ? `1 result was laid out on “${sheet}”.` : `${count} results were laid out on “${sheet}”.`,
   nothingToLayOut: "Every result that can be calculated has a cell.",

@@ -23,6 +23,8 @@ export const summary = {
   none: "There is no summary in this workbook yet: insert one first.",
   noSheets: "There is no data sheet in this workbook: insert one first (Data sheet).",
   nothingToDraw: "None of the data sheets has a result to draw yet.",
+  movedMeanwhile: (sheet: string) =>
+    `Rows of “${sheet}” were inserted or deleted in the meantime, or its names were changed.`,
   inserted: (sheet: string) => `Inserted: “${sheet}”.`,
   upToDate: (sheet: string) => `“${sheet}” is up to date.`,
   chartsInserted: (sheet: string) => `The charts are on “${sheet}”.`,

@@ -20,6 +20,7 @@ import { pathOf, relationsOf, type Parts } from "../parts";
 import { readPrint } from "../print";
 import { readProtection } from "../protection";
 import { readWords, type Words } from "../words";
+import { patchLimits } from "./limits-of-formats";
 import { renamer, type Names } from "./names";
 import { notKeptOf, partFormats } from "./not-kept";
 
@@ -151,6 +152,7 @@ export function* readSheet(sheet: SheetPart, name: string, file: OfFile): Genera
     links: linksOf(parts, sheet.path),
   });
   patchRules(document, addedDays);
+  patchLimits(document, addedDays, read, styles);
   partFormats(document);
   const kept = {
     read,

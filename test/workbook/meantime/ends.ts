@@ -1,0 +1,52 @@
+/** How an operation and what somebody else did meanwhile have met: one word for the workbook at the end. */
+import { SECOND_PANE } from "./faults";
+
+export interface End {
+  /** The workbook as text. */
+  readonly book: string;
+  /** The contents of all cells. */
+  readonly cells: readonly string[];
+  /** The sentence of a failure. */
+  readonly message: string;
+}
+
+/** Takes one list out of another; what it lacks comes second. */
+function without(list: readonly string[], taken: readonly string[]): [left: string[], lacking: string[]] {
+  const left = [...list];
+  const lacking = taken.filter((one) => {
+    const at = left.indexOf(one);
+    if (at >= 0) left.splice(at, 1);
+    return at < 0;
+  });
+  return [left, lacking];
+}
+
+/** The ends with which an end is compared. */
+export interface Compared {
+  readonly what: string;
+  /** Before both. */
+  readonly begun: End;
+  /** What somebody else did, alone. */
+  readonly theirs: End;
+  /** The operation alone. */
+  readonly ours: End;
+  readonly oursFirst: End;
+  readonly theirsFirst: End;
+}
+
+/**
+ * "done": as if the operation had come first, or as if it alone had been carried out and the second pane had been refused. "after": as if it had come last. "both": each has
+ * made a sheet of its own, and nothing is lost. "refused": the operation changed nothing, and says so. "wrong" may not be.
+ */
+export function called(end: End, { what, begun, theirs, ours, oursFirst, theirsFirst }: Compared): string {
+  if (end.message) return end.book === theirs.book ? "refused" : `half done: ${end.message}`;
+  if (end.book === oursFirst.book || (what === SECOND_PANE && end.book === ours.book)) return "done";
+  if (end.book === theirsFirst.book && theirsFirst.message === "") return "after";
+  const [added] = without(theirs.cells, begun.cells);
+  const [, lacking] = without(end.cells, [...ours.cells, ...added]);
+  return lacking.length === 0 ? "both" : "wrong";
+}
+
+/** The ends in their order, each once. */
+export const inOrder = (ends: readonly string[]): string =>
+  ends.filter((end, index) => end !== ends[index - 1]).join(", ");
