@@ -30,23 +30,31 @@ export const partOf = ({ tell, signal }: Course, from: number, to: number): Cour
 /** Lets the page handle waiting events. */
 export const pause = (): Promise<void> => new Promise((resolve) => setTimeout(resolve, 0));
 
-/** Runs all steps and reports the share that is done; throws Stopped once the signal is aborted. */
+/**
+ * Runs all steps and reports the share that is done; throws Stopped once the signal is aborted. Steps that are not run to their end are
+ * ended there, so that their `finally` is done.
+ */
 export async function inSlices<T>(
   steps: Generator<number, T>,
   tell: (share: number) => void,
   signal: AbortSignal,
 ): Promise<T> {
-  for (;;) {
-    const end = performance.now() + SLICE;
-    let share = 0;
-    do {
-      if (signal.aborted) throw new Stopped();
-      const { done, value } = steps.next();
-      if (done) return value;
-      share = value;
-    } while (performance.now() < end);
-    tell(share);
-    await pause();
+  try {
+    for (;;) {
+      const end = performance.now() + SLICE;
+      let share = 0;
+      do {
+        if (signal.aborted) throw new Stopped();
+        const { done, value } = steps.next();
+        if (done) return value;
+        share = value;
+      } while (performance.now() < end);
+      tell(share);
+      await pause();
+    }
+  } finally {
+    // Nobody takes what the steps would then give.
+    steps.return(undefined as never);
   }
 }
 

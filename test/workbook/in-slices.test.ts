@@ -30,3 +30,18 @@ test("it ends soon after it is stopped", async () => {
   await expect(inSlices(work(100), tell, controller.signal)).rejects.toBeInstanceOf(Stopped);
   expect(shares[shares.length - 1]).toBeLessThan(0.6);
 });
+
+test("stopped steps are ended where they are", async () => {
+  const controller = new AbortController();
+  let isEnded = false;
+  function* open(): Generator<number, string> {
+    try {
+      return yield* work(100);
+    } finally {
+      isEnded = true;
+    }
+  }
+  const going = inSlices(open(), () => controller.abort(), controller.signal);
+  await expect(going).rejects.toBeInstanceOf(Stopped);
+  expect(isEnded).toBe(true);
+});

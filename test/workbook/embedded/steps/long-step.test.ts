@@ -78,6 +78,23 @@ test.each([0.05, 0.3, 0.59, 0.65, 0.95])("stopped at the share %p, it leaves the
   expect(await port.values("Lines 2", "B1:B2")).toEqual([[780], [1560]]);
 });
 
+test("after an insertion that was stopped while its cells were evaluated, formulas follow the cells that the new sheet read", async () => {
+  const port = await bench();
+  await port.writeCells("Sheet1", [
+    { row: 0, col: 0, value: 1 },
+    { row: 0, col: 1, formula: "=SUM(A1:A9)" },
+  ]);
+  const reading: SheetPlan = {
+    ...PLAN,
+    cells: [...PLAN.cells, { row: 0, col: 2, kind: "result", formula: "=SUM(Sheet1!A1:A9)" }],
+  };
+  const stopping = course((share, stop) => share >= 0.99 && stop());
+  await expect(port.insertSheet(reading, undefined, stopping)).rejects.toBeInstanceOf(Stopped);
+  const sheetId = port.workbook.model.getters.getSheetIdByName("Sheet1");
+  dispatch(port, "UPDATE_CELL", { sheetId, row: 0, col: 0, content: "20" });
+  expect(await port.values("Sheet1", "A1:B1")).toEqual([[20, 20]]);
+});
+
 test.each([0.2, 0.45, 0.7, 0.98])(
   "a file's sheets, stopped at the share %p, leave the workbook as it was",
   async (at) => {
