@@ -231,6 +231,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "the sheet is deleted": "after, refused",
     "the sheet is renamed": "done, refused, done",
     "another sheet comes to the front": "after, done",
+    "another cell is written": "after",
   },
   "lift the protection": {
     "the sheet is deleted": "done, refused",
@@ -238,6 +239,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "the sheet is protected": "after",
     "the sheet is protected with a password": "refused",
     "another sheet comes to the front": "after, done",
+    "another cell is written": "after",
   },
   "insert a summary": {
     "the workbook's structure is protected": "refused, done",
@@ -285,6 +287,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a name is deleted":
       "done, refused, half done: Rows of “Summary” were inserted or deleted in the meantime, or its names were changed. The new sheet “Summary charts” is incomplete: delete it, and make it again.",
     "a sheet is added": "after, done",
+    "another cell is written": "after, done",
   },
   "follow a value of the register": {
     "the sheet is deleted": "refused",
