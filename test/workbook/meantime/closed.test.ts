@@ -7,7 +7,7 @@ import { OfficePort } from "../../../src/workbook/office";
 import { cutOff } from "../../../src/pane/live/unfinished";
 import type { StrictExcel } from "../../excel/strict-excel";
 import { turns } from "../../turns";
-import { seen } from "../office/book-as-text";
+import { seen } from "../office/meantime/book-as-text";
 import { bookBefore, standInOf } from "./before";
 import { OPERATIONS } from "./operations";
 

@@ -7,7 +7,7 @@ import { OfficePort } from "../../../src/workbook/office";
 import type { Book } from "../../excel/book/book";
 import { putBehind } from "../../excel/library";
 import type { StrictExcel } from "../../excel/strict-excel";
-import { seen } from "../office/book-as-text";
+import { seen } from "../office/meantime/book-as-text";
 import { bookBefore, standInOf } from "./before";
 import { called, inOrder, type Compared, type End } from "./ends";
 import { carryOut, FAULTS } from "./faults";

@@ -4,14 +4,14 @@
  * co-authored workbook, or the person who waits. However the two meet, the workbook is as if one of them had come
  * first, or the operation did nothing and says so.
  */
-import { OfficePort } from "../../../src/workbook/office";
-import { WorkbookError, type CellContent } from "../../../src/workbook/port";
-import { blankSheet } from "../../../src/datasheet";
-import { toXlsx } from "../../../src/datasheet/xlsx";
-import { Refusal } from "../../excel/refusal";
-import { StrictExcel } from "../../excel/strict-excel";
+import { OfficePort } from "../../../../src/workbook/office";
+import { WorkbookError, type CellContent } from "../../../../src/workbook/port";
+import { blankSheet } from "../../../../src/datasheet";
+import { toXlsx } from "../../../../src/datasheet/xlsx";
+import { Refusal } from "../../../excel/refusal";
+import { StrictExcel } from "../../../excel/strict-excel";
 import { seen } from "./book-as-text";
-import { PLAN } from "./plan";
+import { PLAN } from "../plan";
 
 jest.setTimeout(120_000);
 

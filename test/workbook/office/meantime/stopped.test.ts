@@ -1,9 +1,9 @@
 /** @jest-environment jsdom */
 /** A person stops long work in Excel in the middle, at each place at which it can be stopped. */
-import { Stopped, type Course } from "../../../src/workbook/in-slices";
-import { OfficePort } from "../../../src/workbook/office";
-import { StrictExcel } from "../../excel/strict-excel";
-import { PLAN } from "./plan";
+import { Stopped, type Course } from "../../../../src/workbook/in-slices";
+import { OfficePort } from "../../../../src/workbook/office";
+import { StrictExcel } from "../../../excel/strict-excel";
+import { PLAN } from "../plan";
 
 jest.setTimeout(120_000);
 

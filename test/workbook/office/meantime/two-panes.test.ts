@@ -3,16 +3,16 @@
  * Two people write the same test, each with a pane: the other one enters the same kind of thing between two requests
  * of ours, in the next free place. Both entries stand at the end, or ours is refused with a sentence and theirs stands.
  */
-import { ANSWER_NAMES } from "../../../src/checks/answers";
-import { acknowledge } from "../../../src/pane/screens/checks/workbook-answers";
-import { writeReading, writeStart, type Written } from "../../../src/pane/screens/bench/enter-reading";
-import { takeLines, writeSet } from "../../../src/pane/screens/register/register-work";
-import { READ_NAMES } from "../../../src/pane/screens/register/source";
-import { RECORD } from "../../../src/pane/live/want";
-import { readTest } from "../../../src/pane/live/workbook-store";
-import { PICK_COLUMNS } from "../../../src/record/picks";
-import { OfficePort } from "../../../src/workbook/office";
-import { StrictExcel } from "../../excel/strict-excel";
+import { ANSWER_NAMES } from "../../../../src/checks/answers";
+import { acknowledge } from "../../../../src/pane/screens/checks/workbook-answers";
+import { writeReading, writeStart, type Written } from "../../../../src/pane/screens/bench/enter-reading";
+import { takeLines, writeSet } from "../../../../src/pane/screens/register/register-work";
+import { READ_NAMES } from "../../../../src/pane/screens/register/source";
+import { RECORD } from "../../../../src/pane/live/want";
+import { readTest } from "../../../../src/pane/live/workbook-store";
+import { PICK_COLUMNS } from "../../../../src/record/picks";
+import { OfficePort } from "../../../../src/workbook/office";
+import { StrictExcel } from "../../../excel/strict-excel";
 
 jest.setTimeout(120_000);
 

@@ -1,14 +1,14 @@
 /** @jest-environment jsdom */
 /** Excel refuses any one step, or closes at it: nothing is left half made, and a second try works. */
-import { english } from "../../../src/reduction/message";
-import { OfficePort } from "../../../src/workbook/office";
-import { WorkbookError, type ChartPlan, type SheetPlan } from "../../../src/workbook/port";
-import { blankSheet } from "../../../src/datasheet";
-import { toXlsx } from "../../../src/datasheet/xlsx";
-import type { Book } from "../../excel/book/book";
-import { StrictExcel } from "../../excel/strict-excel";
-import { PLAN } from "./plan";
-import { differences } from "./reading/read-back";
+import { english } from "../../../../src/reduction/message";
+import { OfficePort } from "../../../../src/workbook/office";
+import { WorkbookError, type ChartPlan, type SheetPlan } from "../../../../src/workbook/port";
+import { blankSheet } from "../../../../src/datasheet";
+import { toXlsx } from "../../../../src/datasheet/xlsx";
+import type { Book } from "../../../excel/book/book";
+import { StrictExcel } from "../../../excel/strict-excel";
+import { PLAN } from "../plan";
+import { differences } from "../reading/read-back";
 
 jest.setTimeout(120_000);
 

@@ -1,5 +1,5 @@
 /** The workbook of the stand-in as a text, to compare two ends of a piece of work. */
-import type { StrictExcel } from "../../excel/strict-excel";
+import type { StrictExcel } from "../../../excel/strict-excel";
 
 const GENERAL = '{"numberFormat":"General"}';
 

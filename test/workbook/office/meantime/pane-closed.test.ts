@@ -3,16 +3,16 @@
  * The pane is closed or reloaded before a request of an operation: the requests from there on are never sent. The
  * workbook is as it was or as it should be, or the next pane says what is half done.
  */
-import { blankSheet } from "../../../src/datasheet";
-import { toXlsx } from "../../../src/datasheet/xlsx";
-import { OfficePort } from "../../../src/workbook/office";
-import { cutOff } from "../../../src/pane/live/unfinished";
-import { writeReadings, type Job } from "../../../src/pane/screens/readings/into-workbook";
-import { LINES_AT_ONCE } from "../../../src/exchange/logger/file-sheet";
-import { StrictExcel } from "../../excel/strict-excel";
-import { turns } from "../../turns";
+import { blankSheet } from "../../../../src/datasheet";
+import { toXlsx } from "../../../../src/datasheet/xlsx";
+import { OfficePort } from "../../../../src/workbook/office";
+import { cutOff } from "../../../../src/pane/live/unfinished";
+import { writeReadings, type Job } from "../../../../src/pane/screens/readings/into-workbook";
+import { LINES_AT_ONCE } from "../../../../src/exchange/logger/file-sheet";
+import { StrictExcel } from "../../../excel/strict-excel";
+import { turns } from "../../../turns";
 import { seen } from "./book-as-text";
-import { PLAN } from "./plan";
+import { PLAN } from "../plan";
 
 jest.setTimeout(120_000);
 
