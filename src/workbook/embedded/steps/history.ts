@@ -130,6 +130,8 @@ class ForgettingHistory extends History {
       this.redoStack = this.#withinReach(steps.redo);
     } else if (type === JOIN && step !== undefined && before !== undefined) this.#before.set(step, before);
     else if (type === "REQUEST_REDO" && beginLongRedo && this.#madeAgain.size === 0 && this.#isLong()) beginLongRedo();
+    // Without a step to redo the engine does the last entry again in the selected cell, which may be a protected one.
+    else if (type === "REQUEST_REDO" && this.redoStack.length === 0) super.handle(command);
     // A step that is redone was allowed when it was first done, perhaps as one of the add-in.
     else if (type === "REQUEST_UNDO" || type === "REQUEST_REDO") whileLifted(() => this.#withSequels(command));
   }
