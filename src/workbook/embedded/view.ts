@@ -11,6 +11,7 @@ import type { Model } from "./engine";
 import { wordFor } from "./engine-words";
 import { carryOut } from "./steps/history";
 import { decimalMarkOf } from "./typing/locale";
+import "./look/drawn-again";
 import { showNotesWith } from "./notes";
 import { tellRefusals } from "./protection";
 import "./typing/first-key";
