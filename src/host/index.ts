@@ -29,6 +29,7 @@ import { makeDivider } from "./divider";
 import { drawChart } from "./draw-chart";
 import "./host.css";
 import { describeAgain, fetchText, loadFunctions } from "./load-functions";
+import { keysToSheet } from "./keys-to-sheet";
 import { makeLongWork } from "./long-work";
 import { switchByKey } from "./switch-part";
 import { makeVoice, type Sentence } from "./voice";
@@ -60,6 +61,13 @@ function download(bytes: Uint8Array<ArrayBuffer>, name: string): void {
   Object.assign(document.createElement("a"), { href: address, download: name }).click();
   setTimeout(() => URL.revokeObjectURL(address), 1000);
 }
+
+/** Gives the focus to the sheet. */
+const toSheet = (): void => {
+  window.focus();
+  // What is typed goes to the editor of the cells, which is there all the time.
+  document.querySelector<HTMLElement>(".o-grid-composer .o-composer")?.focus();
+};
 
 type Voice = ReturnType<typeof makeVoice>;
 type View = ReturnType<typeof sheetView>;
@@ -121,6 +129,7 @@ function longWorks(desk: Desk, usual: DecimalMark | undefined) {
     share: element<HTMLProgressElement>("work-share"),
     stop: element<HTMLButtonElement>("work-stop"),
     beginners: ["open", "save", "save-values"].map((id) => element<HTMLButtonElement>(id)),
+    toSheet,
   });
   const { port } = desk;
   return {
@@ -198,13 +207,9 @@ function openPane({ port, view }: Desk): void {
     void describeAgain();
     void view.show(port.workbook.model);
   });
-  const toSheet = (): void => {
-    window.focus();
-    // What is typed goes to the editor of the cells, which is there all the time.
-    document.querySelector<HTMLElement>(".o-grid-composer .o-composer")?.focus();
-  };
   // A person who went to a cell by a button of the pane types there next.
   port.onShown = toSheet;
+  keysToSheet(toSheet);
   switchByKey(frame, toSheet, () => {
     window.focus();
     element("open").focus();
@@ -213,7 +218,7 @@ function openPane({ port, view }: Desk): void {
 }
 
 async function start(): Promise<void> {
-  const voice = makeVoice(element("message"), element<HTMLDialogElement>("question"));
+  const voice = makeVoice(element("message"), element<HTMLDialogElement>("question"), toSheet);
   translateAnswers();
   const settings = settingsOf(new URLSearchParams(location.search));
   const [templates] = await Promise.all([fetchText("vendor/o-spreadsheet/o_spreadsheet.xml"), loadFunctions(settings)]);

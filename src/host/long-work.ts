@@ -1,4 +1,5 @@
 /** Shows long work on the page: a progress bar with a text, and a button that stops the work. */
+import { isFocusLost } from "./keys-to-sheet";
 import { inSlices, pause } from "../workbook/in-slices";
 
 export interface WorkParts {
@@ -8,6 +9,8 @@ export interface WorkParts {
   readonly stop: HTMLButtonElement;
   /** The buttons that start long work; they are disabled during the work. */
   readonly beginners: readonly HTMLButtonElement[];
+  /** Gives the focus to the sheet. */
+  readonly toSheet: () => void;
 }
 
 export interface LongWork {
@@ -23,10 +26,11 @@ const drawn = async (): Promise<void> => {
   await pause();
 };
 
-export function makeLongWork({ box, words, share, stop, beginners }: WorkParts): LongWork {
+export function makeLongWork({ box, words, share, stop, beginners, toSheet }: WorkParts): LongWork {
   const around: LongWork["around"] = async (what, work) => {
     const controller = new AbortController();
     const call = (): void => controller.abort();
+    const begunBy = beginners.find((button) => button === document.activeElement);
     words.textContent = what;
     share.value = 0;
     stop.addEventListener("click", call);
@@ -39,6 +43,8 @@ export function makeLongWork({ box, words, share, stop, beginners }: WorkParts):
       stop.removeEventListener("click", call);
       box.hidden = true;
       for (const button of beginners) button.disabled = false;
+      // A hidden or disabled button loses the focus.
+      if (document.activeElement === stop || isFocusLost()) (begunBy ? () => begunBy.focus() : toSheet)();
     }
   };
   return { around, run: (what, steps) => around(what, (run) => run(steps)) };

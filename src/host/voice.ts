@@ -24,7 +24,8 @@ const TO_READ = 20_000;
 
 const inPlainWords = (sentence: Sentence): string => (typeof sentence === "string" ? sentence : inWords(sentence));
 
-export function makeVoice(message: HTMLElement, question: HTMLDialogElement): HostVoice {
+/** `answered` gives the focus, which the question had, to what takes the next key. */
+export function makeVoice(message: HTMLElement, question: HTMLDialogElement, answered: () => void): HostVoice {
   /** From when on, on the clock of the page, the next step takes the sentence away; undefined for a failure. */
   let goesFrom: number | undefined;
   const say = (sentence: Sentence, failure: boolean) => {
@@ -49,7 +50,12 @@ export function makeVoice(message: HTMLElement, question: HTMLDialogElement): Ho
     ask(text, yes, no) {
       question.querySelector("p")!.textContent = inPlainWords(text);
       question.returnValue = "no";
-      question.addEventListener("close", () => (question.returnValue === "yes" ? yes() : no?.()), { once: true });
+      const close = (): void => {
+        if (question.returnValue === "yes") yes();
+        else no?.();
+        answered();
+      };
+      question.addEventListener("close", close, { once: true });
       // A dialog returns the focus when it closes, which the sheet would take for the start of typing into a cell.
       if (document.activeElement instanceof HTMLElement) document.activeElement.blur();
       question.showModal();

@@ -9,7 +9,7 @@ let now: number;
 
 beforeEach(() => {
   message = document.createElement("p");
-  voice = makeVoice(message, document.createElement("dialog"));
+  voice = makeVoice(message, document.createElement("dialog"), () => undefined);
   now = 0;
   jest.spyOn(performance, "now").mockImplementation(() => now);
 });

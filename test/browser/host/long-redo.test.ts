@@ -23,6 +23,8 @@ withBrowser("a long redo", (openPage) => {
     const before = await sheets();
     expect(before.length).toBe(after.length / 2);
     await showSheet(page, "Demonstration");
+    const row = (): Promise<number> =>
+      page.evaluate(() => (window as any).clayledger.port.workbook.model.getters.getActivePosition().row);
 
     await page.evaluate(() => {
       const stop = document.querySelector<HTMLButtonElement>("#work-stop")!;
@@ -30,16 +32,21 @@ withBrowser("a long redo", (openPage) => {
         if (document.querySelector<HTMLProgressElement>("#work-share")!.value === 0) return;
         observer.disconnect();
         (window as any).told = document.querySelector("#work-words")!.textContent;
+        stop.focus();
         stop.click();
       }).observe(document.querySelector("#work")!, { attributes: true, subtree: true });
     });
-    await step("REQUEST_REDO");
+    await page.keyboard.press("Control+y");
     await page.locator("#message", { hasText: /^Stopped: the workbook is as it was/ }).waitFor();
     expect(await page.evaluate(() => (window as any).told)).toBe("Doing the step again");
     expect(await sheets()).toEqual(before);
     expect(await page.locator("#work").isVisible()).toBe(false);
 
-    await step("REQUEST_REDO");
+    // The button that stopped it has gone: the keys go to the sheet.
+    const at = await row();
+    await page.keyboard.press("ArrowDown");
+    expect(await row()).toBe(at + 1);
+    await page.keyboard.press("Control+y");
     await untilThere(after.length);
     expect(await sheets()).toEqual(after);
     expect(complaints).toEqual([]);
