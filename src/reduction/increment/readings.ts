@@ -97,12 +97,13 @@ interface Kept {
   readonly rowOf: (index: number) => number;
 }
 
-const list = (rows: readonly Value[]): Message =>
+/** Rows of the range, of many only the first three, each as `called` calls it. */
+const list = (rows: readonly number[], called: (row: number) => Value = Number): Message =>
   rows.length === 1
-    ? say`row ${firstOf(rows)}`
+    ? say`row ${called(firstOf(rows))}`
     : rows.length <= 4
-      ? say`rows ${listed(rows.slice(0, -1))} and ${lastOf(rows)}`
-      : say`rows ${listed(rows.slice(0, 3))} and ${rows.length - 3} more`;
+      ? say`rows ${listed(rows.slice(0, -1).map(called))} and ${called(lastOf(rows))}`
+      : say`rows ${listed(rows.slice(0, 3).map(called))} and ${rows.length - 3} more`;
 
 /** A row with its time, by which a person finds the reading on the sheet: "9 (15 min)". */
 const withTime = (row: Value, time: number): Message => say`${row} (${digits(time, 4)} min)`;
@@ -111,8 +112,8 @@ const withTime = (row: Value, time: number): Message => say`${row} (${digits(tim
 export const rowWithTime = ({ rows, times }: Series, index: number): Message =>
   withTime(nth(rows, index), nth(times, index));
 
-const leftOut = (rows: readonly Value[], why: Message): Message =>
-  rows.length === 1 ? say`${list(rows)} is left out: ${why}` : say`${list(rows)} are left out: ${why}`;
+const leftOut = (rows: readonly number[], why: Message, called?: (row: number) => Value): Message =>
+  rows.length === 1 ? say`${list(rows, called)} is left out: ${why}` : say`${list(rows, called)} are left out: ${why}`;
 
 /** Rows from the first to before the second, counted from 0. */
 type Stretch = [from: number, to: number];
@@ -217,7 +218,7 @@ export function cleanReadings(
   // Times of the schedule after the last reading are not left out: nothing was read then.
   const lastRow = stretches.length ? lastOf(stretches)[1] : 0;
   const blankBetween = blankReadings.filter((row) => row < lastRow);
-  if (blankBetween.length) remarks.push(leftOut(blankBetween.map(timed), say`the reading is blank or zero`));
+  if (blankBetween.length) remarks.push(leftOut(blankBetween, say`the reading is blank or zero`, timed));
   if (backRow > 0)
     remarks.push(
       say`the time in row ${timed(backRow)} is before a time above it: the times are not in order and were sorted; correct it if the clock was wrong`,
@@ -229,13 +230,13 @@ export function cleanReadings(
     );
   const repeated = increasing ? [] : repeatedRows(kept);
   if (repeated.length)
-    remarks.push(say`${list(repeated.map(timed))} repeat a time: readings at the same time were averaged`);
+    remarks.push(say`${list(repeated, timed)} repeat a time: readings at the same time were averaged`);
   const runs = runsOf(kept);
   const least = Math.min(...runs.map((run) => run.least));
   const most = Math.max(...runs.map((run) => run.most));
   const step = readingStep(kept.readings, least, most);
   const { spikes, ...series } = averagesOf(kept, runs, step);
-  if (spikes.length) remarks.push(leftOut(spikes.map(timed), say`far off the readings before and after`));
+  if (spikes.length) remarks.push(leftOut(spikes, say`far off the readings before and after`, timed));
   checkTimes(series, remarks);
   return given(
     { series, zeroReading, count, lastTime: kept.times[count - 1] ?? 0, step, travel: count ? most - least : 0 },
