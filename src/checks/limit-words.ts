@@ -65,15 +65,18 @@ export function limitCalled(name: string): Message {
   return words ? { said: ["", `, ${words}`], values: [verbatim(id)] } : asTyped(name);
 }
 
-/** "Q05.explain" of "Q05, explain beyond", in the language of the sheet or in English, or of "Q05.explain" itself, as older sheets have it. */
-export function limitNamed(called: string): string {
-  const name = called.trim();
-  const said = name.replace(/\s*,\s*/, ", ");
-  const [id] = said.split(",");
+/**
+ * Reads the names of limits: "Q05.explain" of "Q05, explain beyond", in the language of the sheet or in English, or of
+ * "Q05.explain" itself, as older sheets have it. One reader serves a whole list, because it asks for the words of every kind in every language.
+ */
+export function limitReader(): (called: string) => string {
+  const kinds = new Map<string, string>();
   for (const language of ["en", ...LANGUAGE_TAGS])
-    for (const kind of WORDS.keys()) {
-      const limit = `${id}.${kind}`;
-      if (told(limitCalled(limit), language) === said) return limit;
-    }
-  return name;
+    for (const kind of WORDS.keys()) kinds.set(told(limitCalled(`.${kind}`), language), kind);
+  return (called) => {
+    const name = called.trim();
+    const [, id = "", words = ""] = /^(.*?)\s*,\s*(.*)$/.exec(name) ?? [];
+    const kind = kinds.get(`, ${words}`);
+    return kind ? `${id}.${kind}` : name;
+  };
 }

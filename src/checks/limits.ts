@@ -7,7 +7,7 @@ import { cellAddress } from "../workbook/address";
 import type { NamedValues } from "../record/record";
 import type { SheetName, SheetPlan } from "../workbook/port";
 import type { Thresholds } from "./check";
-import { limitCalled, limitNamed } from "./limit-words";
+import { limitCalled, limitReader } from "./limit-words";
 import { CHECKS } from "./table";
 import type { SheetLanguage } from "../specification/text/language";
 import { planIn } from "../specification/text/plan-in-language";
@@ -116,6 +116,7 @@ export function readLimits(values: NamedValues, names: readonly SheetName[] = []
     const value = values[name]?.[row]?.[0];
     return typeof value === "string" ? value.trim() : (value ?? "");
   };
+  const limitNamed = limitReader();
   const thresholds: Record<string, number> = {};
   const changed: ChangedLimit[] = [];
   const remarks: Message[] = [];

@@ -1,6 +1,6 @@
 /** Worksheet functions for checking a hand calculation. */
 import { listed, say, verbatim, type Message } from "../reduction/message";
-import { limitNamed } from "../checks/limit-words";
+import { limitReader } from "../checks/limit-words";
 import { answersOf, unknownThresholds } from "../checks/answering";
 import type { Answer, Figure } from "../checks/check";
 import { compare } from "../book/agreement";
@@ -183,6 +183,7 @@ function toThresholds(argument: unknown): Record<string, number> {
   const rows: unknown[][] = Array.isArray(argument) && Array.isArray(argument[0]) ? argument : [];
   const [first = []] = rows;
   if (first.length < 2) return refuseCell(say`the limits must be a range of names and values`);
+  const limitNamed = limitReader();
   const limits: Record<string, number> = {};
   rows.forEach(([name, value], index) => {
     const word = toOptionalWord(name, say`the name in row ${index + 1} of the limits`);

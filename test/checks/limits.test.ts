@@ -3,7 +3,7 @@
  * sheet.
  */
 import { CHECKS as TABLE, unknownThresholds } from "../../src/checks";
-import { limitCalled, limitNamed } from "../../src/checks/limit-words";
+import { limitCalled, limitReader } from "../../src/checks/limit-words";
 import { LIMIT_NAMES, LIMITS, limitsSheet, readLimits } from "../../src/checks/limits";
 import { CHECKS } from "../../src/functions/checking";
 import { inOneLanguage, translateAnswers } from "../../src/pane/live/sheet-language";
@@ -14,6 +14,7 @@ import { calculate } from "../datasheet/sheet-in-engine";
 import { refusal } from "../functions/refusal";
 import { inEnglish } from "../in-english";
 
+const limitNamed = (called: string): string => limitReader()(called);
 const plan = limitsSheet();
 const names: SheetName[] = Object.entries(plan.names).map(([name, place]) => ({ name, scope: "sheet", place }));
 const top = plan.names.limit_name.row;
