@@ -19,7 +19,7 @@ import { CV_RANGES, type CvRangeName } from "../specification/results/adoptable"
 import { virginLineOf } from "../reduction/curve/methods/reading";
 import type { LoadPoint } from "../reduction/curve/shape/points";
 import { temperatureFactor } from "../reduction/curve/viscosity";
-import { levelDecimals } from "../reduction/increment/level-decimals";
+import { decimalsOfLevels } from "../reduction/increment/level-decimals";
 import { firstOf, lastOf, nth } from "../reduction/numeric/lists";
 import { at as onLine, straightLine } from "../reduction/numeric/straight-line";
 import {
@@ -127,7 +127,7 @@ export function calculationBook(record: TestRecord, values: NamedValues): Entry[
   /** The lines of a load show its readings, and what was read off them, to the decimals of the readings and one more. */
   const lineOfLoad = (index: number): Sheet["line"] => {
     const cleaned = book.reduced.loads[index]?.increment.cleaned;
-    return lineWith(cleaned?.ok ? levelDecimals(cleaned.value.step) : undefined);
+    return lineWith(cleaned && decimalsOfLevels(cleaned));
   };
   const system = values.length_unit?.[0]?.[0] === "in" ? "US" : "SI";
   const entry = ({ name, measure }: Named, row: number, found: Line, load?: number): Entry[] => {
@@ -153,11 +153,10 @@ export function calculationBook(record: TestRecord, values: NamedValues): Entry[
   const rows = record.loads.map(({ number }) => rowOfLoad(values, number));
   const ofLoads = record.loads.flatMap(({ number }, index) => {
     const [before, row] = [rows[index - 1], nth(rows, index)];
+    const sheet: LoadSheet = { ...book, line: lineOfLoad(index), row, before, index };
     return LOAD_TABLE.columns.flatMap((column) => {
       const workedOut = LOAD[column.name];
-      return workedOut
-        ? entry(column, row, workedOut({ ...book, line: lineOfLoad(index), row, before, index }), number)
-        : [];
+      return workedOut ? entry(column, row, workedOut(sheet), number) : [];
     });
   });
   return [...ofTest, ...ofLoads];

@@ -1,5 +1,7 @@
 /** How many decimals a level of the readings (d0, d50, d90, d100) is shown with. */
 import { digits, type Digits } from "../message";
+import type { Outcome } from "../outcome";
+import type { CleanReadings } from "./readings";
 
 /**
  * The decimals of the step of the readings and one more, because a construction reads between two steps; undefined if the
@@ -9,6 +11,13 @@ import { digits, type Digits } from "../message";
  */
 export const levelDecimals = (step: number): number | undefined =>
   step > 0 ? Math.max(0, 1 + Math.ceil(-Math.log10(step) - 1e-9)) : undefined;
+
+/**
+ * The decimals of the levels of a load; undefined also if its readings cannot be used.
+ * @example decimalsOfLevels(cleanReadings([0, 1, 2, 4], [10, 12, 14, 20])) // 1
+ */
+export const decimalsOfLevels = (cleaned: Outcome<CleanReadings>): number | undefined =>
+  cleaned.ok ? levelDecimals(cleaned.value.step) : undefined;
 
 /** Significant digits of a level, if the readings show no step; and more than any reading has. */
 const WITHOUT_STEP = 4;

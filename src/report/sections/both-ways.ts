@@ -2,9 +2,10 @@
 import { incrementOfLoad } from "../../record/load-curve";
 import type { TestRecord } from "../../record/record";
 import type { LogTime } from "../../reduction/increment/constructions/log-time";
-import { levelDecimals } from "../../reduction/increment/level-decimals";
+import { decimalsOfLevels } from "../../reduction/increment/level-decimals";
 import { PROCEDURES } from "../../reduction/increment/constructions/procedure";
 import type { RootTime } from "../../reduction/increment/constructions/root-time";
+import { firstOf } from "../../reduction/numeric/lists";
 import type { Outcome } from "../../reduction/outcome";
 
 /** Both constructions of a load, first aided, then drawn; undefined if a construction gives no result. */
@@ -23,12 +24,14 @@ export function reducedLoads(record: TestRecord): ReadonlyMap<number, BothWays> 
   return new Map(
     read.map((load) => {
       const ways = PROCEDURES.map((procedure) => incrementOfLoad(record, load, { procedure }));
+      // Both procedures clean the readings in the same way.
+      const { cleaned } = firstOf(ways);
       return [
         load.number,
         {
           log: ways.map(({ logTime }) => valueOf(logTime)),
           root: ways.map(({ rootTime }) => valueOf(rootTime)),
-          decimals: ways.flatMap(({ cleaned }) => (cleaned.ok ? levelDecimals(cleaned.value.step) : undefined))[0],
+          decimals: decimalsOfLevels(cleaned),
         },
       ];
     }),

@@ -3,7 +3,7 @@ import { nth } from "../../../reduction/numeric/lists";
 import { given, then, type Outcome } from "../../../reduction/outcome";
 import { convert, unitNamed, unitsOf, type UnitOf } from "../../../reduction/units";
 import { coefficientOfConsolidation, remarksOnCv, T50, T90, type Drainage } from "../../../reduction/increment/cv";
-import { levelDecimals } from "../../../reduction/increment/level-decimals";
+import { decimalsOfLevels } from "../../../reduction/increment/level-decimals";
 import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
 import { say, verbatim, type Message } from "../../../reduction/message";
 import { compressionIndex, recompressionIndex, swellingIndex } from "../../../reduction/curve/indices";
@@ -118,7 +118,7 @@ function timeRows(
   readingUnit: string,
   { height, lengthUnit, drainage, cvUnit }: Choices,
 ): Pick<Drawn, "numbers" | "remarks"> {
-  const decimals = cleaned.ok ? levelDecimals(cleaned.value.step) : undefined;
+  const decimals = decimalsOfLevels(cleaned);
   /** A level has the decimals of the readings and one more. */
   const level = (name: string, value: number): NumberRow =>
     decimals === undefined

@@ -8,7 +8,7 @@ import type { PlotAxis, PlotSpec } from "../../../plots/spec";
 import { firstOf, lastOf, nth } from "../../../reduction/numeric/lists";
 import type { PickName, TimeMethod } from "../../../reduction/increment/constructions/picks";
 import { shown, shownTo } from "../../text/digits";
-import { levelDecimals } from "../../../reduction/increment/level-decimals";
+import { decimalsOfLevels } from "../../../reduction/increment/level-decimals";
 import type { Increment } from "../../../reduction/increment/reduce";
 import { PICKS_OF, valueOf } from "./increment";
 import type { NumberPick, NumberPicks } from "./picks/pick-changes";
@@ -61,7 +61,7 @@ const kindOf = (name: PickName): "level" | "from" | "to" =>
 /** The handles of a construction; none if the readings cannot be used. A pick that is refused keeps its handle. */
 export function handlesOf(increment: Increment, clean: Increment, picks: NumberPicks, method: TimeMethod): HandleSet {
   if (!clean.cleaned.ok || clean.cleaned.value.series.times.length < 2) return { handles: [], step: 1 };
-  const { series, travel, zeroReading, step: stepOfReadings } = clean.cleaned.value;
+  const { series, travel, zeroReading } = clean.cleaned.value;
   const { times, readings } = series;
   const step = roundStep((travel || 1) / STEPS);
   const first = zeroReading ?? firstOf(readings);
@@ -97,7 +97,7 @@ export function handlesOf(increment: Increment, clean: Increment, picks: NumberP
         least: Math.min(least, value),
         most: Math.max(most, value),
         stops: kind === "level" ? [] : times,
-        ...(kind === "level" && { decimals: levelDecimals(stepOfReadings) }),
+        ...(kind === "level" && { decimals: decimalsOfLevels(clean.cleaned) }),
       };
     }),
   };

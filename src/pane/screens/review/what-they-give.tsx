@@ -4,7 +4,7 @@ import { outcomeOf } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { TIME_METHODS, type TimeMethod } from "../../../reduction/increment/constructions/picks";
 import { PROCEDURES, type Procedure } from "../../../reduction/increment/constructions/procedure";
-import { levelDecimals } from "../../../reduction/increment/level-decimals";
+import { decimalsOfLevels } from "../../../reduction/increment/level-decimals";
 import type { Increment } from "../../../reduction/increment/reduce";
 import type { Outcome } from "../../../reduction/outcome";
 import { convert } from "../../../reduction/units";
@@ -43,7 +43,7 @@ const threeDigits = (value: number): string => shown(value, 3, 3);
 
 /** A level has the decimals of the readings and one more; four significant digits if the readings show no step. */
 function level(value: number, { cleaned }: Increment): string {
-  const decimals = cleaned.ok ? levelDecimals(cleaned.value.step) : undefined;
+  const decimals = decimalsOfLevels(cleaned);
   return decimals === undefined ? shown(value, 4, 4) : shownTo(value, decimals);
 }
 
