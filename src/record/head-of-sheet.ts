@@ -3,7 +3,6 @@
  * own language, whatever the language of the sheet. The rules are those of the formulas in `specification/head/impossible` and
  * `specification/head/missing`, and a test compares both. Numbers are in the units of the sheet.
  */
-import { nth } from "../reduction/numeric/lists";
 import { listed, listWord, verbatim, type Message, type Value } from "../reduction/message";
 import { AUTOMATIC } from "../reduction/increment/constructions/picks";
 import { WETTEST } from "../reduction/specimen";
@@ -103,6 +102,10 @@ const fits = (value: CellValue, { least, above, most }: Limits): boolean =>
 const isSame = (value: CellValue, word: string): boolean =>
   englishWord(String(value)).toLowerCase() === word.toLowerCase();
 
+/** Whether a cell has a word of its list in any language of a sheet, or a unit of it, which `englishWord` leaves as it is. */
+const isOnList = (value: CellValue, { choices = [] }: Pick<Field, "choices">): boolean =>
+  choices.flatMap(everyWord).some((choice) => isSame(value, choice));
+
 /** The row, from 1, of the last cell for which this holds; undefined if there is none. */
 const lastRow = (
   cells: readonly CellValue[],
@@ -140,8 +143,7 @@ function ofLoadNumber(cells: Cells): HeadSentence[] {
 
 function ofWord(cells: Cells, field: Field): HeadSentence[] {
   const value = cells.cell(field.name) ?? "";
-  if (isError(value) || ["", ...(field.choices ?? []).flatMap(everyWord)].some((choice) => isSame(value, choice)))
-    return [];
+  if (value === "" || isError(value) || isOnList(value, field)) return [];
   return [cells.impossible(sentences.chooseWord(quoted(field), cells.at(field.name)), field.name)];
 }
 
@@ -245,36 +247,30 @@ function missing(cells: Cells, record: TestRecord): HeadSentence[] {
 const hasHead = ({ values }: ReadSheet): boolean => MISSING_IN_FULL.name in values;
 
 /** The cells of these fields that are not blank and that do not fit, one after the other. */
-function notFitting(
+function notFitting<F extends Pick<Field, "name">>(
   cells: Cells,
-  fields: readonly Pick<Field, "name">[],
-  fits: (value: CellValue, index: number) => boolean,
+  fields: readonly F[],
+  isRight: (value: CellValue, field: F) => boolean,
 ): string[] {
-  return fields.flatMap(({ name }, index) => {
-    const row = lastRow(cells.column(name), (value) => value !== "" && !isError(value) && !fits(value, index));
-    return row === undefined ? [] : [cells.address(name, row)];
+  return fields.flatMap((field) => {
+    const isWrong = (value: CellValue): boolean => value !== "" && !isError(value) && !isRight(value, field);
+    const row = lastRow(cells.column(field.name), isWrong);
+    return row === undefined ? [] : [cells.address(field.name, row)];
   });
 }
 
 /** The entries from which no result follows, and that cannot be; a column names its lowest cell. */
 function otherEntries(cells: Cells): HeadSentence[] {
   const { dates, dateColumns, numbers, words, wordColumns } = CHECKED_ENTRIES;
-  const [ofDates, ofWords] = [
-    [...dates, ...dateColumns],
-    [...words, ...wordColumns],
-  ];
-  const isOnList = (value: CellValue, index: number): boolean =>
-    (ofWords[index]?.choices ?? []).flatMap(everyWord).some((choice) => isSame(value, choice));
   const found = [
-    [sentences.enterDates, notFitting(cells, ofDates, (value) => fits(value, DATE_LIMITS))],
-    [sentences.enterNumbers, notFitting(cells, numbers, (value, index) => fits(value, limitsIn(nth(numbers, index))))],
-    [sentences.chooseWords, notFitting(cells, ofWords, isOnList)],
+    [sentences.enterDates, notFitting(cells, [...dates, ...dateColumns], (value) => fits(value, DATE_LIMITS))],
+    [sentences.enterNumbers, notFitting(cells, numbers, (value, field) => fits(value, limitsIn(field)))],
+    [sentences.chooseWords, notFitting(cells, [...words, ...wordColumns], isOnList)],
   ] as const;
-  return found.flatMap(([sentence, addresses]): HeadSentence[] =>
-    addresses.length === 0
-      ? []
-      : [{ kind: "entry", sentence: sentence(verbatim(addresses.join(" "))), address: addresses[0]! }],
-  );
+  return found.flatMap(([sentence, addresses]): HeadSentence[] => {
+    const [address] = addresses;
+    return address === undefined ? [] : [{ kind: "entry", sentence: sentence(verbatim(addresses.join(" "))), address }];
+  });
 }
 
 /** The entries that cannot be, each by itself. */
