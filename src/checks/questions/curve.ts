@@ -214,25 +214,19 @@ export const CURVE_CHECKS = [
       say`the test has no points on one side of it`,
     );
   }),
-  check(
-    "Q46",
-    {
-      explain: 0.25,
-      unreliable: 0.5,
-    },
-    (record, reduced, l) =>
-      ask(reduced.spread, ({ spread }) =>
-        within(
-          record,
-          say`spread of the methods over their median`,
-          spread,
-          "percent",
-          { explain_above: l.explain },
-          spread > l.unreliable
-            ? say`unreliable: do not report one number`
-            : say`look at the curve, and at the points that each method used`,
-        ),
+  check("Q46", { explain: 0.25, unreliable: 0.5 }, (record, reduced, l) =>
+    ask(reduced.spread, ({ spread }) =>
+      within(
+        record,
+        say`spread of the methods over their median`,
+        spread,
+        "percent",
+        { explain_above: l.explain },
+        spread > l.unreliable
+          ? say`unreliable: do not report one number`
+          : say`look at the curve, and at the points that each method used`,
       ),
+    ),
   ),
   check("Q47", { share: 0.4 }, (record, reduced, l) =>
     ask(reduced.branches, ({ firstLoading }) =>
@@ -253,146 +247,119 @@ export const CURVE_CHECKS = [
       ),
     ),
   ),
-  check(
-    "Q48",
-    {
-      explain_below: 0.02,
-      explain_above: 0.25,
-      times: 2,
-    },
-    (record, reduced, l) =>
-      pair(reduced.recompressionIndex, reduced.compressionIndex, (Cr, Cc) => {
-        const share = within(
-          record,
-          say`Cr over Cc`,
-          Cr.value / Cc.value,
-          "ratio",
-          l,
-          say`look at where each slope was taken`,
-        );
-        const { swellingIndex: Cs } = reduced;
-        if (!Cs.ok || Cr.value <= 0 || Cs.value.value <= 0) return share;
-        const factor = Math.max(Cs.value.value / Cr.value, Cr.value / Cs.value.value);
-        const swelling = within(
-          record,
-          say`the greater over the lesser of Cs and Cr`,
-          factor,
-          "ratio",
-          { explain_above: l.times },
-          say`unloading and reloading should be about as steep`,
-        );
-        return gravest([share, swelling].map((answer) => ({ load: say`indices`, answer })));
-      }),
-  ),
-  check(
-    "Q49",
-    {
-      explain_below: 0.05,
-      explain_above: 3,
-      ratio_above: 0.6,
-    },
-    (record, reduced, l) =>
-      ask(reduced.compressionIndex, ({ value }) => {
-        const Cc = asVoidRatio(reduced, value);
-        const answers = [];
-        if (Cc !== undefined)
-          answers.push(
-            within(
-              record,
-              say`compression index Cc`,
-              Cc,
-              "ratio",
-              l,
-              say`check the void ratios, and that it is per log cycle`,
-            ),
-          );
-        const CR = reduced.specimen.ok && Cc !== undefined ? Cc / (1 + reduced.specimen.value.e0) : undefined;
-        if (CR !== undefined)
-          answers.push(
-            within(
-              record,
-              say`compression ratio CR`,
-              CR,
-              "ratio",
-              { explain_above: l.ratio_above },
-              say`check the strains, and that it is per log cycle`,
-            ),
-          );
-        return gravest(
-          answers.map((answer) => ({ load: say`virgin line`, answer })),
-          say`it needs void ratios, or the whole specimen`,
-        );
-      }),
-  ),
-  check(
-    "Q50",
-    {
-      explain_below: usualCreepRatio()[0],
-      explain_above: usualCreepRatio()[1],
-    },
-    (record, reduced, l) => {
-      if (!reduced.preconsolidation.ok) return cannotAsk(reduced.preconsolidation.reason);
-      if (!reduced.specimen.ok) return cannotAsk(reduced.specimen.reason);
-      const { e0 } = reduced.specimen.value;
-      const virgin = virginLoads(record, reduced);
-      return gravest(
-        virgin.flatMap((load) => {
-          const before = reduced.loads[reduced.loads.indexOf(load) - 1];
-          const alpha = load.record.results.c_alpha;
-          if (alpha === undefined || !before?.voidRatio.ok || !load.voidRatio.ok) return [];
-          // The slope from the load before on the branch to this load: the local slope of the curve where the creep was
-          // measured.
-          const slope =
-            (before.voidRatio.value - load.voidRatio.value) / Math.log10(load.record.stress! / before.record.stress!);
-          if (!(slope > 0)) return [];
-          const answer = ask(creepRatio(alpha * (1 + e0), slope), ({ ratio }) =>
-            within(
-              record,
-              say`C alpha over the slope of the curve`,
-              ratio,
-              "ratio",
-              l,
-              say`check that both are void ratio, at one stress, and that the tail is long enough`,
-            ),
-          );
-          return [{ load: load.called, answer }];
-        }),
-        say`it needs C alpha of loads beyond the preconsolidation stress (${nameOf("c_alpha")})`,
+  check("Q48", { explain_below: 0.02, explain_above: 0.25, times: 2 }, (record, reduced, l) =>
+    pair(reduced.recompressionIndex, reduced.compressionIndex, (Cr, Cc) => {
+      const share = within(
+        record,
+        say`Cr over Cc`,
+        Cr.value / Cc.value,
+        "ratio",
+        l,
+        say`look at where each slope was taken`,
       );
-    },
+      const { swellingIndex: Cs } = reduced;
+      if (!Cs.ok || Cr.value <= 0 || Cs.value.value <= 0) return share;
+      const factor = Math.max(Cs.value.value / Cr.value, Cr.value / Cs.value.value);
+      const swelling = within(
+        record,
+        say`the greater over the lesser of Cs and Cr`,
+        factor,
+        "ratio",
+        { explain_above: l.times },
+        say`unloading and reloading should be about as steep`,
+      );
+      return gravest([share, swelling].map((answer) => ({ load: say`indices`, answer })));
+    }),
   ),
-  check(
-    "Q51",
-    {
-      change: LUNNE["OCR 1 to 2"][1],
-      strain: STRAIN_CLASSES.limits[1],
-    },
-    (record, reduced, l) =>
-      ask(reduced.quality, ({ change, strain, lunneClass, strainClass }) => {
-        const ofLunne = lunneClass ? LUNNE_NAMES[lunneClass] : say`unknown`;
-        const remedy = say`class ${ofLunne} (Lunne), ${verbatim(strainClass)} (SQD): disturbed, so that yield and Cc read low`;
-        const bySQD = within(
-          record,
-          say`strain at the in-situ stress`,
-          strain,
-          "percent",
-          { explain_above: l.strain },
-          remedy,
+  check("Q49", { explain_below: 0.05, explain_above: 3, ratio_above: 0.6 }, (record, reduced, l) =>
+    ask(reduced.compressionIndex, ({ value }) => {
+      const Cc = asVoidRatio(reduced, value);
+      const answers = [];
+      if (Cc !== undefined)
+        answers.push(
+          within(
+            record,
+            say`compression index Cc`,
+            Cc,
+            "ratio",
+            l,
+            say`check the void ratios, and that it is per log cycle`,
+          ),
         );
-        if (change === undefined || lunneClass === undefined) return bySQD;
-        const byLunne = within(
-          record,
-          say`change of void ratio over e0`,
-          change,
-          "ratio",
-          { explain_above: l.change },
-          remedy,
+      const CR = reduced.specimen.ok && Cc !== undefined ? Cc / (1 + reduced.specimen.value.e0) : undefined;
+      if (CR !== undefined)
+        answers.push(
+          within(
+            record,
+            say`compression ratio CR`,
+            CR,
+            "ratio",
+            { explain_above: l.ratio_above },
+            say`check the strains, and that it is per log cycle`,
+          ),
         );
-        // The limits of Lunne et al. depend on the OCR: their class decides if it is the stricter one.
-        return isDisturbed(lunneClass) && byLunne.status === "pass"
-          ? { ...byLunne, status: "explain", sentence: say`${byLunne.sentence}; ${remedy}` }
-          : byLunne;
+      return gravest(
+        answers.map((answer) => ({ load: say`virgin line`, answer })),
+        say`it needs void ratios, or the whole specimen`,
+      );
+    }),
+  ),
+  check("Q50", { explain_below: usualCreepRatio()[0], explain_above: usualCreepRatio()[1] }, (record, reduced, l) => {
+    if (!reduced.preconsolidation.ok) return cannotAsk(reduced.preconsolidation.reason);
+    if (!reduced.specimen.ok) return cannotAsk(reduced.specimen.reason);
+    const { e0 } = reduced.specimen.value;
+    const virgin = virginLoads(record, reduced);
+    return gravest(
+      virgin.flatMap((load) => {
+        const before = reduced.loads[reduced.loads.indexOf(load) - 1];
+        const alpha = load.record.results.c_alpha;
+        if (alpha === undefined || !before?.voidRatio.ok || !load.voidRatio.ok) return [];
+        // The slope from the load before on the branch to this load: the local slope of the curve where the creep was
+        // measured.
+        const slope =
+          (before.voidRatio.value - load.voidRatio.value) / Math.log10(load.record.stress! / before.record.stress!);
+        if (!(slope > 0)) return [];
+        const answer = ask(creepRatio(alpha * (1 + e0), slope), ({ ratio }) =>
+          within(
+            record,
+            say`C alpha over the slope of the curve`,
+            ratio,
+            "ratio",
+            l,
+            say`check that both are void ratio, at one stress, and that the tail is long enough`,
+          ),
+        );
+        return [{ load: load.called, answer }];
       }),
+      say`it needs C alpha of loads beyond the preconsolidation stress (${nameOf("c_alpha")})`,
+    );
+  }),
+  check("Q51", { change: LUNNE["OCR 1 to 2"][1], strain: STRAIN_CLASSES.limits[1] }, (record, reduced, l) =>
+    ask(reduced.quality, ({ change, strain, lunneClass, strainClass }) => {
+      const ofLunne = lunneClass ? LUNNE_NAMES[lunneClass] : say`unknown`;
+      const remedy = say`class ${ofLunne} (Lunne), ${verbatim(strainClass)} (SQD): disturbed, so that yield and Cc read low`;
+      const bySQD = within(
+        record,
+        say`strain at the in-situ stress`,
+        strain,
+        "percent",
+        { explain_above: l.strain },
+        remedy,
+      );
+      if (change === undefined || lunneClass === undefined) return bySQD;
+      const byLunne = within(
+        record,
+        say`change of void ratio over e0`,
+        change,
+        "ratio",
+        { explain_above: l.change },
+        remedy,
+      );
+      // The limits of Lunne et al. depend on the OCR: their class decides if it is the stricter one.
+      return isDisturbed(lunneClass) && byLunne.status === "pass"
+        ? { ...byLunne, status: "explain", sentence: say`${byLunne.sentence}; ${remedy}` }
+        : byLunne;
+    }),
   ),
   check("Q52", { explain_below: 0.9, explain_above: 20 }, (record, reduced, l) => {
     const typed = record.results.overconsolidation_ratio;
@@ -432,7 +399,7 @@ export const CURVE_CHECKS = [
   check("Q53", { explain_below: 4, explain_above: 22 }, (record, _reduced, l) =>
     ask(inputs(record, "in_situ_stress", "depth"), ({ in_situ_stress, depth }) => {
       if (depth <= 0) return cannotAsk(say`${cellNamed("depth")} is not above zero`);
-      const answer = within(
+      return within(
         record,
         say`in-situ stress over depth, kPa/m`,
         in_situ_stress / depth,
@@ -440,7 +407,6 @@ export const CURVE_CHECKS = [
         l,
         say`check the depth, the water table and the units`,
       );
-      return answer;
     }),
   ),
   check("Q54", { explain_below: 1e-12, explain_above: 1e-7 }, (record, reduced, l) =>

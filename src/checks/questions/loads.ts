@@ -140,29 +140,21 @@ export const LOAD_CHECKS = [
       })),
     );
   }),
-  check(
-    "Q18",
-    {
-      explain_below: 0.5,
-      explain_above: 1.5,
-      note_below: 0.9,
-      note_above: 1.1,
-    },
-    (record, reduced, l) =>
-      gravest(
-        neighbours(reduced.loads.filter(({ firstLoading }) => firstLoading)).map(([before, load]) => ({
-          load: load.called,
-          answer: within(
-            record,
-            say`load increment ratio`,
-            load.record.stress! / before.record.stress! - 1,
-            "number",
-            l,
-            say`small steps blur the time curve, large ones the bend of the compression curve`,
-          ),
-        })),
-        say`it needs two loads (${nameOf("load_stress")})`,
-      ),
+  check("Q18", { explain_below: 0.5, explain_above: 1.5, note_below: 0.9, note_above: 1.1 }, (record, reduced, l) =>
+    gravest(
+      neighbours(reduced.loads.filter(({ firstLoading }) => firstLoading)).map(([before, load]) => ({
+        load: load.called,
+        answer: within(
+          record,
+          say`load increment ratio`,
+          load.record.stress! / before.record.stress! - 1,
+          "number",
+          l,
+          say`small steps blur the time curve, large ones the bend of the compression curve`,
+        ),
+      })),
+      say`it needs two loads (${nameOf("load_stress")})`,
+    ),
   ),
   check("Q19", { explain: 0.01, stop: 0.05 }, (record, reduced, limits) =>
     ask(leverStresses(record, reduced), (pairs) =>
@@ -183,47 +175,39 @@ export const LOAD_CHECKS = [
       ),
     ),
   ),
-  check(
-    "Q20",
-    {
-      tolerance: 0.02,
-      enough: 0.8,
-      few: 0.5,
-    },
-    (record, reduced, l) => {
-      const unit = record.words.stress_unit ?? "kPa";
-      const loads = reduced.loads.flatMap(({ record: { stress } }) => (stress ? [inSheetStress(record, stress)] : []));
-      const calibrated = record.deflections.flatMap(({ stress }) => (stress ? [inSheetStress(record, stress)] : []));
-      if (loads.length < 4 || calibrated.length < 2)
-        return cannotAsk(
-          say`it needs four loads, and the stresses of the apparatus table (${nameOf("apparatus_stress")})`,
-        );
-      const asTyped = meeting(loads, calibrated, 1, l.tolerance);
-      const other = unitsOf("stress").find((name) => {
-        const factor = convert(1, "stress", name, unit);
-        return (
-          Math.abs(factor - 1) > 2 * l.tolerance &&
-          asTyped < l.few &&
-          [factor, 1 / factor].some((ratio) => meeting(loads, calibrated, ratio, l.tolerance) >= l.enough)
-        );
-      });
-      const compared = [
-        figure(record, say`loads that meet a stress of the apparatus table`, asTyped, "percent"),
-        figure(record, say`enough`, l.few, "percent"),
-      ] as const;
-      return other
-        ? {
-            status: "stop",
-            compared,
-            sentence: say`the loads and the apparatus table agree only if one of them is in ${verbatim(other)}, not ${verbatim(unit)}: which?`,
-          }
-        : {
-            status: "pass",
-            compared,
-            sentence: say`${percent(asTyped)} of the loads meet a stress of the apparatus table as typed; no other unit makes them agree`,
-          };
-    },
-  ),
+  check("Q20", { tolerance: 0.02, enough: 0.8, few: 0.5 }, (record, reduced, l) => {
+    const unit = record.words.stress_unit ?? "kPa";
+    const loads = reduced.loads.flatMap(({ record: { stress } }) => (stress ? [inSheetStress(record, stress)] : []));
+    const calibrated = record.deflections.flatMap(({ stress }) => (stress ? [inSheetStress(record, stress)] : []));
+    if (loads.length < 4 || calibrated.length < 2)
+      return cannotAsk(
+        say`it needs four loads, and the stresses of the apparatus table (${nameOf("apparatus_stress")})`,
+      );
+    const asTyped = meeting(loads, calibrated, 1, l.tolerance);
+    const other = unitsOf("stress").find((name) => {
+      const factor = convert(1, "stress", name, unit);
+      return (
+        Math.abs(factor - 1) > 2 * l.tolerance &&
+        asTyped < l.few &&
+        [factor, 1 / factor].some((ratio) => meeting(loads, calibrated, ratio, l.tolerance) >= l.enough)
+      );
+    });
+    const compared = [
+      figure(record, say`loads that meet a stress of the apparatus table`, asTyped, "percent"),
+      figure(record, say`enough`, l.few, "percent"),
+    ] as const;
+    return other
+      ? {
+          status: "stop",
+          compared,
+          sentence: say`the loads and the apparatus table agree only if one of them is in ${verbatim(other)}, not ${verbatim(unit)}: which?`,
+        }
+      : {
+          status: "pass",
+          compared,
+          sentence: say`${percent(asTyped)} of the loads meet a stress of the apparatus table as typed; no other unit makes them agree`,
+        };
+  }),
   check("Q21", { explain_below: 0.0005, explain_above: 0.5 }, (record, reduced, l) => {
     const height = inputs(record, "initial_height");
     if (!height.ok) return cannotAsk(height.reason);
@@ -354,49 +338,41 @@ export const LOAD_CHECKS = [
       }),
     );
   }),
-  check(
-    "Q43",
-    {
-      drift: 4,
-      explain_below: 15,
-      explain_above: 28,
-    },
-    (record, _reduced, l) => {
-      const temperatures = record.loads.flatMap(({ temperature }) => (temperature === undefined ? [] : [temperature]));
-      if (temperatures.length === 0)
-        return cannotAsk(say`it needs the temperature of the loads (${nameOf("load_temperature")})`);
-      const [low, high] = [Math.min(...temperatures), Math.max(...temperatures)];
-      const mean = temperatures.reduce((sum, one) => sum + one, 0) / temperatures.length;
-      return gravest(
-        [
-          within(
-            record,
-            say`the greatest difference of a load's temperature from the mean of the loads`,
-            Math.max(high - mean, mean - low),
-            "celsius",
-            { explain_above: l.drift },
-            say`cv and the dial reading changed with it`,
-          ),
-          within(
-            record,
-            say`lowest temperature`,
-            low,
-            "celsius",
-            l,
-            say`cv should be corrected to the reference temperature`,
-          ),
-          within(
-            record,
-            say`highest temperature`,
-            high,
-            "celsius",
-            l,
-            say`cv should be corrected to the reference temperature`,
-          ),
-        ].map((answer) => ({ load: say`temperature`, answer })),
-      );
-    },
-  ),
+  check("Q43", { drift: 4, explain_below: 15, explain_above: 28 }, (record, _reduced, l) => {
+    const temperatures = record.loads.flatMap(({ temperature }) => (temperature === undefined ? [] : [temperature]));
+    if (temperatures.length === 0)
+      return cannotAsk(say`it needs the temperature of the loads (${nameOf("load_temperature")})`);
+    const [low, high] = [Math.min(...temperatures), Math.max(...temperatures)];
+    const mean = temperatures.reduce((sum, one) => sum + one, 0) / temperatures.length;
+    return gravest(
+      [
+        within(
+          record,
+          say`the greatest difference of a load's temperature from the mean of the loads`,
+          Math.max(high - mean, mean - low),
+          "celsius",
+          { explain_above: l.drift },
+          say`cv and the dial reading changed with it`,
+        ),
+        within(
+          record,
+          say`lowest temperature`,
+          low,
+          "celsius",
+          l,
+          say`cv should be corrected to the reference temperature`,
+        ),
+        within(
+          record,
+          say`highest temperature`,
+          high,
+          "celsius",
+          l,
+          say`cv should be corrected to the reference temperature`,
+        ),
+      ].map((answer) => ({ load: say`temperature`, answer })),
+    );
+  }),
   check("Q74", {}, ({ words }) => {
     const { deflection_set_frame: ofSet, frame_number: ofTest, deflection_set: set } = words;
     if (ofSet === undefined || ofTest === undefined)

@@ -185,13 +185,7 @@ export const specimenQuestions = (): Readonly<Record<string, Question>> => ({
 export const SPECIMEN_CHECKS = [
   check(
     "Q01",
-    {
-      note_below: 0.95,
-      note_above: 1.02,
-      explain_below: 0.9,
-      explain_above: 1.05,
-      stop_above: 1.1,
-    },
+    { note_below: 0.95, note_above: 1.02, explain_below: 0.9, explain_above: 1.05, stop_above: 1.1 },
     (record, reduced, l) =>
       ask(reduced.specimen, ({ S0 }) =>
         within(
@@ -204,39 +198,27 @@ export const SPECIMEN_CHECKS = [
         ),
       ),
   ),
-  check(
-    "Q02",
-    {
-      explain_below: 0.95,
-      explain_above: 1.05,
-      under_load: 0.1,
-    },
-    (record, reduced, l) =>
-      ask(reduced.specimen, ({ Sf }) => {
-        const loose = outUnderLoad(record, reduced, l.under_load);
-        return Sf === undefined
-          ? NO_FINAL_HEIGHT
-          : within(
-              record,
-              say`final saturation Sf`,
-              Sf,
-              "percent",
-              // Too much water is not a fault if the specimen was taken out under load.
-              loose ? { explain_below: l.explain_below, note_above: l.explain_above } : l,
-              Sf > l.explain_above && loose
-                ? say`${loose}; unload to the seating stress before dismantling`
-                : say`check the final height, and that free water was wiped off and no soil lost before weighing`,
-            );
-      }),
+  check("Q02", { explain_below: 0.95, explain_above: 1.05, under_load: 0.1 }, (record, reduced, l) =>
+    ask(reduced.specimen, ({ Sf }) => {
+      const loose = outUnderLoad(record, reduced, l.under_load);
+      return Sf === undefined
+        ? NO_FINAL_HEIGHT
+        : within(
+            record,
+            say`final saturation Sf`,
+            Sf,
+            "percent",
+            // Too much water is not a fault if the specimen was taken out under load.
+            loose ? { explain_below: l.explain_below, note_above: l.explain_above } : l,
+            Sf > l.explain_above && loose
+              ? say`${loose}; unload to the seating stress before dismantling`
+              : say`check the final height, and that free water was wiped off and no soil lost before weighing`,
+          );
+    }),
   ),
   check(
     "Q03",
-    {
-      explain_below: GS.low,
-      explain_above: GS.high,
-      stop_below: GS.least,
-      stop_above: GS.most,
-    },
+    { explain_below: GS.low, explain_above: GS.high, stop_below: GS.least, stop_above: GS.most },
     (record, _reduced, l) =>
       ask(inputs(record, "specific_gravity"), ({ specific_gravity }) =>
         within(
@@ -301,13 +283,7 @@ export const SPECIMEN_CHECKS = [
   ),
   check(
     "Q07",
-    {
-      explain: 0.02,
-      explain_share: 0.02,
-      stop: 0.05,
-      stop_share: 0.05,
-      under_load: 0.1,
-    },
+    { explain: 0.02, explain_share: 0.02, stop: 0.05, stop_share: 0.05, under_load: 0.1 },
     (record, reduced, l) =>
       ask(reduced.specimen, ({ ef, wf }) => {
         if (ef === undefined) return NO_FINAL_HEIGHT;
@@ -446,47 +422,37 @@ export const SPECIMEN_CHECKS = [
       say`it needs two masses to compare (${listed(["ring_mass", "ring_and_dry"].map(nameOf))}, ...)`,
     );
   }),
-  check(
-    "Q14",
-    {
-      explain_below: USUAL.density[0],
-      explain_above: USUAL.density[1],
-    },
-    (record, _reduced, l) =>
-      ask(
-        inputs(
-          record,
-          ...(["diameter", "initial_height", "ring_mass", "ring_and_wet_before"] as const),
-          ...(["ring_and_dry", "specific_gravity"] as const),
-        ),
-        (n) => {
-          const of = (mass: number) => density(mass - n.ring_mass, n.diameter, n.initial_height);
-          const remedy = say`check the sizes, their unit and the masses`;
-          return gravest(
-            [
-              ask(of(n.ring_and_wet_before), (bulk) => within(record, say`bulk density`, bulk, "density", l, remedy)),
-              ask(of(n.ring_and_dry), (dry) =>
-                within(
-                  record,
-                  say`dry density`,
-                  dry,
-                  "density",
-                  { stop_above: n.specific_gravity },
-                  say`no soil is denser than its grains: ${remedy}`,
-                ),
-              ),
-            ].map((answer) => ({ load: say`before the test`, answer })),
-          );
-        },
+  check("Q14", { explain_below: USUAL.density[0], explain_above: USUAL.density[1] }, (record, _reduced, l) =>
+    ask(
+      inputs(
+        record,
+        ...(["diameter", "initial_height", "ring_mass", "ring_and_wet_before"] as const),
+        ...(["ring_and_dry", "specific_gravity"] as const),
       ),
+      (n) => {
+        const of = (mass: number) => density(mass - n.ring_mass, n.diameter, n.initial_height);
+        const remedy = say`check the sizes, their unit and the masses`;
+        return gravest(
+          [
+            ask(of(n.ring_and_wet_before), (bulk) => within(record, say`bulk density`, bulk, "density", l, remedy)),
+            ask(of(n.ring_and_dry), (dry) =>
+              within(
+                record,
+                say`dry density`,
+                dry,
+                "density",
+                { stop_above: n.specific_gravity },
+                say`no soil is denser than its grains: ${remedy}`,
+              ),
+            ),
+          ].map((answer) => ({ load: say`before the test`, answer })),
+        );
+      },
+    ),
   ),
   check(
     "Q15",
-    {
-      explain_below: USUAL.voidRatio[0],
-      explain_above: USUAL.voidRatio[1],
-      stop_below: 0,
-    },
+    { explain_below: USUAL.voidRatio[0], explain_above: USUAL.voidRatio[1], stop_below: 0 },
     (record, reduced, l) =>
       // The void ratio is calculated here, because the reduction refuses a void ratio below zero, which this question
       // looks for.

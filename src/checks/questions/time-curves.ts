@@ -366,30 +366,24 @@ export const TIME_CURVE_CHECKS = [
       );
     }),
   ),
-  check(
-    "Q30",
-    {
-      stop: 1,
-      explain: 3,
-    },
-    (record, reduced, l) =>
-      eachLoad(reduced, (load) => {
-        if (load.unloading) return undefined;
-        const t100 = endOfPrimary(load);
-        if (t100 === undefined) return noTime(load);
-        return ask(load.end, ({ time }) =>
-          within(
-            record,
-            say`the last reading over t100 (${digits(t100, 3)} min)`,
-            time / t100,
-            "number",
-            endOfPrimaryIn(record) ? { stop_below: l.stop } : { stop_below: l.stop, explain_below: l.explain },
-            time < l.stop * t100
-              ? say`the load was changed before primary was over`
-              : say`the load was changed too early to show its tail`,
-          ),
-        );
-      }),
+  check("Q30", { stop: 1, explain: 3 }, (record, reduced, l) =>
+    eachLoad(reduced, (load) => {
+      if (load.unloading) return undefined;
+      const t100 = endOfPrimary(load);
+      if (t100 === undefined) return noTime(load);
+      return ask(load.end, ({ time }) =>
+        within(
+          record,
+          say`the last reading over t100 (${digits(t100, 3)} min)`,
+          time / t100,
+          "number",
+          endOfPrimaryIn(record) ? { stop_below: l.stop } : { stop_below: l.stop, explain_below: l.explain },
+          time < l.stop * t100
+            ? say`the load was changed before primary was over`
+            : say`the load was changed too early to show its tail`,
+        ),
+      );
+    }),
   ),
   check("Q31", { cycles: 0.5 }, (record, reduced, l) =>
     eachLoad(reduced, (load) => {
@@ -487,20 +481,12 @@ export const TIME_CURVE_CHECKS = [
       say`it needs cv of two loads beyond the preconsolidation stress`,
     );
   }),
-  check(
-    "Q36",
-    {
-      explain_below: 0.01,
-      explain_above: 200,
-      stop_below: 0.001,
-      stop_above: 1000,
-    },
-    (record, reduced, l) =>
-      eachLoad(reduced, ({ cvLogTime, cvRootTime }) =>
-        ask(cvLogTime.ok ? cvLogTime : cvRootTime, (cv) =>
-          within(record, say`cv`, cv, "cv", l, say`check the units of time and height`),
-        ),
+  check("Q36", { explain_below: 0.01, explain_above: 200, stop_below: 0.001, stop_above: 1000 }, (record, reduced, l) =>
+    eachLoad(reduced, ({ cvLogTime, cvRootTime }) =>
+      ask(cvLogTime.ok ? cvLogTime : cvRootTime, (cv) =>
+        within(record, say`cv`, cv, "cv", l, say`check the units of time and height`),
       ),
+    ),
   ),
   check("Q37", { steps: 20 }, (record, reduced, l) =>
     eachLoad(reduced, ({ increment: { cleaned, fit } }) =>
