@@ -15,28 +15,12 @@ import {
   type Area,
   type Package,
 } from "./package";
-import { elementsOf, repeated, type Rule } from "./package-rules";
+import { elementsOf, ofSheets, repeated, sheetsOf, textOf, type Rule, type Sheet } from "./package-rules";
 import type { XmlElement } from "./xml";
-
-interface Sheet {
-  readonly name: string;
-  readonly path: string;
-  readonly root: XmlElement;
-}
-
-const sheetsOf = (file: Package): Sheet[] =>
-  file.sheets.map(({ name, path }) => ({ name, path, root: file.xml(path).documentElement }));
-
-/** Applies a rule to each sheet; the sheet name comes before its complaint. */
-const ofSheets =
-  (rule: (sheet: Sheet, file: Package) => string[]): Rule =>
-  (file) =>
-    sheetsOf(file).flatMap((sheet) => rule(sheet, file).map((said) => `"${sheet.name}": ${said}`));
 
 const part = (file: Package, kind: string): string => file.targets(file.workbook, kind)[0] ?? "";
 const cellsOf = ({ root }: Sheet): XmlElement[] => elements(root, "c");
 const referenceOf = (cell: XmlElement): string => attribute(cell, "r") ?? "";
-const textOf = (element: XmlElement | undefined): string => element?.textContent ?? "";
 const first = (within: XmlElement, name: string): XmlElement | undefined => children(within, name)[0];
 
 interface Covered {
@@ -90,8 +74,8 @@ const isLikeCell = (name: string): boolean =>
   areaOf(name.toUpperCase()) !== undefined || /^(?:[RC]|R\d*C\d*)$/i.test(name);
 const NAME = /^[\p{L}_\\][\p{L}\p{N}_.\\?]*$/u;
 const OWN_NAMES = /^_xlnm\.(Print_Area|Print_Titles|_FilterDatabase)$/;
-/** The largest day number that Excel knows, 9999-12-31. */
 const PLOTS = ["barChart", "lineChart", "scatterChart", "radarChart"];
+/** The largest day number that Excel knows, 9999-12-31. */
 const LAST_DAY = 2_958_465;
 const ERRORS = new Set(["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A", "#GETTING_DATA"]);
 const NO_NUMBER = /^[+-]?(\d+\.?\d*|\.\d+)(E[+-]?\d+)?$/i;

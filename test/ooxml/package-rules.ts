@@ -149,3 +149,20 @@ export const PACKAGE_RULES: Readonly<Record<string, Rule>> = {
 /** The elements with a name in a part; none if the file has no such part. */
 export const elementsOf = (file: Package, path: string, name: string): XmlElement[] =>
   file.has(path) ? elements(file.xml(path), name) : [];
+
+export const textOf = (element: XmlElement | undefined): string => element?.textContent ?? "";
+
+export interface Sheet {
+  readonly name: string;
+  readonly path: string;
+  readonly root: XmlElement;
+}
+
+export const sheetsOf = (file: Package): Sheet[] =>
+  file.sheets.map(({ name, path }) => ({ name, path, root: file.xml(path).documentElement }));
+
+/** Applies a rule to each sheet; the sheet name comes before its complaint. */
+export const ofSheets =
+  (rule: (sheet: Sheet, file: Package) => string[]): Rule =>
+  (file) =>
+    sheetsOf(file).flatMap((sheet) => rule(sheet, file).map((said) => `"${sheet.name}": ${said}`));

@@ -18,22 +18,9 @@ import {
   type Area,
   type Package,
 } from "./package";
-import { elementsOf, repeated, type Rule } from "./package-rules";
+import { elementsOf, ofSheets, repeated, textOf, type Rule } from "./package-rules";
 import type { XmlElement } from "./xml";
 
-interface Sheet {
-  readonly path: string;
-  readonly root: XmlElement;
-}
-
-const ofSheets =
-  (rule: (sheet: Sheet, file: Package) => string[]): Rule =>
-  (file) =>
-    file.sheets.flatMap(({ name, path }) =>
-      rule({ path, root: file.xml(path).documentElement }, file).map((said) => `"${name}": ${said}`),
-    );
-
-const textOf = (element: XmlElement | undefined): string => element?.textContent ?? "";
 const stylesOf = (file: Package): string => file.targets(file.workbook, "styles")[0] ?? "";
 const isBetween = (value: number, least: number, most: number): boolean => value >= least && value <= most;
 /** The length of a text before it is escaped for XML. */
