@@ -5,7 +5,7 @@
 import { excelTypings } from "./typings";
 
 /** Characters of a formula, and bytes of it as Excel keeps it. */
-const LONGEST = 8_192;
+export const LONGEST_FORMULA = 8_192;
 const MOST_BYTES = 16_384;
 /** Characters of a text between quotes in a formula (Microsoft, "Text values in formulas are limited to 255 characters"). */
 const LONGEST_TEXT = 255;
@@ -120,7 +120,7 @@ function bytesOfFormula(formula: string): number {
 
 /** Why Excel refuses a formula ("=..." or as in a file); undefined if it takes it. */
 export function faultOfFormula(formula: string): string | undefined {
-  if (formula.length > LONGEST) return `it has ${formula.length} characters, and ${LONGEST} may`;
+  if (formula.length > LONGEST_FORMULA) return `it has ${formula.length} characters, and ${LONGEST_FORMULA} may`;
   // A name of a sheet in apostrophes may hold a quote, and a text may hold an apostrophe.
   const parts = formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'(?=!)/g, (part) => (part.startsWith('"') ? part : "s"));
   for (const [, text] of parts.matchAll(TEXTS)) {

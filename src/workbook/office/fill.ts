@@ -25,6 +25,13 @@ export interface Column {
 export const partOf = ({ isAcross = false }: Column, from: number, length: number): Box =>
   isAcross ? { row: 0, col: from, rows: 1, cols: length } : { row: from, col: 0, rows: length, cols: 1 };
 
+/** The lists that have something to write, each with its cells. */
+export const listsOf = (columns: ReadonlyMap<string, Column>, values: NamedColumns) =>
+  Object.entries(values).flatMap(([name, list]) => {
+    const column = columns.get(name);
+    return column && list.length > 0 ? [{ column, list }] : [];
+  });
+
 /** New content of a cell; null leaves the cell unchanged. */
 type Content = CellValue | null;
 
@@ -82,10 +89,7 @@ export async function writeColumns(
   before: readonly Step[] = [],
 ): Promise<void> {
   const taken: Taken[] = [];
-  const lists = Object.entries(values).flatMap(([name, list]) => {
-    const column = columns.get(name);
-    return column && list.length > 0 ? [{ column, list }] : [];
-  });
+  const lists = listsOf(columns, values);
   try {
     const writing = lists.flatMap(({ column, list }) => stepsOf(column, list, (cells) => void taken.push(cells)));
     await sendNoted(context, sheet, [...before, ...writing]);

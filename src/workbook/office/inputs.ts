@@ -3,7 +3,7 @@
  * with the rows that their cells are inputs.
  */
 import type { NamedColumns } from "../port";
-import { partOf, type Column } from "./fill";
+import { listsOf, partOf, type Column } from "./fill";
 import { rangeOf } from "./reading/read";
 import type { Step } from "./requests";
 import { unprotected } from "./upkeep";
@@ -17,11 +17,7 @@ interface Run {
 
 /** The cells that are to be written, blank and locked, in columns that begin with an input. */
 async function lostIn(context: Excel.RequestContext, { columns, values }: Filling): Promise<Run[]> {
-  const filled = Object.entries(values).flatMap(([name, list]) => {
-    const column = columns.get(name);
-    return column && list.length > 0 ? [{ column, list }] : [];
-  });
-  const locks = filled.map(({ column, list }) => ({
+  const locks = listsOf(columns, values).map(({ column, list }) => ({
     ...{ column, list, cells: rangeOf(column.within, partOf(column, 0, list.length)) },
     first: rangeOf(column.within, partOf(column, 0, 1)).format.protection.load("locked"),
     all: rangeOf(column.within, partOf(column, 0, list.length)).format.protection.load("locked"),

@@ -1,11 +1,10 @@
 /** Turns a written value into a cell: Excel reads texts as if a person typed them, in en-US. */
-import { faultOfFormula } from "../formulas";
+import { faultOfFormula, LONGEST_FORMULA } from "../formulas";
 import { invalidArgument, Refusal } from "../refusal";
 import type { Cell, Value } from "./book";
 
-/** The most characters of a cell's text, and of a formula (Excel specifications and limits). */
+/** The most characters and line feeds of a cell's text (Excel specifications and limits). */
 const LONGEST_TEXT = 32_767;
-const LONGEST_FORMULA = 8_192;
 const MOST_LINE_FEEDS = 253;
 
 const ERRORS = [
