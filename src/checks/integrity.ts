@@ -14,7 +14,7 @@ import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
 import { cellNamed, type NamedValues, type TestRecord } from "../record/record";
 import type { Box, CellValue, SheetName } from "../workbook/port";
-import { placedFormulas, type PlacedFormula } from "../specification/placed-formulas";
+import { placedFormulas, type Layout, type PlacedFormula } from "../specification/placed-formulas";
 import { boxesByName, layoutOf } from "../record/places";
 import { differing } from "./questions/record";
 
@@ -94,9 +94,13 @@ const bare = (formula: CellValue): string =>
 /** The parts of the state of a sheet that are needed to check its formulas. */
 type Formulas = Pick<SheetState, "names" | "values" | "contents">;
 
-/** Formulas of one name: those that are gone, and those unlike the others of the column. */
-function faultsOfName(name: string, box: Box, state: Formulas): CellFinding[] {
-  const { contents, values } = state;
+/** Formulas of one name: those that are gone, and those unlike the others of the column. `layout` is asked only for a fault. */
+function faultsOfName(
+  name: string,
+  box: Box,
+  { contents, values }: Pick<SheetState, "values" | "contents">,
+  layout: () => Layout,
+): CellFinding[] {
   const cells = (contents[name] ?? []).map(([content]) => content);
   const isColumn = cells.length > 1;
   const at = (row: number) => addressInList(box, row);
@@ -104,8 +108,7 @@ function faultsOfName(name: string, box: Box, state: Formulas): CellFinding[] {
   const hasModel = cells.some(isFormula);
   const { usual, isUsual } = usualForm(cells, box, values);
   let placed: readonly PlacedFormula[] | undefined;
-  const rightFormulas = (): readonly PlacedFormula[] =>
-    (placed ??= placedFormulas(name, layoutOf(state.names, values, contents))?.cells ?? []);
+  const rightFormulas = (): readonly PlacedFormula[] => (placed ??= placedFormulas(name, layout())?.cells ?? []);
   const finding = (row: number, kind: CellFinding["kind"], sentence: Message): CellFinding => {
     const mend = rightFormulas().filter((cell) => isAt(row, cell));
     return { kind, address: at(row), sentence, ...(mend.length > 0 && { mend }) };
@@ -171,13 +174,16 @@ const unlike = (at: string, name: string): Message =>
  * formula needs.
  */
 export function formulaFindings(state: Formulas): CellFinding[] {
-  const boxes = boxesByName(state.names);
+  const { names, values, contents } = state;
+  const boxes = boxesByName(names);
+  let found: Layout | undefined;
+  const layout = (): Layout => (found ??= layoutOf(names, values, contents));
   return WORKED.flatMap(({ name }): CellFinding[] => {
     const box = boxes.get(name);
-    const cells = state.contents[name];
+    const cells = contents[name];
     if (!box || !cells || SPILLED.has(name)) return [];
-    if (name !== SPREAD) return faultsOfName(name, box, state);
-    return faultsOfName(name, { ...box, rows: 1 }, { ...state, contents: { [name]: cells.slice(0, 1) } });
+    if (name !== SPREAD) return faultsOfName(name, box, state, layout);
+    return faultsOfName(name, { ...box, rows: 1 }, { values, contents: { [name]: cells.slice(0, 1) } }, layout);
   });
 }
 
