@@ -530,7 +530,7 @@ export const FORMULAS: readonly Formula[] = [
     onOneSide("virgin"),
     { result: "length" },
   ),
-  formula("wetting_strain", "eps_w = (H_1 - H_2) / H_1", HEIGHTS_ON_WETTING, (H_1, H_2) => wettingStrain(H_1, H_2), {
+  formula("wetting_strain", "eps_w = (H_1 - H_2) / H_1", HEIGHTS_ON_WETTING, wettingStrain, {
     decimals: 4,
   }),
   formula(
