@@ -87,7 +87,7 @@ export function testCurve(
     remarks.push(say`${list(unstressed)}: a value without a stress, left out: log of stress has no zero`);
   if (points.length > MOST_POINTS)
     return badInput(
-      say`${points.length} points, and at most ${MOST_POINTS} are read: choose the rows of one test, or every tenth row`,
+      say`${points.length} points, and at most ${MOST_POINTS} are read: choose the rows of one test, or one row in ${Math.ceil(points.length / MOST_POINTS)}`,
     );
   const most = Math.max(...points.map(({ value }) => value));
   if (kind === "e" && most > MOST_VOIDS)

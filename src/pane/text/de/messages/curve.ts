@@ -21,8 +21,8 @@ export const curve: Readonly<Record<string, string>> = {
     "{0}: eine Porenzahl unter null kann nicht sein: Trockenmasse und Korndichte prüfen",
   "there is no row with both a stress and a value: enter them, or choose the two columns that hold them":
     "es gibt keine Zeile mit Spannung und Wert: beide eingeben, oder die beiden Spalten wählen, die sie enthalten",
-  "{0} points, and at most {1} are read: choose the rows of one test, or every tenth row":
-    "{0} Punkte, und höchstens {1} werden gelesen: die Zeilen eines Versuchs wählen, oder jede zehnte Zeile",
+  "{0} points, and at most {1} are read: choose the rows of one test, or one row in {2}":
+    "{0} Punkte, und höchstens {1} werden gelesen: die Zeilen eines Versuchs wählen, oder jede {2}. Zeile",
   "row {0}: the stress {1} does not fit the rows around it, where about {2} would: check its decimal point, its zeros and its unit":
     "Zeile {0}: die Spannung {1} passt nicht zu den Zeilen daneben, etwa {2} würde passen: Komma, Nullen und Einheit prüfen",
   "row {0}: the void ratio {1} does not fit the rows around it while the stress rises: check it":
