@@ -114,12 +114,22 @@ function changedCells(evaluator: Evaluator, { sheetId, zone }: SheetRange): Shee
   return [...evaluator.spreadingRelations.searchFormulaPositionsSpreadingOn(sheetId, zone)].map(rangeOf);
 }
 
-/** The former ranges of the names that changed or went away, and the formulas that missed a name that is there now. */
-function changedNames(evaluator: Evaluator, { changesNames, namesBefore: before }: Step, missed: Missed): SheetRange[] {
+/**
+ * What reads the former ranges of the names that changed or went away, and the formulas that missed a name that is there now. `forget`
+ * gives the readers of a sheet that is forgotten: its own formulas, which mostly read one another, need not be gone through.
+ */
+function changedNames(
+  evaluator: Evaluator,
+  { changesNames, namesBefore: before }: Step,
+  missed: Missed,
+  forgotten: ReadonlySet<string>,
+): SheetRange[] {
   if (!changesNames) return [];
   const now = new Map<string, SheetRange>();
   for (const { name, range } of evaluator.getters.getNamedRanges()) now.set(name.toLowerCase(), range);
-  const former = [...before].flatMap(([name, { range }]) => (range && now.get(name) !== range ? [range] : []));
+  const former = [...before].flatMap(([name, { range }]) =>
+    range && now.get(name) !== range && !forgotten.has(range.sheetId) ? [range] : [],
+  );
   const added = missed.of((name) => now.has(name) && !before.has(name)).map(rangeOf);
   return [...evaluator.getCellsDependingOn(former), ...added];
 }
@@ -133,10 +143,10 @@ export function evaluateStep(
 ): void {
   const { getters } = evaluator;
   const isThere = ({ sheetId }: { readonly sheetId: string }): boolean => getters.tryGetSheet(sheetId) !== undefined;
-  const ranges = changedNames(evaluator, step, missed);
+  const sheets = [...step.sheets].filter((sheetId) => !evaluated.has(sheetId));
+  const ranges = changedNames(evaluator, step, missed, new Set(sheets));
   // The lists may be longer than a call takes arguments.
   const add = (more: readonly SheetRange[]): void => more.forEach((one) => ranges.push(one));
-  const sheets = [...step.sheets].filter((sheetId) => !evaluated.has(sheetId));
   for (const sheetId of sheets) {
     add(forget(evaluator, sheetId));
     missed.forget(sheetId);

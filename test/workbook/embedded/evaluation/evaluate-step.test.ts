@@ -6,6 +6,7 @@ import "../engine-in-node";
 import fc from "../../../properties";
 import { EmbeddedPort, newWorkbook, saveXlsx } from "../../../../src/workbook/embedded";
 import { Model, plainData, runBatch, type Command } from "../../../../src/workbook/embedded/engine";
+import { evaluationOf } from "../../../../src/workbook/embedded/evaluation/plugin";
 import { counted, counter, sheetCommands, shown, zone } from "./sheets";
 
 const CELLS = ["5", "", "=mass_1+mass_2", "=COUNTED(A1)", "=SUM(list_2)", "='Sheet 2'!B1", "=SEQUENCE(4)", "text"];
@@ -137,6 +138,15 @@ describe("formulas that do not read what changed are not calculated again", () =
     expect(counted(() => runBatch(model, sheetCommands(3)))).toBe(1);
     expect(counted(() => model.dispatch("REQUEST_UNDO"))).toBe(0);
     expect(counted(() => model.dispatch("REQUEST_REDO"))).toBe(1);
+  });
+
+  test("undo of an insertion does not look for what reads the cells of the sheet that goes", () => {
+    const model = bench();
+    runBatch(model, sheetCommands(3));
+    const asked = jest.spyOn(evaluationOf(model).evaluator, "getCellsDependingOn");
+    model.dispatch("REQUEST_UNDO");
+    expect(asked.mock.calls.flatMap(([ranges]) => [...ranges].filter(({ sheetId }) => sheetId === "s3"))).toEqual([]);
+    expect(asked).toHaveBeenCalled();
   });
 
   test("when another sheet is renamed or gets a row, and when that is undone", () => {
