@@ -7,12 +7,15 @@ import { unquoted } from "../workbook/address";
 import { THREE_FIGURES } from "../workbook/look/number-format";
 import type { CellValue } from "../workbook/port";
 import type { RemarkName, ResultName, WordName, NumberName } from "../record/names";
+import { shownWords, wordedExpression, wordedText } from "../record/shown-words";
 import { RECORD_UNITS, type TestRecord } from "../record/record";
 import type { Adopted } from "../record/adopted";
 import { ADOPTABLE, CV_RANGES } from "../specification/results/adoptable";
 import { DATA_SHEET_NAME } from "../specification/readings";
 import { MEASURES } from "../specification/measures";
-import { labelIn, type SheetWords } from "../specification/text/words";
+import { STAGES } from "../specification/form/wetting";
+import { inFormula } from "../specification/sentences/told-formula";
+import { formulaIn, labelIn, type SheetWords } from "../specification/text/words";
 
 /** The measures for which the summary has a unit of its own. */
 export const SUMMARY_MEASURES = ["stress", "depth", "density", "cv"] as const;
@@ -70,6 +73,16 @@ const word = (of: WordName | RemarkName, heading: string, width = 12): SummaryCo
   value: (record) => wordOf(record, of),
 });
 
+/** The column of a word that a worksheet function or a formula of the sheet gives; here it is in the language of the summary. */
+const given = (of: RemarkName, heading: string, width: number): SummaryColumn => ({
+  ...word(of, heading, width),
+  formula: (refer, _, { language }) => blankOr(refer(of), wordedExpression(refer(of), shownWords(of, language))),
+  value: (record, _, __, { language }) => {
+    const text = wordOf(record, of);
+    return text === undefined ? undefined : wordedText(text, shownWords(of, language));
+  },
+});
+
 const number = (of: NumberName | ResultName, heading: string, format: string, unit?: string): SummaryColumn => ({
   ...{ name: `summary_${of}`, heading, format, unit, width: 10, needs: [of] },
   formula: (refer) => blankOr(refer(of)),
@@ -123,6 +136,27 @@ const endOfCv = (which: "MIN" | "MAX", heading: string): SummaryColumn => ({
     return found.length === 0 ? undefined : inUnits(Math[which === "MIN" ? "min" : "max"](...found), "cv", units);
   },
 });
+
+/** The text between the number of stages and the load, in the language of the summary, as a string of a formula. */
+const ofStages = (words: SheetWords): string => formulaIn(words, inFormula(STAGES));
+
+/** The number of stages of wetting, and the load of the one that the results are of, as the data sheet says it in its own language. */
+const stagesOfWetting: SummaryColumn = {
+  ...{ name: "summary_wetting_stages", heading: "Stages of wetting", width: 26 },
+  needs: ["wetting_stages", "load_wetting_strain", "wetting_load"],
+  formula: (refer, _, words) =>
+    blankOr(
+      refer("wetting_stages"),
+      `COUNT(${refer("load_wetting_strain")})&${ofStages(words)}&${refer("wetting_load")}`,
+    ),
+  value: (record, _, __, words) => {
+    const { loads, results } = record;
+    const stages = loads.filter((load) => load.results.load_wetting_strain !== undefined).length;
+    return stages < 2 || results.wetting_load === undefined
+      ? wordOf(record, "wetting_stages")
+      : `${stages}${ofStages(words).slice(1, -1)}${results.wetting_load}`;
+  },
+};
 
 /** The quantities of a table whose value in use was adopted by the engineer; the values stand in their own columns. */
 const adopted = (
@@ -207,12 +241,12 @@ export const COLUMNS: readonly SummaryColumn[] = [
   number("c_alpha_chosen", "C alpha-epsilon", "0.0000"),
   measured("wetting_stress", "Wetted under", "stress", "0.0"),
   number("wetting_strain", "Strain on wetting", "0.00%"),
-  word("wetting_stages", "Stages of wetting", 26),
+  stagesOfWetting,
   number("collapse_index", "Collapse index", "0.0%"),
   measured("swelling_pressure_used", "Swelling pressure", "stress", "0.0"),
   { name: "summary_adopted", heading: "Adopted values", width: 26, ...adopted("adopted_value", ADOPTABLE) },
   { name: "summary_adopted_cv", heading: "Adopted cv", width: 22, ...adopted("adopted_cv", CV_RANGES) },
-  word("quality_class", "Quality", 16),
+  given("quality_class", "Quality", 16),
   constant(OPEN, "Open checks", 8, (_, { open }) => open, "0"),
   word("tested_by", "Tested by"),
   word("checked_by", "Checked by"),

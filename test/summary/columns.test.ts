@@ -1,5 +1,8 @@
 /** The columns of a summary, without a workbook. */
 import "../workbook/embedded/engine-in-node";
+import { translateAnswers } from "../../src/pane/live/sheet-language";
+import { readRecord } from "../../src/record/record";
+import { translateBy } from "../../src/record/told";
 import { COLUMN_NAMES, COLUMNS, sheetOfKey, SUMMARY_UNITS } from "../../src/summary/columns";
 import { wordsOf } from "../../src/specification/text/words";
 import { languageOfSummary, SUMMARY_LANGUAGE, summarySheet } from "../../src/summary/summary-sheet";
@@ -17,6 +20,37 @@ test("a German summary has every text in German, in columns as wide as its words
   expect(same.filter(({ kind }) => kind !== "unit").map(({ value }) => value)).toEqual(SYMBOLS);
   const words = german.cells.filter(({ kind }) => kind === "heading").map(({ col, value }) => [col, String(value).split(" ")] as const); // prettier-ignore
   expect(words.filter(([col, all]) => all.some((one) => one.length > german.columnWidths[col] - 1))).toEqual([]);
+});
+
+describe("words that a data sheet gives in its own language", () => {
+  beforeAll(() => translateAnswers());
+  afterAll(() => translateBy(undefined));
+  const COLUMN_OF = { quality_class: "summary_quality_class", wetting_stages: "summary_wetting_stages" };
+  const german = { quality_class: "gut bis befriedigend", wetting_stages: "2 Stufen; diese: Laststufe 3" };
+  const english = { quality_class: "good to fair", wetting_stages: "2 stages; these results: load 3" };
+
+  test.each([
+    ["de", english],
+    ["en", german],
+    ["de", german],
+    ["en", english],
+  ] as const)("are in the language of the summary (%s), live and as a constant of a file: %p", (language, onSheet) => {
+    const wanted = language === "de" ? german : english;
+    const cells = { A1: onSheet.quality_class, A2: onSheet.wetting_stages, A3: "3", B1: "0.01", B2: "0.02" };
+    const at: Record<string, string> = { quality_class: "A1", wetting_stages: "A2", wetting_load: "A3", load_wetting_strain: "B1:B9" }; // prettier-ignore
+    const record = readRecord({
+      ...{ quality_class: [[onSheet.quality_class]], wetting_stages: [[onSheet.wetting_stages]], wetting_load: [[3]] },
+      ...{ load_stress: [[10], [20], [40]], stress_unit: [["kPa"]], load_wetting_strain: [[""], [0.01], [0.02]] },
+    });
+    for (const name of ["quality_class", "wetting_stages"] as const) {
+      const { formula, value } = COLUMNS.find((column) => column.name === COLUMN_OF[name])!;
+      const content = formula!((needed) => at[needed]!, SUMMARY_UNITS.SI, wordsOf(language));
+      const model = new Model({ sheets: [{ id: "s", cells: { ...cells, H8: content } }] });
+      const live = model.getters.getEvaluatedCell({ sheetId: "s", row: 7, col: 7 }).value;
+      const constant = value(record, { open: 0, day: 46_000 }, SUMMARY_UNITS.SI, wordsOf(language));
+      expect([name, live, constant]).toEqual([name, wanted[name], wanted[name]]);
+    }
+  });
 });
 
 test("a summary says its language by name; one that does not is English", () => {

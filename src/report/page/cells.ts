@@ -1,11 +1,6 @@
 /** Numbers of the data sheet in the report: live formulas, rounded once, for display, by their number formats. */
-import { LUNNE_NAMES } from "../../reduction/curve/sample-quality";
-import { COLLAPSE_NAMES } from "../../reduction/wetting";
-import { english, say, type Message } from "../../reduction/message";
-import { unitsOf } from "../../reduction/units";
-import { choicesOf } from "../../record/cells";
-import { told } from "../../record/told";
-import { everyWord, isOneOf, OTHER_LANGUAGES, wordIn } from "../../specification/list-words";
+import { say } from "../../reduction/message";
+import { shownWords, wordedExpression } from "../../record/shown-words";
 import { inFormula } from "../../specification/sentences/told-formula";
 import type { CellPlan } from "../../workbook/port";
 import type { DataCells } from "./source";
@@ -13,45 +8,12 @@ import type { DataCells } from "./source";
 /** Stands in the place of a value that the data sheet does not have; the report says what is missing and why. */
 export const NOTHING = "-";
 
-/** Words of cells for which a report has others than the lists of the data sheet, by the names of the cells. */
-const CHOICES: Readonly<Record<string, readonly Message[]>> = {
-  load_branch: [say`loading`, say`unloading`, say`wetting`],
-  swelling_method: [say`measured`, say`load back`, say`constant volume`, say`zero strain`],
-  collapse_class: Object.values(COLLAPSE_NAMES),
-  curve_point: [say`end`],
-  quality_class: Object.values(LUNNE_NAMES),
-};
-
-/** The units of the cells whose units differ between languages. */
-const UNITS_OF_TIME: Readonly<Record<string, readonly string[]>> = {
-  cv_unit: unitsOf("cv"),
-  conductivity_unit: unitsOf("conductivity"),
-};
-
-/** What a cell shows on a sheet of any language: the word of a list, or the answer of a worksheet function. */
-const everyText = (choice: Message): string[] => [
-  ...new Set([...everyWord(english(choice)), ...OTHER_LANGUAGES.map((language) => told(choice, language))]),
-];
-
-/** The words that a cell can hold, in every language of a sheet, with the word of the report. */
-function wordsOf(cells: DataCells, name: string): (readonly [each: readonly string[], own: string])[] {
-  const own = CHOICES[name];
-  if (own) return own.map((choice) => [everyText(choice), cells.words(choice)]);
-  const units = UNITS_OF_TIME[name] ?? [];
-  return [...choicesOf(name), ...units].map((choice) => [everyWord(choice), wordIn(cells.language, choice)]);
-}
-
 /**
  * An expression for the word of a cell in the language of the report, whatever the language of the sheet; any other text is
  * kept.
  */
-export function worded(cells: DataCells, reference: string, name: string | undefined): string {
-  const others = wordsOf(cells, name ?? "").filter(([each, own]) => each.some((one) => one !== own));
-  return others.reduceRight(
-    (otherwise, [each, own]) => `IF(${isOneOf(reference, each)},${inFormula(own)},${otherwise})`,
-    reference,
-  );
-}
+export const worded = (cells: DataCells, reference: string, name: string | undefined): string =>
+  wordedExpression(reference, name === undefined ? [] : shownWords(name, cells.language, cells.words));
 
 /** Stands in the place of a value if the cell of the data sheet shows an error. */
 const errorOf = (cells: DataCells): string => inFormula(cells.words(say`error`));

@@ -30,6 +30,9 @@ export const WETTING_CHOICES: readonly Field[] = [
   ),
 ];
 
+/** Stands between the number of stages of wetting and the load that the results are of. */
+export const STAGES = " stages; these results: load ";
+
 const STAGE = "{wetting_load}";
 const [BEFORE, AFTER] = ["{wetting_height_before}", "{wetting_height_after}"];
 const ofStage = (formula: string): string => when([STAGE], formula);
@@ -144,7 +147,7 @@ export const WETTING: readonly (readonly Field[])[] = [
       "wetting_stages",
       "Stages of wetting",
       "text",
-      '=IF(COUNT({load_wetting_strain})<2,"",COUNT({load_wetting_strain})&" stages; these results: load "&{wetting_load})',
+      `=IF(COUNT({load_wetting_strain})<2,"",COUNT({load_wetting_strain})&"${STAGES}"&{wetting_load})`,
       "Where the specimen was wetted in several stages: each has its strain among the coefficients of the loads; strain, collapse, class and swelling pressure here are of the stage named.",
     ),
   ],
