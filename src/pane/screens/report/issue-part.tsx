@@ -1,14 +1,13 @@
 /** Locks a report as an issue, and compares the data sheet with an earlier issue. */
 import { Button, Field, Input, Text } from "@fluentui/react-components";
 import { useState } from "react";
-import type { CellValue, WorkbookPort } from "../../../workbook/port";
-import { contentText } from "../../text/number";
+import type { WorkbookPort } from "../../../workbook/port";
 import { text } from "../../text";
 import { sentenceOf } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
 import { FaultList, Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { calledInIssue, comparedWith, type Comparison, type IssueOf } from "./issues";
+import { calledInIssue, comparedWith, saidOfChange, type Comparison, type IssueOf } from "./issues";
 
 const words = text.report;
 
@@ -75,11 +74,9 @@ export function IssuePart({ port, sheet, issues, isBusy, onLock }: IssuePartProp
   );
 }
 
-const shown = (value: CellValue): string => (value === "" ? words.blank : contentText(value));
-
 function Told({ compared }: { readonly compared: Compared }) {
   if ("failure" in compared) return <Notice intent="error">{compared.failure}</Notice>;
-  const { issue, changes, lock } = compared;
+  const { issue, changes, lock, system } = compared;
   return (
     <>
       {lock === "changed" && <Notice intent="error">{words.tampered(issue.number, issue.report)}</Notice>}
@@ -91,11 +88,10 @@ function Told({ compared }: { readonly compared: Compared }) {
       )}
       {changes.length > 0 && (
         <FaultList heading={words.changesList} level="h3">
-          {changes.map((one) => (
-            <li key={`${one.name} ${one.row}`}>
-              {words.change(calledInIssue(one), one.cell, shown(one.from), shown(one.to))}
-            </li>
-          ))}
+          {changes.map((one) => {
+            const { from, to } = saidOfChange(one, system);
+            return <li key={`${one.name} ${one.row}`}>{words.change(calledInIssue(one), one.cell, from, to)}</li>;
+          })}
         </FaultList>
       )}
     </>

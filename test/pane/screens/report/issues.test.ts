@@ -1,6 +1,6 @@
 /** An issue of a report whose locked values were changed is told of when the sheet is compared with it. */
 import { demoSheet } from "../../../../src/datasheet";
-import { comparedWith, issuesOf, type IssueOf } from "../../../../src/pane/screens/report/issues";
+import { comparedWith, issuesOf, saidOfChange, type IssueOf } from "../../../../src/pane/screens/report/issues";
 import { makeReport, REPORTS } from "../../../../src/pane/screens/report/make-report";
 import { ISSUE_COLUMNS } from "../../../../src/report/issue";
 import { firstOf } from "../../../../src/reduction/numeric/lists";
@@ -22,14 +22,20 @@ test("compares with an issue as it was locked; a changed locked value, day or ha
     );
   const compared = async () => comparedWith(port, sheet, await issue());
   expect((await issue()).valuesHash).toMatch(/^[0-9a-f]{64}$/);
-  expect(await compared()).toEqual({ changes: [], lock: "kept" });
+  expect(await compared()).toEqual({ changes: [], lock: "kept", system: "SI" });
 
-  // A reading of the sheet may change: the issue is still the one that was locked.
+  // Readings of the sheet may change: the issue is still the one that was locked.
   const { readings_03 = [] } = await port.readNames(sheet, ["readings_03"]);
   const reading = Number(readings_03[0]?.[0]);
-  await port.fillNames(sheet, { readings_03: [reading + 1] });
+  const raised = readings_03.map(([value]) => (typeof value === "number" ? value + 1 : null));
+  await port.fillNames(sheet, { readings_03: raised });
   const changed = await compared();
-  expect([changed.lock, changed.changes.length > 0]).toEqual(["kept", true]);
+  // What a person changed is told before what follows from it.
+  expect([
+    changed.lock,
+    changed.changes[0]?.name,
+    changed.changes.length > raised.filter((one) => one !== null).length,
+  ]).toEqual(["kept", "readings_03", true]);
 
   // Somebody lifts the protection of the report, and changes a locked value to that of the sheet.
   await port.protect(report, false);
@@ -44,4 +50,20 @@ test("compares with an issue as it was locked; a changed locked value, day or ha
   // An issue of an older version has no SHA-256 of its values.
   await port.fillNames(report, { issue_values_sha256: [""] });
   expect((await compared()).lock).toBe("unknown");
+});
+
+test.each([
+  ["a result to the digits of its cell", "void_ratio_initial", 0.694239163, 0.7012, "SI", "0.694", "0.701"],
+  ["a length in inches to four decimals", "height_end", 0.630312345678, 0.5, "US", "0.6303", "0.5000"],
+  ["a stress in tsf to three decimals", "preconsolidation_stress", 10.3668120033, 9.5, "US", "10.367", "9.500"],
+  ["a share in percent", "water_content_initial", 0.25630252, 0.31, "SI", "25.6%", "31.0%"],
+  ["a reading as it was typed", "readings_03", 1203.5, 1230.5, "SI", "1203.5", "1230.5"],
+  ["values that their cells show alike", "height_middle", 0.678907946333, 0.67890523018, "US", "0.678908", "0.678905"],
+  ["shares that their cells show alike", "water_content_initial", 0.256314, 0.256302, "SI", "25.631%", "25.63%"],
+  ["a level of the readings", "log_d100", 1203.43119, 1209.1, "SI", "1203.4", "1209.1"],
+  ["levels in inches", "log_d100", 0.0757288503055, 0.0757265957841, "US", "0.075729", "0.075727"],
+  ["a date as a day", "date_tested", 48000, "", "SI", "2031-06-01", "blank"],
+  ["a word as it stands", "drainage", "double", "single", "SI", "double", "single"],
+] as const)("tells %s", (_, name, before, after, system, from, to) => {
+  expect(saidOfChange({ name, from: before, to: after }, system)).toEqual({ from, to });
 });
