@@ -241,6 +241,9 @@ describe("entries of a person", () => {
         adopted_value: ["", 0.6],
         adopted_reason: ["", "agreed"],
         adopted_by: ["", "AB"],
+        adopted_cv: ["", 1.25],
+        adopted_cv_by: ["", "CD"],
+        adopted_cv_day: ["", 46100],
         pick_load: [3],
         pick_of: ["d100"],
         pick_after: [515],
@@ -249,8 +252,9 @@ describe("entries of a person", () => {
       }),
     );
     expect(texts(plan)).toContain("Preconsolidation stress: Work, Becker et al. (1987).");
-    expect(texts(plan)).toContain("used in all that follows: Compression index Cc; by whom");
-    expect(texts(plan)).toContain("Compression index Cc, adopted. Reason: agreed. By AB.");
+    expect(texts(plan)).toContain("used in all that follows: Compression index Cc, cv, virgin; by whom");
+    expect(texts(plan)).toContain("cv, virgin, adopted: 1.25 m2/yr. Reason: (not said). By CD, 2026-03-19.");
+    expect(texts(plan)).toContain("Compression index Cc, adopted: 0.6. Reason: agreed. By AB, (not said).");
   });
 
   test("checks that did not pass are printed with the numbers compared and with their acknowledgement", () => {
@@ -390,6 +394,29 @@ describe("in the workbook", () => {
     expect(cell.formula).not.toBe(formula);
     const { row, col } = source.names.find(({ name }) => name === "adopted_constructed")!.place as Box;
     expect(cell.formula?.replaceAll("$", "")).toContain(cellAddress(row, col));
+  });
+
+  test("where the constructions refuse the curve, the first page shows no error, and says why", async () => {
+    const refused =
+      "no bend in the curve: it is steep from the first loads on, so yield lies below them; begin at lower loads";
+    const { plan } = reportSheet(
+      changed({
+        adopted_value: [180],
+        adopted_reason: ["agreed"],
+        adopted_by: ["AB"],
+        preconsolidation_spread: ["#N/A", ...Array<string>(source.values.preconsolidation_spread!.length - 1).fill("")],
+        preconsolidation_verdict: "",
+        preconsolidation_remark: refused,
+      }),
+    );
+    const beside = (label: string, col: number): string | undefined => {
+      const { row } = plan.cells.find(({ value, col: at }) => at === 0 && value === label)!;
+      return plan.cells.find((cell) => cell.row === row && cell.col === col)?.formula;
+    };
+    expect(beside("  adopted; constructed", 3)).toMatch(/^=IF\(ISNA\(.*\),"-",/);
+    const first = plan.cells.filter(({ col }) => col === 0).map(({ value }) => String(value));
+    expect(first.find((one) => one.startsWith("On the preconsolidation stress: "))).toContain("no bend in the curve");
+    expect(first).toContain("The methods gave nothing: the curve has no points, or they do not apply to it.");
   });
 
   test("cv of virgin loads leaves out reloads beyond the preconsolidation stress", async () => {

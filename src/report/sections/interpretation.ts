@@ -8,6 +8,7 @@ import { english, say, type Message } from "../../reduction/message";
 import type { Outcome } from "../../reduction/outcome";
 import { reduced } from "../../record/reduced-test";
 import { answered, saidInCell, type Remark } from "../../record/sheet-remarks";
+import { isError } from "../../workbook/cell-error";
 import type { CellPlan } from "../../workbook/port";
 import { FORMATS, NOTHING, shownCell, twoFigures, unitCell } from "../page/cells";
 import { band, gap, paragraph, type Block } from "../page/page";
@@ -93,7 +94,8 @@ export function interpretation(cells: DataCells): Block[] {
     return [heading, ...paragraph(t(say`The data sheet has no table of methods (preconsolidation_spread).`)), gap];
   const format = twoFigures(cells.number("preconsolidation_stress"), 3);
   const given = cells.source.values.preconsolidation_spread ?? [];
-  const lines = given.flatMap(([label], row) => (label ? line(cells, row, format) : []));
+  // Where no method reads the curve, the one cell of the table shows #N/A.
+  const lines = given.flatMap(([label], row) => (label && !isError(String(label)) ? line(cells, row, format) : []));
   const none = say`The methods gave nothing: the curve has no points, or they do not apply to it.`;
   return [
     heading,

@@ -119,13 +119,17 @@ function ofSpecimen(cells: DataCells): Result[] {
   ];
 }
 
+/** A stress of the constructions, or "-" where they refuse the curve: their cell shows #N/A, which is no fault of the sheet. */
+const unlessRefused = (cells: DataCells, reference: string): string =>
+  `=IF(ISNA(${reference}),"${NOTHING}",${shownFormula(cells, reference).slice(1)})`;
+
 /** The stress that the constructions give, with a further digit: also where the engineer adopted another one. */
 function asWorkedOut(cells: DataCells, value: number | undefined): Result {
   const isAdopted = cells.source.record.adopted?.preconsolidation_stress !== undefined;
   const constructed = cells.at("adopted_constructed", ADOPTABLE_STRESS);
   return {
     label: isAdopted ? say`  adopted; constructed` : say`  as worked out`,
-    ...(constructed ? { formula: shownFormula(cells, constructed) } : { name: "preconsolidation_stress" }),
+    ...(constructed ? { formula: unlessRefused(cells, constructed) } : { name: "preconsolidation_stress" }),
     format: decimals(value, 4),
   };
 }
@@ -135,7 +139,7 @@ function ofYield(cells: DataCells, loads: readonly ReportedLoad[]): Result[] {
   const value = cells.number("preconsolidation_stress");
   const range = (name: string): string | undefined => {
     const reference = cells.at(name);
-    return reference && shownFormula(cells, reference);
+    return reference && unlessRefused(cells, reference);
   };
   return [
     { label: say`In-situ stress`, name: "in_situ_stress", format: stress, unit: "stress_unit" },
@@ -227,17 +231,16 @@ function oneLine(cells: DataCells, lead: string, said: string): Block {
 }
 
 /**
- * Three lines: the typed remarks, how well the methods agree, and the results of the checks with the count of missing items;
+ * Three lines: the typed remarks, how well the methods agree or else the remark on the curve, and the results of the checks with the count of missing items;
  * before them a line if the readings of a load jump.
  */
 export function threeRemarks(cells: DataCells, lacking: readonly Missing[]): Block[] {
   const t = cells.words;
   const typed = ["deviations", "test_remarks"].map((name) => cells.text(name)).filter(Boolean);
-  const verdict = inLanguage(
-    cells,
-    cells.text("preconsolidation_verdict"),
-    remarkOfTest(cells.source, "preconsolidation_verdict"),
-  );
+  const told = (name: "preconsolidation_verdict" | "preconsolidation_remark"): string =>
+    inLanguage(cells, cells.text(name), remarkOfTest(cells.source, name));
+  // Where no methods can be compared, the remark on the curve says why.
+  const ofStress = told("preconsolidation_verdict") || told("preconsolidation_remark");
   const count = (status: string) => cells.source.answered.filter(({ answer }) => answer.status === status).length;
   const [passed, stop, explain, note] = [count("pass"), count("stop"), count("explain"), count("note")];
   const required = lacking.filter(({ isRequired }) => isRequired).length;
@@ -248,7 +251,7 @@ export function threeRemarks(cells: DataCells, lacking: readonly Missing[]): Blo
       .slice(0, 1)
       .map(({ load, jump }) => oneLine(cells, t(say`Load ${load.record.number}`), t(jump.said))),
     oneLine(cells, t(say`On the test`), typed.join("; ") || nothing),
-    oneLine(cells, t(say`On the preconsolidation stress`), verdict || nothing),
+    oneLine(cells, t(say`On the preconsolidation stress`), ofStress || nothing),
     oneLine(
       cells,
       t(say`Checks`),

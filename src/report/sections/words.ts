@@ -5,7 +5,8 @@ import { METHOD_SAID } from "../../reduction/curve/method-words";
 import { METHOD_PLOTS } from "../../plots/methods";
 import { yieldMethodOf } from "../../record/reduced-test";
 import { adoptedCalled, CV_SAID, type Adopted } from "../../record/adopted";
-import { ALL_ADOPTABLE } from "../../specification/results/adoptable";
+import { ADOPTABLE, ALL_ADOPTABLE, CV_RANGES } from "../../specification/results/adoptable";
+import { unitCellOf } from "../../specification/measures";
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import {
@@ -87,10 +88,25 @@ const ADOPTED_SAID: Readonly<Record<keyof Adopted, Message>> = {
   ...CV_SAID,
 };
 
-/** What the list of values replaced by hand calls an adopted value, in the words of the report. */
-const ADOPTED_CALLED: ReadonlyMap<string, Message> = new Map(
-  ALL_ADOPTABLE.map(({ name }) => [adoptedCalled(name), say`${ADOPTED_SAID[name]}, adopted`]),
-);
+/** The values that the engineer adopted, each as the sheet has it, with its unit, reason, initials and day. */
+function adoptedByHand(cells: DataCells): string[] {
+  const { adopted = {} } = cells.source.record;
+  return ALL_ADOPTABLE.flatMap(({ name, measure }) => {
+    const one = adopted[name];
+    if (!one) return [];
+    const row = ADOPTABLE.findIndex((of) => of.name === name);
+    const value =
+      row < 0
+        ? cells.number(
+            "adopted_cv",
+            CV_RANGES.findIndex((of) => of.name === name),
+          )
+        : cells.number("adopted_value", row);
+    const unit = cells.text(unitCellOf(measure) ?? "");
+    const what = say`${ADOPTED_SAID[name]}, adopted: ${unit === "" ? picked(value) : say`${picked(value)} ${listWord(unit)}`}`;
+    return [cells.words(say`${what}. Reason: ${said(one.reason)}. By ${said(one.by)}, ${said(one.day)}.`)];
+  });
+}
 
 /**
  * Picks by hand with the values before and after, in the order in which they were made; the last one of a pick counts.
@@ -105,14 +121,12 @@ export function byHand(cells: DataCells): Block[] {
     const what = say`${of}, ${pick.of ? pickSaid(pick.of) : said(pick.of)}: ${picked(pick.before)} was replaced by ${picked(pick.after)}. Reason: ${said(pick.reason)}. By ${said(pick.by)}, ${said(pick.when)}.`;
     return t(ruled ? say`${what} Replaced again below.` : what);
   });
-  // Adopted values, and overrides in columns of the firm; the picks are shown above in more detail.
+  // Overrides in columns of the firm; picks and adopted values are shown in more detail.
   const others = overrides
-    .filter(({ pick }) => pick === undefined)
-    .map(({ of, reason, by }) =>
-      t(say`${ADOPTED_CALLED.get(of) ?? verbatim(of)}. Reason: ${said(reason)}. By ${said(by)}.`),
-    );
+    .filter(({ of, pick }) => pick === undefined && !ALL_ADOPTABLE.some(({ name }) => adoptedCalled(name) === of))
+    .map(({ of, reason, by }) => t(say`${verbatim(of)}. Reason: ${said(reason)}. By ${said(by)}.`));
   const onCells = (cells.source.cellFindings ?? []).map((finding) => t(say`Cells: ${finding}.`));
-  const all = [...lines, ...others, ...onCells];
+  const all = [...lines, ...adoptedByHand(cells), ...others, ...onCells];
   const none = say`No pick is recorded as replaced by hand, and no formula is known to be typed over.`;
   return part(cells, say`Replaced by hand`, all.length ? list(all) : paragraph(t(none)));
 }

@@ -94,7 +94,8 @@ export const reportTexts: Readonly<Record<string, string>> = {
     "{0}, {1}: {2} wurde durch {3} ersetzt. Grund: {4}. Von {5}, {6}.",
   "{0} Replaced again below.": "{0} Weiter unten noch einmal ersetzt.",
   "{0}. Reason: {1}. By {2}.": "{0}. Grund: {1}. Von {2}.",
-  "{0}, adopted": "{0}, eingesetzt",
+  "{0}. Reason: {1}. By {2}, {3}.": "{0}. Grund: {1}. Von {2}, {3}.",
+  "{0}, adopted: {1}": "{0}, eingesetzt: {1}",
   "Cells: {0}.": "Zellen: {0}.",
   "No pick is recorded as replaced by hand, and no formula is known to be typed over.":
     "Kein Punkt ist als von Hand ersetzt verzeichnet, und von keiner überschriebenen Formel ist etwas bekannt.",
