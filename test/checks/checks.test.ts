@@ -1735,6 +1735,16 @@ const OTHERS: readonly {
     ],
   },
   {
+    ...{ id: "Q23", when: "the dial was reset, of which Q22 tells" },
+    changes: series(5, (reading, i) => reading - (i > 8 ? 1000 : 0)),
+    answer: ["pass", /the greatest step back is/],
+  },
+  {
+    ...{ id: "Q23", when: "a reading is ahead of those that follow, which go on in order" },
+    changes: series(5, (reading, i) => (i === 9 ? reading + 300 : reading)),
+    answer: ["explain", /row 10 of the readings \(30 min\) lies ahead of those that follow: check it$/],
+  },
+  {
     ...{ id: "Q23", when: "a step back is not a turn of the hand" },
     changes: series(5, (reading, i) => (i === 9 ? readings(5)[8] - 450 : reading)),
     answer: ["explain", /row 10 of the readings \(30 min\) goes back against the movement: check it$/],

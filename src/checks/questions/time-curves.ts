@@ -199,12 +199,25 @@ export const timeCurveQuestions = (): Readonly<Record<string, Question>> => ({
   ...constructionQuestions(),
 });
 
+/**
+ * The reading before a step back, if that one is wrong: without it the others go one way, and without the reading that steps
+ * back they do not. Undefined otherwise.
+ */
+function readAhead(read: readonly Read[], { row }: Read, sense: number, limit: number): Read | undefined {
+  const at = read.findIndex((one) => one.row === row);
+  const [earlier, before, one, after] = [-2, -1, 0, 1].map((step) => read[at + step]);
+  const goesBack = (from: Read, to: Read): boolean => sense * (from.reading - to.reading) > limit;
+  return earlier && before && one && after && !goesBack(earlier, one) && goesBack(before, after) ? before : undefined;
+}
+
 /** How each question is answered. */
 export const TIME_CURVE_CHECKS = [
   check("Q23", { steps: 3 }, (record, reduced, l) => {
     const factor = record.numbers.dial_factor;
-    return eachLoad(reduced, ({ record: { readings }, increment: { cleaned } }) => {
+    return eachLoad(reduced, ({ record: { readings }, increment: { cleaned, jump } }) => {
       if (!cleaned.ok) return cannotAsk(cleaned.reason);
+      // Q22 tells of a dial that was reset: the readings after it go on in their own direction.
+      if (jump) return undefined;
       const read = whole(readings);
       if (read.length < 3) return cannotAsk(say`the load has fewer than 3 readings`);
       const sense = Math.sign(lastOf(read).reading - firstOf(read).reading) || 1;
@@ -213,6 +226,8 @@ export const TIME_CURVE_CHECKS = [
         back: sense * (before.reading - one.reading),
       }));
       const worst = backs.reduce((a, b) => (b.back > a.back ? b : a));
+      const limit = l.steps * cleaned.value.step;
+      const ahead = readAhead(read, worst, sense, limit);
       const isTurn =
         factor !== undefined && TURNS.some((length) => Math.abs(worst.back * factor - length) < 0.05 * length);
       const answer = within(
@@ -220,12 +235,14 @@ export const TIME_CURVE_CHECKS = [
         say`the greatest step back`,
         Math.max(0, worst.back),
         "divisions",
-        { explain_above: l.steps * cleaned.value.step },
-        isTurn
-          ? say`row ${worst.row} of the readings (${digits(worst.time, 4)} min) goes back against the movement (one turn of the dial's hand): check it`
-          : say`row ${worst.row} of the readings (${digits(worst.time, 4)} min) goes back against the movement: check it`,
+        { explain_above: limit },
+        ahead
+          ? say`row ${ahead.row} of the readings (${digits(ahead.time, 4)} min) lies ahead of those that follow: check it`
+          : isTurn
+            ? say`row ${worst.row} of the readings (${digits(worst.time, 4)} min) goes back against the movement (one turn of the dial's hand): check it`
+            : say`row ${worst.row} of the readings (${digits(worst.time, 4)} min) goes back against the movement: check it`,
       );
-      return { ...answer, row: worst.row };
+      return { ...answer, row: (ahead ?? worst).row };
     });
   }),
   check("Q24", { steps: 2 }, (record, reduced, l) => {
