@@ -13,6 +13,7 @@ import {
   type PickName,
   type TimeMethod,
 } from "../../../reduction/increment/constructions/picks";
+import { levelDecimals } from "../../../reduction/increment/level-decimals";
 import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
 import { given, type Outcome } from "../../../reduction/outcome";
 import { convert } from "../../../reduction/units";
@@ -63,6 +64,12 @@ export function valueOf({ logTime, rootTime }: Increment, of: PickName, method: 
 
 const isOfTimeCurve = (of: NumberPick): of is PickName => PICK_NAMES.some((name) => name === of);
 
+/** A level of the readings to their step and one digit more; a time, or a level of readings without a step, to six digits. */
+function rounded(value: number, of: PickName, { cleaned }: Increment): number {
+  const decimals = /^d\d/.test(of) && cleaned.ok ? levelDecimals(cleaned.value.step) : undefined;
+  return decimals === undefined ? Number(value.toPrecision(6)) : Number(value.toFixed(decimals));
+}
+
 /**
  * The value that counts before a change: the value of a construction, or the method whose cv counts. d0 comes from the
  * method that counts, or from the other method if the first gives none.
@@ -73,7 +80,7 @@ export const valueNow =
     if (of === METHOD_PICK) return method;
     if (!isOfTimeCurve(of)) return undefined;
     const value = valueOf(increment, of, method) ?? valueOf(increment, of, otherMethod(method));
-    return value === undefined ? undefined : Number(value.toPrecision(6));
+    return value === undefined ? undefined : rounded(value, of, increment);
   };
 
 export interface CvUnits {
