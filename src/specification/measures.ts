@@ -61,8 +61,8 @@ export const MEASURES = {
   time: { unit: "min" },
   /** A reading as a person typed it: in divisions of the dial, or in units of length if the factor is 1. */
   reading: { unit: "div" },
-  /** Readings that a construction finds, between divisions. */
-  drawn: { unit: "div", format: "0.0##" },
+  /** Readings that a construction finds, between divisions; readings in inches, with a factor of 1, need two digits more. */
+  drawn: { unit: "div", format: { SI: "0.0##", US: "[<2]0.0####;0.0##" } },
 } as const satisfies Record<string, MeasureSpec>;
 
 export type Measure = keyof typeof MEASURES;
