@@ -3,7 +3,7 @@
  * of stress from the in-situ stress, and the slopes of the curve as strain per log cycle of stress.
  */
 import { say, digits, distinct, type Message } from "../message";
-import { badInput, figure, given, notApplicable, then, type Outcome, type Refusal } from "../outcome";
+import { badInput, given, notApplicable, then, type Outcome, type Refusal } from "../outcome";
 import { voidRatioAtStrain } from "../specimen";
 import { curveAt, readOn } from "./curve-at";
 import { fieldCurve, type FieldCurve, type FieldCurveInput } from "./field-curve";
@@ -145,7 +145,7 @@ function remarksOnRange(
 ): Message[] {
   if (!preconsolidationStress.ok)
     return [
-      say`the preconsolidation stress is not known, nor which part of ${figure(from)} to ${figure(to)} is virgin: give it`,
+      say`the preconsolidation stress is not known, nor which part of ${digits(from, 4)} to ${digits(to, 4)} is virgin: give it`,
     ];
   const yieldStress = preconsolidationStress.value;
   const at = digits(yieldStress, 3);
