@@ -20,6 +20,8 @@ export const NEWS: readonly News[] = [
       "A remark that names a row of readings names its time as well.",
       "The head of the sheet names a date, a number or a word of a list that cannot be, also where no result follows from it.",
       "A German sheet writes the units of time in German: m2/a, m/a, ft2/d; the English ones are read as well.",
+      "Design values are given also where the constructions refuse the preconsolidation stress.",
+      "On a sheet in inches d0, d50, d90 and d100 show five decimals where the readings are inches.",
     ],
     names: ["entry_remark"],
   },

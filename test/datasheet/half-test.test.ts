@@ -55,6 +55,19 @@ describe("a blank sheet", () => {
   });
 });
 
+test("where the constructions refuse the preconsolidation stress, design values stand all the same", async () => {
+  const plan = partly(LOADS);
+  const { row, col } = plan.names.preconsolidation_stress;
+  const sheet = await calculate({
+    ...plan,
+    cells: plan.cells.map((cell) => (cell.row === row && cell.col === col ? { ...cell, formula: "=NA()" } : cell)),
+  });
+  expect(sheet.value("preconsolidation_stress")).toBe("#N/A");
+  for (const name of ["design_e_in_situ", "design_e_final", "design_mv", "design_modulus", "design_k"])
+    expect([name, typeof sheet.value(name)]).toEqual([name, "number"]);
+  expect(sheet.value("design_from")).toMatch(/^lab. curve over/);
+});
+
 describe("half a test", () => {
   const stresses = [12.5, 25, 50, 100, 200, 400, 100, 25, 100, 400, 800, 1600];
 
@@ -67,7 +80,7 @@ describe("half a test", () => {
       expect(sheet.value("preconsolidation_stress")).toBe("");
       expect(sheet.value("void_ratio_end", 4)).toBeGreaterThan(0.5);
       expect(sheet.value("missing_inputs")).toMatch(
-        /^Missing: readings of load 6, in row \d+ and below\. The loads so far give no virgin line yet: read further loads\. $/,
+        /^Missing: readings of load 6, in row \d+ and below\. The loads so far give no preconsolidation stress yet: read further loads\. $/,
       );
     },
   );
@@ -75,7 +88,7 @@ describe("half a test", () => {
   test("shows no error either if only the stresses of five loads are typed", async () => {
     const sheet = await calculate(partly(5));
     expect(sheet.errors).toEqual([]);
-    expect(sheet.value("missing_inputs")).toBe("The loads so far give no virgin line yet: read further loads. ");
+    expect(sheet.value("missing_inputs")).toBe("The loads so far give no preconsolidation stress yet: read further loads. ");
   });
 
   test("says nothing of swelling while the zero reading is blank; the head asks for the zero reading", async () => {

@@ -221,7 +221,7 @@ describe("picks of the compression curve", () => {
     expect([0, 1, 2, 3].map((index) => sheet.value("pick_remark", index))).toEqual(Array(4).fill("used"));
     expect(sheet.value("adopted_source", 0)).toBe("as by Casagrande, by a pick");
     expect(sheet.value("adopted_source", 1)).toBe("as by the virgin line, by a pick");
-    expect(sheet.value("adopted_source", 2)).toBe("as by the reloading");
+    expect(sheet.value("adopted_source", 2)).toBe("as by loop or unloading");
     expect(sheet.value("preconsolidation_remark")).toMatch(
       /picked by hand: virgin from = 400, virgin to = 1600.*picked by hand: greatest curvature = 90/,
     );

@@ -25,7 +25,7 @@ const CONSTRUCTED: Readonly<Record<AdoptableName, Constructed>> = {
   },
   recompression_index: {
     formula: ofCurve(`RECOMPRESSION_INDEX(${INDEX_OF})`),
-    source: `"as by the reloading"&${linePicked("loop")}`,
+    source: `"as by loop or unloading"&${linePicked("loop")}`,
   },
   swelling_index: {
     formula: ofCurve(`SWELLING_INDEX(${INDEX_OF})`),

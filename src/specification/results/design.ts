@@ -21,7 +21,8 @@ const INCREASE = `IF(IFERROR({design_increase},"")="",CLAY.CONVERT_UNIT(${DESIGN
 /** True if the values are to be read from the field curve. */
 const ON_FIELD = `IFERROR(${isWord(`{${DESIGN_CURVE}}`, "field")},FALSE)`;
 
-const DESIGN_CALL = `CLAY.DESIGN_PARAMETERS(${CURVE},{in_situ_stress},${INCREASE},{preconsolidation_stress},{void_ratio_initial},"e"`;
+/** The constructions may refuse the preconsolidation stress: e, mv and M are given without it, and the remark says so. */
+const DESIGN_CALL = `CLAY.DESIGN_PARAMETERS(${CURVE},{in_situ_stress},${INCREASE},IFERROR({preconsolidation_stress},""),{void_ratio_initial},"e"`;
 
 /** An item of the design values; blank if it is refused, and the remark gives the reason. */
 const item = (name: string): string =>

@@ -83,4 +83,4 @@ export const stressMissing = (load: Value, cell: Value): Message => say`stress o
 export const readingsMissing = (load: Value, row: Value): Message =>
   say`readings of load ${load}, in row ${row} and below`;
 
-export const NOT_FAR_ENOUGH: Message = say`The loads so far give no virgin line yet: read further loads.`;
+export const NOT_FAR_ENOUGH: Message = say`The loads so far give no preconsolidation stress yet: read further loads.`;

@@ -30,7 +30,7 @@ test("blank: the sheet uses the results of the constructions, and says so", asyn
   expect(rows.map((row) => cell("adopted_source", row))).toEqual([
     "as by Casagrande",
     "as by the virgin line",
-    "as by the reloading",
+    "as by loop or unloading",
     "as by the unloading",
     "as by load 11",
   ]);

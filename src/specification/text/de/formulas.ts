@@ -61,8 +61,8 @@ export const formulas: Readonly<Record<string, string>> = {
   " and below": "",
   "Loads, from ": "Laststufen, ab ",
   " on: ": ": ",
-  "The loads so far give no virgin line yet: read further loads. ":
-    "Die bisherigen Laststufen geben noch keine Erstbelastungsgerade: weitere Laststufen ablesen. ",
+  "The loads so far give no preconsolidation stress yet: read further loads. ":
+    "Die bisherigen Laststufen geben noch keine Vorbelastungsspannung: weitere Laststufen ablesen. ",
 
   // Adopted values.
   adopted: "eingesetzt",
@@ -71,7 +71,7 @@ export const formulas: Readonly<Record<string, string>> = {
   "as by ": "nach ",
   ", by a pick": ", festgelegt",
   "as by the virgin line": "Erstbelastung",
-  "as by the reloading": "Wiederbelastung",
+  "as by loop or unloading": "Schleife oder Entlastung",
   "as by the unloading": "Entlastung",
   "no load chosen": "keine Stufe gewählt",
   "as by load ": "nach Laststufe ",

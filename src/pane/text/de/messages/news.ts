@@ -8,6 +8,10 @@ export const news: Readonly<Record<string, string>> = {
     "Der Kopf des Blatts nennt die erste Laststufe, deren Ablesungen springen, weil die Messuhr verstellt oder berührt wurde.",
   "A German sheet writes the units of time in German: m2/a, m/a, ft2/d; the English ones are read as well.":
     "Ein deutsches Blatt schreibt die Einheiten mit Zeit deutsch: m2/a, m/a, ft2/d; die englischen werden ebenfalls gelesen.",
+  "Design values are given also where the constructions refuse the preconsolidation stress.":
+    "Kennwerte stehen auch dort, wo die Konstruktionen die Vorbelastungsspannung ablehnen.",
+  "On a sheet in inches d0, d50, d90 and d100 show five decimals where the readings are inches.":
+    "Auf einem Blatt in Zoll haben d0, d50, d90 und d100 fünf Dezimalen, wenn die Ablesungen Zoll sind.",
   "A German sheet asks who carried the test out and who checked it: Ausgeführt von, Geprüft von.":
     "Ein deutsches Blatt fragt, wer den Versuch ausgeführt und wer ihn geprüft hat: Ausgeführt von, Geprüft von.",
   "A German sheet calls design values Kennwerte.": "Ein deutsches Blatt nennt Bemessungswerte jetzt Kennwerte.",
