@@ -88,7 +88,9 @@ describe("half a test", () => {
   test("shows no error either if only the stresses of five loads are typed", async () => {
     const sheet = await calculate(partly(5));
     expect(sheet.errors).toEqual([]);
-    expect(sheet.value("missing_inputs")).toBe("The loads so far give no preconsolidation stress yet: read further loads. ");
+    expect(sheet.value("missing_inputs")).toBe(
+      "The loads so far give no preconsolidation stress yet: read further loads. ",
+    );
   });
 
   test("says nothing of swelling while the zero reading is blank; the head asks for the zero reading", async () => {
