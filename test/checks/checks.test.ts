@@ -350,7 +350,7 @@ const CASES: Readonly<Record<string, Case>> = {
       [
         series(5, (reading, i) => (i === 9 ? reading - 300 : reading)),
         "explain",
-        /load 5 \(200 kPa\).*row 10 of the readings \(30 min\) goes back/,
+        /load 5 \(200 kPa\).*row 10 of the readings \(30 min\) goes against/,
       ],
     ],
     needs: [allReadings, /loads with readings/],
@@ -1242,7 +1242,7 @@ const OTHERS: readonly {
   ...(
     [
       [6, "pass", /the greatest step back is 6 div, not above 6 div$/],
-      [8, "explain", /the greatest step back is 8 div, above 6 div: row 10 of the readings \(30 min\) goes back/],
+      [8, "explain", /the greatest step back is 8 div, above 6 div: row 10 of the readings \(30 min\) goes against/],
     ] as const
   ).map(([back, status, sentence]) => ({
     ...{ id: "Q23", when: `a reading goes ${back} divisions back on a dial read to 2 divisions` },
@@ -1742,12 +1742,12 @@ const OTHERS: readonly {
   {
     ...{ id: "Q23", when: "a reading is ahead of those that follow, which go on in order" },
     changes: series(5, (reading, i) => (i === 9 ? reading + 300 : reading)),
-    answer: ["explain", /row 10 of the readings \(30 min\) lies ahead of those that follow: check it$/],
+    answer: ["explain", /row 10 of the readings \(30 min\) goes against the movement of the others: check it$/],
   },
   {
     ...{ id: "Q23", when: "a step back is not a turn of the hand" },
     changes: series(5, (reading, i) => (i === 9 ? readings(5)[8] - 450 : reading)),
-    answer: ["explain", /row 10 of the readings \(30 min\) goes back against the movement: check it$/],
+    answer: ["explain", /row 10 of the readings \(30 min\) goes against the movement of the others: check it$/],
   },
   {
     ...{ id: "Q40", when: "the deflection of a load is not known" },

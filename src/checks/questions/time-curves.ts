@@ -7,7 +7,7 @@ import { levelShown } from "../../reduction/increment/level-decimals";
 import type { CleanReadings } from "../../reduction/increment/readings";
 import { T_END_OF_PRIMARY } from "../../reduction/increment/fit/terzaghi";
 import { say, verbatim, digits, type Message } from "../../reduction/message";
-import { firstOf, lastOf, neighbours } from "../../reduction/numeric/lists";
+import { firstOf, lastOf, neighbours, nth } from "../../reduction/numeric/lists";
 import { given, then, type Outcome } from "../../reduction/outcome";
 import type { EndRuleWords } from "../../specification/form/end-rules";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer, type Question } from "../check";
@@ -199,17 +199,6 @@ export const timeCurveQuestions = (): Readonly<Record<string, Question>> => ({
   ...constructionQuestions(),
 });
 
-/**
- * The reading before a step back, if that one is wrong: without it the others go one way, and without the reading that steps
- * back they do not. Undefined otherwise.
- */
-function readAhead(read: readonly Read[], { row }: Read, sense: number, limit: number): Read | undefined {
-  const at = read.findIndex((one) => one.row === row);
-  const [earlier, before, one, after] = [-2, -1, 0, 1].map((step) => read[at + step]);
-  const goesBack = (from: Read, to: Read): boolean => sense * (from.reading - to.reading) > limit;
-  return earlier && before && one && after && !goesBack(earlier, one) && goesBack(before, after) ? before : undefined;
-}
-
 /** How each question is answered. */
 export const TIME_CURVE_CHECKS = [
   check("Q23", { steps: 3 }, (record, reduced, l) => {
@@ -227,7 +216,11 @@ export const TIME_CURVE_CHECKS = [
       }));
       const worst = backs.reduce((a, b) => (b.back > a.back ? b : a));
       const limit = l.steps * cleaned.value.step;
-      const ahead = readAhead(read, worst, sense, limit);
+      // The reading before the step back is the wrong one if the others go one way without it, and do not without the other.
+      const at = backs.indexOf(worst);
+      const [earlier = NaN, before = NaN, after = NaN] = [-1, 0, 2].map((step) => read[at + step]?.reading);
+      const isAhead = sense * (earlier - worst.reading) <= limit && sense * (before - after) > limit;
+      const { row, time } = isAhead ? nth(read, at) : worst;
       const isTurn =
         factor !== undefined && TURNS.some((length) => Math.abs(worst.back * factor - length) < 0.05 * length);
       const answer = within(
@@ -236,13 +229,11 @@ export const TIME_CURVE_CHECKS = [
         Math.max(0, worst.back),
         "divisions",
         { explain_above: limit },
-        ahead
-          ? say`row ${ahead.row} of the readings (${digits(ahead.time, 4)} min) lies ahead of those that follow: check it`
-          : isTurn
-            ? say`row ${worst.row} of the readings (${digits(worst.time, 4)} min) goes back against the movement (one turn of the dial's hand): check it`
-            : say`row ${worst.row} of the readings (${digits(worst.time, 4)} min) goes back against the movement: check it`,
+        isTurn && !isAhead
+          ? say`row ${row} of the readings (${digits(time, 4)} min) goes back against the movement (one turn of the dial's hand): check it`
+          : say`row ${row} of the readings (${digits(time, 4)} min) goes against the movement of the others: check it`,
       );
-      return { ...answer, row: (ahead ?? worst).row };
+      return { ...answer, row };
     });
   }),
   check("Q24", { steps: 2 }, (record, reduced, l) => {

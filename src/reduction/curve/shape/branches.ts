@@ -233,7 +233,7 @@ export function branchesOfAny(test: TestCurve): Outcome<Branches> {
   if (otherKind(test))
     return badInput(
       test.kind === "e"
-        ? say`the values rise as the stress rises: check the readings; if the values are strains, give kind "strain"`
+        ? say`the values rise as the stress rises: check them, or give kind "strain"`
         : say`the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive`,
     );
   const slip = typingSlip(test);

@@ -29,8 +29,8 @@ export const curve: Readonly<Record<string, string>> = {
     "Zeile {0}: die Porenzahl {1} passt bei steigender Spannung nicht zu den Zeilen daneben: prüfen",
   "row {0}: the strain {1} does not fit the rows around it while the stress rises: check it":
     "Zeile {0}: die Stauchung {1} passt bei steigender Spannung nicht zu den Zeilen daneben: prüfen",
-  'the values rise as the stress rises: check the readings; if the values are strains, give kind "strain"':
-    "die Werte steigen mit der Spannung: Ablesungen prüfen; „strain“ angeben, wenn es Stauchungen sind",
+  'the values rise as the stress rises: check them, or give kind "strain"':
+    "die Werte steigen mit der Spannung: prüfen, oder „strain“ angeben, wenn es Stauchungen sind",
   'the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive':
     "die Werte fallen mit steigender Spannung: „e“ angeben, wenn es Porenzahlen sind, oder Stauchung positiv",
   "row {0} has the stress of the row before (water added, or the load left standing); the later value is used":

@@ -9,10 +9,8 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "the greatest step back": "größter Schritt zurück",
   "row {0} of the readings ({1} min) goes back against the movement (one turn of the dial's hand): check it":
     "Zeile {0} der Ablesungen ({1} min) läuft gegen die Bewegung zurück (eine Umdrehung des Zeigers der Messuhr): prüfen",
-  "row {0} of the readings ({1} min) lies ahead of those that follow: check it":
-    "Zeile {0} der Ablesungen ({1} min) ist den folgenden voraus: prüfen",
-  "row {0} of the readings ({1} min) goes back against the movement: check it":
-    "Zeile {0} der Ablesungen ({1} min) läuft gegen die Bewegung zurück: prüfen",
+  "row {0} of the readings ({1} min) goes against the movement of the others: check it":
+    "Zeile {0} der Ablesungen ({1} min) läuft gegen die Bewegung der anderen: prüfen",
   "Does each load begin at the reading at which the one before ended?":
     "Beginnt jede Laststufe mit der Ablesung, mit der die vorige endete?",
   "the load has no reading at time 0": "die Laststufe hat keine Ablesung zur Zeit 0",
