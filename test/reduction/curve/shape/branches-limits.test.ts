@@ -71,9 +71,7 @@ describe("values of the other kind", () => {
   const rising: Points = [[25, 0.02], [50, 0.03], [100, 0.05], [200, 0.1]]; // prettier-ignore
   const falling: Points = rising.map(([stress, value]) => [stress, 1 - value]);
   test("are named with what to give", () => {
-    expect(refusal(rising, "e")).toBe(
-      'input: the values rise as the stress rises: check them, or give kind "strain"',
-    );
+    expect(refusal(rising, "e")).toBe('input: the values rise as the stress rises: check them, or give kind "strain"');
     expect(refusal(falling, "strain")).toBe(
       'input: the values fall as the stress rises: give kind "e" if they are void ratios, or compression as positive',
     );
