@@ -15,6 +15,7 @@ import { LOAD_TABLE } from "../specification/load-table";
 import { cellNamed, type NamedValues, type TestRecord } from "../record/record";
 import type { Box, CellValue, SheetName } from "../workbook/port";
 import { placedFormulas, type Layout, type PlacedFormula } from "../specification/placed-formulas";
+import type { SheetLanguage } from "../specification/text/language";
 import { boxesByName, layoutOf } from "../record/places";
 import { differing } from "./questions/record";
 
@@ -171,13 +172,13 @@ const unlike = (at: string, name: string): Message =>
 
 /**
  * The faults of the formulas of a sheet, each with the formula that repairs it if the sheet has the names that this
- * formula needs.
+ * formula needs; in `language` where neither a cell nor a formula of the sheet says its language.
  */
-export function formulaFindings(state: Formulas): CellFinding[] {
+export function formulaFindings(state: Formulas, language?: SheetLanguage): CellFinding[] {
   const { names, values, contents } = state;
   const boxes = boxesByName(names);
   let found: Layout | undefined;
-  const layout = (): Layout => (found ??= layoutOf(names, values, contents));
+  const layout = (): Layout => (found ??= layoutOf(names, values, contents, language));
   return WORKED.flatMap(({ name }): CellFinding[] => {
     const box = boxes.get(name);
     const cells = contents[name];

@@ -33,7 +33,7 @@ export async function lookAtSheet(port: WorkbookPort, sheet: string): Promise<Lo
     sheet,
     seen: { names, values, contents },
     check: checkSheet(names, values),
-    formulas: formulaFindings({ names, values, contents }),
+    formulas: formulaFindings({ names, values, contents }, language()),
     layout: firmLayout(names, values, contents, language()),
     isProtected: await port.isProtected(sheet),
   };
