@@ -17,10 +17,11 @@ import { isError } from "../workbook/cell-error";
 import { asColumn } from "../workbook/lists";
 import type { CellValue, SheetName } from "../workbook/port";
 import { englishWord } from "./cells";
-import { readingsName } from "../specification/readings";
+import { readingsName, timesName } from "../specification/readings";
 import { boxesByName, cellBeside } from "./places";
 import type { LoadRecord, NamedValues, TestRecord } from "./record";
 import { jumpsIn, reduced, rowAt } from "./reduced-test";
+import { numbersOutside } from "./sheet-remarks";
 
 /** A sentence of the head, with the first cell that it names. */
 export interface HeadSentence {
@@ -127,8 +128,7 @@ function ofNumber(cells: Cells, field: Field): HeadSentence[] {
 /** A column names its lowest impossible cell alone. */
 function ofColumn(cells: Cells, column: Column): HeadSentence[] {
   const limits = limitsIn(column);
-  const isWrong = (value: CellValue): boolean =>
-    isNumber(value) ? !fits(value, limits) : typeof value === "string" && value !== "" && !isError(value);
+  const isWrong = (value: CellValue): boolean => value !== "" && !isError(value) && !fits(value, limits);
   const row = lastRow(cells.column(column.name), isWrong);
   return row === undefined ? [] : [outOfLimits(cells, column, limits, row)];
 }
@@ -209,7 +209,16 @@ function ofJump(cells: Cells, record: TestRecord): HeadSentence[] {
   const { load, jump } = found;
   const { number } = load.record;
   const address = cells.address(readingsName(number), rowAt(load.record, jump.time));
-  return [{ kind: "jump", sentence: sentences.jumped(number, jump.said), address }];
+  return [{ kind: "jump", sentence: sentences.ofLoad(number, jump.said), address }];
+}
+
+/** The first load of which a row has a number that no time, or no reading, can be. */
+function ofReadings(cells: Cells, { loads }: TestRecord): HeadSentence[] {
+  const load = loads.find((one) => numbersOutside(one).length > 0);
+  const [found] = load ? numbersOutside(load) : [];
+  if (!load || !found) return [];
+  const address = cells.address(found.isTime ? timesName(load.number) : readingsName(load.number), found.row);
+  return [{ kind: "entry", sentence: sentences.ofLoad(load.number, found.said), address }];
 }
 
 /** The last load that has readings and no stress, if the load after it has no stress either. */
@@ -275,7 +284,7 @@ function otherEntries(cells: Cells): HeadSentence[] {
 
 /** The entries that cannot be, each by itself. */
 function impossibleEntries(cells: Cells): HeadSentence[] {
-  const { numbers, columns, words, picks, classes } = CHECKED_INPUTS;
+  const { numbers, columns, words, picks, classes, cvColumns } = CHECKED_INPUTS;
   return [
     ...numbers.flatMap((field) => ofNumber(cells, field)),
     ...ofLoadNumber(cells),
@@ -283,6 +292,7 @@ function impossibleEntries(cells: Cells): HeadSentence[] {
     ...words.flatMap((field) => ofWord(cells, field)),
     ...picks.flatMap((pick) => ofPick(cells, pick)),
     ...classes.flatMap((field) => ofNumber(cells, field)),
+    ...cvColumns.flatMap((column) => ofColumn(cells, column)),
   ];
 }
 
@@ -344,6 +354,7 @@ export function headOf(sheet: ReadSheet): HeadSentence[] {
   return [
     ...impossibleSentences(cells, impossible),
     ...otherEntries(cells),
+    ...ofReadings(cells, sheet.record),
     ...ofJump(cells, sheet.record),
     ...missing(cells, sheet.record),
     ...running,

@@ -30,9 +30,12 @@ import {
   STRESS_NOT_POSITIVE,
   STRESS_TURNS,
   SWELLED,
+  readingOutside,
   timeBeforeLoad,
+  timeOutside,
   WETTING,
 } from "../specification/sentences/of-remarks";
+import { MOST } from "../specification/measures";
 import { ADOPTABLE, CV_RANGES, type ALL_ADOPTABLE } from "../specification/results/adoptable";
 import { languageNamed } from "../specification/text/language";
 import { shownOnSheet, wordsOf } from "../specification/text/words";
@@ -43,7 +46,7 @@ import type { CellValue } from "../workbook/port";
 import { englishWord } from "./cells";
 import { told } from "./told";
 import { picksOfCurve } from "./picks";
-import type { NamedValues, RemarkName, TestRecord } from "./record";
+import type { LoadRecord, NamedValues, RemarkName, TestRecord } from "./record";
 import { inputs, inSheetStress, reduced, seatingDeflection, type LoadReduced } from "./reduced-test";
 
 /** A formula shows a number with so many digits at most. */
@@ -92,6 +95,27 @@ function clockNotes({ version, loads }: TestRecord, { record: load }: LoadReduce
   ];
 }
 
+/** A row of a load with a number beyond its limits: the time or the reading, and what the load table says of it. */
+interface Outside {
+  readonly isTime: boolean;
+  readonly row: number;
+  readonly said: Message;
+}
+
+/** The last time and the last reading of a load that are greater than any can be. */
+export function numbersOutside({ readings }: LoadRecord): Outside[] {
+  const time = readings.filter((one) => (one.time ?? 0) > MOST.time).at(-1);
+  const reading = readings.filter((one) => Math.abs(one.reading ?? 0) > MOST.reading).at(-1);
+  return [
+    ...(time ? [{ isTime: true, row: time.row, said: timeOutside(time.row) }] : []),
+    ...(reading ? [{ isTime: false, row: reading.row, said: readingOutside(reading.row) }] : []),
+  ];
+}
+
+/** What the load table says of such numbers. Sheets up to version 8 say nothing. */
+const outsideNotes = (record: TestRecord, { record: load }: LoadReduced): Message[] =>
+  rulesOf(record).numbersAreLimited ? numbersOutside(load).map(({ said }) => said) : [];
+
 /** The remark of the load table on a load that was taken off. Sheets up to version 6 have none. */
 function unloadedNotes(record: TestRecord, load: LoadReduced, before: LoadReduced | undefined): Message[] {
   const [height, above] = [load.record.results.height_end, before?.record.results.height_end];
@@ -122,7 +146,7 @@ function notes(record: TestRecord, load: LoadReduced, before: LoadReduced | unde
     height !== undefined && solids !== undefined && initial !== undefined && height <= solids && solids < initial;
   const noPoint = record.words.curve_from === "d100" && load.record.results.void_ratio_d100 === undefined;
   const isBeyond = deformation !== undefined && deflection === undefined;
-  const atOnce = [...stressNotes(record, load), ...clockNotes(record, load)];
+  const atOnce = [...stressNotes(record, load), ...clockNotes(record, load), ...outsideNotes(record, load)];
   if (!hasEnd(load)) return atOnce;
   return [
     ...atOnce,

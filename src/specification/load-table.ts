@@ -8,7 +8,7 @@ import { english } from "../reduction/message";
 import { when, type Column, type Table } from "./field";
 import { asked, atLoad, SENSE, shown, TIME_METHOD } from "./formulas";
 import { isWord, shownWord } from "./list-words";
-import type { Measure } from "./measures";
+import { MOST, positive, type Measure } from "./measures";
 import { LOADS } from "./readings";
 import {
   BEFORE_LOAD_ABOVE,
@@ -20,6 +20,7 @@ import {
   NO_STRESS,
   NOT_CORRECTED,
   NOT_WETTING,
+  readingOutside,
   READINGS_WITHOUT_STRESS,
   ROSE,
   SEATING_BEYOND_TABLE,
@@ -28,6 +29,7 @@ import {
   STRESS_TURNS,
   SWELLED,
   timeBeforeLoad,
+  timeOutside,
   WETTING,
 } from "./sentences/of-remarks";
 import { live, toldExpression, toldPart } from "./sentences/told-formula";
@@ -56,6 +58,9 @@ const spilled = (name: string, label: string, heading: Heading, measure: Measure
   note,
 });
 
+/** True if a height is above that of the solids, and one that a specimen can have. */
+const hasVoids = (height: string): string => `AND(${height}>{solids_height},${height}<=${MOST.length})`;
+
 /** A condition on the branch of the load: loading, unloading or wetting. */
 const isOnBranch = (branch: "loading" | "unloading" | "wetting"): string => isWord("[load_branch]", branch);
 
@@ -79,7 +84,7 @@ const COMPRESSION: readonly Column[] = [
     measure: "stress",
     kind: "input",
     note: "Total axial stress of the load, in test order: loading, unloading and reloading. Where the load was taken off, the stress of cap and disk is left.",
-    limits: { least: 0, above: true },
+    limits: positive(MOST.stress),
     isOfLoad: true,
     start: '=IF({seating_stress}="",0,{seating_stress})',
   },
@@ -200,7 +205,7 @@ const COMPRESSION: readonly Column[] = [
       when(
         ["[height_end]", "{solids_height}"],
         "CLAY.VOID_RATIO([height_end],{solids_height})",
-        "[height_end]>{solids_height}",
+        hasVoids("[height_end]"),
       ),
       "e = (H - Hs) / Hs.",
     ),
@@ -235,7 +240,7 @@ const COMPRESSION: readonly Column[] = [
     when(
       ["[deformation_d100]", "{initial_height}", "{solids_height}"],
       "CLAY.VOID_RATIO({initial_height}-[deformation_d100],{solids_height})",
-      "{initial_height}-[deformation_d100]>{solids_height}",
+      hasVoids("{initial_height}-[deformation_d100]"),
     ),
     "Void ratio at the end of primary consolidation.",
   ),
@@ -320,8 +325,16 @@ const UNLOADED =
   `IF([^height_end]-[height_end]>${MOST_ON_UNLOADING}*{initial_height},${toldPart(COMPRESSED)},` +
   `IF([height_end]>{initial_height},${toldPart(ROSE)},"")))`;
 
+/** The last row of a column of readings with a number for which this holds. */
+const lastRowWith = (cells: string, isWrong: string): string =>
+  `SUMPRODUCT(MAX(ISNUMBER(${cells})*(${isWrong})*(ROW(${cells})-ROW(INDEX(${cells},1))+1)))`;
 /** The last row of the times of a load with a time before the load. */
-const LAST_EARLY = "SUMPRODUCT(MAX(ISNUMBER({times_#})*({times_#}<0)*(ROW({times_#})-ROW(INDEX({times_#},1))+1)))";
+const LAST_EARLY = lastRowWith("{times_#}", "{times_#}<0");
+
+/** The remark on a number that no time, or no reading, can be. The largest of the column is asked first, for speed. */
+const OUTSIDE =
+  `IFERROR(IF(MAX({times_#})>${MOST.time},${toldPart(timeOutside(live(lastRowWith("{times_#}", `{times_#}>${MOST.time}`))))},""),"")&` +
+  `IFERROR(IF(OR(MAX({readings_#})>${MOST.reading},COUNTIF({readings_#},"<-${MOST.reading}")>0),${toldPart(readingOutside(live(lastRowWith("{readings_#}", `({readings_#}>${MOST.reading})+({readings_#}<-${MOST.reading})`))))},""),"")`;
 
 /**
  * The remark on the clock of a row: a time before the load, a moment of loading before that of the load before, and no
@@ -474,7 +487,7 @@ const COEFFICIENTS: readonly Column[] = [
     measure: "text",
     kind: "remark",
     formula:
-      `=${OUT_OF_ORDER}&${CLOCK}&IF([end_reading]="","",` +
+      `=${OUT_OF_ORDER}&${CLOCK}&${OUTSIDE}&IF([end_reading]="","",` +
       `IF(COUNT({apparatus_stress})=0,${toldPart(NOT_CORRECTED)},"")` +
       `&IF(AND(COUNT({apparatus_stress})>0,COUNT({apparatus_deflection_seating})=0),${toldPart(SEATING_BEYOND_TABLE)},IF(AND(COUNT([deformation])=1,[apparatus_deflection]=""),${toldPart(STRESS_BEYOND_TABLE)},""))` +
       `&IF(COUNT([height_end],{solids_height},{initial_height})<3,"",IF(OR([height_end]>{solids_height},{solids_height}>={initial_height}),"",${toldPart(HEIGHT_TOO_LOW)}))` +

@@ -101,24 +101,45 @@ export interface Limits {
   readonly most?: number;
 }
 
-export const ANY_NUMBER: Limits = {};
-const POSITIVE: Limits = { least: 0, above: true };
-const NOT_NEGATIVE: Limits = { least: 0 };
+/**
+ * The greatest numbers that can be, whatever the unit of the cell: each is generous in the smallest unit of its list. Common
+ * practice, no source.
+ */
+export const MOST = {
+  /** No specimen has 1 m, in mm. */
+  length: 1000,
+  /** 120 MPa in lb/ft2; frames reach 10 to 50 MPa. */
+  stress: 2_500_000,
+  /** No hole is as deep, in feet. */
+  depth: 50_000,
+  /** 19 years in minutes. */
+  time: 10_000_000,
+  /** A converter of 24 bits counts to 17 million. */
+  reading: 100_000_000,
+  /** 3 m2/s in m2/yr: no clay, nor sand. */
+  cv: 100_000_000,
+  ratio: 1000,
+} as const;
+
+export const positive = (most: number): Limits => ({ least: 0, above: true, most });
+const notNegative = (most: number): Limits => ({ least: 0, most });
+export const eitherSign = (most: number): Limits => ({ least: -most, most });
 
 /** The dates 1990-01-01 and 2099-12-31 in days since 1899-12-30. */
 export const DATE_LIMITS = { least: 32_874, most: 73_050 } as const;
 
 const LIMITS: Partial<Record<Measure, Limits>> = {
-  length: POSITIVE,
-  factor: POSITIVE,
-  mass: { ...POSITIVE, most: 20_000 },
-  stress: NOT_NEGATIVE,
-  depth: NOT_NEGATIVE,
-  time: NOT_NEGATIVE,
-  temperature: { ...POSITIVE, most: 60 },
+  length: positive(MOST.length),
+  factor: positive(MOST.length),
+  mass: positive(20_000),
+  stress: notNegative(MOST.stress),
+  depth: notNegative(MOST.depth),
+  time: notNegative(MOST.time),
+  reading: eitherSign(MOST.reading),
+  temperature: positive(60),
 };
 
 /** True for a date, with or without the time of day. */
 export const isDate = (measure: Measure): boolean => ["date", "moment", "applied"].includes(measure);
 
-export const limitsOf = (measure: Measure): Limits => LIMITS[measure] ?? ANY_NUMBER;
+export const limitsOf = (measure: Measure): Limits => LIMITS[measure] ?? {};

@@ -19,6 +19,7 @@ export const NEWS: readonly News[] = [
       "The head of the sheet names the first load whose readings jump, because the dial was reset or touched.",
       "A remark that names a row of readings names its time as well.",
       "The head of the sheet names a date, a number or a word of a list that cannot be, also where no result follows from it.",
+      "Every number has an upper limit: the head of the sheet names one that is beyond it, of the readings by load and row.",
       "A German sheet writes the units of time in German: m2/a, m/a, ft2/d; the English ones are read as well.",
       "Design values are given also where the constructions refuse the preconsolidation stress.",
       "On a sheet in inches d0, d50, d90 and d100 show five decimals where the readings are inches.",
@@ -283,6 +284,8 @@ export interface SheetRules {
   readonly clockIsAsked: boolean;
   /** The remark on a load speaks of compression while load is taken off; up to version 6, it does not. */
   readonly unloadingIsAsked: boolean;
+  /** The remark on a load names a row with a number that cannot be; up to version 8, it does not. */
+  readonly numbersAreLimited: boolean;
   /** Only loads that consolidate have cv, k and C alpha; up to version 3, unloading has cv as well. */
   readonly cvOfConsolidation: boolean;
   /**
@@ -304,6 +307,7 @@ export function rulesOf({ version = TEMPLATE_VERSION }: { readonly version?: num
     curveIsPicked: version >= 6,
     clockIsAsked: version >= 6,
     unloadingIsAsked: version >= 7,
+    numbersAreLimited: version >= 9,
   };
 }
 

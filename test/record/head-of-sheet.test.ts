@@ -179,7 +179,7 @@ test("the pane words them in German, and calls a cell as the sheet does", async 
   const { sentences } = await readHead(changed({ ...PICKED, dial_factor: 0, in_situ_stress: "" }));
   const sheet = { label: (cell: string) => labelOn("de", cell), word: (word: string) => wordIn("de", word) };
   const german = sentences.map(({ sentence }) => translated(sentence, "de", sheet));
-  expect(german[0]).toMatch(/^Uhrfaktor, \w+: eine Zahl größer als 0 eingeben\.$/);
+  expect(german[0]).toMatch(/^Uhrfaktor, \w+: eine Zahl größer als 0 und nicht größer als 1000 eingeben\.$/);
   expect(german[1]).toMatch(/^Festlegung „cv nach“, \w+: log t, Wurzel t oder automatisch eingeben\.$/);
   expect(german.at(-1)).toMatch(/^Es fehlt: In-situ-Spannung \(für OCR, Feldkurve und Güte\), \w+\.$/);
   expect(sentences.every(({ address }) => address !== undefined)).toBe(true);

@@ -1,7 +1,7 @@
 /** The frame, the dial, the balance, the units, and the deflection of the apparatus. */
 import type { Field, Table } from "../field";
 import { date, input, panels, result, text } from "../form-fields";
-import { ANY_NUMBER } from "../measures";
+import { eitherSign, MOST, positive } from "../measures";
 import {
   CONDUCTIVITY_UNITS,
   CV_UNITS,
@@ -21,7 +21,7 @@ export const APPARATUS = panels(
   [
     text("frame_number", "Load frame number"),
     input("lever_ratio", "Lever ratio", "ratio", "Of a lever frame, such as 10; blank for other frames.", {
-      limits: { least: 0, above: true },
+      limits: positive(MOST.ratio),
     }),
     date("frame_calibration_due", "Frame calibration due"),
   ],
@@ -116,7 +116,7 @@ export const DEFLECTION: Table = {
       kind: "input",
       takesFormula: true,
       note: "Cumulative deflection of the apparatus on loading. An empty table means no correction.",
-      limits: ANY_NUMBER,
+      limits: eitherSign(MOST.length),
     },
     {
       name: "apparatus_unloading",
@@ -126,7 +126,7 @@ export const DEFLECTION: Table = {
       kind: "input",
       takesFormula: true,
       note: "Cumulative deflection of the apparatus on unloading. Where it is empty, the loading column serves both.",
-      limits: ANY_NUMBER,
+      limits: eitherSign(MOST.length),
     },
   ],
 };

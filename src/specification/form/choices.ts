@@ -3,6 +3,7 @@ import { PROCEDURES } from "../../reduction/increment/constructions/procedure";
 import { METHOD_CHOICES } from "../results/adopted";
 import { END_RULES } from "./end-rules";
 import { input, panels } from "../form-fields";
+import { MOST, positive } from "../measures";
 import { WETTING_CHOICES } from "./wetting";
 
 /** The cell with the curve that the design values are read from. */
@@ -15,7 +16,7 @@ export const CHOICES = panels(
       "In-situ effective stress",
       "stress",
       "Vertical effective stress in the ground at the depth of the specimen.",
-      { limits: { least: 0, above: true } },
+      { limits: positive(MOST.stress) },
     ),
     input(
       "curve_from",
@@ -89,7 +90,7 @@ export const CHOICES = panels(
       "  min, or times t100",
       "typed",
       "Minutes of a fixed time (blank counts as a day), or how many times t100; the other rules need no number.",
-      { limits: { least: 0, above: true } },
+      { limits: positive(MOST.time) },
     ),
   ],
   [

@@ -6,6 +6,7 @@ import { GREATEST_LIQUID_LIMIT } from "../../reduction/curve/intrinsic";
 import { when, type Part } from "../field";
 import { input, result } from "../form-fields";
 import { shown } from "../formulas";
+import { MOST } from "../measures";
 
 const SHARE = { limits: { least: 0, most: 1 } } as const;
 const LIMIT = { limits: { least: 0, above: true, most: GREATEST_LIQUID_LIMIT } } as const;
@@ -26,7 +27,9 @@ const INPUTS: readonly Part[] = [
   input("fines_content", "Fines", "percent", "Share by mass finer than 0.063 mm (0.075 mm in US practice).", SHARE),
   input("clay_content", "Clay", "percent", "Share by mass finer than 0.002 mm.", SHARE),
   input("organic_content", "Organic content", "percent", "Share by mass; the remarks say by which method.", SHARE),
-  input("sensitivity", "Sensitivity", "typed", "Undrained strength intact over remoulded.", { limits: { least: 1 } }),
+  input("sensitivity", "Sensitivity", "typed", "Undrained strength intact over remoulded.", {
+    limits: { least: 1, most: MOST.ratio },
+  }),
 ];
 
 const RESULTS: readonly Part[] = [

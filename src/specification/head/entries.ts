@@ -8,7 +8,7 @@ import { IDENTIFICATION } from "../form/identification";
 import { MASSES } from "../form/masses";
 import { isTable, type Column, type Field, type Part } from "../field";
 import { ENTRY_REMARK } from "../formulas";
-import { CHECKED_INPUTS, isNumber, limitsIn, within } from "./impossible";
+import { CHECKED_INPUTS, isNumber, isOutside, limitsIn, lowestRow, within } from "./impossible";
 import { everyWord, haveWord } from "../list-words";
 import { LOAD_TABLE } from "../load-table";
 import { DATE_LIMITS, isDate } from "../measures";
@@ -51,7 +51,7 @@ const unless = (name: string, fits: string): string =>
 
 /** The address of the lowest cell of a column that is not blank and is wrong. */
 function lowest(name: string, isWrong: string): string {
-  const row = `SUMPRODUCT(MAX(({${name}}<>"")*${isWrong}*ROW({${name}})))`;
+  const row = lowestRow(name, isWrong);
   return `IF(${row}=0,"",${addressOf(row, `INDEX({${name}},1)`)})`;
 }
 
@@ -59,10 +59,7 @@ const ofNumber = ({ name, ...field }: Named): string =>
   unless(name, `AND(${[`COUNT({${name}})=1`, ...within(`{${name}}`, limitsIn(field))].join(",")})`);
 const ofDate = ({ name }: Named): string =>
   unless(name, `AND(${[`COUNT({${name}})=1`, ...within(`{${name}}`, DATE_LIMITS)].join(",")})`);
-const ofDates = ({ name }: Named): string => {
-  const outside = within(`{${name}}`, DATE_LIMITS).map((one) => `(${one})`);
-  return lowest(name, `(1-ISNUMBER({${name}})*${outside.join("*")})`);
-};
+const ofDates = ({ name }: Named): string => lowest(name, isOutside(name, DATE_LIMITS));
 const ofWord = ({ name, choices = [] }: Named): string =>
   unless(
     name,

@@ -58,16 +58,19 @@ function ofNumber(field: Field): string {
   return `IF(OR({${name}}="",AND(${fits})),"",${toldSentence(enterNumber(verbatim(label.trim()), liveAt(name), numberWithin(limits)))})`;
 }
 
+/** The row of the lowest cell of a column that is not blank and is wrong; 0 if there is none. */
+export const lowestRow = (name: string, isWrong: string): string =>
+  `SUMPRODUCT(MAX(({${name}}<>"")*${isWrong}*ROW({${name}})))`;
+
+/** Of each cell of a column: 1 if it has no number within the limits. */
+export const isOutside = (name: string, limits: Limits): string =>
+  `(1-${[`ISNUMBER({${name}})`, ...within(`{${name}}`, limits).map((one) => `(${one})`)].join("*")})`;
+
 /** The sentence about the lowest cell of a column that is not blank and has no such number. */
 function ofColumn(column: Column): string {
   const cells = `{${column.name}}`;
   const limits = limitsIn(column);
-  const outside = within(cells, limits).map((one) => `(${one})`);
-  // A formula of the register shows "" in the rows that its set does not have.
-  const isText = column.takesFormula ? `ISTEXT(${cells})*(${cells}<>"")` : `ISTEXT(${cells})`;
-  // The reader of saved files drops brackets that change nothing: they would not come back the same.
-  const isWrong = outside.length > 0 ? `(${isText}+ISNUMBER(${cells})*(1-${outside.join("*")}))` : isText;
-  const row = `SUMPRODUCT(MAX(${isWrong}*ROW(${cells})))`;
+  const row = lowestRow(column.name, isOutside(column.name, limits));
   const address = live(`ADDRESS(${row},COLUMN(INDEX(${cells},1)),4)`);
   return `IF(${row}=0,"",${toldSentence(enterNumber(verbatim(column.label.trim()), address, numberWithin(limits)))})`;
 }
@@ -112,13 +115,9 @@ const PICKS: readonly PickWords[] = [
   { pick: METHOD_PICK, words: TIME_METHODS },
   { pick: PROCEDURE_PICK, words: PROCEDURES },
 ];
-const COLUMNS = columnsOf(
-  TINS.columns,
-  DEFLECTION.columns,
-  LOAD_TABLE.columns,
-  ADOPTED_TABLE.columns,
-  ADOPTED_CV_TABLE.columns,
-);
+const COLUMNS = columnsOf(TINS.columns, DEFLECTION.columns, LOAD_TABLE.columns, ADOPTED_TABLE.columns);
+/** The columns of adopted cv stand with the words too. */
+const CV_COLUMNS = columnsOf(ADOPTED_CV_TABLE.columns);
 
 /** The inputs that the sentences are about. */
 export const CHECKED_INPUTS = {
@@ -127,6 +126,7 @@ export const CHECKED_INPUTS = {
   words: WORDS,
   picks: PICKS,
   classes: CLASSES,
+  cvColumns: CV_COLUMNS,
   ofLoad: OF_LOAD,
 } as const;
 
@@ -161,8 +161,8 @@ export const IMPOSSIBLE: readonly Field[] = [
   remark(
     CHOICE_REMARK,
     "On the choices",
-    `=${[...WORDS.map(ofWord), ...PICKS.map(ofPick), ...CLASSES.map(ofNumber)].join("&")}`,
-    "Words that are not on the list of their cell, and impossible numbers of the classification. Results that need them stay blank.",
+    `=${[...WORDS.map(ofWord), ...PICKS.map(ofPick), ...CLASSES.map(ofNumber), ...CV_COLUMNS.map(ofColumn)].join("&")}`,
+    "Words that are not on the list of their cell, and impossible numbers of the classification and of the adopted cv. Results that need them stay blank.",
   ),
   remark(
     CURVE_GAP,

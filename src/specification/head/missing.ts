@@ -19,11 +19,12 @@ import {
   AT_START,
   inputMissing,
   JUMP_BEGINS,
-  jumped,
   missing,
   mustBeAsHeavy,
   mustBeHeavier,
   NOT_FAR_ENOUGH,
+  ofLoad,
+  OUTSIDE_BEGINS,
   readingsMissing,
   solidsFill,
   stressesMissing,
@@ -33,7 +34,7 @@ import {
   wrongCurve,
 } from "../sentences/of-head";
 import { isWord } from "../list-words";
-import { LOADS } from "../readings";
+import { MOST_LOADS } from "../readings";
 import { addressAtLoad, liveAt as at, topOf as atTop } from "./impossible";
 import { inFormula, live, toldExpression, toldSentence } from "../sentences/told-formula";
 
@@ -117,12 +118,17 @@ const impossible = [
   isCurveWrong,
 ].join("&");
 
-/** The first load whose remark says that its readings jump; a number that no load has if there is none. */
-const NO_LOAD = LOADS + 1;
-const JUMPED = `${NO_LOAD}-SUMPRODUCT(MAX(ISNUMBER(FIND(${inFormula(JUMP_BEGINS)},{load_remark}))*(${NO_LOAD}-{load_number})))`;
-/** The remark on that load from these words on, and up to the next remark. */
-const FROM_JUMP = `MID(${atLoad("load_remark", JUMPED)},FIND(${inFormula(JUMP_BEGINS)},${atLoad("load_remark", JUMPED)}),999)`;
-const isJumped = `IF(IFERROR(${JUMPED},${NO_LOAD})=${NO_LOAD},"",${toldSentence(jumped(live(JUMPED), live(`LEFT(${FROM_JUMP},FIND(";",${FROM_JUMP}&";")-1)`)))})`;
+/** A number that no load has. */
+const NO_LOAD = MOST_LOADS + 1;
+
+/** The sentence on the first load whose remark has these words: the remark from them on, and up to the next remark. */
+function firstLoadWith(words: string): string {
+  const said = inFormula(words);
+  const load = `${NO_LOAD}-SUMPRODUCT(MAX(ISNUMBER(FIND(${said},{load_remark}))*(${NO_LOAD}-{load_number})))`;
+  const remark = atLoad("load_remark", load);
+  const from = `MID(${remark},FIND(${said},${remark}),999)`;
+  return `IF(IFERROR(${load},${NO_LOAD})=${NO_LOAD},"",${toldSentence(ofLoad(live(load), live(`LEFT(${from},FIND(";",${from}&";")-1)`)))})`;
+}
 
 /** While the test is running, the results of the curve may need further loads. */
 const notFarEnough = `IF(AND(IFERROR(${isWord("{test_state}", "running")},FALSE),IFERROR({preconsolidation_stress}="",FALSE),COUNT({void_ratio_curve})>0,${IS_POSSIBLE}),IF(${CURVE_IS_WRONG},"",${toldSentence(NOT_FAR_ENOUGH)}),"")`;
@@ -134,7 +140,7 @@ export const MISSING_IN_FULL: Field = {
   label: "On all inputs",
   measure: "text",
   kind: "remark",
-  formula: `=${impossible}&IFERROR({${ENTRY_REMARK}},"")&${isJumped}&IF(${NONE_MISSING},"",${MISSING_LIST})&${notFarEnough}`,
+  formula: `=${impossible}&IFERROR({${ENTRY_REMARK}},"")&${firstLoadWith(OUTSIDE_BEGINS)}&${firstLoadWith(JUMP_BEGINS)}&IF(${NONE_MISSING},"",${MISSING_LIST})&${notFarEnough}`,
   note: "Inputs that are still to be typed, and impossible inputs, each with its cell. The head of the sheet shows as much of it as fits.",
   lines: 4,
 };

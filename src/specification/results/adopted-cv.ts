@@ -9,6 +9,7 @@ import { CV_RANGES, type CvRangeName } from "./adoptable";
 import type { Column, Table } from "../field";
 import { shown, TIME_METHOD } from "../formulas";
 import { hasWord } from "../list-words";
+import { MOST, positive } from "../measures";
 import { adoptedCvSaid, NO_INITIALS, NO_REASON } from "../sentences/of-remarks";
 import { inFormula, live, toldPart } from "../sentences/told-formula";
 
@@ -80,7 +81,7 @@ export const ADOPTED_CV_SENTENCES = CV_RANGES.map(({ label }, index) => {
 
 const typedStress = (name: string, label: string, heading: readonly [string, string], at: number): Column => ({
   ...{ name, label, heading, measure: "stress", kind: "input", at },
-  limits: { least: 0, above: true },
+  limits: positive(MOST.stress),
   note: "Blank: the in-situ stress to the preconsolidation stress for recompression, and from there to the greatest load for virgin.",
 });
 
@@ -122,7 +123,7 @@ export const ADOPTED_CV_TABLE: Table = {
       measure: "cv",
       kind: "input",
       at: 7,
-      limits: { least: 0, above: true },
+      limits: positive(MOST.cv),
       note: "Typed by the engineer; blank keeps what the loads give. Design values, checks, report and summary go on with the adopted cv. Where ranges overlap the lower row counts.",
     },
     {

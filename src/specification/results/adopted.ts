@@ -6,6 +6,7 @@ import { english, verbatim, type Message } from "../../reduction/message";
 import { METHOD_NAMES, METHOD_WORDS } from "../../reduction/curve/method-words";
 import { when, type Column, type Table } from "../field";
 import { atLoad, byMethod, INDEX_OF, linePicked, METHOD, ofCurve, shown, STRESS_PICKED } from "../formulas";
+import { MOST, positive } from "../measures";
 import { adoptedSaid, NO_INITIALS, NO_REASON, NO_VALUE } from "../sentences/of-remarks";
 import { inFormula, live, toldPart } from "../sentences/told-formula";
 import { ADOPTABLE, type AdoptableName } from "./adoptable";
@@ -127,7 +128,8 @@ export const ADOPTED_TABLE: Table = {
       heading: ["Adopted", ""],
       measure: "ratio",
       at: 5,
-      limits: { least: 0, above: true },
+      // The stress among them may be the greatest.
+      limits: positive(MOST.stress),
       byRow: ADOPTABLE.map(({ measure }) => ({ measure })),
       note: "Typed by the engineer; blank keeps what the constructions give. OCR, field curve, quality, checks, report and export use the adopted value.",
     }),

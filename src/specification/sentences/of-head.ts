@@ -61,16 +61,18 @@ export const tooWet = (mass: Value, cell: Value, percent: number): Message =>
 export const noPoint = (load: Value, reason: Value): Message =>
   say`Load ${load} gives no point of the curve: ${reason}.`;
 export const notAboveSolids = (height: Value, zero: Value, factor: Value, sense: Value): Message =>
-  say`its height at the end is not above the height of solids: correct its last readings, the initial height, ${height}, the zero reading, ${zero}, the dial factor, ${factor}, or the sense of the readings, ${sense}`;
+  say`its height at the end is not above the height of solids, or greater than any specimen has: correct its last readings, the initial height, ${height}, the zero reading, ${zero}, the dial factor, ${factor}, or the sense of the readings, ${sense}`;
 export const beyondTable = (table: Value, stress: Value, seating: Value): Message =>
   say`the table of deflection, from ${table} on, does not reach its stress, ${stress}, or the seating stress, ${seating}: correct the stress, or extend the table`;
 
 /**
- * A load whose readings jump, in the words of its remark. The remark begins with JUMP_BEGINS (`reduction/increment/dial-jump`); the
+ * A load whose readings jump, or of which a row has a number that cannot be, in the words of its remark. The remark of a jump begins with JUMP_BEGINS (`reduction/increment/dial-jump`); the
  * German text of these words is the beginning of the German remark.
  */
-export const jumped = (load: Value, remark: Value): Message => say`Load ${load}: ${remark}.`;
+export const ofLoad = (load: Value, remark: Value): Message => say`Load ${load}: ${remark}.`;
 export const JUMP_BEGINS = "the readings jump by ";
+/** How a remark on a row with a number that cannot be begins. */
+export const OUTSIDE_BEGINS = "enter a number that can be in row ";
 
 /** A value of the curve that cannot be used, in the words of the remark on the curve. */
 export const wrongCurve = (stresses: Value, remark: Value): Message => say`Loads, from ${stresses} on: ${remark}.`;

@@ -12,6 +12,9 @@ export const STRESS_NOT_POSITIVE: Message = say`the stress is a number greater t
 export const STRESS_TURNS: Message = say`the stress turns back under this load alone: correct it if it was mistyped`;
 export const timeBeforeLoad = (row: Value, time: Value): Message =>
   say`the time in row ${row} (${time} min) is before the load: correct or clear it`;
+/** A row of readings with a number beyond its limits. It begins with OUTSIDE_BEGINS of the sentences at the head. */
+export const timeOutside = (row: Value): Message => say`enter a number that can be in row ${row} of the times`;
+export const readingOutside = (row: Value): Message => say`enter a number that can be in row ${row} of the readings`;
 export const BEFORE_LOAD_ABOVE: Message = say`applied before the load above it: correct one of the two moments`;
 export const NO_MOMENT: Message = say`the moment of loading is blank, and other loads have one: enter it`;
 export const NOT_CORRECTED: Message = say`not corrected for the apparatus`;

@@ -86,11 +86,11 @@ export const choicesIn = <T extends { readonly choices?: readonly string[]; read
   ...(choices && typeof value === "string" && { value: wordIn(language, value) }),
 });
 
-const { numbers, columns, words: choices, classes, ofLoad } = CHECKED_INPUTS;
+const { numbers, columns, words: choices, classes, cvColumns, ofLoad } = CHECKED_INPUTS;
 
 /** The limits of entries, by the part of the English sentence that asks for a number: ": enter a number. ". */
 const LIMITS_BY_PART: ReadonlyMap<string, Limits> = new Map(
-  [...numbers, ...columns, ...classes].map((input) => {
+  [...numbers, ...columns, ...classes, ...cvColumns].map((input) => {
     const limits = limitsIn(input);
     return [`: enter ${english(numberWithin(limits))}. `, limits];
   }),
@@ -99,7 +99,10 @@ const LIMITS_BY_PART: ReadonlyMap<string, Limits> = new Map(
 /** The texts that begin a sentence with the label of a cell: the label, and what follows it in English. */
 const BEGUN_BY_LABEL: ReadonlyMap<string, { readonly label: string; readonly end: string }> = new Map(
   [
-    ...[...numbers, ...columns, ...choices, ...classes, ofLoad].map(({ label }) => ({ label, end: ", " })),
+    ...[...numbers, ...columns, ...choices, ...classes, ...cvColumns, ofLoad].map(({ label }) => ({
+      label,
+      end: ", ",
+    })),
     ...ALL_ADOPTABLE.map(({ label }) => ({ label, end: " adopted: " })),
   ].map((begun) => [`${begun.label.trim()}${begun.end}`, begun]),
 );

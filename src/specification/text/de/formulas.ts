@@ -13,8 +13,8 @@ export const formulas: Readonly<Record<string, string>> = {
   "Load ": "Laststufe ",
   "the readings jump by ": "die Ablesungen springen bei ",
   " gives no point of the curve: ": " gibt keinen Punkt der Kurve: ",
-  "its height at the end is not above the height of solids: correct its last readings, the initial height, ":
-    "ihre Höhe am Ende liegt nicht über der Höhe der Festmasse: zu berichtigen sind ihre letzten Ablesungen, die Anfangshöhe, ",
+  "its height at the end is not above the height of solids, or greater than any specimen has: correct its last readings, the initial height, ":
+    "ihre Höhe am Ende liegt nicht über der Höhe der Festmasse, oder ist größer als die jedes Probekörpers: zu berichtigen sind ihre letzten Ablesungen, die Anfangshöhe, ",
   ", the zero reading, ": ", die Nullablesung, ",
   ", the dial factor, ": ", der Uhrfaktor, ",
   ", or the sense of the readings, ": ", oder der Sinn der Ablesungen, ",
@@ -113,6 +113,9 @@ export const formulas: Readonly<Record<string, string>> = {
   "the time in row ": "die Zeit in Zeile ",
   " (": " (",
   " min) is before the load: correct or clear it; ": " min) liegt vor der Belastung: berichtigen oder löschen; ",
+  "enter a number that can be in row ": "mögliche Zahl eingeben in Zeile ",
+  " of the times; ": " der Zeiten; ",
+  " of the readings; ": " der Ablesungen; ",
   "applied before the load above it: correct one of the two moments; ":
     "vor der Laststufe darüber aufgebracht: einen der beiden Zeitpunkte berichtigen; ",
   "the moment of loading is blank, and other loads have one: enter it; ":

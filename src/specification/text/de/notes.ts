@@ -311,8 +311,8 @@ export const notes: Readonly<Record<string, string>> = {
     "Zahlen, die nicht sein können, je mit ihrer Zelle und dem, was einzugeben ist. Ergebnisse, die sie brauchen, bleiben leer.",
   "Dates, numbers and words that cannot be and that no result follows from, by their cells. No result stays blank for them.":
     "Daten, Zahlen und Wörter, die nicht sein können und aus denen kein Ergebnis folgt, mit ihren Zellen. Kein Ergebnis bleibt ihretwegen leer.",
-  "Words that are not on the list of their cell, and impossible numbers of the classification. Results that need them stay blank.":
-    "Wörter, die nicht in der Liste ihrer Zelle stehen, und Zahlen der Einordnung, die nicht sein können. Ergebnisse, die sie brauchen, bleiben leer.",
+  "Words that are not on the list of their cell, and impossible numbers of the classification and of the adopted cv. Results that need them stay blank.":
+    "Wörter, die nicht in der Liste ihrer Zelle stehen, und Zahlen der Einordnung und des eingesetzten cv, die nicht sein können. Ergebnisse, die sie brauchen, bleiben leer.",
   "A load that was read and has no point on the curve, and why. The results of the curve stay blank until it has one.":
     "Eine abgelesene Laststufe ohne Punkt auf der Kurve, und warum. Die Ergebnisse der Kurve bleiben leer, bis sie einen hat.",
   "Inputs that are still to be typed, and impossible inputs, each with its cell. The head of the sheet shows as much of it as fits.":

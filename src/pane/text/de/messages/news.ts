@@ -6,6 +6,8 @@ export const news: Readonly<Record<string, string>> = {
     "Eine Bemerkung, die eine Zeile der Ablesungen nennt, nennt auch deren Zeit.",
   "The head of the sheet names the first load whose readings jump, because the dial was reset or touched.":
     "Der Kopf des Blatts nennt die erste Laststufe, deren Ablesungen springen, weil die Messuhr verstellt oder berührt wurde.",
+  "Every number has an upper limit: the head of the sheet names one that is beyond it, of the readings by load and row.":
+    "Jede Zahl hat eine obere Grenze: der Kopf des Blatts nennt eine, die darüber liegt, bei Ablesungen mit Laststufe und Zeile.",
   "A German sheet writes the units of time in German: m2/a, m/a, ft2/d; the English ones are read as well.":
     "Ein deutsches Blatt schreibt die Einheiten mit Zeit deutsch: m2/a, m/a, ft2/d; die englischen werden ebenfalls gelesen.",
   "Design values are given also where the constructions refuse the preconsolidation stress.":
