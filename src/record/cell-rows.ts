@@ -5,7 +5,7 @@
 import { REQUIRED } from "../specification/required";
 import { FIELDS_APART_FROM_READINGS } from "../specification/fields";
 import { unitCellOf } from "../specification/measures";
-import { ASKING_WORDS, OTHER_LANGUAGES, STATES, TYPED_WORDS, wordIn } from "../specification/list-words";
+import { ASKING_WORDS, everyWord, OTHER_LANGUAGES, STATES, TYPED_WORDS, wordIn } from "../specification/list-words";
 import { PICK_OF } from "../specification/pick-choices";
 import { labelByName } from "./label-by-name";
 import { labelsAlone } from "./labels-alone";
@@ -13,7 +13,8 @@ import { LOAD_RESULTS, LOAD_WORDS, NUMBERS, REMARKS, RESULTS, WORDS } from "./na
 
 const LABELS = labelsAlone(FIELDS_APART_FROM_READINGS);
 
-const BETWEEN_CHOICES = "/";
+/** No word of a list has this sign; units have a slash. */
+const BETWEEN_CHOICES = ";";
 
 /** The cells with a unit: a record reads them by the table of units, and not by their choices. */
 const UNIT_CELLS = new Set<string | undefined>(FIELDS_APART_FROM_READINGS.map(({ measure }) => unitCellOf(measure)));
@@ -55,7 +56,7 @@ const LISTED = new Set<string>([NUMBERS, WORDS, RESULTS, REMARKS, LOAD_RESULTS, 
 
 /**
  * Every cell and column of the sheet, but the readings of the loads: a line for each, "name|label|measure|choices|choices in German".
- * Without a label, it is the name in plain letters; without a measure, it is "text". Choices have a slash between them.
+ * Without a label, it is the name in plain letters; without a measure, it is "text". Choices have a semicolon between them.
  * `cells.ts` reads the lines. One text takes half the bytes of lists.
  */
 export const CELL_LINES = {
@@ -68,7 +69,12 @@ export const CELL_LINES = {
   others: linesOf([...FIELDS.keys()].filter((name) => !LISTED.has(name))),
 };
 
-const WORDS_OF_NO_LIST = [...STATES, ...TYPED_WORDS, ...ASKING_WORDS];
+/** The units that another language writes in its own way. */
+const UNITS_ELSEWHERE = FIELDS_APART_FROM_READINGS.filter(({ name }) => UNIT_CELLS.has(name))
+  .flatMap(({ choices = [] }) => choices)
+  .filter((unit) => everyWord(unit).length > 1);
+
+const WORDS_OF_NO_LIST = [...STATES, ...TYPED_WORDS, ...ASKING_WORDS, ...UNITS_ELSEWHERE];
 
 /** The words of no list, as the line of a cell without a name. */
 export const WORD_LINE = [

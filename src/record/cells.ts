@@ -16,7 +16,7 @@ export interface Cell<N extends string = string> {
   readonly choices?: readonly string[];
   /** The short names that sheets of an older version use instead of the choices. */
   readonly alsoReads?: readonly string[];
-  /** The choices in each other language, in the order of `LANGUAGE_TAGS`, with a slash between them. */
+  /** The choices in each other language, in the order of `LANGUAGE_TAGS`, with a semicolon between them. */
   readonly elsewhere?: readonly string[];
 }
 
@@ -33,7 +33,7 @@ const cellsOf = <N extends string>(lines: string): readonly Cell<N>[] =>
       label: label || labelByName(name),
       // The specification has only measures.
       measure: (measure || "text") as Measure,
-      choices: name === PICK_OF ? PICK_CHOICES : listed?.split("/"),
+      choices: name === PICK_OF ? PICK_CHOICES : listed?.split(";"),
       alsoReads: name === PICK_OF ? OLD_PICK_CHOICES : undefined,
       elsewhere,
     };
@@ -60,7 +60,7 @@ type Elsewhere = readonly [english: string, language: string | undefined, own: s
 const wordsElsewhere = ({ choices = [], elsewhere = [] }: Cell): (readonly [string, Elsewhere])[] =>
   elsewhere.flatMap((words, language) =>
     words
-      .split("/")
+      .split(";")
       .flatMap((word, index) =>
         word ? [[word.toLowerCase(), [choices[index] ?? word, LANGUAGE_TAGS[language], word]] as const] : [],
       ),
@@ -74,6 +74,7 @@ const foundElsewhere = (text: string): Elsewhere | undefined => ELSEWHERE.get(te
  * The English word of a list or a state, from its word in another language of a sheet, in any case; any other text is
  * returned unchanged.
  * @example englishWord("Fällt") // "fall"
+ * @example englishWord("m2/a") // "m2/yr"
  */
 export const englishWord = (text: string): string => foundElsewhere(text)?.[0] ?? text;
 

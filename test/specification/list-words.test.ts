@@ -1,7 +1,7 @@
 /** Every word of a list and of a state has one word in each language, and comes back from it as the same English word. */
 import { blankSheet, demoSheet } from "../../src/datasheet";
 import { registerSheet } from "../../src/datasheet/register-sheet";
-import { choicesOf, englishWord, textOf } from "../../src/record/cells";
+import { choicesOf, englishWord, languageOfWord, textOf } from "../../src/record/cells";
 import { REGISTER_KINDS } from "../../src/record/register";
 import { unitNamed, unitsOf } from "../../src/reduction/units";
 import { FIELDS_APART_FROM_READINGS } from "../../src/specification/fields";
@@ -29,8 +29,6 @@ const LISTS: ReadonlyMap<string, readonly string[]> = new Map([
   ["words by which a formula asks", ASKING_WORDS],
 ]);
 const ALL = [...new Set([...LISTS.values()].flat())];
-/** The units of time, which a record reads by the table of units: they are no words of the lines of cells. */
-const UNITS_OF_TIME: readonly string[] = [...unitsOf("cv"), ...unitsOf("conductivity")];
 const small = (words: readonly string[]): string[] => words.map((word) => word.toLowerCase());
 
 test("every language of a sheet but English has its words", () => {
@@ -45,6 +43,14 @@ test("a unit of time is read by its word in each language, and by its English wo
       );
   expect(everyWord("m2/yr")).toEqual(["m2/yr", "m2/a"]);
   expect(wordIn("de", "ft2/day")).toBe("ft2/d");
+  expect(["m2/a", "M/A", "ft2/d", "m2/yr", "kPa"].map(englishWord)).toEqual([
+    "m2/yr",
+    "m/yr",
+    "ft2/day",
+    "m2/yr",
+    "kPa",
+  ]);
+  expect(["m2/a", "m2/yr"].map(languageOfWord)).toEqual(["de", undefined]);
 });
 
 describe.each(OTHER_LANGUAGES)("the words in %s", (language) => {
@@ -61,7 +67,7 @@ describe.each(OTHER_LANGUAGES)("the words in %s", (language) => {
   });
 
   test("lead back to the English words in any case and with spaces around them", () => {
-    const words = ALL.filter((word) => ![...REGISTER_KINDS, ...UNITS_OF_TIME].some((kind) => kind === word));
+    const words = ALL.filter((word) => !REGISTER_KINDS.some((kind) => kind === word));
     fc.assert(
       fc.property(
         fc.constantFrom(...words),
@@ -80,9 +86,7 @@ describe.each(OTHER_LANGUAGES)("the words in %s", (language) => {
 
   test("have no comma, which would part them, and no sign that parts the lines of cells", () => {
     expect(
-      ALL.filter((word) => !UNITS_OF_TIME.includes(word))
-        .map((word) => wordIn(language, word))
-        .filter((word) => /[,|/\n"<>]/.test(word) && !ALL.includes(word)),
+      ALL.map((word) => wordIn(language, word)).filter((word) => /[,|;\n"<>]/.test(word) && !ALL.includes(word)),
     ).toEqual([]);
   });
 });
