@@ -39,7 +39,7 @@ import { MOST } from "../specification/measures";
 import { ADOPTABLE, CV_RANGES, type ALL_ADOPTABLE } from "../specification/results/adoptable";
 import { languageNamed } from "../specification/text/language";
 import { shownOnSheet, wordsOf } from "../specification/text/words";
-import { rulesOf } from "../specification/versions";
+import { rulesOf, TEMPLATE_VERSION } from "../specification/versions";
 import { isError } from "../workbook/cell-error";
 import { asColumn } from "../workbook/lists";
 import type { CellValue } from "../workbook/port";
@@ -113,8 +113,8 @@ export function numbersOutside({ readings }: LoadRecord): Outside[] {
 }
 
 /** What the load table says of such numbers. Sheets up to version 8 say nothing. */
-const outsideNotes = (record: TestRecord, { record: load }: LoadReduced): Message[] =>
-  rulesOf(record).numbersAreLimited ? numbersOutside(load).map(({ said }) => said) : [];
+const outsideNotes = ({ version = TEMPLATE_VERSION }: TestRecord, { record: load }: LoadReduced): Message[] =>
+  version < 9 ? [] : numbersOutside(load).map(({ said }) => said);
 
 /** The remark of the load table on a load that was taken off. Sheets up to version 6 have none. */
 function unloadedNotes(record: TestRecord, load: LoadReduced, before: LoadReduced | undefined): Message[] {

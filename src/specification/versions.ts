@@ -284,8 +284,6 @@ export interface SheetRules {
   readonly clockIsAsked: boolean;
   /** The remark on a load speaks of compression while load is taken off; up to version 6, it does not. */
   readonly unloadingIsAsked: boolean;
-  /** The remark on a load names a row with a number that cannot be; up to version 8, it does not. */
-  readonly numbersAreLimited: boolean;
   /** Only loads that consolidate have cv, k and C alpha; up to version 3, unloading has cv as well. */
   readonly cvOfConsolidation: boolean;
   /**
@@ -307,7 +305,6 @@ export function rulesOf({ version = TEMPLATE_VERSION }: { readonly version?: num
     curveIsPicked: version >= 6,
     clockIsAsked: version >= 6,
     unloadingIsAsked: version >= 7,
-    numbersAreLimited: version >= 9,
   };
 }
 
