@@ -2,8 +2,10 @@
  * The engine writes charts that others made with their elements in an order of its own; Excel takes them only in the
  * order of the schema (ISO/IEC 29500-1, 21.2) and takes the drawing out of a file that has another.
  */
-import { all } from "../../file/xml";
-import type { Parts } from "./parts";
+import { say, type Message } from "../../../reduction/message";
+import { all, child, first } from "../../file/xml";
+import { RELATIONS } from "./namespaces";
+import { pathOf, relationsOf, type Parts } from "./parts";
 
 const words = (text: string): readonly string[] => text.split(" ");
 const AXIS =
@@ -52,4 +54,55 @@ export function orderCharts(parts: Parts): void {
         element.replaceChildren(...order.flatMap((one) => children.filter((child) => child.localName === one)));
       }
   }
+}
+
+/** The charts that the drawings of a file show. */
+function shownCharts(parts: Parts): Document[] {
+  const drawings = parts
+    .paths()
+    .filter((path) => /^xl\/drawings\/[^/]+\.xml$/.test(path) && parts.has(relationsOf(path)));
+  return drawings.flatMap((drawing) => {
+    const shown = all(parts.document(drawing), "chart").map((one) => one.getAttributeNS(RELATIONS, "id"));
+    return all(parts.document(relationsOf(drawing)), "Relationship")
+      .filter((relation) => shown.includes(relation.getAttribute("Id")))
+      .map((relation) => pathOf(relation.getAttribute("Target") ?? "", drawing))
+      .filter((path) => parts.has(path))
+      .map((path) => parts.document(path));
+  });
+}
+
+/** Gives a series the name that its cell showed as a text. Returns false if no cell gives the name. */
+function nameByText(series: Element): boolean {
+  const name = child(series, "tx");
+  const cell = name && child(name, "strRef");
+  if (!cell) return false;
+  const shown = first(cell, "v")?.textContent ?? "";
+  if (shown === "") name.remove();
+  else {
+    const text = name.ownerDocument.createElementNS(name.namespaceURI, "c:v");
+    text.textContent = shown;
+    name.replaceChildren(text);
+  }
+  return true;
+}
+
+/**
+ * The engine takes the cell with the name of a series for the x values of a scatter chart, and the x values of the first series for all.
+ * So the names become texts, which leaves the first series its x values. Returns what is not kept. Call it when the add-in's own charts
+ * are taken out of the drawings.
+ */
+export function keepScatterCharts(parts: Parts): Message[] {
+  const scattered = shownCharts(parts).map((chart) => all(chart, "scatterChart").flatMap((plot) => all(plot, "ser")));
+  const xOf = (series: Element): string | undefined => {
+    const x = child(series, "xVal");
+    return x && first(x, "f")?.textContent;
+  };
+  const isNamed = scattered.map((all) => all.map(nameByText).includes(true)).includes(true);
+  const hasOwnX = scattered.some((all) => new Set(all.map(xOf)).size > 1);
+  return [
+    ...(isNamed ? [say`cells that give the series of a scatter chart their names (the names stay as texts)`] : []),
+    ...(hasOwnX
+      ? [say`x values of the second and further series of a scatter chart (all take those of the first)`]
+      : []),
+  ];
 }

@@ -19,6 +19,7 @@ import { patchStyles } from "./looks";
 import { dataOf } from "./opening/data";
 import { withWhatGoes } from "./opening/left-out";
 import { readNames, type Names } from "./opening/names";
+import { keepScatterCharts } from "./engine-charts";
 import { addedDaysOf, notKeptBeside, toldDays, toldNotKept } from "./opening/not-kept";
 import { readSheet, type Kept, type OfFile } from "./opening/sheet";
 import { DECIMAL_MARK, readPackage, STRINGS, STYLES, WORKBOOK, workbookPath, type Package } from "./package";
@@ -121,6 +122,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
     kept.set(name, one);
     yield shareOf(at + 1);
   }
+  notKept.push(...keepScatterCharts(parts));
   const mark = markOf(workbook) ?? usual;
   const { made, left } = yield* withWhatGoes(parts.entries(), function* (rest) {
     const { data, cut } = dataOf(rest, pictures, kept, names);

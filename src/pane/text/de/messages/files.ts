@@ -69,6 +69,10 @@ export const files: Readonly<Record<string, string>> = {
   "data of other programs (custom XML)": "Daten anderer Programme (benutzerdefiniertes XML)",
   "the digital signature": "die digitale Signatur",
   "shapes and text boxes": "Formen und Textfelder",
+  "cells that give the series of a scatter chart their names (the names stay as texts)":
+    "Zellen, die den Reihen eines Punktdiagramms ihre Namen geben (die Namen bleiben als Text)",
+  "x values of the second and further series of a scatter chart (all take those of the first)":
+    "x-Werte der zweiten und weiterer Reihen eines Punktdiagramms (alle nehmen die der ersten)",
   sparklines: "Sparklines",
   "conditional formats of Excel 2010 and later": "bedingte Formate von Excel 2010 und neuer",
   "rules of entry that read another sheet": "Eingaberegeln, die ein anderes Blatt lesen",
