@@ -43,7 +43,7 @@ import { inSheetStress, reduced, yieldMethodOf, type Reduced } from "../record/r
 import { NO_CV_THERE } from "../specification/sentences/of-remarks";
 import { wettingAt } from "../record/wetting";
 import { OWN, tableSheet } from "../workbook/table-sheet";
-import { labelOn } from "../record/sheet-labels";
+import { labelOn } from "../record/labels/sheet-labels";
 import { unitOn } from "./comparison";
 import { formatOf, unitCellOf, type Measure } from "../specification/measures";
 import type { SheetLanguage } from "../specification/text/language";

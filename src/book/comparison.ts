@@ -4,7 +4,7 @@
  */
 import { cellAddress } from "../workbook/address";
 import { FIELDS, type NamedField } from "../specification/fields";
-import { labelOn } from "../record/sheet-labels";
+import { labelOn } from "../record/labels/sheet-labels";
 import { LOAD_TABLE } from "../specification/load-table";
 import { formatOf, unitText, type Measure } from "../specification/measures";
 import type { NamedValues, TestRecord } from "../record/record";

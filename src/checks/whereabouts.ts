@@ -3,7 +3,7 @@ import { namedIn } from "../reduction/message";
 import { addressInList, lengthOf } from "../workbook/lists";
 import { loadSuffix } from "../specification/readings";
 import type { NamedValues } from "../record/record";
-import { labelOn } from "../record/sheet-labels";
+import { labelOn } from "../record/labels/sheet-labels";
 import { languageOf } from "../specification/text/language";
 import type { SheetName } from "../workbook/port";
 import { boxesByName, rowOfLoad } from "./integrity";

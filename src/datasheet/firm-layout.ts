@@ -5,7 +5,7 @@
  */
 import { say, type Message } from "../reduction/message";
 import { layoutOf } from "../record/places";
-import { labelOn } from "../record/sheet-labels";
+import { labelOn } from "../record/labels/sheet-labels";
 import type { NamedValues } from "../record/record";
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_PARTS } from "../specification/load-table";

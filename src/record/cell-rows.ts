@@ -7,8 +7,8 @@ import { FIELDS_APART_FROM_READINGS } from "../specification/fields";
 import { unitCellOf } from "../specification/measures";
 import { ASKING_WORDS, everyWord, OTHER_LANGUAGES, STATES, TYPED_WORDS, wordIn } from "../specification/list-words";
 import { PICK_OF } from "../specification/pick-choices";
-import { labelByName } from "./label-by-name";
-import { labelsAlone } from "./labels-alone";
+import { labelByName } from "./labels/label-by-name";
+import { labelsAlone } from "./labels/labels-alone";
 import { LOAD_RESULTS, LOAD_WORDS, NUMBERS, REMARKS, RESULTS, WORDS } from "./names";
 
 const LABELS = labelsAlone(FIELDS_APART_FROM_READINGS);

@@ -4,7 +4,7 @@ import { OLD_PICK_CHOICES, PICK_CHOICES, PICK_OF } from "../specification/pick-c
 import { MOST_LOADS, readingsOfLoads } from "../specification/readings";
 import { CELL_LINES, LANGUAGE_TAGS, WORD_LINE } from "./cell-rows";
 import { LANGUAGE_CELL } from "../specification/text/language";
-import { labelByName } from "./label-by-name";
+import { labelByName } from "./labels/label-by-name";
 import { OLD_WORDS, type LoadResultName, type LoadWordName, type NumberName } from "./names";
 import type { RemarkName, ResultName, WordName } from "./names";
 

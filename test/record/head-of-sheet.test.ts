@@ -4,7 +4,7 @@ import { demoTest } from "../../src/datasheet/demo-test";
 import { headOf, type HeadSentence } from "../../src/record/head-of-sheet";
 import { readRecord, type NamedValues } from "../../src/record/record";
 import { wordIn } from "../../src/specification/list-words";
-import { labelOn } from "../../src/record/sheet-labels";
+import { labelOn } from "../../src/record/labels/sheet-labels";
 import { english } from "../../src/reduction/message";
 import { cellAddress } from "../../src/workbook/address";
 import { charactersToPixels } from "../../src/workbook/embedded/look/styles";

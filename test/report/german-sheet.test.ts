@@ -10,7 +10,7 @@ import type { Language } from "../../src/pane/text/language";
 import { chartOfSheet } from "../../src/pane/screens/plots/native-chart";
 import { drawSheet, SHEET_CHOICES, type SheetChoices } from "../../src/pane/screens/plots/sheet-drawing";
 import { readRecord } from "../../src/record/record";
-import { labelOn } from "../../src/record/sheet-labels";
+import { labelOn } from "../../src/record/labels/sheet-labels";
 import { reportSheet, type ReportSource } from "../../src/report/report";
 import { COLUMNS } from "../../src/report/page/page";
 import { STATE_COLUMNS } from "../../src/report/sections/state";

@@ -1,6 +1,6 @@
 /** The language of the sheet that the pane speaks of: sentences quote its labels and the words of its lists as it has them. */
 import { translateBy } from "../../record/told";
-import { labelOn } from "../../record/sheet-labels";
+import { labelOn } from "../../record/labels/sheet-labels";
 import type { Value } from "../../reduction/message";
 import { wordIn } from "../../specification/list-words";
 import { SHEET_LANGUAGES, type SheetLanguage } from "../../specification/text/language";

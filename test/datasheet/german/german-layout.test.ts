@@ -2,7 +2,7 @@
 import { blankSheet, labelOf, workings } from "../../../src/datasheet";
 import { layoutOf } from "../../../src/record/places";
 import { NAMES_WITH_FORMULAS, placedFormulas } from "../../../src/specification/placed-formulas";
-import { labelOn } from "../../../src/record/sheet-labels";
+import { labelOn } from "../../../src/record/labels/sheet-labels";
 import { SHEET_LANGUAGES, type SheetLanguage } from "../../../src/specification/text/language";
 import type { SheetName } from "../../../src/workbook/port";
 

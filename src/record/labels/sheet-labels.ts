@@ -1,9 +1,9 @@
 /** The labels of cells in the language of their sheet, for lists and sentences that quote them. */
-import { FIELDS_APART_FROM_READINGS } from "../specification/fields";
-import { LOAD_TABLE } from "../specification/load-table";
-import type { SheetLanguage } from "../specification/text/language";
-import { labelIn, wordsOf } from "../specification/text/words";
-import { labelOf } from "./cells";
+import { FIELDS_APART_FROM_READINGS } from "../../specification/fields";
+import { LOAD_TABLE } from "../../specification/load-table";
+import type { SheetLanguage } from "../../specification/text/language";
+import { labelIn, wordsOf } from "../../specification/text/words";
+import { labelOf } from "../cells";
 import { labelsAlone } from "./labels-alone";
 
 /** The number of a load is a label of the sheet, and no field. */
