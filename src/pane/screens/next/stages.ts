@@ -134,6 +134,12 @@ const unsignedPicks = ({ picks }: TestRecord): Lack[] =>
     .filter(({ reason, by, after }) => after !== undefined && (!reason || !by))
     .map(({ row, load }) => ({ what: "pick unsigned", row, load }));
 
+/** The range of a preconsolidation stress that the constructions refuse: nothing is left to do where another is adopted. */
+const RANGE_OF_REFUSED = ["preconsolidation_low", "preconsolidation_high"];
+
+const faultsToMend = ({ faults, adopted }: TestRecord): TestRecord["faults"] =>
+  adopted?.preconsolidation_stress ? faults.filter(({ name }) => !RANGE_OF_REFUSED.includes(name)) : faults;
+
 export function stagesOf({ record, head, open, reports }: Known): Stage[] {
   const { typed, results } = lackingBy(record);
   const typedIn = (stage: StageName): Lack[] => typed.get(stage) ?? [];
@@ -150,7 +156,12 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
   const ofLoads = [...loadLacks(record), ...typedIn("loaded")];
   const loaded = stage("loaded", hasLoads, ofLoads);
 
-  const faults = record.faults.map(({ name, row, sentence }): Lack => ({ what: "cell at fault", name, row, sentence }));
+  const faults = faultsToMend(record).map(({ name, row, sentence }): Lack => ({
+    what: "cell at fault",
+    name,
+    row,
+    sentence,
+  }));
   // Results that are missing only because inputs are missing form one line instead of a dozen.
   const saidAtHead = (...kinds: readonly HeadSentence["kind"][]): Lack[] =>
     head

@@ -81,6 +81,14 @@ test("if all inputs are filled, a missing result is listed itself", () => {
   expect(cells(reduced)).toEqual(["preconsolidation_stress"]);
 });
 
+test("the range of a refused preconsolidation stress is to be done until another stress is adopted", () => {
+  const refused = { preconsolidation_low: "#N/A", preconsolidation_high: "#N/A" };
+  const names = (changes: Parameters<typeof withValues>[1]) =>
+    stages(withValues(demo, { ...refused, ...changes })).reduced.lacks.map((lack) => "name" in lack && lack.name);
+  expect(names({})).toEqual(["preconsolidation_low", "preconsolidation_high"]);
+  expect(names({ adopted_value: [180], adopted_by: ["AB"], adopted_reason: ["agreed"] })).toEqual([]);
+});
+
 test("a cell with an unusable value keeps the reduction open", () => {
   const { reduced } = stages(withValues(demo, { in_situ_stress: "sixty" }));
   expect(reduced.lacks).toEqual([expect.objectContaining({ what: "cell at fault", name: "in_situ_stress" })]);
