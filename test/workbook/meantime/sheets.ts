@@ -12,7 +12,7 @@ import type { CellValue, SheetPlan } from "../../../src/workbook/port";
 const ROWS = 6;
 
 /** A sheet on which each name is a column of inputs, from row 2 on. */
-export function columnsOf(name: string, columns: Readonly<Record<string, readonly (CellValue | null)[]>>): SheetPlan {
+function columnsOf(name: string, columns: Readonly<Record<string, readonly (CellValue | null)[]>>): SheetPlan {
   const entries = Object.entries(columns);
   const cells = entries.flatMap(([, values], col) =>
     Array.from({ length: ROWS }, (_, row) => {

@@ -113,7 +113,3 @@ export function itemsOf<T extends Item>(
     }),
   );
 }
-
-/** The boxes of these names. */
-export const placesOf = (sheet: string, names: Names, wanted: readonly string[]): Map<string, Box> =>
-  new Map([...itemsOf(sheet, names, wanted)].map(([name, { box }]) => [name, box]));
