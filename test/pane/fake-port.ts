@@ -303,7 +303,7 @@ export class FakePort implements WorkbookPort {
   ): Promise<void> =>
     this.answer("fillNames", () => {
       const of = this.sheet(sheet);
-      checkFill(sheet, values, { blank, free, held }, (name) => {
+      const contents = (name: string) => {
         const box = this.boxNamed(of, name);
         // A text that begins like a formula is not one.
         return (
@@ -315,7 +315,15 @@ export class FakePort implements WorkbookPort {
             );
           })
         );
-      });
+      };
+      const shown = (name: string) => {
+        const box = this.boxNamed(of, name);
+        return (
+          box &&
+          Array.from({ length: lengthOf(box) }, (_, index) => of.cells.get(addressInList(box, index))?.value ?? "")
+        );
+      };
+      checkFill(sheet, values, { blank, free, held }, contents, shown);
       const writes = Object.entries(values).flatMap(([name, list]) => {
         const box = this.boxNamed(of, name)!;
         const isInput = mayWrite(of, box.row, box.col);

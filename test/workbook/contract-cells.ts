@@ -465,6 +465,16 @@ export function cellsContract(host: Host): void {
       expect(await columnOf(bench, "Ring", "ring")).toEqual([3]);
     });
 
+    test("writes beside a formula that shows what was seen, and not if it shows something else", async () => {
+      const bench = await withRing(host);
+      const { port } = bench;
+      const [shown = ""] = (await columnOf(bench, "Ring", "soil")) ?? [];
+      await port.fillNames("Ring", { readings: [1] }, [], [], { soil: [shown] });
+      const changed = /Row 1 of "soil" on the sheet "Ring" was changed in the meantime/;
+      await refuses(bench, () => port.fillNames("Ring", { readings: [2] }, [], [], { soil: ["other"] }), changed);
+      expect(await columnOf(bench, "Ring", "readings")).toEqual([1, ""]);
+    });
+
     test("fills blank cells of a protected sheet that are locked below an input of the same name", async () => {
       const bench = await host.open();
       const { port } = bench;

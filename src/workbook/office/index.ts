@@ -135,25 +135,32 @@ async function readNamed(
   });
 }
 
+/** What the cells of a column hold, and what they show. */
+interface Present {
+  readonly contents: readonly CellValue[];
+  readonly shown: readonly CellValue[];
+}
+
 /**
- * The content of each column's cells, with an apostrophe before a text that begins like a formula: Excel returns it
+ * What each column's cells hold and show. In the content an apostrophe stands before a text that begins like a formula: Excel returns it
  * like a formula, but the cell shows it as text.
  */
-async function withoutTexts(
+async function presentIn(
   context: Excel.RequestContext,
   columns: ReadonlyMap<string, Column>,
-): Promise<Map<string, readonly CellValue[]>> {
+): Promise<Map<string, Present>> {
   const doubtful = [...columns].filter(([, { before }]) => before.some(isFormula));
   const values = await readBoxes(context, wantedOf(doubtful.map(([, column]) => column)), "values");
-  const present = new Map([...columns].map(([name, { before }]) => [name, before]));
-  doubtful.forEach(([name, { before }], i) =>
-    present.set(
-      name,
-      before.map((content, row) =>
-        isFormula(content) && nth(asColumn(nth(values, i)), row)[0] === content ? `'${String(content)}` : content,
-      ),
-    ),
+  const present = new Map(
+    [...columns].map(([name, { before }]): [string, Present] => [name, { contents: before, shown: before }]),
   );
+  doubtful.forEach(([name, { before }], i) => {
+    const shown = asColumn(nth(values, i)).map((line) => firstOf(line));
+    const contents = before.map((content, row) =>
+      isFormula(content) && nth(shown, row) === content ? `'${String(content)}` : content,
+    );
+    present.set(name, { contents, shown });
+  });
   return present;
 }
 
@@ -293,8 +300,14 @@ export class OfficePort implements WorkbookPort {
           { ...column, before: asColumn(nth(contents, i)).map((line) => firstOf(line)) },
         ]),
       );
-      const present = await withoutTexts(context, columns);
-      checkFill(sheet, values, { blank, free, held }, (name) => present.get(name));
+      const present = await presentIn(context, columns);
+      checkFill(
+        sheet,
+        values,
+        { blank, free, held },
+        (name) => present.get(name)?.contents,
+        (name) => present.get(name)?.shown,
+      );
       await withInputsOpen(context, found, protection, { columns, values }, (first) =>
         writeColumns(context, columns, { sheet, values, doing }, first),
       );

@@ -5,7 +5,7 @@ import { nth } from "../../reduction/numeric/lists";
 import { LONGEST_TEXT } from "../limits";
 import { WorkbookError, type CellValue, type NamedColumns } from "../port";
 
-/** The present content of the first column of a name, formulas as typed; undefined if the sheet has no such name. */
+/** The present content of the first column of a name, or its values; undefined if the sheet has no such name. */
 export type Contents = (name: string) => readonly CellValue[] | undefined;
 
 /** The conditions of a writing: names that must be blank, names of which only blank cells get a value, and what cells hold. */
@@ -45,14 +45,15 @@ function checkFree(sheet: string, values: NamedColumns, free: readonly string[],
 
 /**
  * Refuses a missing name, a name with too few cells, a formula in a cell to be written, content in a name of `blank`,
- * content in a cell of a name of `free` that is to get a value, and content in a cell of `held` other than what it is to hold. `shown` gives the values of the cells; constants, if it is left out.
+ * content in a cell of a name of `free` that is to get a value, and another value in a cell of `held` than the one that was
+ * seen. `shown` gives the values of the cells.
  */
 export function checkFill(
   sheet: string,
   values: NamedColumns,
   { blank, free, held }: Conditions,
   contents: Contents,
-  shown: Contents = contents,
+  shown: Contents,
 ): void {
   for (const name of blank) {
     const held = contents(name)?.filter((content) => content !== "").length ?? 0;
