@@ -5,7 +5,7 @@
 import { helpers } from "@odoo/o-spreadsheet";
 import { bareValue, TEXT_FORMAT } from "../typing/text";
 import type { Zone } from "../zones";
-import { rangeOf, type Evaluator, type HeldCell, type Place, type SheetRange } from "./engine-parts";
+import { rangeOf, type Evaluated, type Evaluator, type HeldCell, type Place, type SheetRange } from "./engine-parts";
 import { blankAt, cellsOfRanges } from "./range-cells";
 import { tellOnce } from "./told-once";
 
@@ -34,9 +34,29 @@ export function filledBands(getters: any, sheetId: string): Zone[] {
 const overlap = (one: SheetRange, other: SheetRange): boolean =>
   one.sheetId === other.sheetId && helpers.overlap(one.zone, other.zone);
 
+/** The blank cells of a range that a formula in another cell fills, with their values. */
+function filledIn(evaluator: Evaluator, { sheetId, zone }: SheetRange): [Place, Evaluated][] {
+  const { blockedArrayFormulas, evaluatedCells, getters, spreadingRelations } = evaluator;
+  const found: [Place, Evaluated][] = [];
+  for (const formula of spreadingRelations.searchFormulaPositionsSpreadingOn(sheetId, zone)) {
+    const filled = spreadingRelations.arrayFormulasToResults.get(formula);
+    if (!filled || blockedArrayFormulas.has(formula)) continue;
+    for (let col = Math.max(zone.left, filled.left); col <= Math.min(zone.right, filled.right); col++)
+      for (let row = Math.max(zone.top, filled.top); row <= Math.min(zone.bottom, filled.bottom); row++) {
+        const place = { sheetId, col, row };
+        const cell: HeldCell | undefined = getters.getCell(place);
+        const isOwn = col === formula.col && row === formula.row;
+        const value = isOwn || cell?.isFormula || cell?.content ? undefined : evaluatedCells.get(place);
+        if (value) found.push([place, value]);
+      }
+  }
+  return found;
+}
+
 /**
- * Corrects five things in the evaluator: which rows it evaluates, what it keeps of blank cells, texts in cells of text
- * format, texts that look like links, and formulas that read, by a name, what is to be evaluated again.
+ * Corrects six things in the evaluator: which rows it evaluates, what it keeps of blank cells, texts in cells of text
+ * format, texts that look like links, formulas that read, by a name, what is to be evaluated again, and cells that a formula fills
+ * where another stood before.
  */
 export function correct(evaluator: Evaluator): void {
   const { getters } = evaluator;
@@ -103,6 +123,15 @@ export function correct(evaluator: Evaluator): void {
   evaluator.evaluate = (ranges) => {
     evaluate(ranges);
     evaluator.updateCompilationParameters();
+  };
+
+  // A formula that was deleted still counts as a reader of what it read. Its cell may since be filled by another formula, which is not
+  // evaluated with it and clears what it fills itself: the cell keeps its value.
+  const clear = evaluator.clearEvaluatedRanges.bind(evaluator);
+  evaluator.clearEvaluatedRanges = (ranges) => {
+    const filled = ranges.flatMap((range) => filledIn(evaluator, range));
+    clear(ranges);
+    for (const [place, value] of filled) evaluator.evaluatedCells.set(place, value);
   };
 
   evaluator.evaluateAllCells = () => {

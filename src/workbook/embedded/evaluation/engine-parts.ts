@@ -51,6 +51,7 @@ export const rangeOf = ({ sheetId, col, row }: Place): SheetRange => ({
 interface PositionMap<T = Evaluated> {
   get(place: Place): T | undefined;
   has(place: Place): boolean;
+  set(place: Place, value: T): void;
   clearSheet(sheetId: string): void;
   /** By column, then by row. */
   getSheet(sheetId: string): Record<number, Record<number, T> | undefined> | undefined;
@@ -59,6 +60,7 @@ interface PositionMap<T = Evaluated> {
 /** The engine's set of positions: a grid of bits for each sheet, made for its size. */
 interface PositionSet {
   readonly sheets: Record<string, unknown>;
+  has(place: Place): boolean;
 }
 
 /** The formulas that read a column of a sheet, by the rows that they read. */

@@ -1,4 +1,4 @@
-/** A formula that reads, by a name, a cell that waits to be evaluated again. */
+/** A formula that reads, by a name, a cell that waits to be evaluated again; and a cell that is filled where a formula stood. */
 import "../engine-in-node";
 import { Model } from "../../../../src/workbook/embedded/engine";
 
@@ -19,3 +19,27 @@ test("a formula first evaluated while the cell of its name waits to be evaluated
   const value = (col: number): unknown => getters.getEvaluatedCell({ sheetId: "sheet1", col, row: 0 }).value;
   expect([value(2), value(1)]).toEqual([2, 20]);
 });
+
+test.each(["undone", "deleted"])(
+  "a cell filled where a formula was %s keeps its value when what that formula read changes",
+  (how) => {
+    const cells = { A1: "1", A2: "2", B9: "5", E3: "=TRANSPOSE(A1:A2)" };
+    const { getters, dispatch } = new Model({
+      sheets: [{ id: "s", name: "S", colNumber: 10, rowNumber: 20, cells }],
+    } as object);
+    const put = (row: number, col: number, content: string) =>
+      // The engine's types list commands with their payloads.
+      dispatch("UPDATE_CELL" as never, { sheetId: "s", row, col, content } as never);
+    const values = () => [4, 5].map((col) => getters.getEvaluatedCell({ sheetId: "s", row: 2, col }).value);
+    put(2, 5, "=SUM(B1:B9)");
+    expect(values()).toEqual(["#SPILL!", 5]);
+    if (how === "undone") dispatch("REQUEST_UNDO");
+    else put(2, 5, "");
+    put(8, 1, "6");
+    expect(values()).toEqual([1, 2]);
+    put(1, 0, "3");
+    expect(values()).toEqual([1, 3]);
+    put(2, 4, "");
+    expect(values()).toEqual([null, null]);
+  },
+);
