@@ -6,6 +6,7 @@ import { METHOD_PLOTS } from "../../plots/methods";
 import { yieldMethodOf } from "../../record/reduced-test";
 import { adoptedCalled, CV_SAID, type Adopted } from "../../record/adopted";
 import { ADOPTABLE, ALL_ADOPTABLE, CV_RANGES } from "../../specification/results/adoptable";
+import { wordIn } from "../../specification/list-words";
 import { unitCellOf } from "../../specification/measures";
 import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
@@ -102,8 +103,9 @@ function adoptedByHand(cells: DataCells): string[] {
             CV_RANGES.findIndex((of) => of.name === name),
           )
         : cells.number("adopted_value", row);
-    const unit = cells.text(unitCellOf(measure) ?? "");
-    const what = say`${ADOPTED_SAID[name]}, adopted: ${unit === "" ? picked(value) : say`${picked(value)} ${listWord(unit)}`}`;
+    const unitCell = unitCellOf(measure);
+    const unit = unitCell && cells.source.record.words[unitCell];
+    const what = say`${ADOPTED_SAID[name]}, adopted: ${unit ? say`${picked(value)} ${verbatim(wordIn(cells.language, unit))}` : picked(value)}`;
     return [cells.words(say`${what}. Reason: ${said(one.reason)}. By ${said(one.by)}, ${said(one.day)}.`)];
   });
 }
