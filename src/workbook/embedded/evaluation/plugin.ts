@@ -82,11 +82,17 @@ class BySizeEvaluation extends Evaluation {
     this.#isHeld = true;
   }
 
-  /** Evaluates the sheets that were made since `hold`, in steps that give the share that is done. */
+  /**
+   * Evaluates the sheets that were made since `hold`, in steps that give the share that is done. A sheet whose rows or columns moved has
+   * values from before: `release` lets them be forgotten first.
+   */
   *evaluatingHeld(): Generator<number> {
     const { evaluator, shouldRebuildDependenciesGraph: isWhole } = this;
     if (this.#isOnlyCopied || isWhole) return;
-    const sheetIds = [...this.#step.sheets].filter((id) => evaluator.getters.tryGetSheet(id) !== undefined);
+    const sheetIds = [...this.#step.sheets].filter(
+      (id) =>
+        evaluator.getters.tryGetSheet(id) !== undefined && evaluator.blockedArrayFormulas.sheets[id] === undefined,
+    );
     yield* evaluatingSheets(evaluator, sheetIds);
     this.#evaluated = new Set(sheetIds);
   }

@@ -150,3 +150,24 @@ test("an entry before it begins leaves nothing to redo, and nothing is done", as
   await redo(port);
   expect(state(port)).toEqual(before);
 });
+
+test("rows that were deleted, and deleted again in slices, are gone with their values", async () => {
+  const port = new EmbeddedPort(newWorkbook());
+  await port.writeCells("Sheet1", [
+    { row: 0, col: 0, value: 1 },
+    { row: 1, col: 0, value: 2 },
+    { row: 5, col: 1, formula: "=SUM(A1:A4)" },
+  ]);
+  const sheetId = port.workbook.model.getters.getActiveSheetId();
+  dispatch(port, "REMOVE_COLUMNS_ROWS", { sheetId, sheetName: "Sheet1", dimension: "ROW", elements: [0] });
+  dispatch(port, "REQUEST_UNDO");
+  expect(await port.values("Sheet1", "A1:B6")).toContainEqual(["", 3]);
+  await redo(port);
+  expect(await port.values("Sheet1", "A1:B5")).toEqual([
+    [2, ""],
+    ["", ""],
+    ["", ""],
+    ["", ""],
+    ["", 2],
+  ]);
+});
