@@ -15,6 +15,7 @@ import {
   setDecimalMark,
   sheetView,
   speakWith,
+  wordErrorsAgain,
   type DecimalMark,
   type FunctionSettings,
   type Opened,
@@ -205,7 +206,7 @@ function openPane({ port, view }: Desk): void {
   followLanguage(frame, () => {
     showWords();
     void describeAgain();
-    void view.show(port.workbook.model);
+    void wordErrorsAgain(port.workbook.model).then(() => view.show(port.workbook.model));
   });
   // A person who went to a cell by a button of the pane types there next.
   port.onShown = toSheet;

@@ -10,6 +10,7 @@ export {
   type WorksheetFunction,
 } from "./functions";
 export { speakWith } from "./engine-words";
+export { wordErrorsAgain } from "./steps/error-words";
 export { lastStep, onLongRedo, redoSlowly } from "./steps/history";
 export { decimalMarkIn, decimalMarkOf, setDecimalMark, type DecimalMark } from "./typing/locale";
 export { EmbeddedPort } from "./port";

@@ -6,7 +6,7 @@ import { helpers, registries } from "@odoo/o-spreadsheet";
 import { shownBySize } from "../look/formats";
 import type { Zone } from "../zones";
 import { correct } from "./corrected";
-import { Evaluation, type EngineCommand, type Evaluated } from "./engine-parts";
+import { Evaluation, rangeOf, type EngineCommand, type Evaluated, type Evaluator, type Place } from "./engine-parts";
 import { betweenSheets, formulaPlaces, isBeginningFile } from "./export";
 import { evaluateStep, Missed } from "./evaluate-step";
 import { evaluatingSheets } from "./fresh";
@@ -37,6 +37,18 @@ export function evaluationOf({ getters }: { readonly getters: object }): BySizeE
   const found = evaluations.get(getters);
   if (!found) throw new Error("the workbook has no evaluation");
   return found;
+}
+
+/** The formulas of a sheet that give an error, to their own cell or to one that they spill into. */
+function errorsOn({ getters, evaluatedCells }: Evaluator, sheetId: string): Place[] {
+  return Object.entries(evaluatedCells.getSheet(sheetId) ?? {}).flatMap(([col, cells = {}]) =>
+    Object.entries(cells).flatMap(([row, cell]) => {
+      if (cell?.type !== "error") return [];
+      const place: Place = { sheetId, col: Number(col), row: Number(row) };
+      const spilling: Place | undefined = getters.getArrayFormulaSpreadingOn(place);
+      return [spilling ?? place];
+    }),
+  );
 }
 
 /** Shows numbers with a format that follows their size; calculated and stored values do not change. */
@@ -101,6 +113,16 @@ class BySizeEvaluation extends Evaluation {
   release(isTakenBack: boolean): void {
     this.#isHeld = false;
     if (isTakenBack) this.#evaluated = new Set();
+  }
+
+  /**
+   * Evaluates the errors again, and no other cell: what an error says is in the language that the page had when it was evaluated. A
+   * formula that passes an error on shows it too, so it is among them.
+   */
+  evaluateErrors(): void {
+    const { evaluator } = this;
+    const places = evaluator.getters.getSheetIds().flatMap((sheetId: string) => errorsOn(evaluator, sheetId));
+    evaluator.evaluate(places.map(rangeOf));
   }
 
   override beforeHandle(command: EngineCommand): void {
