@@ -110,7 +110,9 @@ describe("log time", () => {
     const { logTime } = drawn(BY_HAND, late);
     expect(value(logTime).pair.time).toBe(0.5);
     expect(value(logTime).d0).toBeCloseTo(2 * at(0.5) - at(2), 9);
-    expect(remarks(logTime)).toMatch(/the first 2 readings stand off .* 6.1 % of primary .* \(row 1, row 2\)/);
+    expect(remarks(logTime)).toMatch(
+      /the first 2 readings, row 1 \(0.1 min\), row 2 \(0.25 min\), stand off .* 6.1 % of primary/,
+    );
   });
 
   test("refuses if too few readings lie past the end of primary for a tail, where the aided procedure leans on theory", () => {
