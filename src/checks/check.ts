@@ -4,7 +4,17 @@
  */
 import type { AdoptedValue } from "../record/adopted";
 import { cellNamed, RECORD_UNITS, type TestRecord } from "../record/record";
-import { say, verbatim, digits, asTyped, inRuns, joined, english, type Message } from "../reduction/message";
+import {
+  say,
+  verbatim,
+  digits,
+  asTyped,
+  inRuns,
+  joined,
+  english,
+  type Digits,
+  type Message,
+} from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import type { Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
@@ -20,6 +30,8 @@ export interface Figure {
   readonly what: Message;
   readonly value: number;
   readonly unit: string;
+  /** The value in a sentence, where its significant digits do not say how finely it was read. */
+  readonly inWords?: Digits;
 }
 
 export interface Answer {
@@ -132,9 +144,9 @@ const SHOWN = 4;
 const READ = 7;
 
 /** "99.52 %" */
-export function shown({ value, unit }: Figure): Message {
+export function shown({ value, unit, inWords }: Figure): Message {
   const isReading = unit === PLAIN.divisions;
-  const number = digits(value, isReading ? READ : SHOWN);
+  const number = inWords ?? digits(value, isReading ? READ : SHOWN);
   return unit ? say`${number} ${isReading ? say`div` : verbatim(unit)}` : say`${number}`;
 }
 

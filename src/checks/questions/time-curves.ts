@@ -10,7 +10,19 @@ import { say, verbatim, digits, type Message } from "../../reduction/message";
 import { firstOf, lastOf, neighbours, nth } from "../../reduction/numeric/lists";
 import { given, then, type Outcome } from "../../reduction/outcome";
 import type { EndRuleWords } from "../../specification/form/end-rules";
-import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer, type Question } from "../check";
+import {
+  agree,
+  ask,
+  cannotAsk,
+  check,
+  COMMON,
+  figure,
+  gravest,
+  within,
+  type Answer,
+  type Figure,
+  type Question,
+} from "../check";
 import { inKpa, type LoadReduced, type Reduced } from "../../record/reduced-test";
 
 type Case = { readonly load: Message; readonly answer: Answer };
@@ -65,9 +77,11 @@ const noTime = ({ increment: { fit } }: LoadReduced): Answer =>
 const shownOr = <T>(shown: number | undefined, found: Outcome<T>, read: (value: T) => number): Outcome<number> =>
   shown === undefined ? then(found, (value) => given(read(value))) : given(shown);
 
-/** A level as it is shown: to the step of the readings and one digit more. */
-const atLevel = (level: number, cleaned: Outcome<CleanReadings>): number =>
-  cleaned.ok ? Number(levelShown(level, cleaned.value.step).digits) : level;
+/** A level of the readings, which a sentence gives to their step and one digit more. */
+const levelFigure = (record: TestRecord, what: Message, level: number, cleaned: Outcome<CleanReadings>): Figure => ({
+  ...figure(record, what, level, "divisions"),
+  ...(cleaned.ok && { inWords: levelShown(level, cleaned.value.step) }),
+});
 
 /** Lengths of one turn of the hand of a dial, mm. */
 const TURNS = [0.2, 1, 2.54];
@@ -432,8 +446,8 @@ export const TIME_CURVE_CHECKS = [
                     agree(
                       record,
                       [
-                        figure(record, say`${verbatim(d)} by log time`, atLevel(byLog, cleaned), "divisions"),
-                        figure(record, say`${verbatim(d)} by root time`, atLevel(byRoot, cleaned), "divisions"),
+                        levelFigure(record, say`${verbatim(d)} by log time`, byLog, cleaned),
+                        levelFigure(record, say`${verbatim(d)} by root time`, byRoot, cleaned),
                       ],
                       { value: (byLog - byRoot) / (d100 - d0), kind: "percent", of: say`of primary compression` },
                       { explain: l.share },
