@@ -27,14 +27,14 @@ export interface SizeLimit {
  * the right one after it, takes 0.2 kB, 0.1 kB by gzip. The units of time in each language of a sheet take 0.1 kB.
  */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 232_900, gzip: 84_450 },
+  "functions.js": { bytes: 232_900, gzip: 84_600 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
 
 /**
  * One sentence for each limit that a file exceeds.
- * @example overLimit("functions.js", Buffer.alloc(9), { bytes: 232_900, gzip: 84_450 }) // ["functions.js has 9 bytes, ..."]
+ * @example overLimit("functions.js", Buffer.alloc(9), { bytes: 232_900, gzip: 84_600 }) // ["functions.js has 9 bytes, ..."]
  */
 export function overLimit(file: string, content: Uint8Array, { bytes, gzip }: SizeLimit): string[] {
   const zipped = gzipSync(content, { level: 9 }).length;
