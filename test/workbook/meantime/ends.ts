@@ -31,22 +31,23 @@ export interface Compared {
   /** The operation alone. */
   readonly ours: End;
   readonly oursFirst: End;
-  readonly theirsFirst: End;
+  /** Carried out when it is asked. */
+  readonly theirsFirst: () => Promise<End>;
 }
 
 /**
  * "done": as if the operation had come first, or as if it alone had been carried out and the second pane had been refused. "after": as if it had come last. "both": each has
  * made a sheet of its own, and nothing is lost. "refused": the operation changed nothing, and says so. "wrong" may not be.
  */
-export function called(end: End, { what, begun, theirs, ours, oursFirst, theirsFirst }: Compared): string {
+export async function called(
+  end: End,
+  { what, begun, theirs, ours, oursFirst, theirsFirst }: Compared,
+): Promise<string> {
   if (end.message) return end.book === theirs.book ? "refused" : `half done: ${end.message}`;
   if (end.book === oursFirst.book || (what === SECOND_PANE && end.book === ours.book)) return "done";
-  if (end.book === theirsFirst.book && theirsFirst.message === "") return "after";
+  const after = await theirsFirst();
+  if (end.book === after.book && after.message === "") return "after";
   const [added] = without(theirs.cells, begun.cells);
   const [, lacking] = without(end.cells, [...ours.cells, ...added]);
   return lacking.length === 0 ? "both" : "wrong";
 }
-
-/** The ends in their order, each once. */
-export const inOrder = (ends: readonly string[]): string =>
-  ends.filter((end, index) => end !== ends[index - 1]).join(", ");

@@ -316,9 +316,25 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "the same is done in a second pane": "done, both, done",
   },
   "import readings and keep the lines": {
+    "the sheet is deleted":
+      'refused, half done: The sheet "Data" is not there any more., half done: There is no sheet called "Data" in this workbook.',
+    "the sheet is renamed":
+      'refused, half done: The sheet "Data" is not there any more., half done: There is no sheet called "Data" in this workbook., done',
+    "the workbook's structure is protected": "refused, done",
+    "a row is inserted in the middle": "after",
+    "a name is deleted":
+      'refused, half done: The sheet "Data" has no cells named "readings_01": choose a data sheet. Nothing was written., half done: There is no sheet called "Data" in this workbook.',
+    "a sheet is added": "after, done",
     "a cell to be written is typed into": "after",
   },
   "add new readings of a file": {
+    "the sheet is deleted":
+      'refused, half done: The sheet "Data" is not there any more., half done: There is no sheet called "Data" in this workbook., done',
+    "the sheet is renamed":
+      'refused, half done: The sheet "Data" is not there any more., half done: There is no sheet called "Data" in this workbook., done',
+    "a row is inserted in the middle": "after, done",
+    "a name is deleted":
+      'half done: The sheet "Data" has no cells named "readings_01": choose a data sheet. Nothing was written., half done: There is no sheet called "Data" in this workbook., done',
     "a cell to be written is typed into":
       'refused, half done: SheetFilled, half done: Row 3 of "readings_01" on the sheet "Data" was filled in the meantime, in another window perhaps. Nothing was written: look at the row, and try again., done',
     "the same is done in a second pane": "refused, done, refused, done",
