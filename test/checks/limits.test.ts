@@ -6,13 +6,13 @@ import { CHECKS as TABLE, unknownThresholds } from "../../src/checks";
 import { limitCalled, limitReader } from "../../src/checks/limit-words";
 import { LIMIT_NAMES, LIMITS, limitsSheet, readLimits } from "../../src/checks/limits";
 import { CHECKS } from "../../src/functions/checking";
-import { inOneLanguage, translateAnswers } from "../../src/pane/live/sheet-language";
-import { translateBy } from "../../src/record/told";
+import { inOneLanguage } from "../../src/pane/live/sheet-language";
 import { english } from "../../src/reduction/message";
 import type { CellValue, SheetName } from "../../src/workbook/port";
 import { calculate } from "../datasheet/sheet-in-engine";
 import { refusal } from "../functions/refusal";
 import { inEnglish } from "../in-english";
+import { translatesAnswers } from "../translates-answers";
 
 const limitNamed = (called: string): string => limitReader()(called);
 const plan = limitsSheet();
@@ -61,8 +61,7 @@ test("the sheet shows each limit in words, which lead back to its name", () => {
 });
 
 describe("a German sheet of limits", () => {
-  beforeEach(translateAnswers);
-  afterEach(() => void translateBy(undefined));
+  translatesAnswers();
   const german = limitsSheet("de", inOneLanguage("de"));
   const shown = german.cells.flatMap(({ col, row, value }) =>
     col === plan.names.limit_name.col && row >= top ? [String(value)] : [],

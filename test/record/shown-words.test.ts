@@ -1,12 +1,10 @@
 /** Words of a cell in one language, whatever the language of the sheet that shows them. */
 import "../workbook/embedded/engine-in-node";
-import { translateAnswers } from "../../src/pane/live/sheet-language";
 import { shownWords, wordedExpression, wordedText } from "../../src/record/shown-words";
-import { translateBy } from "../../src/record/told";
 import { Model } from "../../src/workbook/embedded/engine";
+import { translatesAnswers } from "../translates-answers";
 
-beforeAll(() => translateAnswers());
-afterAll(() => translateBy(undefined));
+translatesAnswers();
 
 const shownFor = (text: string, formula: string): unknown => {
   const model = new Model({ sheets: [{ id: "s", cells: { A1: text, B1: `=${formula}` } }] });

@@ -1,12 +1,11 @@
 /** The columns of a summary, without a workbook. */
 import "../workbook/embedded/engine-in-node";
-import { translateAnswers } from "../../src/pane/live/sheet-language";
 import { readRecord } from "../../src/record/record";
-import { translateBy } from "../../src/record/told";
 import { COLUMN_NAMES, COLUMNS, sheetOfKey, SUMMARY_UNITS } from "../../src/summary/columns";
 import { wordsOf } from "../../src/specification/text/words";
 import { languageOfSummary, SUMMARY_LANGUAGE, summarySheet } from "../../src/summary/summary-sheet";
 import { Model } from "../../src/workbook/embedded/engine";
+import { translatesAnswers } from "../translates-answers";
 
 test("no two columns have the same name", () => expect(new Set(COLUMN_NAMES).size).toBe(COLUMN_NAMES.length));
 
@@ -23,8 +22,7 @@ test("a German summary has every text in German, in columns as wide as its words
 });
 
 describe("words that a data sheet gives in its own language", () => {
-  beforeAll(() => translateAnswers());
-  afterAll(() => translateBy(undefined));
+  translatesAnswers();
   const COLUMN_OF = { quality_class: "summary_quality_class", wetting_stages: "summary_wetting_stages" };
   const german = { quality_class: "gut bis befriedigend", wetting_stages: "2 Stufen; diese: Laststufe 3" };
   const english = { quality_class: "good to fair", wetting_stages: "2 stages; these results: load 3" };

@@ -70,11 +70,15 @@ test("a German summary has the formulas of an English one, and an update finds i
     const updated = await bringUpToDate(port, course());
     expect(updated.sentences.slice(0, 2)).toEqual([words.upToDate(summary), words.added(["BH-3"])]);
   }
-  // What was adopted is named in the words of the summary.
-  const isNamed = (col: number): boolean => /^summary_adopted/.test(COLUMNS[col].name);
+  // What was adopted, and stages of wetting, are named in the words of the summary.
+  const IN_WORDS: Readonly<Record<string, RegExp>> = {
+    summary_adopted: /"(Kompressionsbeiwert Cc|cv, Erstbelastung); "/,
+    summary_wetting_stages: /" Stufen; diese: Laststufe "/,
+  };
+  const wordsIn = (col: number): RegExp | undefined =>
+    Object.entries(IN_WORDS).find(([start]) => COLUMNS[col].name.startsWith(start))?.[1];
   for (const [row, col] of COLUMNS.flatMap((_, at) => [0, 1, 2].map((one) => [FIRST_ROW + one, at] as const)))
-    if (isNamed(col))
-      expect(cell("Übersicht", row, col)?.formula).toMatch(/"(Kompressionsbeiwert Cc|cv, Erstbelastung); "/);
+    if (wordsIn(col)) expect(cell("Übersicht", row, col)?.formula).toMatch(wordsIn(col)!);
     else expect(cell("Übersicht", row, col)).toEqual(cell("Summary", row, col));
 });
 
