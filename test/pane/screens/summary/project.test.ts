@@ -22,6 +22,9 @@ import { text } from "../../../../src/pane/text";
 import { opened } from "../../../workbook/embedded/opened";
 import { FakePort } from "../../fake-port";
 import { sheetOf } from "../../fake-workbook";
+import { translatesAnswers } from "../../../translates-answers";
+
+translatesAnswers();
 
 const words = text.summary;
 jest.setTimeout(30_000);
@@ -70,9 +73,10 @@ test("a German summary has the formulas of an English one, and an update finds i
     const updated = await bringUpToDate(port, course());
     expect(updated.sentences.slice(0, 2)).toEqual([words.upToDate(summary), words.added(["BH-3"])]);
   }
-  // What was adopted, and stages of wetting, are named in the words of the summary.
+  // What was adopted, the quality of the sample and stages of wetting are named in the words of the summary.
   const IN_WORDS: Readonly<Record<string, RegExp>> = {
     summary_adopted: /"(Kompressionsbeiwert Cc|cv, Erstbelastung); "/,
+    summary_quality_class: /"gut bis befriedigend"/,
     summary_wetting_stages: /" Stufen; diese: Laststufe "/,
   };
   const wordsIn = (col: number): RegExp | undefined =>
