@@ -34,7 +34,7 @@ const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
 
 /**
  * One sentence for each limit that a file exceeds.
- * @example overLimit("functions.js", Buffer.alloc(9), { bytes: 232_900, gzip: 84_600 }) // ["functions.js has 9 bytes, ..."]
+ * @example overLimit("functions.js", Buffer.alloc(9), { bytes: 8, gzip: 99 }) // ["functions.js has 9 bytes, ..."]
  */
 export function overLimit(file: string, content: Uint8Array, { bytes, gzip }: SizeLimit): string[] {
   const zipped = gzipSync(content, { level: 9 }).length;
