@@ -13,7 +13,7 @@ import {
   type PickName,
   type TimeMethod,
 } from "../../../reduction/increment/constructions/picks";
-import { levelDecimals } from "../../../reduction/increment/level-decimals";
+import { decimalsOfLevels } from "../../../reduction/increment/level-decimals";
 import { reduceIncrement, type Increment } from "../../../reduction/increment/reduce";
 import { given, type Outcome } from "../../../reduction/outcome";
 import { convert } from "../../../reduction/units";
@@ -66,7 +66,7 @@ const isOfTimeCurve = (of: NumberPick): of is PickName => PICK_NAMES.some((name)
 
 /** A level of the readings to their step and one digit more; a time, or a level of readings without a step, to six digits. */
 function rounded(value: number, of: PickName, { cleaned }: Increment): number {
-  const decimals = /^d\d/.test(of) && cleaned.ok ? levelDecimals(cleaned.value.step) : undefined;
+  const decimals = /^d\d/.test(of) ? decimalsOfLevels(cleaned) : undefined;
   return decimals === undefined ? Number(value.toPrecision(6)) : Number(value.toFixed(decimals));
 }
 
