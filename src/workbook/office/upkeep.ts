@@ -45,12 +45,18 @@ export const sheetNamesOf = (sheet: string, { own, shared }: Names): SheetName[]
     return [{ name: planName(name), scope, place: place.box }];
   });
 
-export async function listNames(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<SheetName[]> {
+/** Asks for the names of a sheet with the next request; the function that is returned lists them after it. */
+export function askForNames(context: Excel.RequestContext, sheet: Excel.Worksheet): () => SheetName[] {
   const own = sheet.names.load(NAME_PROPERTIES);
   const shared = context.workbook.names.load(NAME_PROPERTIES);
   sheet.load("name");
+  return () => sheetNamesOf(sheet.name, { own: own.items, shared: shared.items });
+}
+
+export async function listNames(context: Excel.RequestContext, sheet: Excel.Worksheet): Promise<SheetName[]> {
+  const names = askForNames(context, sheet);
   await context.sync();
-  return sheetNamesOf(sheet.name, { own: own.items, shared: shared.items });
+  return names();
 }
 
 /** Throws if a name already refers to cells, so that it is not moved. */
@@ -83,14 +89,10 @@ export async function nameAll(
     item: sheet.names.getItemOrNullObject(localName(name)).load("type,value"),
     range: sheet.getRange(address).load(PLACE_OF_ONE),
   }));
-  const listed = before && {
-    own: sheet.names.load(NAME_PROPERTIES),
-    shared: context.workbook.names.load(NAME_PROPERTIES),
-  };
+  const now = before && askForNames(context, sheet);
   sheet.load("name");
   await context.sync();
-  if (listed)
-    refuseMoved(sheet.name, before, sheetNamesOf(sheet.name, { own: listed.own.items, shared: listed.shared.items }));
+  if (now) refuseMoved(sheet.name, before, now());
   if (!replace) for (const { name, item } of found) refuseTaken(name, item);
   const isNew = found.filter(({ item }) => item.isNullObject);
   // Until all names are given, a comment tells ours from names that somebody else gives in the meantime.

@@ -13,12 +13,11 @@ import { afterFailure, wantedOf, type Column } from "./fill";
 import { constant } from "./grid";
 import { sendNoted } from "./journal";
 import { asWritten, refuseChanged, take, type Taken } from "./meantime";
-import { NAME_PROPERTIES } from "./reading/places";
 import { rangeOf, readBoxes } from "./reading/read";
 import { bytesOf, send, type Step } from "./requests";
 import { told } from "./sentence";
 import { namedBoxes } from "./reading/sheets";
-import { sheetNamesOf, unprotected } from "./upkeep";
+import { askForNames, unprotected } from "./upkeep";
 
 interface Writing {
   readonly sheet: string;
@@ -63,14 +62,6 @@ async function withContents(context: Excel.RequestContext, runs: readonly Asked[
       formats: run.within.numberFormat.map(([format]) => String(format)),
     };
   });
-}
-
-/** Asks for the names of the sheet with the next request. The check that is returned refuses names that lie elsewhere. */
-function askForNames(context: Excel.RequestContext, own: Excel.Worksheet, { sheet, names }: Writing): () => void {
-  if (!names) return () => undefined;
-  const [mine, shared] = [own.names.load(NAME_PROPERTIES), context.workbook.names.load(NAME_PROPERTIES)];
-  own.load("name");
-  return () => refuseMoved(sheet, names, sheetNamesOf(own.name, { own: mine.items, shared: shared.items }));
 }
 
 /** Returns a function that tells whether a name of a sheet refers to cells of it, for all names in the formulas. */
@@ -128,15 +119,16 @@ export async function writeCells(
   found: Excel.Worksheet,
   writing: Writing,
 ): Promise<void> {
-  const { sheet, cells, replace } = writing;
+  const { sheet, cells, replace, names } = writing;
   if (cells.length === 0) return;
   const blank = (): Standing => ({ content: "", shown: "", isText: false });
   // Faults that do not depend on the sheet are found before Excel is asked.
   const asSeen = (cell: CellContent): Standing => ({ ...blank(), shown: cell.shown ?? "" });
   checkWrite({ sheet, cells, replace, hasName: () => true, standing: asSeen });
-  const [asked, checkPlaces] = [askFor(found, cells), askForNames(context, found, writing)];
+  const asked = askFor(found, cells);
+  const namesNow = names && askForNames(context, found);
   const hasName = await namesThere(context, found, cells);
-  checkPlaces();
+  if (namesNow) refuseMoved(sheet, names, namesNow());
   const check = {
     sheet,
     cells,
