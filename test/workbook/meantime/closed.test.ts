@@ -5,26 +5,15 @@
  */
 import { OfficePort } from "../../../src/workbook/office";
 import { cutOff } from "../../../src/pane/live/unfinished";
-import type { StrictExcel } from "../../excel/strict-excel";
 import { turns } from "../../turns";
-import { seen } from "../office/meantime/book-as-text";
+import { withoutNotes } from "../office/meantime/book-as-text";
 import { bookBefore, standInOf } from "./before";
 import { OPERATIONS } from "./operations";
-import { expectEnds, tried } from "./tried";
+import { expectEnds, tried, upTo } from "./tried";
 
 jest.setTimeout(240_000);
 
 const port = new OfficePort();
-
-/** The workbook without the notes on unfinished work. */
-function bookOf(excel: StrictExcel): string {
-  const { settings } = excel.book;
-  const kept = [...settings];
-  settings.clear();
-  const text = seen(excel);
-  for (const [key, value] of kept) settings.set(key, value);
-  return text;
-}
 
 /** What is seen, in the order of the requests; "says" is what the next pane says of. An operation that is not named: as it was. */
 const SEEN: Readonly<Record<string, string>> = {
@@ -59,12 +48,12 @@ const SEEN: Readonly<Record<string, string>> = {
 test.each(Object.entries(OPERATIONS))("%s", async (name, operation) => {
   const before = await bookBefore(operation);
   const whole = standInOf(before);
-  const untouched = bookOf(whole);
+  const untouched = withoutNotes(whole);
   const { trips } = await whole.cost(() => operation.work(port));
-  const after = bookOf(whole);
+  const after = withoutNotes(whole);
   expect(whole.book.settings.size).toBe(0);
   const ends: string[] = [];
-  for (const n of tried(Array.from({ length: trips }, (_, index) => index + 1))) {
+  for (const n of tried(upTo(trips))) {
     const excel = standInOf(before);
     const isClosed = excel.closesBefore(n);
     await Promise.race([isClosed, operation.work(port).catch(() => undefined)]);
@@ -72,7 +61,7 @@ test.each(Object.entries(OPERATIONS))("%s", async (name, operation) => {
     await turns(5);
     excel.comesUp();
     const said = (await cutOff(new OfficePort())).map(({ kind, sheet }) => `${kind} of ${sheet}`);
-    const book = bookOf(excel);
+    const book = withoutNotes(excel);
     const end = book === untouched ? "as it was" : book === after ? "done" : "half done";
     const told = said.length > 0 ? `${end}, says: ${said.join(", ")}` : end;
     ends.push(told);

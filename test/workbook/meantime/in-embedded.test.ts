@@ -15,7 +15,7 @@ import { SECOND_PANE } from "./faults";
 import { OPERATIONS, type Operation } from "./operations";
 import { both } from "./sheets";
 import { CLOSED, SEEN, STEPS } from "./seen-in-embedded";
-import { expectEnds, tried } from "./tried";
+import { expectEnds, tried, upTo } from "./tried";
 
 jest.setTimeout(240_000);
 
@@ -117,8 +117,6 @@ const ON_SHEETS = Object.entries(OPERATIONS).filter(
   ([name, { isOneSheet }]) => !isOneSheet && !/formulas again/.test(name),
 );
 
-const callsUpTo = (calls: number): number[] => Array.from({ length: calls }, (_, index) => index + 1);
-
 async function callsOf(operation: Operation): Promise<number> {
   const port = await begin(operation);
   let calls = 0;
@@ -142,7 +140,7 @@ async function ends(operation: Operation, what: string, calls: number): Promise<
     },
   };
   const all: string[] = [];
-  for (const n of tried(callsUpTo(calls))) {
+  for (const n of tried(upTo(calls))) {
     const port = await begin(operation);
     const meantime = async (at: number): Promise<void> => void (at === n && (await act(port, operation)));
     all.push(await called(await run(port, () => operation.work(watched(port, meantime))), compared));
@@ -176,7 +174,7 @@ describe.each(ON_SHEETS)("%s", (name, operation) => {
     const untouched = await bookOf(begun);
     const after = (await run(whole, () => operation.work(whole))).book;
     const all: string[] = [];
-    for (const n of tried(callsUpTo(calls))) {
+    for (const n of tried(upTo(calls))) {
       const port = await begin(operation);
       const never = new Promise<void>(() => undefined);
       void operation.work(watched(port, (at) => (at >= n ? never : undefined))).catch(() => undefined);

@@ -13,7 +13,7 @@ import { called, type Compared, type End } from "./ends";
 import { carryOut, FAULTS } from "./faults";
 import { OPERATIONS, type Operation } from "./operations";
 import { SEEN } from "./seen-in-excel";
-import { expectEnds, tried } from "./tried";
+import { expectEnds, tried, upTo } from "./tried";
 
 jest.setTimeout(240_000);
 
@@ -57,7 +57,7 @@ const faultsOf = ({ isOneSheet = false }: Operation): string[] =>
 
 /** The requests before which somebody else acts. A new sheet is made as another test has it (two-at-once.test.ts): until it is begun, and at its end. */
 function requestsOf(what: string, { first, trips }: Cost): number[] {
-  const all = Array.from({ length: trips }, (_, index) => index + 1);
+  const all = upTo(trips);
   if (SELDOM.test(what)) return [...new Set([1, Math.ceil(trips / 2), trips])];
   if (first !== undefined) return all.filter((n) => n <= first + 1 || n >= trips - 1);
   return trips > LONG ? all.filter((n) => n % 4 === 0) : all;

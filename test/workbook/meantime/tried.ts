@@ -6,6 +6,9 @@
  */
 const IS_EVERY = process.env.CLAYLEDGER_EVERY_REQUEST === "1";
 
+/** The requests of a piece of work that makes so many. */
+export const upTo = (count: number): number[] => Array.from({ length: count }, (_, index) => index + 1);
+
 /** Of a list of requests, those that are tried. */
 export const tried = (requests: readonly number[], matters = true): number[] =>
   IS_EVERY

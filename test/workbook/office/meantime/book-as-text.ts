@@ -23,3 +23,13 @@ export function seen(excel: StrictExcel, isInOrder = false): string {
     return `{${ids.get(id)}}`;
   });
 }
+
+/** The workbook as text without the notes on unfinished work. */
+export function withoutNotes(excel: StrictExcel): string {
+  const { settings } = excel.book;
+  const kept = [...settings];
+  settings.clear();
+  const text = seen(excel);
+  for (const [key, value] of kept) settings.set(key, value);
+  return text;
+}

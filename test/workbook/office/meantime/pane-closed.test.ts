@@ -11,7 +11,7 @@ import { writeReadings, type Job } from "../../../../src/pane/screens/readings/i
 import { LINES_AT_ONCE } from "../../../../src/exchange/logger/file-sheet";
 import { StrictExcel } from "../../../excel/strict-excel";
 import { turns } from "../../../turns";
-import { seen } from "./book-as-text";
+import { withoutNotes } from "./book-as-text";
 import { PLAN } from "../plan";
 
 jest.setTimeout(120_000);
@@ -109,26 +109,16 @@ const CASES: Readonly<Record<string, Case>> = {
   },
 };
 
-/** The workbook without the notes on unfinished work. */
-function bookOf(excel: StrictExcel): string {
-  const { settings } = excel.book;
-  const kept = [...settings];
-  settings.clear();
-  const text = seen(excel);
-  for (const [key, value] of kept) settings.set(key, value);
-  return text;
-}
-
 async function endAt(n: number, begin: () => StrictExcel, work: () => Promise<unknown>, after: string) {
   const excel = begin();
-  const before = bookOf(excel);
+  const before = withoutNotes(excel);
   const isClosed = excel.closesBefore(n);
   await Promise.race([isClosed, work()]);
   // A request that is on its way is carried out.
   await turns(5);
   excel.comesUp();
   const said = (await cutOff(new OfficePort())).map(({ kind, sheet }) => `${kind} of ${sheet}`);
-  const book = bookOf(excel);
+  const book = withoutNotes(excel);
   const end = book === before ? "as it was" : book === after ? "done" : "half done";
   expect(excel.faults).toEqual([]);
   return said.length > 0 ? `${end}, says: ${said.join(", ")}` : end;
@@ -137,7 +127,7 @@ async function endAt(n: number, begin: () => StrictExcel, work: () => Promise<un
 test.each(Object.entries(CASES))("%s", async (_, { begin = open, work, seen: wanted }) => {
   const whole = begin();
   const { trips } = await whole.cost(work);
-  const after = bookOf(whole);
+  const after = withoutNotes(whole);
   expect(whole.book.settings.size).toBe(0);
   const ends: string[] = [];
   for (let n = 1; n <= trips; n++) {
