@@ -147,7 +147,7 @@ module.exports = (mode) => {
     ...usual,
     module: {
       rules: [
-        { test: at("src/record/cell-rows.ts"), loader: at("src/host/values-only.mjs") },
+        { test: at("src/record/cell-rows.ts"), loader: at("src/host/build/values-only.mjs") },
         ...usual.module.rules,
         // A module from which the functions use nothing is left out.
         { include: at("src"), sideEffects: false },

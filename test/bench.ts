@@ -101,7 +101,7 @@ const ofDist = (measure: () => number) => () => (existsSync(functionsFile) ? mea
 /** Seconds that a build takes. */
 const built = (...args: string[]): number =>
   timed(() => {
-    if (node(["src/host/build.ts", ...args]).status !== 0) throw new Error("the build failed");
+    if (node(["src/host/build/build.ts", ...args]).status !== 0) throw new Error("the build failed");
   }) / 1000;
 
 /** Enough runs for the engine to have compiled the code before the second half begins. */

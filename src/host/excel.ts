@@ -53,7 +53,7 @@ async function main(): Promise<void> {
     return;
   }
   // The manifest must name this machine, even if the last build was for another address.
-  const built = spawnSync(process.execPath, ["--import", "tsx", path.join(__dirname, "build.ts"), "--if-changed"], {
+  const built = spawnSync(process.execPath, ["--import", "tsx", path.join(__dirname, "build/build.ts"), "--if-changed"], {
     cwd: root,
     stdio: "inherit",
     env: { ...process.env, CLAYLEDGER_URL: "" },

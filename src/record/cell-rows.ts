@@ -1,6 +1,6 @@
 /**
  * What a record knows of each cell of the data sheet, as plain data: the build of the worksheet functions runs this file
- * and bundles its values (`src/host/values-only.mjs`), so that the formulas and notes of the specification stay out.
+ * and bundles its values (`src/host/build/values-only.mjs`), so that the formulas and notes of the specification stay out.
  */
 import { REQUIRED } from "../specification/required";
 import { FIELDS_APART_FROM_READINGS } from "../specification/fields";

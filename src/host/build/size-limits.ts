@@ -38,7 +38,7 @@ const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
  */
 export function overLimit(file: string, content: Uint8Array, { bytes, gzip }: SizeLimit): string[] {
   const zipped = gzipSync(content, { level: 9 }).length;
-  const remedy = "find what has grown, or raise the limit in src/host/size-limits.ts and say why";
+  const remedy = "find what has grown, or raise the limit in src/host/build/size-limits.ts and say why";
   return [
     ...(content.length > bytes
       ? [`${file} has ${inWords(content.length)} bytes, more than its limit of ${inWords(bytes)}: ${remedy}.`]

@@ -105,7 +105,7 @@ function read(folder: string, files: readonly string[]): Component {
   const allowed = files.every((file) => file.startsWith("vendor/")) ? SERVED : BUNDLED;
   if (!allowed.includes(licence))
     throw new Error(
-      `${name} is under ${licence}, and ${files.join(", ")} would hold it: see whether that may be, and add the licence in src/host/licences.`,
+      `${name} is under ${licence}, and ${files.join(", ")} would hold it: see whether that may be, and add the licence in src/host/build/licences.`,
     );
   const found = readdirSync(folder)
     .filter((file) => LEGAL.test(file))
@@ -113,7 +113,7 @@ function read(folder: string, files: readonly string[]): Component {
     .map((file) => readFileSync(path.join(folder, file), "utf8"));
   const texts = found.length > 0 ? found : TEXTS[name]?.();
   if (texts === undefined)
-    throw new Error(`${name} comes without the text of its licence (${licence}): add it in src/host/licences.`);
+    throw new Error(`${name} comes without the text of its licence (${licence}): add it in src/host/build/licences.`);
   return { name, version, licence, files, texts };
 }
 

@@ -1,19 +1,19 @@
 /**
  * Builds dist: webpack makes the bundles and lists the licences of their contents, and another process makes the help
- * pages. Usage: tsx src/host/build.ts [--if-changed] [--development]
+ * pages. Usage: tsx src/host/build/build.ts [--if-changed] [--development]
  */
 import { spawn } from "node:child_process";
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 import type { Configuration, MultiStats } from "webpack";
-import project from "../../package.json";
+import project from "../../../package.json";
 import { bundledIn } from "./licences/bundled";
 import { componentsOf, licencesText, packageOf } from "./licences/components";
 import { overLimit, SIZE_LIMITS } from "./size-limits";
 import { inputsOf, isUpToDate, markBuilt, unmark } from "./up-to-date";
 
-const root = path.join(__dirname, "../..");
+const root = path.join(__dirname, "../../..");
 const dist = path.join(root, "dist");
 const mode = process.argv.includes("--development") ? "development" : "production";
 

@@ -5,4 +5,4 @@ import { readFileSync } from "node:fs";
 import path from "node:path";
 import { listOf } from "./components";
 
-process.stdout.write(listOf(readFileSync(path.join(__dirname, "../../../dist/licences.txt"), "utf8")));
+process.stdout.write(listOf(readFileSync(path.join(__dirname, "../../../../dist/licences.txt"), "utf8")));

@@ -1,7 +1,7 @@
 import { mkdirSync, mkdtempSync, rmSync, utimesSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { inputsOf, isUpToDate, markBuilt, unmark } from "../../src/host/up-to-date";
+import { inputsOf, isUpToDate, markBuilt, unmark } from "../../../src/host/build/up-to-date";
 
 let root: string;
 let dist: string;

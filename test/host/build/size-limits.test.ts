@@ -1,5 +1,5 @@
 /** The build refuses a file that has grown beyond its limit, and says by how much and what to do. */
-import { overLimit } from "../../src/host/size-limits";
+import { overLimit } from "../../../src/host/build/size-limits";
 
 const content = Buffer.from("0123456789".repeat(100));
 
@@ -9,7 +9,7 @@ test("a file within its limits passes", () => {
 
 test("a file over its limit is named with its size, its limit and the remedy", () => {
   expect(overLimit("functions.js", content, { bytes: 999, gzip: 100 })).toEqual([
-    "functions.js has 1,000 bytes, more than its limit of 999: find what has grown, or raise the limit in src/host/size-limits.ts and say why.",
+    "functions.js has 1,000 bytes, more than its limit of 999: find what has grown, or raise the limit in src/host/build/size-limits.ts and say why.",
   ]);
 });
 

@@ -2,9 +2,9 @@ import { execFileSync } from "node:child_process";
 import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { componentsOf, INSIDE, licencesText, listOf, packageOf } from "../../src/host/licences/components";
+import { componentsOf, INSIDE, licencesText, listOf, packageOf } from "../../../src/host/build/licences/components";
 
-const root = path.join(__dirname, "../..");
+const root = path.join(__dirname, "../../..");
 const dist = path.join(root, "dist");
 
 describe("the packages of a bundle", () => {
@@ -139,7 +139,7 @@ describe("dist as it is built (npm run build)", () => {
   });
 
   test("npm run licences prints the list", () => {
-    const printed = execFileSync(process.execPath, ["--import", "tsx", "src/host/licences/list.ts"], { cwd: root });
+    const printed = execFileSync(process.execPath, ["--import", "tsx", "src/host/build/licences/list.ts"], { cwd: root });
     expect(printed.toString()).toBe(list);
   });
 });
