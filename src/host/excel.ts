@@ -53,11 +53,15 @@ async function main(): Promise<void> {
     return;
   }
   // The manifest must name this machine, even if the last build was for another address.
-  const built = spawnSync(process.execPath, ["--import", "tsx", path.join(__dirname, "build/build.ts"), "--if-changed"], {
-    cwd: root,
-    stdio: "inherit",
-    env: { ...process.env, CLAYLEDGER_URL: "" },
-  });
+  const built = spawnSync(
+    process.execPath,
+    ["--import", "tsx", path.join(__dirname, "build/build.ts"), "--if-changed"],
+    {
+      cwd: root,
+      stdio: "inherit",
+      env: { ...process.env, CLAYLEDGER_URL: "" },
+    },
+  );
   if (built.status !== 0) throw new Error("There is nothing to serve: mend the build first.");
   const { cert, key } = await certificate();
   const server = spawn(process.execPath, [path.join(__dirname, "serve.mjs"), path.join(root, "dist"), cert, key], {

@@ -139,7 +139,9 @@ describe("dist as it is built (npm run build)", () => {
   });
 
   test("npm run licences prints the list", () => {
-    const printed = execFileSync(process.execPath, ["--import", "tsx", "src/host/build/licences/list.ts"], { cwd: root });
+    const printed = execFileSync(process.execPath, ["--import", "tsx", "src/host/build/licences/list.ts"], {
+      cwd: root,
+    });
     expect(printed.toString()).toBe(list);
   });
 });
