@@ -50,25 +50,53 @@ export function collectFunctions() {
   return { CustomFunctions, associations };
 }
 
-/** One cell as the engine passes it. */
+/** One cell as the engine passes it; the result of an inner formula has no place. */
 interface EngineCell {
   readonly value: unknown;
   readonly format?: string;
   readonly message?: string;
+  readonly position?: object;
 }
 
-/** A cell as Excel passes it. The errors of the engine are texts that it knows as error codes. */
-function cellIn({ value, message }: EngineCell, { blankAs }: FunctionSettings): unknown {
+/** A cell as the workbook holds it: its own format, and whether a formula stands in it. */
+interface HeldCell {
+  readonly isFormula: boolean;
+  readonly format?: string;
+}
+
+type HeldAt = (position: object) => HeldCell | undefined;
+
+const MAY_SHOW_TIME = /[ymdhs]/i;
+
+/**
+ * A cell as Excel passes it. The errors of the engine are texts that it knows as error codes. A number that shows a date or a
+ * clock time keeps its format, as with the data types of Excel. The engine also gives `=(A2-A1)*1440` the format of A2: a
+ * format that a formula takes from its cells does not count.
+ */
+function cellIn(cell: EngineCell, { blankAs }: FunctionSettings, heldAt: HeldAt): unknown {
+  const { value, message, format, position } = cell;
   if (value === null || value === undefined) return blankAs;
   if (typeof value === "string" && helpers.isEvaluationError(value)) return new HostError(value, message);
+  if (typeof value === "number" && format !== undefined && position !== undefined && MAY_SHOW_TIME.test(format)) {
+    const held = heldAt(position);
+    const shown = held?.isFormula ? held.format : format;
+    if (shown !== undefined)
+      return { type: "FormattedNumber", basicType: "Double", basicValue: value, numberFormat: shown };
+  }
   return value;
 }
 
 /** An argument as Excel passes it. The ranges of the engine are columns of cells. */
-function argumentIn(argument: EngineCell | EngineCell[][] | undefined, matrix: boolean, settings: FunctionSettings) {
+function argumentIn(
+  argument: EngineCell | EngineCell[][] | undefined,
+  matrix: boolean,
+  settings: FunctionSettings,
+  heldAt: HeldAt,
+) {
   if (argument === undefined) return null;
-  if (!Array.isArray(argument)) return matrix ? [[cellIn(argument, settings)]] : cellIn(argument, settings);
-  return (argument[0] ?? []).map((_, row) => argument.map((column) => cellIn(nth(column, row), settings)));
+  if (!Array.isArray(argument))
+    return matrix ? [[cellIn(argument, settings, heldAt)]] : cellIn(argument, settings, heldAt);
+  return (argument[0] ?? []).map((_, row) => argument.map((column) => cellIn(nth(column, row), settings, heldAt)));
 }
 
 /** A format for numbers that the general format of the engine would show as 0 or with few digits. */
@@ -145,8 +173,10 @@ export function registerFunctions(
         repeating: parameter.repeating,
       })),
       compute(...cells: unknown[]) {
+        const { getters } = this as unknown as { readonly getters: { getCell: HeldAt } };
+        const heldAt: HeldAt = (position) => getters.getCell(position);
         try {
-          const given = cells.map((cell, i) => argumentIn(cell as EngineCell | undefined, isMatrix(i), settings));
+          const given = cells.map((cell, i) => argumentIn(cell as EngineCell | undefined, isMatrix(i), settings, heldAt));
           const omitted = Array(Math.max(0, parameters.length - given.length)).fill(null);
           return answerOut(compute(...given, ...omitted), name) as never;
         } catch (error) {

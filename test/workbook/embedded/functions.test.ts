@@ -76,6 +76,13 @@ function sheet(cells: Record<string, string>) {
   return (xc: string) => model.getters.getEvaluatedCell({ sheetId: "s", ...helpers.toCartesian(xc) });
 }
 
+/** Types into the cells of a blank sheet, one after another. */
+function typed(cells: Record<string, string>): void {
+  const model = new Model({ sheets: [{ id: "s", name: "S" }] });
+  for (const [xc, content] of Object.entries(cells))
+    model.dispatch("UPDATE_CELL", { sheetId: "s", ...helpers.toCartesian(xc), content });
+}
+
 describe("arguments", () => {
   test("a range arrives as rows of cells, an omitted argument as null", () => {
     sheet({ A1: "1", B1: "2", A2: "3", B2: "text", D1: "=CLAY.TAKE(A1:B2)" });
@@ -109,6 +116,19 @@ describe("arguments", () => {
     settings.blankAs = blankAs;
     sheet({ A1: "1", A3: "3", D1: "=CLAY.TAKE(A1:A3,B1)" });
     expect(given).toEqual([[[[1], [blankAs], [3]], blankAs, null]]);
+  });
+
+  test("a number that was typed as a clock time or a day arrives with its format, as in Excel", () => {
+    typed({ A1: "0:15", A2: "2", A3: "2026-11-30", D1: "=CLAY.TAKE(A1:A3,A1)" });
+    const clock = { type: "FormattedNumber", basicType: "Double", basicValue: 15 / 1440, numberFormat: "hh:mm" };
+    const day = { type: "FormattedNumber", basicType: "Double", basicValue: 46356, numberFormat: "yyyy-m-d" };
+    expect(given).toEqual([[[[clock], [2], [day]], clock, null]]);
+  });
+
+  test("minutes that a formula makes of two clock times arrive as a number", () => {
+    typed({ A1: "8:00", A2: "8:15", B2: "=(A2-A1)*1440", D1: "=CLAY.TAKE(B1:B2,B2,(A2-A1)*1440)" });
+    const [[range, alone, inner]] = given as [[unknown[][], unknown, unknown]];
+    expect([range[1][0], alone, inner].map((value) => Math.round(Number(value) * 1e6) / 1e6)).toEqual([15, 15, 15]);
   });
 
   test("an error in a cell arrives as an error object, in a range and alone", () => {
