@@ -74,6 +74,13 @@ const MOST_JUMP = 30;
  */
 const DAYS_FIRST = 0.0015;
 const DAYS_LAST = 4;
+/**
+ * A record whose first time is below this, min, and whose times are all whole minutes of a day, was probably typed as minutes and
+ * seconds, which a sheet takes for hours and minutes: 0:30 becomes 0.0208 of a day.
+ */
+const CLOCK_FIRST = 0.03;
+/** Steps of 0.05 s of a logger may be whole minutes of a day as well: 0.25 s is 6/1440 min. */
+const STEPS_OF_LOGGER = 1200;
 
 /**
  * Times that begin above DATES_FROM and end within DATES_SPAN times the first are dates of Excel (46,000 is in 2025): no
@@ -376,6 +383,10 @@ function endOfStep(times: Float64Array): (start: number) => number {
   };
 }
 
+/** Whether all times are whole numbers of a unit of which `inOne` make one minute. */
+const areWhole = (times: readonly number[], inOne: number): boolean =>
+  times.every((time) => Math.abs(time * inOne - Math.round(time * inOne)) < 1e-6);
+
 /**
  * Adds a remark on times that look like another unit: neighbours that differ by more than MOST_JUMP times, or times in
  * days.
@@ -389,4 +400,8 @@ function checkTimes({ times, rows }: Series, remarks: Message[]): void {
     );
   if (firstOf(times) < DAYS_FIRST && lastOf(times) < DAYS_LAST)
     remarks.push(say`the times look like days (clock times in Excel are days): multiply them by 1440 to have minutes`);
+  else if (firstOf(times) < CLOCK_FIRST && areWhole(times, 1440) && !areWhole(times, STEPS_OF_LOGGER))
+    remarks.push(
+      say`the times look like clock times, which a sheet keeps in days (0:15 as 0.0104): enter minutes, 0.25 for 15 s`,
+    );
 }

@@ -107,6 +107,24 @@ describe("times", () => {
     expect(clean([0.001], [5]).said).toEqual([]);
   });
 
+  const CLOCK =
+    "the times look like clock times, which a sheet keeps in days (0:15 as 0.0104): enter minutes, 0.25 for 15 s";
+  /** Minutes and seconds as a sheet keeps them that takes them for hours and minutes. */
+  const asHours = (...seconds: number[]) => seconds.map((second) => second / 1440);
+
+  test.each([
+    ["typed as minutes and seconds, which the sheet took for hours and minutes", asHours(6, 15, 30, 60), [CLOCK]],
+    ["the same with other first times", asHours(10, 20, 40, 80), [CLOCK]],
+    ["the same from 30 s on, and with 45 s", asHours(30, 45, 60, 120), [CLOCK]],
+    ["of a sheet read from 0.1 min on", [0.1, 0.25, 0.5, 1], []],
+    ["of a logger with four readings a second", [0.25, 0.5, 1, 2].map((second) => second / 60), []],
+    ["of a logger with ten readings a second", [0.1, 0.5, 1, 2].map((second) => second / 60), []],
+    ["with one time that is no whole minute of a day", [...asHours(6, 15, 30), 0.0305], []],
+    ["from 45 s on, which may be minutes", asHours(45, 60, 120, 240), []],
+  ])("%s", (_, times, said) => {
+    expect(clean(times, [1, 2, 3, 4]).said).toEqual(said);
+  });
+
   test("before the load are refused with their row", () => {
     const refused = cleanReadings([1, -0.5], [5, 6]);
     expect(!refused.ok && english(refused.reason)).toBe(
