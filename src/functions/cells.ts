@@ -75,7 +75,9 @@ function plain(cell: unknown): unknown {
   if (basicType === "Error" || basicValue === undefined)
     return new Unusable(say`a data card where a number is needed: correct or clear that cell`);
   if (typeof basicValue === "number" && showsTime(numberFormat))
-    return new Unusable(say`a date or a clock time where a number is needed: format the cell as a number, then enter it, times in minutes`);
+    return new Unusable(
+      say`a date or a clock time where a number is needed: reformat as a number and re-enter, times in minutes`,
+    );
   return plain(basicValue);
 }
 

@@ -57,7 +57,10 @@ describe("one cell", () => {
     [new Error("bare"), "the error of another formula: correct that cell first"],
     [objects.card, "a data card where a number is needed"],
     [{ anything: 1 }, "a data card where a number is needed"],
-    [objects.date, "a date or a clock time where a number is needed: format the cell as a number, then enter it, times in minutes"],
+    [
+      objects.date,
+      "a date or a clock time where a number is needed: reformat as a number and re-enter, times in minutes",
+    ],
     [objects.clock, "a date or a clock time where a number is needed"],
     [new Date(0), "a date where a number is needed: enter a plain number"],
     [NaN, "no finite number"],

@@ -385,7 +385,7 @@ function endOfStep(times: Float64Array): (start: number) => number {
 
 /** Whether all times are whole numbers of a unit of which `inOne` make one minute. */
 const areWhole = (times: readonly number[], inOne: number): boolean =>
-  times.every((time) => Math.abs(time * inOne - Math.round(time * inOne)) < 1e-6);
+  times.every((time) => Math.abs(((time * inOne + 0.5) % 1) - 0.5) < 1e-6);
 
 /**
  * Adds a remark on times that look like another unit: neighbours that differ by more than MOST_JUMP times, or times in
@@ -398,10 +398,8 @@ function checkTimes({ times, rows }: Series, remarks: Message[]): void {
     remarks.push(
       say`the time jumps from ${digits(nth(times, jump - 1), 3)} to ${digits(nth(times, jump), 3)} min (${nth(rows, jump)}): are all times in minutes?`,
     );
-  if (firstOf(times) < DAYS_FIRST && lastOf(times) < DAYS_LAST)
-    remarks.push(say`the times look like days (clock times in Excel are days): multiply them by 1440 to have minutes`);
-  else if (firstOf(times) < CLOCK_FIRST && areWhole(times, 1440) && !areWhole(times, STEPS_OF_LOGGER))
-    remarks.push(
-      say`the times look like clock times, which a sheet keeps in days (0:15 as 0.0104): enter minutes, 0.25 for 15 s`,
-    );
+  const first = firstOf(times);
+  const areClock = first < CLOCK_FIRST && areWhole(times, 1440) && !areWhole(times, STEPS_OF_LOGGER);
+  if ((first < DAYS_FIRST && lastOf(times) < DAYS_LAST) || areClock)
+    remarks.push(say`the times look like days, as a sheet keeps the clock time 0:15: enter minutes`);
 }

@@ -7,7 +7,7 @@ export const functions: Readonly<Record<string, string>> = {
     "der Fehler einer anderen Formel: zuerst diese Zelle berichtigen",
   "a date where a number is needed: enter a plain number":
     "ein Datum, wo eine Zahl nötig ist: eine einfache Zahl eingeben",
-  "a date or a clock time where a number is needed: format the cell as a number, then enter it, times in minutes":
+  "a date or a clock time where a number is needed: reformat as a number and re-enter, times in minutes":
     "ein Datum oder eine Uhrzeit, wo eine Zahl nötig ist: die Zelle als Zahl formatieren und die Zahl neu eingeben, Zeiten in Minuten",
   "a data card where a number is needed: correct or clear that cell":
     "eine Datenkarte, wo eine Zahl nötig ist: diese Zelle berichtigen oder leeren",

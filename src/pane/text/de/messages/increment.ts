@@ -19,10 +19,8 @@ export const increment: Readonly<Record<string, string>> = {
   "far off the readings before and after": "weit ab von den Ablesungen davor und danach",
   "the time jumps from {0} to {1} min ({2}): are all times in minutes?":
     "die Zeit springt von {0} auf {1} min ({2}): Sind alle Zeiten in Minuten?",
-  "the times look like days (clock times in Excel are days): multiply them by 1440 to have minutes":
-    "die Zeiten sehen nach Tagen aus (Uhrzeiten sind in Excel Tage): mit 1440 malnehmen, dann sind es Minuten",
-  "the times look like clock times, which a sheet keeps in days (0:15 as 0.0104): enter minutes, 0.25 for 15 s":
-    "die Zeiten sehen nach Uhrzeiten aus, die ein Blatt in Tagen führt (0:15 als 0,0104): Minuten eingeben, 0,25 für 15 s",
+  "the times look like days, as a sheet keeps the clock time 0:15: enter minutes":
+    "die Zeiten sehen nach Tagen aus, wie ein Blatt die Uhrzeit 0:15 führt: Minuten eingeben",
   "{0} readings at different times are needed; there is {1}":
     "{0} Ablesungen zu verschiedenen Zeiten sind nötig; es gibt {1}",
   "{0} readings at different times are needed; there are {1}":
