@@ -176,7 +176,9 @@ export function registerFunctions(
         const { getters } = this as unknown as { readonly getters: { getCell: HeldAt } };
         const heldAt: HeldAt = (position) => getters.getCell(position);
         try {
-          const given = cells.map((cell, i) => argumentIn(cell as EngineCell | undefined, isMatrix(i), settings, heldAt));
+          const given = cells.map((cell, i) =>
+            argumentIn(cell as EngineCell | undefined, isMatrix(i), settings, heldAt),
+          );
           const omitted = Array(Math.max(0, parameters.length - given.length)).fill(null);
           return answerOut(compute(...given, ...omitted), name) as never;
         } catch (error) {
