@@ -734,6 +734,18 @@ describe("page set-up", () => {
     expect(await refusal(set, {}, (excel) => void (excel.switches.limitsPrintArea = true))).toBe(NOT_ALLOWED);
   });
 
+  test("a switch makes a semicolon the separator between areas, as in a German region", async () => {
+    const set =
+      (areas: string): Work =>
+      (_, sheet) =>
+        sheet.pageLayout.setPrintArea(areas);
+    const german = (excel: StrictExcel): void => void (excel.switches.listSeparator = ";");
+    expect(await refusal(set("A1:B2,A3:B4"))).toBe("accepted");
+    expect(await refusal(set("A1:B2;A3:B4"))).toBe(NOT_ALLOWED);
+    expect(await refusal(set("A1:B2,A3:B4"), {}, german)).toBe(NOT_ALLOWED);
+    expect(await refusal(set("A1:B2;A3:B4"), {}, german)).toBe("accepted");
+  });
+
   test.each<[string, Work, string]>([
     ["titles that are no whole rows", (_, s) => s.pageLayout.setPrintTitleRows(s.getRange("A1:B1")), NOT_ALLOWED],
     ["a scale of 5 per cent", (_, s) => (s.pageLayout.zoom = { scale: 5 }), NOT_ALLOWED],

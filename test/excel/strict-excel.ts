@@ -62,7 +62,12 @@ export class StrictExcel implements Office, Behind {
   readonly platform: Platform;
   readonly locale: string;
   readonly evaluation: Evaluation;
-  readonly switches: Switches = { hasNoPrinter: false, limitsPrintArea: false, isInBackground: false };
+  readonly switches: Switches = {
+    hasNoPrinter: false,
+    limitsPrintArea: false,
+    listSeparator: ",",
+    isInBackground: false,
+  };
   readonly kept: Office["kept"] = new Map();
   readonly root = new Workbook(this);
   private ids: number;

@@ -37,6 +37,11 @@ export interface Switches {
   hasNoPrinter: boolean;
   /** Print areas above 255 characters are refused, as in VBA; whether the API refuses them is not documented. */
   limitsPrintArea: boolean;
+  /**
+   * What stands between the areas of a print area: the list separator of the computer's region, as for `getRanges` in German desktop Excel
+   * (office-js issues 1167 and 1985). For `setPrintArea` it is not documented.
+   */
+  listSeparator: "," | ";";
   /** While another window of desktop Excel is in front, names are given without their type (office-js issue 5504). */
   isInBackground: boolean;
 }

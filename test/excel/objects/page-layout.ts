@@ -1,5 +1,5 @@
 /** The page layout of a sheet: settings, headers and footers, print area and titles. */
-import { addressOf, COLS, ROWS } from "../book/address";
+import { addressOf, COLS, ROWS, type Box } from "../book/address";
 import type { Sheet } from "../book/book";
 import { invalidArgument, Refusal } from "../refusal";
 import { Bag, type BagRules, type Host } from "./being";
@@ -10,6 +10,16 @@ const LONGEST_FOOTER = 255;
 /** Per cent (Excel's Page Setup). */
 const SCALE = { least: 10, most: 400 };
 const LONGEST_AREA = 255;
+
+/** The areas of an address, with the list separator of this Excel between them. */
+const printed = (bag: Bag, address: string): Box[] =>
+  address
+    .split(bag.host.switches.listSeparator)
+    .flatMap((part) => {
+      if (/[,;]/.test(part)) throw invalidArgument(`"${address}" is no address that this Excel knows.`);
+      return areasOf(bag.host.book, sheetOf(bag), part);
+    })
+    .map(({ box }) => box);
 
 /** The limit is that of the three sections together, with the code before each that is not empty: "&L", "&C", "&R". */
 const footer =
@@ -62,11 +72,7 @@ const RULES: BagRules = {
     "PageLayout.setPrintArea": (bag, area) => {
       bag.mayChange();
       const boxes =
-        area instanceof Range
-          ? [area.box]
-          : area instanceof RangeAreas
-            ? area.boxes
-            : areasOf(bag.host.book, sheetOf(bag), area as string).map(({ box }) => box);
+        area instanceof Range ? [area.box] : area instanceof RangeAreas ? area.boxes : printed(bag, area as string);
       const text = boxes.map((box) => addressOf(box, "$")).join(",");
       if (bag.host.switches.limitsPrintArea && text.length > LONGEST_AREA)
         throw invalidArgument(`A print area takes at most ${LONGEST_AREA} characters, not ${text.length}.`);

@@ -26,7 +26,14 @@ const MARGIN = 50.4;
  */
 const LONGEST_AREA = 255;
 
-const areaOf = (pages: readonly Box[]): string => pages.map(boxAddress).join(",");
+/**
+ * What stands between the areas of a print area. Some desktop Excels take only the list separator of the computer's region, in German a
+ * semicolon (office-js issues 1167 and 1985, of `Worksheet.getRanges`; the typings of `setPrintArea` do not say which they take).
+ */
+const COMMA = ",";
+const SEMICOLON = ";";
+
+const areaOf = (pages: readonly Box[], separator: string): string => pages.map(boxAddress).join(separator);
 
 /** The smallest box around pages. */
 function around(pages: readonly Box[]): Box {
@@ -48,30 +55,36 @@ function scaleOf(box: Box, { columnWidths, paper = "A4" }: SheetPlan, landscape:
   return Math.max(10, Math.min(100, Math.floor((100 * room) / width)));
 }
 
+type Set = (sheet: Excel.Worksheet, layout: Excel.PageLayout) => void;
+
 /** One setting, with words that follow "did not take"; without words, the first rows are frozen. */
 interface Setting {
   readonly what?: Message;
-  readonly set: (sheet: Excel.Worksheet, layout: Excel.PageLayout) => void;
+  readonly set: Set;
+  /** Other ways to the same, which are tried in this order if Excel refuses the first. */
+  readonly others?: readonly Set[];
 }
 
 /**
- * Makes each page an area of its own, as wide as the paper. Many pages become one area with breaks, at a scale: Excel
- * ignores breaks if it fits pages to the paper (Microsoft, "Insert, move, or delete page breaks in a worksheet").
+ * The ways to make each page an area of its own, as wide as the paper. Many pages, and pages whose areas Excel refuses, become one
+ * area with breaks, at a scale: Excel ignores breaks if it fits pages to the paper (Microsoft, "Insert, move, or delete page breaks in
+ * a worksheet").
  */
-function pagesOf(plan: SheetPlan): Setting["set"] {
+function pagesOf(plan: SheetPlan): Pick<Setting, "set" | "others"> {
   const pages = plan.pages ?? [{ row: 0, col: 0, rows: plan.rows, cols: plan.cols }];
   const landscape = isLandscape(pages, plan.columnWidths);
-  const area = areaOf(pages);
-  return (sheet, layout) => {
-    layout.orientation = landscape ? "Landscape" : "Portrait";
-    if (area.length <= LONGEST_AREA) {
+  const asAreas =
+    (area: string): Set =>
+    (_, layout) => {
+      layout.orientation = landscape ? "Landscape" : "Portrait";
       // Some desktop Excels do not fit pages unless their Page Layout tab is in front (office-js issue 1860): they keep
       // this scale.
       layout.zoom = { scale: Math.min(...pages.map((page) => scaleOf(page, plan, landscape))) };
       layout.zoom = { horizontalFitToPages: 1 };
       layout.setPrintArea(area);
-      return;
-    }
+    };
+  const withBreaks: Set = (sheet, layout) => {
+    layout.orientation = landscape ? "Landscape" : "Portrait";
     const whole = around(pages);
     layout.leftMargin = MARGIN;
     layout.rightMargin = MARGIN;
@@ -85,12 +98,18 @@ function pagesOf(plan: SheetPlan): Setting["set"] {
     sheet.verticalPageBreaks.removePageBreaks();
     for (const col of lefts.slice(1)) sheet.verticalPageBreaks.add(rangeOf(sheet, { row: 0, col, rows: 1, cols: 1 }));
   };
+  const area = areaOf(pages, COMMA);
+  if (area.length > LONGEST_AREA) return { set: withBreaks };
+  if (pages.length === 1) return { set: asAreas(area) };
+  // Breaks go across the whole sheet: they would cut pages that lie beside one another.
+  const isColumn = pages.every(({ col }) => col === pages[0]?.col);
+  return { set: asAreas(area), others: [asAreas(areaOf(pages, SEMICOLON)), ...(isColumn ? [withBreaks] : [])] };
 }
 
 function settingsOf(plan: SheetPlan): Setting[] {
   const { paper, freezeRows } = plan;
   return [
-    { what: say`the printed pages`, set: pagesOf(plan) },
+    { what: say`the printed pages`, ...pagesOf(plan) },
     ...(freezeRows > 0
       ? [
           // Refused by builds of Excel 2019 without a reason (office-js issue 2196).
@@ -127,6 +146,20 @@ function settingsOf(plan: SheetPlan): Setting[] {
 
 const NOT_FROZEN = say`Excel did not freeze the first rows of the sheet: choose View, Freeze Panes.`;
 
+/** Tries ways one after another, each in a request of its own, until Excel takes one. */
+async function isTaken(context: Excel.RequestContext, sheet: Excel.Worksheet, ways: readonly Set[]): Promise<boolean> {
+  for (const way of ways) {
+    try {
+      way(sheet, sheet.pageLayout);
+      await context.sync();
+      return true;
+    } catch {
+      // The next way is tried.
+    }
+  }
+  return false;
+}
+
 /**
  * Sets the pages and the frozen rows in one request; if it is refused, one setting after another. Returns sentences on
  * the settings that failed.
@@ -144,14 +177,10 @@ export async function layOut(
   } catch {
     const refused: Message[] = [];
     const left: Message[] = [];
-    for (const { what, set } of settings) {
-      try {
-        set(sheet, sheet.pageLayout);
-        await context.sync();
-      } catch {
-        if (what) refused.push(what);
-        else left.push(NOT_FROZEN);
-      }
+    for (const { what, set, others = [] } of settings) {
+      if (await isTaken(context, sheet, [set, ...others])) continue;
+      if (what) refused.push(what);
+      else left.push(NOT_FROZEN);
     }
     return refused.length === 0
       ? left

@@ -46,6 +46,40 @@ test("few pages are areas of their own, each as wide as the paper, with titles, 
   });
 });
 
+test("where a semicolon stands between areas, as in a German region, the pages are areas of their own as well", async () => {
+  const { layout, told } = await printed(pagesOf(3), (one) => (one.switches.listSeparator = ";"));
+  expect(told).toEqual([]);
+  expect(layout).toMatchObject({
+    zoom: { horizontalFitToPages: 1 },
+    printArea: "$A$1:$H$60,$A$61:$H$120,$A$121:$H$180",
+    titleRows: "$1:$1",
+    paperSize: "A4",
+  });
+});
+
+test("an Excel that takes several areas in no form prints one area with breaks", async () => {
+  const { layout, told, excel } = await printed(pagesOf(3), (one) =>
+    one.failures.refuse(/setPrintArea\(".*[,;]/, "InvalidArgument"),
+  );
+  expect(told).toEqual([]);
+  expect(layout.printArea).toBe("$A$1:$H$180");
+  expect(layout.zoom).toEqual({ scale: 100 });
+  expect(excel.lines.filter((line) => /horizontalPageBreaks\.add/.test(line))).toHaveLength(2);
+});
+
+test("pages beside one another are not cut by breaks: a sentence says that they were not set", async () => {
+  const plan = pagesOf(2);
+  const pages = [
+    { row: 0, col: 0, rows: 60, cols: 4 },
+    { row: 30, col: 4, rows: 90, cols: 4 },
+  ];
+  const { told, excel } = await printed({ ...plan, pages }, (one) =>
+    one.failures.refuse(/setPrintArea\(".*[,;]/, "InvalidArgument"),
+  );
+  expect(told).toEqual([expect.stringMatching(/^Excel did not take the printed pages of the sheet/)]);
+  expect(excel.lines.filter((line) => /PageBreaks\.add/.test(line))).toEqual([]);
+});
+
 test("21 pages would need 285 characters: they are one area with breaks, at a scale, since Excel ignores breaks of fitted pages", async () => {
   const { layout, told, excel } = await printed(pagesOf(21));
   expect(told).toEqual([]);
