@@ -1,13 +1,11 @@
 /** The page of `npm start`: the open-source sheet beside the pane, open on the worked demonstration. */
-import { demoSheet } from "../datasheet";
 import {
   decimalMarkIn,
   decimalMarkOf,
   drawChartsWith,
   EmbeddedPort,
-  freshHistory,
+  fromText,
   lastStep,
-  newWorkbook,
   onLongRedo,
   opening,
   redoSlowly,
@@ -222,15 +220,16 @@ async function start(): Promise<void> {
   const voice = makeVoice(element("message"), element<HTMLDialogElement>("question"), toSheet);
   translateAnswers();
   const settings = settingsOf(new URLSearchParams(location.search));
-  const [templates] = await Promise.all([fetchText("vendor/o-spreadsheet/o_spreadsheet.xml"), loadFunctions(settings)]);
+  const [templates, first] = await Promise.all([
+    fetchText("vendor/o-spreadsheet/o_spreadsheet.xml"),
+    fetchText("first-workbook.json"),
+    loadFunctions(settings),
+  ]);
 
   drawChartsWith(drawChart);
   // Undefined for the point, which is the mark of the engine itself.
   const usual = decimalMarkIn(navigator.language) === "," ? "," : undefined;
-  // The demonstration is calculated once: in the copy without undo steps, and not where it is inserted.
-  const port = new EmbeddedPort(newWorkbook(usual, { isOnlyCopied: true }));
-  await port.insertSheet(demoSheet("SI"));
-  port.attach(freshHistory(port.workbook));
+  const port = new EmbeddedPort(fromText(first, usual));
   const view = sheetView(element("sheet"), templates, voice);
   await view.show(port.workbook.model);
 

@@ -1,9 +1,9 @@
 /**
- * Builds dist: webpack makes the bundles and lists the licences of their contents, and another process makes the help
- * pages. Usage: tsx src/host/build/build.ts [--if-changed] [--development]
+ * Builds dist: webpack makes the bundles and lists the licences of their contents, and other processes make the help
+ * pages and the workbook on which the page opens. Usage: tsx src/host/build/build.ts [--if-changed] [--development]
  */
 import { spawn } from "node:child_process";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import path from "node:path";
 import type { Configuration, MultiStats } from "webpack";
@@ -61,14 +61,19 @@ async function bundle(): Promise<void> {
   writeLicences(stats, configuration.VENDOR);
 }
 
-/** Makes the help pages in a process of its own, so that both processors work. */
-const help = (): Promise<void> =>
+/** Runs a module that writes to a place within dist, in a process of its own, so that both processors work. */
+const run = (module: string, place: string, failure: string): Promise<void> =>
   new Promise((resolve, reject) =>
-    spawn(process.execPath, ["--import", "tsx", path.join(root, "src/help/make.ts"), dist], {
+    spawn(process.execPath, ["--import", "tsx", path.join(root, module), place], {
       cwd: root,
-      stdio: ["ignore", "inherit", "inherit"],
-    }).on("exit", (code) => (code === 0 ? resolve() : reject(new Error("The help pages were not made.")))),
+      stdio: ["ignore", "ignore", "inherit"],
+    }).on("exit", (code) => (code === 0 ? resolve() : reject(new Error(failure)))),
   );
+
+const help = (): Promise<void> => run("src/help/make.ts", dist, "The help pages were not made.");
+
+const firstWorkbook = (): Promise<void> =>
+  run("src/host/build/first-workbook.ts", path.join(dist, "first-workbook.json"), "The first workbook was not made.");
 
 /** Packages that package.json names and that are not installed, for instance after an update of the code. */
 const missingPackages = (): string[] =>
@@ -82,8 +87,9 @@ async function build(): Promise<void> {
   const missing = missingPackages();
   if (missing.length > 0) throw new Error(`Packages are missing (${missing.join(", ")}): run "npm ci" first.`);
   const start = Date.now();
+  mkdirSync(dist, { recursive: true });
   unmark(dist);
-  await Promise.all([bundle(), help()]);
+  await Promise.all([bundle(), help(), firstWorkbook()]);
   markBuilt(dist, inputs);
   say(`Built in ${((Date.now() - start) / 1000).toFixed(1)} s.`);
 }

@@ -15,6 +15,6 @@ export { lastStep, onLongRedo, redoSlowly } from "./steps/history";
 export { decimalMarkIn, decimalMarkOf, setDecimalMark, type DecimalMark } from "./typing/locale";
 export { EmbeddedPort } from "./port";
 export { sheetView, type SheetView, type Voice } from "./view";
-export { freshHistory, newWorkbook, type OpenWorkbook } from "./workbook";
+export { asText, fromText, newWorkbook, type OpenWorkbook } from "./workbook";
 export { opening, openXlsx, type Opened } from "./xlsx/open";
 export { saveXlsx } from "./xlsx/saving/save";

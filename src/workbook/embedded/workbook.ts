@@ -24,11 +24,24 @@ export const newWorkbook = (mark?: DecimalMark, { isOnlyCopied = false } = {}): 
   localNames: new Map(),
 });
 
-/** The same workbook without undo steps, for content that the user did not make. */
-export const freshHistory = ({ model, ...remembered }: OpenWorkbook): OpenWorkbook => {
-  const fresh = new Model(plainData(model));
-  const from = fresh.getters.getActiveSheetId();
-  const to = model.getters.getActiveSheetId();
-  if (from !== to) fresh.dispatch("ACTIVATE_SHEET", { sheetIdFrom: from, sheetIdTo: to });
-  return { model: fresh, ...remembered };
-};
+/** A workbook as JSON, without undo steps. */
+export function asText({ model, localNames }: OpenWorkbook): string {
+  const names = [...localNames].map(([sheetId, local]) => [sheetId, [...local]]);
+  return JSON.stringify({ data: plainData(model), names, front: model.getters.getActiveSheetId() });
+}
+
+/** What `asText` writes. */
+interface Kept {
+  readonly data: object;
+  readonly names: readonly (readonly [string, readonly (readonly [string, string])[]])[];
+  readonly front: string;
+}
+
+/** The workbook of a text by `asText`, with a decimal mark if one is given. */
+export function fromText(text: string, mark?: DecimalMark): OpenWorkbook {
+  const { data, names, front }: Kept = JSON.parse(text);
+  const model = new Model({ ...data, ...(mark && { settings: settingsFor(mark) }) });
+  const from = model.getters.getActiveSheetId();
+  if (from !== front) model.dispatch("ACTIVATE_SHEET", { sheetIdFrom: from, sheetIdTo: front });
+  return { model, localNames: new Map(names.map(([sheetId, local]) => [sheetId, new Map(local)])) };
+}

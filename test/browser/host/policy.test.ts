@@ -11,6 +11,7 @@ import { fileOf, paneFrame, showSheet, typeInCell, watchPolicy, withBrowser, typ
 const LOADED = [
   "",
   "first-minutes.html",
+  "first-workbook.json",
   "functions.js",
   "functions.json",
   "help.html",
