@@ -192,11 +192,9 @@ const castSaysWhy = {
 };
 
 export default tseslint.config(
-  { ignores: ["dist", "node_modules", "artifacts", "coverage"] },
-  ...tseslint.configs.recommended,
-  { rules: { "@typescript-eslint/no-explicit-any": "off" } },
   {
-    files: ["src/**"],
+    files: ["src/**/*.{ts,tsx,mjs}"],
+    languageOptions: { parser: tseslint.parser },
     plugins: { own: { rules: { "cast-says-why": castSaysWhy, "no-cycle": noCycle, "one-way": oneWay } } },
     rules: {
       "no-console": "error",
@@ -228,21 +226,7 @@ export default tseslint.config(
     plugins: { "react-hooks": hooks },
     rules: { "react-hooks/rules-of-hooks": "error", "react-hooks/exhaustive-deps": "error" },
   },
-  {
-    files: ["webpack.config.js", "test/functions/built.js"],
-    rules: { "@typescript-eslint/no-require-imports": "off" },
-  },
   { files: ["src/host/serve.mjs"], rules: { "no-console": "off" } },
-  {
-    files: ["test/**"],
-    ignores: ["test/properties.ts"],
-    rules: {
-      "no-restricted-imports": [
-        "error",
-        { name: "fast-check", message: "import fc from test/properties: it sets the seed" },
-      ],
-    },
-  },
   {
     // A cast hides from the type checker a word that Excel does not know. Where no type can express it, the rule is
     // disabled for the line, with a comment that says why.
