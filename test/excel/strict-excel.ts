@@ -52,6 +52,15 @@ const DELAY_FOR_CELL_EDIT = 64;
 
 const PLATFORMS: Readonly<Record<Platform, string>> = { web: "OfficeOnline", desktop: "PC", mac: "Mac" };
 
+/** A number above those of the ids in a workbook that is copied, and of what was deleted from it. */
+const idsTaken = ({ sheets }: Book): number =>
+  1_000_000 +
+  Math.max(
+    ...sheets.flatMap(({ id, charts }) =>
+      [id, ...charts.map((chart) => chart.id)].map((one) => Number(/\d+/.exec(one))),
+    ),
+  );
+
 export class StrictExcel implements Office, Behind {
   readonly book: Book;
   readonly steps: Step[] = [];
@@ -87,8 +96,7 @@ export class StrictExcel implements Office, Behind {
     declared,
     book,
   }: Options = {}) {
-    // The ids of a copied workbook are taken.
-    this.ids = book ? 1_000_000 : 0;
+    this.ids = book ? idsTaken(book) : 0;
     this.platform = platform;
     this.locale = locale;
     this.requirements = new Requirements(version, platform, declared);

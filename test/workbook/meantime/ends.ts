@@ -35,6 +35,12 @@ export interface Compared {
   readonly theirsFirst: () => Promise<End>;
 }
 
+/** Carries work out when it is asked for the first time, and gives the same end to all who ask. */
+export function once(work: () => Promise<End>): () => Promise<End> {
+  let end: Promise<End> | undefined;
+  return () => (end ??= work());
+}
+
 /**
  * "done": as if the operation had come first, or as if it alone had been carried out and the second pane had been refused. "after": as if it had come last. "both": each has
  * made a sheet of its own, and nothing is lost. "refused": the operation changed nothing, and says so. "wrong" may not be.

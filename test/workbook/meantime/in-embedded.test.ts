@@ -10,7 +10,7 @@ import type { WorkbookPort } from "../../../src/workbook/port";
 import { cutOff } from "../../../src/pane/live/unfinished";
 import { opened } from "../embedded/opened";
 import { turns } from "../../turns";
-import { called, type Compared, type End } from "./ends";
+import { called, once, type Compared, type End } from "./ends";
 import { SECOND_PANE } from "./faults";
 import { OPERATIONS, type Operation } from "./operations";
 import { both } from "./sheets";
@@ -117,27 +117,40 @@ const ON_SHEETS = Object.entries(OPERATIONS).filter(
   ([name, { isOneSheet }]) => !isOneSheet && !/formulas again/.test(name),
 );
 
-async function callsOf(operation: Operation): Promise<number> {
-  const port = await begin(operation);
-  let calls = 0;
-  await operation.work(watched(port, (n) => void (calls = n)));
-  return calls;
+/** An operation that nobody disturbs, for every change that is compared with it. */
+interface Undisturbed {
+  readonly begun: End;
+  readonly ours: End;
+  /** How often it calls the port. */
+  readonly calls: number;
+  /** How many of its steps are taken back until the workbook is as it was. */
+  readonly steps: number;
 }
 
-async function ends(operation: Operation, what: string, calls: number): Promise<string[]> {
+async function undisturbed(operation: Operation): Promise<Undisturbed> {
+  const port = await begin(operation);
+  const begun = await endOf(port);
+  let calls = 0;
+  await operation.work(watched(port, (n) => void (calls = n)));
+  const ours = await endOf(port);
+  let steps = 0;
+  for (; (await bookOf(port)) !== begun.book && steps < 9; steps++) dispatch(port, "REQUEST_UNDO");
+  return { begun, ours, calls, steps };
+}
+
+async function ends(operation: Operation, what: string, { begun, ours, calls }: Undisturbed): Promise<string[]> {
   const act = FAULTS[what]!;
   const [alone, second] = [await begin(operation), await begin(operation)];
-  const begun = await endOf(alone);
   await act(alone, operation);
-  const ours = await run(second, () => operation.work(second));
+  await operation.work(second);
   await act(second, operation);
   const compared: Compared = {
     ...{ what, begun, ours, theirs: await endOf(alone), oursFirst: await endOf(second) },
-    theirsFirst: async () => {
+    theirsFirst: once(async () => {
       const first = await begin(operation);
       await act(first, operation);
       return run(first, () => operation.work(first));
-    },
+    }),
   };
   const all: string[] = [];
   for (const n of tried(upTo(calls))) {
@@ -149,30 +162,20 @@ async function ends(operation: Operation, what: string, calls: number): Promise<
 }
 
 describe.each(ON_SHEETS)("%s", (name, operation) => {
-  let calls = 0;
-  beforeAll(async () => void (calls = await callsOf(operation)));
+  let made: Undisturbed;
+  beforeAll(async () => void (made = await undisturbed(operation)));
 
   test.each(Object.keys(FAULTS))("%s", async (what) => {
-    expectEnds(await ends(operation, what, calls), SEEN[name]?.[what] ?? "done");
+    expectEnds(await ends(operation, what, made), SEEN[name]?.[what] ?? "done");
   });
 
-  test("each of its steps is taken back", async () => {
-    const port = await begin(operation);
-    const untouched = await bookOf(port);
-    await operation.work(port);
-    let steps = 0;
-    while ((await bookOf(port)) !== untouched && steps < 9) {
-      dispatch(port, "REQUEST_UNDO");
-      steps++;
-    }
-    const got = String(steps);
+  test("each of its steps is taken back", () => {
+    const got = String(made.steps);
     expect(got).toBe(String(STEPS[name] ?? 1));
   });
 
   test("the pane is closed", async () => {
-    const [begun, whole] = [await begin(operation), await begin(operation)];
-    const untouched = await bookOf(begun);
-    const after = (await run(whole, () => operation.work(whole))).book;
+    const { begun, ours, calls } = made;
     const all: string[] = [];
     for (const n of tried(upTo(calls))) {
       const port = await begin(operation);
@@ -180,7 +183,7 @@ describe.each(ON_SHEETS)("%s", (name, operation) => {
       void operation.work(watched(port, (at) => (at >= n ? never : undefined))).catch(() => undefined);
       await turns(20);
       const book = await bookOf(port);
-      const end = book === untouched ? "as it was" : book === after ? "done" : "half done";
+      const end = book === begun.book ? "as it was" : book === ours.book ? "done" : "half done";
       const said = (await cutOff(port)).map(({ kind, sheet }) => `${kind} of ${sheet}`);
       const told = said.length > 0 ? `${end}, says: ${said.join(", ")}` : end;
       all.push(told);

@@ -9,7 +9,7 @@ import { putBehind } from "../../excel/library";
 import type { StrictExcel } from "../../excel/strict-excel";
 import { seen } from "../office/meantime/book-as-text";
 import { bookBefore, standInOf } from "./before";
-import { called, type Compared, type End } from "./ends";
+import { called, once, type Compared, type End } from "./ends";
 import { carryOut, FAULTS } from "./faults";
 import { OPERATIONS, type Operation } from "./operations";
 import { SEEN } from "./seen-in-excel";
@@ -69,21 +69,43 @@ interface Cost {
   readonly first?: number;
 }
 
-async function ends(operation: Operation, what: string, before: Book, cost: Cost): Promise<string[]> {
+/** An operation that nobody disturbs, for every change that is compared with it. */
+interface Undisturbed {
+  readonly before: Book;
+  readonly begun: End;
+  readonly after: Book;
+  readonly ours: End;
+  readonly cost: Cost;
+}
+
+async function undisturbed(operation: Operation): Promise<Undisturbed> {
+  const before = await bookBefore(operation);
+  const begun = endOf(standInOf(before));
+  const excel = standInOf(before);
+  let trips = 0;
+  const ours = await of(excel, async () => void ({ trips } = await excel.cost(() => operation.work(port))));
+  const begins = excel.steps.find(({ line }) => line.includes("worksheets.add("))?.batch;
+  const cost = { trips, ...(operation.isOneSheet && begins !== undefined && { first: begins + 1 }) };
+  return { before, begun, after: excel.picture(), ours, cost };
+}
+
+async function ends(
+  operation: Operation,
+  what: string,
+  { before, begun, after, ours, cost }: Undisturbed,
+): Promise<string[]> {
   const act = FAULTS[what]!;
-  const [alone, second] = [standInOf(before), standInOf(before)];
+  const [alone, second] = [standInOf(before), standInOf(after)];
   const compared: Compared = {
-    what,
-    begun: endOf(standInOf(before)),
+    ...{ what, begun, ours },
     theirs: await of(alone, () => carryOut(act, alone, operation)),
-    theirsFirst: async () => {
+    theirsFirst: once(async () => {
       const first = standInOf(before);
       return of(first, async () => {
         await carryOut(act, first, operation);
         return run(operation);
       });
-    },
-    ours: await of(second, () => run(operation)),
+    }),
     oursFirst: await of(second, () => carryOut(act, second, operation)),
   };
   const all: string[] = [];
@@ -103,17 +125,10 @@ async function ends(operation: Operation, what: string, before: Book, cost: Cost
 }
 
 describe.each(Object.entries(OPERATIONS))("%s", (name, operation) => {
-  let before: Book;
-  let cost: Cost = { trips: 0 };
-  beforeAll(async () => {
-    before = await bookBefore(operation);
-    const excel = standInOf(before);
-    const { trips } = await excel.cost(() => operation.work(port));
-    const begins = excel.steps.find(({ line }) => line.includes("worksheets.add("))?.batch;
-    cost = { trips, ...(operation.isOneSheet && begins !== undefined && { first: begins + 1 }) };
-  });
+  let made: Undisturbed;
+  beforeAll(async () => void (made = await undisturbed(operation)));
 
   test.each(faultsOf(operation))("%s", async (what) => {
-    expectEnds(await ends(operation, what, before, cost), SEEN[name]?.[what] ?? "done");
+    expectEnds(await ends(operation, what, made), SEEN[name]?.[what] ?? "done");
   });
 });
