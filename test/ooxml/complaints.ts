@@ -51,13 +51,13 @@ export function schemaComplaintsOfEach(files: readonly Package[]): string[][] {
   return said;
 }
 
-/** The complaints of the schemas about each part. */
-export const schemaComplaints = (file: Package): string[] => schemaComplaintsOfEach([file])[0];
-
 /** The complaints of the package rules and of Excel's rules. */
 export const ruleComplaints = (file: Package): string[] => Object.values(RULES).flatMap((rule) => rule(file));
 
-export function complaintsOf(given: Uint8Array): string[] {
-  const file = new Package(given);
-  return [...schemaComplaints(file), ...ruleComplaints(file)];
+/** All complaints about each file. */
+export function complaintsOfEach(given: readonly Uint8Array[]): string[][] {
+  const files = given.map((bytes) => new Package(bytes));
+  return schemaComplaintsOfEach(files).map((said, index) => [...said, ...ruleComplaints(files[index])]);
 }
+
+export const complaintsOf = (given: Uint8Array): string[] => complaintsOfEach([given])[0];
