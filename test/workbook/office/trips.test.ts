@@ -1,6 +1,6 @@
 /** @jest-environment jsdom */
 /**
- * The round trips to Excel that the pane costs, on a workbook of 1, 10 and 40 data sheets, counted by the strict
+ * The round trips to Excel that the pane costs, on a workbook of 1 and of 40 data sheets, counted by the strict
  * stand-in: to open the pane, to come to each screen, and for actions of a person beside it. The last request of each
  * piece of work only releases what the library kept; it counts too.
  */
@@ -89,7 +89,7 @@ const MOST_BYTES = 1.05;
 test("a keystroke and a move of the cursor cost as little on 40 data sheets as on one", async () => {
   const found: Record<number, Record<string, unknown>> = {};
   const bytes: Record<number, number> = {};
-  for (const count of [1, 10, 40]) {
+  for (const count of [1, 40]) {
     const excel = await workbook(count);
     const { name } = excel.book.sheets[1];
     jest.useFakeTimers();
@@ -151,7 +151,6 @@ test("a keystroke and a move of the cursor cost as little on 40 data sheets as o
     jest.useRealTimers();
     found[count] = costs;
   }
-  expect(found[10]).toEqual(found[1]);
   expect(found[40]).toEqual(found[1]);
   expect(found[1]).toEqual({ ...MOST, elsewhere: ELSEWHERE });
   expect(bytes[40] / bytes[1]).toBeLessThan(MOST_BYTES);
