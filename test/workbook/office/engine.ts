@@ -16,19 +16,27 @@ const ERRORS: Readonly<Record<string, string>> = {
   "#CYCLE": "#REF!",
 };
 
-export const shownBy =
-  (engine: EmbeddedPort): Evaluator =>
-  (_, { sheet, row, col }) => {
-    const { getters } = engine.workbook.model;
-    const sheetId = getters.getSheetIdByName(sheet);
-    if (!sheetId) return undefined;
-    const value = (at: { row: number; col: number }): CellValue => {
-      const shown = (getters.getEvaluatedCell({ sheetId, ...at }).value ?? "") as CellValue;
-      return ERRORS[String(shown)] ?? shown;
-    };
-    const zone = getters.getSpreadZone({ sheetId, row, col });
-    if (!zone || (zone.top === zone.bottom && zone.left === zone.right)) return value({ row, col });
-    return Array.from({ length: zone.bottom - zone.top + 1 }, (_line, r) =>
-      Array.from({ length: zone.right - zone.left + 1 }, (_cell, c) => value({ row: row + r, col: col + c })),
-    );
+/** Nothing changes the engine meanwhile: each cell is asked once, and not again after every write to the stand-in. */
+export function shownBy(engine: EmbeddedPort): Evaluator {
+  const known = new Map<string, ReturnType<Evaluator>>();
+  return (_, { sheet, row, col }) => {
+    const key = `${sheet} ${row} ${col}`;
+    if (!known.has(key)) known.set(key, shownAt(engine, sheet, row, col));
+    return known.get(key);
   };
+}
+
+function shownAt({ workbook: { model } }: EmbeddedPort, sheet: string, row: number, col: number) {
+  const { getters } = model;
+  const sheetId = getters.getSheetIdByName(sheet);
+  if (!sheetId) return undefined;
+  const value = (at: { row: number; col: number }): CellValue => {
+    const shown = (getters.getEvaluatedCell({ sheetId, ...at }).value ?? "") as CellValue;
+    return ERRORS[String(shown)] ?? shown;
+  };
+  const zone = getters.getSpreadZone({ sheetId, row, col });
+  if (!zone || (zone.top === zone.bottom && zone.left === zone.right)) return value({ row, col });
+  return Array.from({ length: zone.bottom - zone.top + 1 }, (_line, r) =>
+    Array.from({ length: zone.right - zone.left + 1 }, (_cell, c) => value({ row: row + r, col: col + c })),
+  );
+}
