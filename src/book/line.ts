@@ -1,6 +1,6 @@
 /** A formula with its numbers put in and its result, in one line: "e = (H - H_s) / H_s = (25.400 - 10.367) / 10.367 = 1.450". */
 import { given, then, type Outcome } from "../reduction/outcome";
-import { listWord, type Message, type Value } from "../reduction/message";
+import { listWord, say, type Message, type Value } from "../reduction/message";
 import { nth } from "../reduction/numeric/lists";
 import { convertMeasured, ownUnit, type Argument, type Constant, type Formula, type Measured } from "./formulas";
 
@@ -133,14 +133,16 @@ export function working(
   });
 }
 
-/** A number with decimals, or a unit that another language writes in another way. */
-const WORDED = /\d+\.\d+|[a-z]+2?\/(?:yr|day)/g;
+/** A number with decimals, a unit that another language writes in another way, or a symbol whose index is a word: "M_wet". */
+const WORDED = /\d+\.\d+|[a-z]+2?\/(?:yr|day)|M_[a-z]{3,}/g;
 
 /**
- * The line of a formula as a message: its numbers are shown with the decimal sign of the language, and a unit as the
- * sheet writes it; the rest is the same in every language.
+ * The line of a formula as a message: its numbers are shown with the decimal sign of the language, a unit as the sheet
+ * writes it, and a symbol such as M_wet with the index of the language; the rest is the same in every language.
  */
 export const inNumbers = (text: string): Message => ({
   said: text.split(WORDED),
-  values: (text.match(WORDED) ?? []).map((part): Value => (/^\d/.test(part) ? { digits: part } : listWord(part))),
+  values: (text.match(WORDED) ?? []).map(
+    (part): Value => (/^\d/.test(part) ? { digits: part } : /_/.test(part) ? say([part]) : listWord(part)),
+  ),
 });

@@ -135,7 +135,7 @@ export function WORKING(
     else if (found) units[found.measures] = found.unit;
     else if (known !== "english")
       return refuseCell(
-        say`"${verbatim(word)}" is no unit of anything in ${verbatim(`${formula.id}: ${formula.symbol} = ${formula.expression}`)}`,
+        say`"${verbatim(word)}" is no unit of anything in ${inNumbers(`${formula.id}: ${formula.symbol} = ${formula.expression}`)}`,
       );
   }
   // After the last number a blank cell is ignored, whether it comes as null or as 0.

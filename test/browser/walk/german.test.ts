@@ -70,9 +70,6 @@ const NAME = new RegExp(
   "g",
 );
 
-/** A symbol of a formula with its index ("M_wet"), which is the same in every language. */
-const SYMBOL = /(?<!\p{L})\p{L}_\p{L}+/gu;
-
 /** Words of the trade and names that German has too, and the codes of AGS4, which are English by its standard. */
 const REPEATED = [
   ...["demonstration.xlsx", "Consolidation test", "licences.txt", "Chart.js", "Ctrl", "Shift"],
@@ -143,7 +140,7 @@ withBrowser("in German", (openPage) => {
   /** Adds the texts with English words, without what is repeated unchanged. */
   const look = async (where: string, at: Frame | Page = frame): Promise<void> => {
     for (const text of await seenIn(at)) {
-      const own = text.replace(NAME, " ").replace(SYMBOL, " ").replace(repeated, " ");
+      const own = text.replace(NAME, " ").replace(repeated, " ");
       const english = wordsOf(own).filter((word) => ENGLISH.has(word));
       if (english.length > 0) left.add(`${where}: ${text.slice(0, 160)} (${english.slice(0, 4).join(", ")})`);
     }

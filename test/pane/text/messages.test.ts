@@ -50,6 +50,11 @@ const NEWS_TEMPLATES = NEWS.flatMap(({ sentences }) => sentences);
 /** So are the names of the numbers of a formula. */
 const NUMBERS_OF_FORMULAS = FORMULAS.flatMap(({ arguments: numbers }) => numbers.map(({ name }) => name));
 
+/** Symbols whose index is a word; alpha is the same in every language. */
+const SYMBOLS = FORMULAS.flatMap(({ symbol, arguments: numbers }) => [symbol, ...numbers.map((one) => one.symbol)]).filter(
+  (symbol) => /_(?!alpha)[a-z]{3,}/.test(symbol),
+);
+
 /** Words that worksheet functions answer, and names of units that they refuse. */
 const ANSWERED = [
   ...["pass", "stop", "cannot be asked", "over", "not yet", "cannot be told"],
@@ -69,6 +74,7 @@ const TEMPLATES = [
     ...filesOf(SOURCES).flatMap(templatesOf),
     ...NEWS_TEMPLATES,
     ...NUMBERS_OF_FORMULAS,
+    ...SYMBOLS,
     ...ANSWERED,
     ...OF_LIMITS,
     ...ADOPTED,

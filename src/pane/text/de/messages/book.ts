@@ -1,5 +1,11 @@
-/** The working of the calculation book. Formulas are the same in every language. */
+/** The working of the calculation book. Formulas are the same in every language, but for symbols whose index is a word. */
 export const book: Readonly<Record<string, string>> = {
+  // Symbols. m, m_d and m_B with these indices are those of DIN 18121 (from memory); ges and R are common practice, no source.
+  M_wet: "M_f",
+  M_dry: "M_d",
+  M_tare: "M_B",
+  M_all: "M_ges",
+  M_ring: "M_R",
   "no working: one of its numbers is not on the sheet, or the method refused":
     "kein Rechengang: eine seiner Zahlen steht nicht auf dem Blatt, oder das Verfahren ist nicht anwendbar",
   "the {0}": "{0}",
@@ -91,8 +97,8 @@ export const book: Readonly<Record<string, string>> = {
   "the curve chosen at the in-situ stress, straight between two points on log of stress":
     "die gewählte Kurve bei der In-situ-Spannung, gerade zwischen zwei Punkten auf dem Logarithmus der Spannung",
   "the curve chosen at the in-situ stress and the increase, straight between two loads on log of stress":
-    "die gewählte Kurve bei In-situ-Spannung und Erhöhung, gerade zwischen zwei Laststufen auf dem Logarithmus der Spannung",
-  "cv at the in-situ stress and half the increase: {0}": "cv bei der In-situ-Spannung und halber Erhöhung: {0}",
+    "die gewählte Kurve bei der In-situ-Spannung und nach dem Zuwachs, gerade zwischen zwei Laststufen auf dem Logarithmus der Spannung",
+  "cv at the in-situ stress and half the increase: {0}": "cv bei der In-situ-Spannung und dem halben Zuwachs: {0}",
   "1 load": "1 Laststufe",
   "{0} loads": "{0} Laststufen",
   "the geometric mean of the cv of {0} from {1} to {2}, {3} to {4}":
