@@ -8,7 +8,7 @@
 import { say } from "../../message";
 import { given, notApplicable } from "../../outcome";
 import { at, meetingPoint } from "../../numeric/straight-line";
-import { nearYield, straightPoints, type Method } from "./method";
+import { nearYield, straightPoints, yieldLine, yieldMark, type Method } from "./method";
 import { lineThrough } from "../shape/straight-parts";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
 
@@ -30,24 +30,15 @@ export const bilogarithmic: Method = ({ curve, parts }) => {
         style: "points",
         points: points.map(({ stress }, i) => [stress, nth(y, i)] as const),
       },
-      {
-        label: "line before yield",
-        style: "construction",
-        points: [firstOf(x), meets + 0.1].map((v) => [10 ** v, at(before, v)] as const),
-      },
-      {
-        label: "line after yield",
-        style: "construction",
-        points: [meets - 0.05, nth(x, virgin.to)].map((v) => [10 ** v, at(after, v)] as const),
-      },
-      {
-        label: "preconsolidation stress",
-        style: "guide",
-        points: [
-          [10 ** meets, at(after, meets)],
-          [10 ** meets, lastOf(y)],
-        ],
-      },
+      yieldLine(
+        "before",
+        [firstOf(x), meets + 0.1].map((v) => [10 ** v, at(before, v)] as const),
+      ),
+      yieldLine(
+        "after",
+        [meets - 0.05, nth(x, virgin.to)].map((v) => [10 ** v, at(after, v)] as const),
+      ),
+      yieldMark(10 ** meets, at(after, meets), lastOf(y)),
     ],
   });
 };

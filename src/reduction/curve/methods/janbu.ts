@@ -8,7 +8,7 @@
  */
 import { say, listed } from "../../message";
 import { given, notApplicable } from "../../outcome";
-import { shown, type Method } from "./method";
+import { shown, yieldMark, type Method } from "./method";
 import { firstOf, nth } from "../../numeric/lists";
 
 const COARSEST = 1.6;
@@ -44,14 +44,7 @@ export const janbu: Method = ({ curve, parts, scatter }) => {
     lines: [
       { label: "modulus", style: "points", points: steps.map(({ mean, modulus }) => [mean, modulus] as const) },
       { label: "modulus", style: "curve", points: steps.map(({ mean, modulus }) => [mean, modulus] as const) },
-      {
-        label: "preconsolidation stress",
-        style: "guide",
-        points: [
-          [stress, modulus(peak)],
-          [stress, 0],
-        ],
-      },
+      yieldMark(stress, modulus(peak), 0),
     ],
   });
 };

@@ -85,9 +85,23 @@ export const ruled = (
   points: [from, to].map((x) => [10 ** x, valueAt(curve, at(line, x))] as const),
 });
 
-/** The vertical line from the yield point on the virgin line to the level of the last reading. */
-export const yieldGuide = (curve: FirstLoading, virginLine: Line, x: number): ConstructionLine => ({
+/** The vertical line at the preconsolidation stress, between two values of the method's plot. */
+export const yieldMark = (stress: number, from: number, to: number): ConstructionLine => ({
   label: "preconsolidation stress",
   style: "guide",
-  points: [at(virginLine, x), lastOf(curve.u)].map((u) => [10 ** x, valueAt(curve, u)] as const),
+  points: [
+    [stress, from],
+    [stress, to],
+  ],
+});
+
+/** The vertical line from the yield point on the virgin line to the level of the last reading. */
+export const yieldGuide = (curve: FirstLoading, virginLine: Line, x: number): ConstructionLine =>
+  yieldMark(10 ** x, valueAt(curve, at(virginLine, x)), valueAt(curve, lastOf(curve.u)));
+
+/** The straight line before or after yield, through two points of the method's plot. */
+export const yieldLine = (side: "before" | "after", points: ConstructionLine["points"]): ConstructionLine => ({
+  label: `line ${side} yield`,
+  style: "construction",
+  points,
 });

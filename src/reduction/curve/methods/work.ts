@@ -10,7 +10,7 @@ import { say } from "../../message";
 import { given, notApplicable } from "../../outcome";
 import { at, meetingPoint } from "../../numeric/straight-line";
 import type { FirstLoading } from "../shape/first-loading";
-import { nearYield, straightPoints, type Method } from "./method";
+import { nearYield, straightPoints, yieldLine, yieldMark, type Method } from "./method";
 import { lineThrough } from "../shape/straight-parts";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
 
@@ -40,24 +40,15 @@ export const work: Method = ({ curve, parts }) => {
     remarks: [],
     lines: [
       { label: "work", style: "points", points: stress.map((s, i) => [s, nth(done, i)] as const) },
-      {
-        label: "line before yield",
-        style: "construction",
-        points: [firstOf(stress), meets * 1.2].map((s) => [s, at(before, s)] as const),
-      },
-      {
-        label: "line after yield",
-        style: "construction",
-        points: [meets * 0.9, end].map((s) => [s, at(after, s)] as const),
-      },
-      {
-        label: "preconsolidation stress",
-        style: "guide",
-        points: [
-          [meets, at(after, meets)],
-          [meets, 0],
-        ],
-      },
+      yieldLine(
+        "before",
+        [firstOf(stress), meets * 1.2].map((s) => [s, at(before, s)] as const),
+      ),
+      yieldLine(
+        "after",
+        [meets * 0.9, end].map((s) => [s, at(after, s)] as const),
+      ),
+      yieldMark(meets, at(after, meets), 0),
     ],
   });
 };
