@@ -1,23 +1,24 @@
 /** Lays an Outcome out for the sheet, or throws the error that the cell shows. */
 import type { ConstructionLine } from "../reduction/construction";
 import { joined, say, verbatim, type Message } from "../reduction/message";
+import { LANGUAGE_TAGS } from "../record/cell-rows";
 import { englishWord } from "../record/cells";
 import { told } from "../record/told";
 import { firstOf, nth } from "../reduction/numeric/lists";
 import { badInput, type Outcome, type Refusal } from "../reduction/outcome";
-import { CellError, isNoWord, languageAsked, toChoice } from "./cells";
+import { asText, CellError, isNoWord, languageAsked, toChoice } from "./cells";
 
-/** One line of a spilled answer: its label (also the word for `item`), value and unit. */
+/** One line of a spilled answer: its label (also the word for `item`), value, and unit or basis. */
 export interface Item {
   readonly label: string;
   readonly value: number | Message | undefined;
-  readonly unit: string;
+  readonly unit: string | Message;
   /** Why there is no value, if `value` is undefined: a formula that asks for this item alone shows the refusal. */
   readonly missing?: Refusal | undefined;
 }
 
 /** A line of an answer. `missing` says why there is no value, if there is none: "cv needs the height". */
-export const line = (label: string, value: Item["value"], unit = "", missing?: Refusal): Item => ({
+export const line = (label: string, value: Item["value"], unit: Item["unit"] = "", missing?: Refusal): Item => ({
   label,
   value,
   unit,
@@ -34,7 +35,7 @@ export function valueOf<T>(outcome: Outcome<T>): T {
  * The line of one value that has its own outcome. A refusal leaves the line blank; a formula that asks for the item
  * alone shows the reason.
  */
-export const itemOf = (label: string, outcome: Outcome<number>, unit: string): Item =>
+export const itemOf = (label: string, outcome: Outcome<number>, unit: Item["unit"]): Item =>
   outcome.ok ? line(label, outcome.value, unit) : line(label, undefined, unit, outcome);
 
 /** What a cell of remarks shows: "ok", or the remarks one after another. */
@@ -46,27 +47,46 @@ export const remarkIn = (language: string, remarks: readonly Message[]): string 
 /** The remarks of an outcome; a refusal has none. */
 export const remarksOf = <T>(outcome: Outcome<T>): readonly Message[] => (outcome.ok ? outcome.remarks : []);
 
+/** A text in the language with this tag: a label, a unit or a basis. */
+const textIn = (text: string | Message, language: string): string =>
+  told(typeof text === "object" ? text : say([text]), language);
+
+/** Whether the item is this English word, or that of another language for it. */
+export const asksFor = (item: unknown, word: string): boolean => englishWord(asText(item)).toLowerCase() === word;
+
+/** Whether the whole table is asked for: there is no item, or it names a language. */
+export const isTable = (item: unknown): boolean => isNoWord(item) || asksFor(item, "english");
+
+/** The label that the item is in another language, as the whole table in that language shows it. */
+const labelElsewhere = (labels: readonly string[], item: unknown): string | undefined =>
+  labels.find((label) => LANGUAGE_TAGS.some((tag) => textIn(label, tag).toLowerCase() === asText(item).toLowerCase()));
+
 /**
  * The whole table (label, value, unit; the last row is `remark`), or the one item that was asked for, as an array of
  * one cell: a function that may spill is declared `any[][]`, and Excel then always expects an array. In the table a
  * missing value is blank; an item asked for alone is an error with the reason: #N/A if the method does not apply,
  * otherwise #VALUE!. Texts are in the language of the word that asks for the item, or for the refusal; the labels and
- * units of the table stay English.
+ * units of the table are English unless the item is the name of another language, such as "Deutsch".
  */
 export function answer(items: readonly Item[], remarks: readonly Message[], item: unknown, refusal?: unknown): any[][] {
   const language = languageAsked(item, refusal);
   const shown = (value: Item["value"]) => (typeof value === "object" ? told(value, language) : value);
   const all = [...items, line("remark", remarkOf(remarks))];
-  if (isNoWord(item)) return all.map(({ label, value, unit }) => [label, shown(value) ?? "", unit]);
+  const ofTable = languageAsked(item);
+  if (isTable(item))
+    return all.map(({ label, value, unit }) => [textIn(label, ofTable), shown(value) ?? "", textIn(unit, ofTable)]);
   const labels = all.map(({ label }) => label);
-  const wanted = toChoice(item, say`the item`, labels, firstOf(labels));
+  const wanted = labelElsewhere(labels, item) ?? toChoice(item, say`the item`, labels, firstOf(labels));
   const found = nth(all, labels.indexOf(wanted));
   return [[shown(found.value) ?? valueOf(found.missing ?? badInput(say`${verbatim(wanted)} is not available`))]];
 }
 
-/** The points of lines, each in a row with the label of its line. */
-export const rowsOfLines = (lines: readonly ConstructionLine[]): any[][] =>
-  lines.flatMap(({ label, points }) => points.map(([x, y]) => [label, x, y]));
+/** The points of lines, each in a row with the label of its line in the language that is asked for. */
+export const rowsOfLines = (lines: readonly ConstructionLine[], language: unknown): any[][] =>
+  lines.flatMap(({ label, points }) => {
+    const own = textIn(label, languageAsked(language));
+    return points.map(([x, y]) => [own, x, y]);
+  });
 
 /** A list of numbers as a column. */
 export const column = (values: readonly number[]): number[][] => values.map((value) => [value]);
@@ -94,7 +114,8 @@ export function toldOrThrown(
   } catch (error) {
     if (!(error instanceof CellError)) throw error;
     const reason = told(error.reason, languageAsked(item, refusal));
-    if (isNoWord(item)) return [...rows.map((label) => [label, "", ""]), ["remark", reason, ""]];
-    return [[englishWord(String(item)).toLowerCase() === "remark" ? reason : ""]];
+    return isTable(item)
+      ? [...rows, "remark"].map((label) => [textIn(label, languageAsked(item)), label === "remark" ? reason : "", ""])
+      : [[asksFor(item, "remark") ? reason : ""]];
   }
 }

@@ -182,9 +182,12 @@ export function toChoice<T extends string>(argument: unknown, name: Message, cho
   return found ?? refuseCell(say`${name} is "${verbatim(word)}": use one of ${listed(choices.map(verbatim))}`);
 }
 
+/** What an argument holds, as a text. */
+export const asText = (argument: unknown): string => String(single(argument)).trim();
+
 /** The tag of the language of the words that a formula asks with: of the first word that is not English, otherwise "en". */
 export const languageAsked = (...words: readonly unknown[]): string =>
-  words.map((word) => languageOfWord(String(single(word)))).find(Boolean) ?? "en";
+  words.map((word) => languageOfWord(asText(word))).find(Boolean) ?? "en";
 
 /** A unit of the quantity; `fallback` if omitted. */
 export function toUnit(argument: unknown, quantity: Quantity, fallback: string): string {

@@ -18,7 +18,7 @@ import { LUNNE_NAMES, sampleQuality } from "../reduction/curve/sample-quality";
 import * as stiffness from "../reduction/curve/stiffness";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { temperatureFactor } from "../reduction/curve/viscosity";
-import { asTyped, distinct, english, say, verbatim } from "../reduction/message";
+import { asTyped, distinct, say, verbatim } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import { badInput, then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
@@ -143,6 +143,7 @@ function inWords([label, value, note]: readonly any[], language: string): any[] 
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
  * @param [drawing_slope] Slope at which the virgin line is drawn, rise over run on the paper: 1.5 if left out.
+ * @param [language] Language of the answer: "English" (default) or "Deutsch".
  * @returns Rows of label, x (stress) and y (value).
  * @example =CLAY.CASAGRANDE_LINES(C2:C18,D2:D18)
  * @refuses =CLAY.CASAGRANDE_LINES(C2:C5,D2:D5)
@@ -155,8 +156,9 @@ export function CASAGRANDE_LINES(
   kind?: any,
   picks?: any[][],
   drawing_slope?: any,
+  language?: any,
 ): any[][] {
-  return rowsOfLines(valueOf(reduceTest([stresses, values, kind], "casagrande", picks, drawing_slope)).lines);
+  return rowsOfLines(valueOf(reduceTest([stresses, values, kind], "casagrande", picks, drawing_slope)).lines, language);
 }
 
 /**
@@ -166,14 +168,15 @@ export function CASAGRANDE_LINES(
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
+ * @param [language] Language of the answer: "English" (default) or "Deutsch".
  * @returns Rows of label, x (stress) and y (work).
  * @example =CLAY.WORK_LINES(C2:C18,D2:D18)
  * @refuses =CLAY.WORK_LINES(C2:C5,D2:D5)
  * @source Becker, D.E., Crooks, J.H.A., Been, K., Jefferies, M.G., 1987, Work as a criterion for determining in situ and yield stresses in clays, Canadian Geotechnical Journal 24(4), 549-564.
  * @picture work
  */
-export function WORK_LINES(stresses: any[][], values: any[][], kind?: any, picks?: any[][]): any[][] {
-  return rowsOfLines(valueOf(reduceTest([stresses, values, kind], "work", picks)).lines);
+export function WORK_LINES(stresses: any[][], values: any[][], kind?: any, picks?: any[][], language?: any): any[][] {
+  return rowsOfLines(valueOf(reduceTest([stresses, values, kind], "work", picks)).lines, language);
 }
 
 /**
@@ -185,6 +188,7 @@ export function WORK_LINES(stresses: any[][], values: any[][], kind?: any, picks
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION.
  * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, the value of a first row without stress, or the first value.
+ * @param [language] Language of the answer: "English" (default) or "Deutsch".
  * @returns Rows of label, x (stress) and y.
  * @example =CLAY.PRECONSOLIDATION_LINES(C2:C18,D2:D18,"pacheco_silva")
  * @refuses =CLAY.PRECONSOLIDATION_LINES(C2:C18,D2:D18,"guess")
@@ -200,9 +204,11 @@ export function PRECONSOLIDATION_LINES(
   kind?: any,
   picks?: any[][],
   initial_value?: any,
+  language?: any,
 ): any[][] {
   return rowsOfLines(
     valueOf(reduceTest([stresses, values, kind], toMethod(method), picks, undefined, initial_value)).lines,
+    language,
   );
 }
 
@@ -338,7 +344,7 @@ export function COMPRESSION_INDICES(
       line(
         label + suffix,
         index.ok && scale ? index.value.value * scale : undefined,
-        english(index.ok ? index.value.basis : index.reason),
+        index.ok ? index.value.basis : index.reason,
         badInput(index.ok ? say`give the initial void ratio` : index.reason),
       ),
     );
@@ -569,7 +575,7 @@ export function FIELD_CURVE(
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [item] One of de_e0, class, strain, strain_class, OCR, remark; left out, the whole table spills.
  * @param [refusal] "error" (default): a refusal is an error of the cell; "words": the remark gives the reason, and the rest is blank.
- * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; "Deutsch" asks for the whole table in German.
  * @example =CLAY.SAMPLE_QUALITY(C2:C18,D2:D18,62)
  * @example =CLAY.SAMPLE_QUALITY(C2:C18,D2:D18,62,,,,"class")
  * @refuses =CLAY.SAMPLE_QUALITY(C2:C18,D2:D18,1)
@@ -603,7 +609,7 @@ export function SAMPLE_QUALITY(
       line("class", lunneClass && LUNNE_NAMES[lunneClass], "Lunne et al. (1997)", noYield),
       line("strain", strain),
       line("strain_class", asTyped(strainClass), "A to E by volumetric strain"),
-      line("OCR", ocr, yieldStress ? `preconsolidation stress ${english(shown(yieldStress))}` : "", noYield),
+      line("OCR", ocr, yieldStress ? say`preconsolidation stress ${shown(yieldStress)}` : "", noYield),
     ];
     return answer(items, remarksOf(outcome), item, refusal);
   });
@@ -616,7 +622,7 @@ export function SAMPLE_QUALITY(
  * @param compression_index Slope of the compression curve at the same stress, on the same basis: both void ratio, or both strain.
  * @param [item] One of ratio, soil, remark; left out, the whole table spills.
  * @param [soil] Kind of the soil tested, whose usual ratio the remark compares with: "granular soil", "shale or mudstone", "inorganic clay or silt", "organic clay or silt" or "peat"; all kinds if left out.
- * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; "Deutsch" asks for the whole table in German.
  * @example =CLAY.C_ALPHA_RATIO(0.022,0.56)
  * @refuses =CLAY.C_ALPHA_RATIO(0.022,0)
  * @source Mesri and Godlewski (1977), as tabulated in UFC 3-220-10 (2022), Table 5-6.

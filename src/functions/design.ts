@@ -5,13 +5,12 @@ import { DESIGN_INCREASE, designParameters, type DesignParameters } from "../red
 import type { Index } from "../reduction/curve/indices";
 import { intrinsic } from "../reduction/curve/intrinsic";
 import { kindSeen, testCurve } from "../reduction/curve/shape/points";
-import { english, say } from "../reduction/message";
-import { englishWord } from "../record/cells";
+import { say } from "../reduction/message";
 import { told } from "../record/told";
 import { badInput, given, then, type Outcome } from "../reduction/outcome";
 import { settlement } from "../reduction/settlement";
 import { convert } from "../reduction/units";
-import { answer, itemOf, line, remarksOf, toldOrThrown, valueOf, type Item } from "./answer";
+import { answer, asksFor, isTable, itemOf, line, remarksOf, toldOrThrown, valueOf, type Item } from "./answer";
 import {
   isNoWord,
   isOmitted,
@@ -20,7 +19,6 @@ import {
   toChoice,
   toNumber,
   toOptionalPositive,
-  toOptionalWord,
   toPair,
   toPositive,
   toUnit,
@@ -207,14 +205,13 @@ function designTable(
   const { eInSitu, eFinal, mv, M, CR, RR, SR, modulusNumber, beyond } = valueOf(outcome);
   // The table and its remark are refused if the in-situ or the final stress lies beyond the curve; an item that does
   // not need that stress is given.
-  const word = toOptionalWord(item, say`the item`);
-  if (beyond && (word === undefined || englishWord(word).toLowerCase() === "remark")) valueOf(beyond);
+  if (beyond && (isTable(item) || asksFor(item, "remark"))) valueOf(beyond);
   const perKilopascal = then(mv, (value) => given(value / convert(1, "stress", unit, "kPa")));
   const ratio = (label: string, index: Outcome<Index>): Item =>
     itemOf(
       label,
       then(index, ({ value }) => given(value)),
-      english(index.ok ? index.value.basis : index.reason),
+      index.ok ? index.value.basis : index.reason,
     );
   const curveRead = isField ? "field curve" : "laboratory loading curve";
   const items: Item[] = [
@@ -284,7 +281,7 @@ export function SETTLEMENT(
  * @param [void_ratio] Natural void ratio, for its void index.
  * @param [stress] Effective vertical stress in kPa, for the void index of the intrinsic compression line.
  * @param [item] One of e_L, e_100, C_c, void_index, line_index, remark; left out, the whole table spills.
- * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; "Deutsch" asks for the whole table in German.
  * @example =CLAY.INTRINSIC(0.56,2.68,1.2,100)
  * @example =CLAY.INTRINSIC(0.56,2.68,1.2,,"void_index")
  * @refuses =CLAY.INTRINSIC(56,2.68)

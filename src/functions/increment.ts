@@ -72,7 +72,7 @@ function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_
 function remarksWithCv<T>(outcome: Outcome<T>, items: readonly Item[]): readonly Message[] {
   const remarks = remarksOf(outcome);
   const cv = items.find(({ label }) => label === "cv");
-  if (typeof cv?.value !== "number") return remarks;
+  if (typeof cv?.value !== "number" || typeof cv.unit !== "string") return remarks;
   return [...remarks, ...remarksOnCv(convert(cv.value, "cv", cv.unit, "m2/yr"))];
 }
 
@@ -88,7 +88,7 @@ function remarksWithCv<T>(outcome: Outcome<T>, items: readonly Item[]): readonly
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
  * @param [picks] Two columns, names and values, of picks by hand: d0, d100, tail_from, tail_to, pair_at, tangent_from, tangent_to; or LOAD_PICKS.
  * @param [procedure] "aided" (default: theory helps) or "drawn" (through raw readings, as a person can repeat it with a ruler).
- * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; "Deutsch" asks for the whole table in German.
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3)
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3,"cv","double","ft2/day")
  * @example =CLAY.LOG_TIME(A2:A16,B2:B16,22.3,"cv",,,,,"drawn")
@@ -137,7 +137,7 @@ export function LOG_TIME(
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
  * @param [picks] Two columns, names and values, of picks by hand: d0, d90, straight_from, straight_to; or LOAD_PICKS.
  * @param [procedure] "aided" (default: theory helps) or "drawn" (through raw readings, as a person can repeat it with a ruler).
- * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; "Deutsch" asks for the whole table in German.
  * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3)
  * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3,"t90")
  * @example =CLAY.ROOT_TIME(A2:A16,B2:B16,22.3,"t90",,,,,"drawn")
@@ -180,7 +180,7 @@ export function ROOT_TIME(
  * @param [drainage] "double" (default) or "single".
  * @param [cv_unit] Unit of cv: m2/yr (default), mm2/min, cm2/s, cm2/min, m2/s, in2/min, ft2/day, ft2/yr.
  * @param [length_unit] Unit of the readings and the height: mm (default), cm, in.
- * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; "Deutsch" asks for the whole table in German.
  * @example =CLAY.FIT_TIME(A2:A16,B2:B16,22.3)
  * @refuses =CLAY.FIT_TIME(A2:A5,B2:B5,22.3)
  * @source Terzaghi and Froehlich (1936), Taylor (1948) for the theory; least squares by Levenberg and Marquardt in the form of Moré (1978).
@@ -251,6 +251,7 @@ const picksOrHeight = (argument: unknown): unknown => {
  * @param readings Dial or transducer readings; either direction.
  * @param [picks] Range of two columns, names and values, of picks by hand, as in LOG_TIME.
  * @param [procedure] "aided" (default) or "drawn", as in LOG_TIME.
+ * @param [language] Language of the answer: "English" (default) or "Deutsch".
  * @returns Rows of label, x (minutes) and y (reading).
  * @example =CLAY.LOG_TIME_LINES(A2:A16,B2:B16)
  * @refuses =CLAY.LOG_TIME_LINES(A2:A9,B2:B9)
@@ -258,9 +259,15 @@ const picksOrHeight = (argument: unknown): unknown => {
  * @picture log time
  * @picture log time, drawn
  */
-export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][], procedure?: any): any[][] {
+export function LOG_TIME_LINES(
+  times: any[][],
+  readings: any[][],
+  picks?: any[][],
+  procedure?: any,
+  language?: any,
+): any[][] {
   const { cleaned, logTime } = reduce(times, readings, picksOrHeight(picks), procedure);
-  return rowsOfLines(logTimeLines(valueOf(cleaned), valueOf(logTime)));
+  return rowsOfLines(logTimeLines(valueOf(cleaned), valueOf(logTime)), language);
 }
 
 /**
@@ -270,6 +277,7 @@ export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][
  * @param readings Dial or transducer readings; either direction.
  * @param [picks] Range of two columns, names and values, of picks by hand, as in ROOT_TIME.
  * @param [procedure] "aided" (default) or "drawn", as in ROOT_TIME.
+ * @param [language] Language of the answer: "English" (default) or "Deutsch".
  * @returns Rows of label, x (root minutes) and y (reading).
  * @example =CLAY.ROOT_TIME_LINES(A2:A16,B2:B16)
  * @refuses =CLAY.ROOT_TIME_LINES(A2:A5,B2:B5)
@@ -277,9 +285,15 @@ export function LOG_TIME_LINES(times: any[][], readings: any[][], picks?: any[][
  * @picture root time
  * @picture root time, drawn
  */
-export function ROOT_TIME_LINES(times: any[][], readings: any[][], picks?: any[][], procedure?: any): any[][] {
+export function ROOT_TIME_LINES(
+  times: any[][],
+  readings: any[][],
+  picks?: any[][],
+  procedure?: any,
+  language?: any,
+): any[][] {
   const { cleaned, rootTime } = reduce(times, readings, picksOrHeight(picks), procedure);
-  return rowsOfLines(rootTimeLines(valueOf(cleaned), valueOf(rootTime)));
+  return rowsOfLines(rootTimeLines(valueOf(cleaned), valueOf(rootTime)), language);
 }
 
 /**

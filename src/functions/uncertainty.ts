@@ -62,7 +62,7 @@ function laidOut(outcome: Outcome<Uncertain>, label: string, unit: string, item:
  * @param [item] One of e, u, low, high, largest, remark; left out, the table spills.
  * @param [length_unit] "mm" (default), "cm" or "in".
  * @param [temperature] Temperature of the water, degrees Celsius, for its density; 1.000 g/cm3 if left out.
- * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; "Deutsch" asks for the whole table in German.
  * @example =CLAY.VOID_RATIO_UNCERTAINTY(25.4,63.5,74.36,163.67,2.72,0.01,0.02,0.01,0.01)
  * @refuses =CLAY.VOID_RATIO_UNCERTAINTY(25.4,63.5,74.36,163.67,2.72)
  * @source JCGM 100:2008 (GUM), 5.1.2 and 6.3.3.
@@ -113,7 +113,7 @@ export function VOID_RATIO_UNCERTAINTY(
  * @param [u_apparatus] Standard uncertainty of that deflection.
  * @param [coverage] Coverage factor, 2 if left out.
  * @param [item] One of strain, u, low, high, largest, remark; left out, the table spills.
- * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; the whole table is in English.
+ * @returns A table of label, value and unit; or the one item. A text is in the language of the word that asks for it, as "remark" in English, "Bemerkung" in German; "Deutsch" asks for the whole table in German.
  * @example =CLAY.STRAIN_UNCERTAINTY(4.014,25.4,0.003,0.01,0.048,0.002)
  * @refuses =CLAY.STRAIN_UNCERTAINTY(4.014,25.4,-0.003)
  * @source JCGM 100:2008 (GUM), 5.1.2 and 6.3.3.

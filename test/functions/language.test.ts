@@ -3,25 +3,38 @@ import { CellError, languageAsked, toPositive, toSeries } from "../../src/functi
 import { CHECKS, COMPARE, WORKING } from "../../src/functions/checking";
 import {
   C_ALPHA_RATIO,
+  CASAGRANDE_LINES,
+  COMPRESSION_INDICES,
   FIELD_CURVE,
   PRECONSOLIDATION,
+  PRECONSOLIDATION_LINES,
   PRECONSOLIDATION_SPREAD,
   SAMPLE_QUALITY,
+  WORK_LINES,
 } from "../../src/functions/curve";
-import { CV_AT, DESIGN_PARAMETERS } from "../../src/functions/design";
-import { FIT_TIME, LOG_TIME, ROOT_TIME, TIME_CURVE } from "../../src/functions/increment";
+import { CV_AT, CV_RANGE, DESIGN_PARAMETERS, INTRINSIC, SETTLEMENT } from "../../src/functions/design";
+import {
+  FIT_TIME,
+  LOG_TIME,
+  LOG_TIME_LINES,
+  ROOT_TIME,
+  ROOT_TIME_LINES,
+  TIME_CURVE,
+} from "../../src/functions/increment";
 import { PROGRESS } from "../../src/functions/progress";
 import { REMARKS_BY_LOAD } from "../../src/functions/remarks";
-import { SPECIMEN } from "../../src/functions/specimen";
-import { VOID_RATIO_UNCERTAINTY } from "../../src/functions/uncertainty";
+import { SALT_CORRECTION, SPECIMEN } from "../../src/functions/specimen";
+import { STRAIN_UNCERTAINTY, STRESS_UNCERTAINTY, VOID_RATIO_UNCERTAINTY } from "../../src/functions/uncertainty";
 import { COLLAPSE, SWELLING_PRESSURE } from "../../src/functions/wetting";
 import { EXAMPLE_SHEET } from "../../src/help/example-sheet";
 import { translateAnswers } from "../../src/pane/live/sheet-language";
+import { answers as germanAnswers } from "../../src/pane/text/de/messages/answers";
 import { setLanguage } from "../../src/pane/text/language";
 import { told, translateBy } from "../../src/record/told";
 import { say } from "../../src/reduction/message";
 import { ASKING_WORDS, wordIn } from "../../src/specification/list-words";
 import type { SheetLanguage } from "../../src/specification/text/language";
+import { englishLeft } from "../datasheet/german/english-words";
 import { isTranslation } from "../datasheet/german/meaning";
 import fc from "../properties";
 import { refusal } from "./refusal";
@@ -149,6 +162,109 @@ test("the pane's language changes no answer in a cell", () => {
   const before = [answers("en"), answers("de")];
   setLanguage("de");
   expect([answers("en"), answers("de")]).toEqual(before);
+});
+
+/** Every function that answers a table, asked with this item. */
+const tables = (item?: string): Record<string, any[][]> => ({
+  LOG_TIME: LOG_TIME(T, R, 500, item),
+  ROOT_TIME: ROOT_TIME(T, R, 500, item),
+  FIT_TIME: FIT_TIME(T, R, 500, item),
+  PROGRESS: PROGRESS(T, R, item),
+  PRECONSOLIDATION: PRECONSOLIDATION(S, E, null, item),
+  COMPRESSION_INDICES: COMPRESSION_INDICES(S, E, item),
+  SAMPLE_QUALITY: SAMPLE_QUALITY(S, E, 60, 150, 1.22, "e", item),
+  C_ALPHA_RATIO: C_ALPHA_RATIO(0.02, 0.5, item),
+  CV_RANGE: CV_RANGE(S, CV, 10, 320, item),
+  DESIGN_PARAMETERS: DESIGN_PARAMETERS(S, E, 60, 100, 150, 1.22, "e", item),
+  SETTLEMENT: SETTLEMENT(5, 100, 50, 120, 0.2, 0.03, item),
+  INTRINSIC: INTRINSIC(0.6, 2.7, 1.1, 100, item),
+  SPECIMEN: SPECIMEN(63.5, 25.4, 74, 240, 250, 163.66, 2.72, 24, "mm", item, 20, 0.035),
+  SALT_CORRECTION: SALT_CORRECTION(152.4, 121.9, 0.035, 31.2, item),
+  COLLAPSE: COLLAPSE(19.5, 18.5, 20, 200, item),
+  SWELLING_PRESSURE: SWELLING_PRESSURE(column([25, 50, 100]), column([-0.02, 0, 0.01]), "zero strain", item),
+  VOID_RATIO_UNCERTAINTY: VOID_RATIO_UNCERTAINTY(25.4, 63.5, 74.36, 163.66, 2.72, 0.01, null, 0, "", null, item),
+  STRAIN_UNCERTAINTY: STRAIN_UNCERTAINTY(2, 20, 0.1, 0.01, 0.01, 0.01, null, item),
+  STRESS_UNCERTAINTY: STRESS_UNCERTAINTY(100, 63.5, 0.01, 0.1, null, item),
+});
+
+describe("a whole table", () => {
+  beforeEach(() => translateAnswers());
+
+  test('is English without an item and for "English", and German in every column for "Deutsch", in any case', () => {
+    const [plain, english, german] = [tables(), tables("english"), tables("Deutsch")];
+    expect(english).toEqual(plain);
+    expect(tables("DEUTSCH")).toEqual(german);
+    for (const [name, rows] of Object.entries(german)) {
+      expect([name, rows.map(([, value]) => typeof value)]).toEqual([
+        name,
+        plain[name].map(([, value]) => typeof value),
+      ]);
+      const texts = rows.flat().filter((cell) => typeof cell === "string");
+      expect([name, englishLeft(texts), texts.filter((text) => /_/.test(text) && !/^[eC]_/.test(text))]).toEqual([
+        name,
+        [],
+        [],
+      ]);
+    }
+    expect(german.LOG_TIME.map(([label]) => label)).toEqual([
+      "d0",
+      "d50",
+      "d100",
+      "t50",
+      "t100",
+      "cv",
+      "Neigung Kriechast",
+      "Bemerkung",
+    ]);
+    expect(german.LOG_TIME[5][2]).toBe("m2/a");
+  });
+
+  test("has German labels that ask for their items, each for one", () => {
+    const german = tables("Deutsch");
+    const plain = tables();
+    for (const [name, rows] of Object.entries(german)) {
+      const labels = rows.map(([label]) => String(label));
+      expect([name, new Set(labels.map((label) => label.toLowerCase())).size]).toEqual([name, labels.length]);
+    }
+    for (const item of ["Neigung Kriechast", "neigung kriechast", "tail_slope"])
+      expect(LOG_TIME(T, R, 500, item)).toEqual([[plain.LOG_TIME[6][1]]]);
+    expect(SPECIMEN(63.5, 25.4, 74, 240, 250, 163.66, 2.72, 24, "mm", "Trockenmasse")).toEqual([[expect.any(Number)]]);
+  });
+
+  test("has no German word that no function answers", () => {
+    const shown = new Set(Object.values(tables("Deutsch")).flat(2));
+    const others = ["cm/Dekade", "in/Dekade", "Vorbelastungsspannung {0}"];
+    expect(Object.values(germanAnswers).filter((one) => !shown.has(one) && !others.includes(one))).toEqual([]);
+  });
+
+  test("says in German why it is refused, if words are asked for", () => {
+    const refused = (item?: any) =>
+      PRECONSOLIDATION([[10], [20]], [[1.2], [1.1]], null, item, "e", undefined, null, null, "Worte");
+    expect(refused().map(([label]) => label)).toEqual(["stress", "low", "high", "remark"]);
+    expect(refused("Deutsch").map(([label]) => label)).toEqual(["Spannung", "unten", "oben", "Bemerkung"]);
+    expect(refused("Deutsch")[3][1]).toBe(refused()[3][1]);
+  });
+});
+
+test("the lines of a construction have German labels by the word Deutsch, and the same points", () => {
+  translateAnswers();
+  const calls = (language?: string): any[][][] => [
+    LOG_TIME_LINES(T, R, null as any, null, language),
+    ROOT_TIME_LINES(T, R, null as any, null, language),
+    CASAGRANDE_LINES(S, E, null, null as any, null, language),
+    WORK_LINES(S, E, null, null as any, language),
+    ...["bilog", "intersection", "pacheco_silva"].map((method) =>
+      PRECONSOLIDATION_LINES(S, E, method, "e", null as any, null, language),
+    ),
+  ];
+  const [plain, german] = [calls(), calls("Deutsch")];
+  expect(calls("English")).toEqual(plain);
+  expect(german.map((rows) => rows.map(([, ...point]) => point))).toEqual(
+    plain.map((rows) => rows.map(([, ...point]) => point)),
+  );
+  const labels = (all: any[][][]) => [...new Set(all.flatMap((rows) => rows.map(([label]) => label)))];
+  expect(englishLeft(labels(german))).toEqual([]);
+  expect(labels(german)).toHaveLength(labels(plain).length);
 });
 
 test("a whole table is English, with a German word for the refusal as well as without", () => {

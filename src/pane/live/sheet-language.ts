@@ -41,11 +41,11 @@ export const inOneLanguage =
 
 /**
  * Words what worksheet functions of this page answer: in the language that the formula asks with, all in one language; what
- * they say of an error, in the language of the pane.
+ * they say of an error, in the language of the pane. A label or a unit of a table may be a word of a list.
  */
 export function translateAnswers(): void {
   translateBy((message, tag) => {
     const asked = SHEET_LANGUAGES.find((one) => one === tag);
-    return asked ? inOneLanguage(asked)(message) : inWords(message);
+    return asked ? wordIn(asked, inOneLanguage(asked)(message)) : inWords(message);
   });
 }

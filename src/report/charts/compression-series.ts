@@ -2,12 +2,13 @@
 import { compressionPlot } from "../../plots/compression";
 import { METHOD_PLOTS } from "../../plots/methods";
 import type { PlotSpec } from "../../plots/spec";
+import type { InWords } from "../../plots/words";
 import type { MethodName } from "../../reduction/curve/method-words";
 import { given, type Outcome } from "../../reduction/outcome";
 import { isWord } from "../../specification/list-words";
 import { rulesOf } from "../../specification/versions";
 import type { BlockColumn, BlockSeries, SeriesBlock, Where } from "./series-block";
-import { constructionColumns, markAt } from "./series-lines";
+import { callOf, constructionColumns, markAt } from "./series-lines";
 import { Sheet, curvePicksOf, frameOf, titled, type DrawnColumns, type Source } from "./sheet-cells";
 
 interface CurveSource {
@@ -28,8 +29,9 @@ interface CurveSource {
 
 /** The columns of a compression curve and the construction of a method, in the plane of the method. */
 export function curveBlock(
-  { stresses, value, values, kind, method, picks = "", inSitu, initial }: CurveSource,
+  { stresses, value, values, kind, method, picks, inSitu, initial }: CurveSource,
   spec: PlotSpec,
+  words: InWords,
 ): DrawnColumns {
   const frame = frameOf(spec);
   const each = (cell: (index: number, where: Where) => string) => (where: Where) =>
@@ -69,12 +71,17 @@ export function curveBlock(
     { name: "loading", heading: "Loading", rows, cells: each(along(false)) },
     { name: "unloading", heading: "Unloading", rows, cells: each(along(true)) },
   ];
-  const call = (where: Where) =>
-    `CLAY.PRECONSOLIDATION_LINES(${stresses.whole},${values ?? where.column("value")},"${method}","${kind}"${picks || initial ? `,${picks}` : ""}${initial ? `,${initial}` : ""})`;
+  const call = (where: Where, language?: string) =>
+    callOf(
+      "PRECONSOLIDATION_LINES",
+      [stresses.whole, values ?? where.column("value"), `"${method}"`, `"${kind}"`],
+      [picks, initial, language],
+      "",
+    );
   const isOwnPlane = method !== undefined && METHOD_PLOTS[method].quantity !== undefined;
   // If the method reads nothing now, its own plane has no axes: only the test is drawn.
   const isDrawn = method !== undefined && !(isOwnPlane && spec.refusal !== undefined);
-  const drawn = isDrawn ? constructionColumns(method, call, frame) : { columns: [], series: [] };
+  const drawn = isDrawn ? constructionColumns(method, call, frame, words) : { columns: [], series: [] };
   const test: BlockSeries[] = [
     { name: "test", style: "thin", x: "x", y: "test" },
     { name: "loading", style: "points", symbol: "filled", x: "x", y: "loading" },
@@ -134,6 +141,7 @@ export function compressionOf(sheet: Sheet, kind: "e" | "strain", method?: Metho
           initial: seesInitial ? sheet.address("void_ratio_initial") : undefined,
         },
         spec.value,
+        sheet.words,
       ),
     },
     spec.remarks,

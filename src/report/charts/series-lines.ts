@@ -3,8 +3,10 @@
  * by label.
  */
 import { MOST_LOADS } from "../../specification/readings";
+import { labelIn, type InWords } from "../../plots/words";
 import type { LineLabel } from "../../reduction/construction";
 import { LINE_FACTOR } from "../../reduction/increment/cv";
+import { listWord } from "../../reduction/message";
 import type { MethodName } from "../../reduction/curve/method-words";
 import type { ChartAxis } from "../../workbook/port";
 import type { BlockColumn, BlockSeries, Where } from "./series-block";
@@ -120,8 +122,25 @@ const point = (where: Where, column: string, index: number) => {
   };
 };
 
+/** The argument that names the language in which the function labels its lines, by the words of the chart; undefined for English. */
+function languageOfLines(words: InWords): string | undefined {
+  const own = words(listWord("English"));
+  return own === "English" ? undefined : `"${own}"`;
+}
+
+/** The labels of a line: in the language that is asked for, and in English, as a function answers without its page. */
+const labelsOf = (label: LineLabel, words: InWords): string[] => [
+  ...new Set(languageOfLines(words) ? [labelIn(words, label), label] : [label]),
+];
+
 /** The columns of one line; if the construction does not apply, they show nothing. */
-function lineColumns({ label, as, points, of = 1 }: Line, column: string, { x, y }: Frame): BlockColumn[] {
+function lineColumns(
+  { label, as, points, of = 1 }: Line,
+  column: string,
+  { x, y }: Frame,
+  words: InWords,
+): BlockColumn[] {
+  const labels = labelsOf(label, words);
   const nowhere = String(x.domain[0]);
   const below = String(y.domain[y.reversed ? 1 : 0]);
   const cells = (of: "x" | "y") => (where: Where) =>
@@ -147,31 +166,57 @@ function lineColumns({ label, as, points, of = 1 }: Line, column: string, { x, y
       name: `${column} x`,
       heading: `${label}, x`,
       rows: points,
-      head: (where) => `=IFERROR(MATCH("${label}",${where.column("line label")},0),0)`,
+      head: (where) =>
+        `=${labels.reduceRight((otherwise, one) => `IFERROR(MATCH("${one}",${where.column("line label")},0),${otherwise})`, "0")}`,
       cells: cells("x"),
     },
     {
       name: `${column} y`,
       heading: `${label}, y`,
       rows: points,
-      head: (where) => `=COUNTIF(${where.column("line label")},"${label}")/${of}`,
+      head: (where) => {
+        const counts = labels.map((one) => `COUNTIF(${where.column("line label")},"${one}")`).join("+");
+        return `=${labels.length > 1 ? `(${counts})` : counts}/${of}`;
+      },
       cells: cells("y"),
     },
   ];
 }
 
 /**
- * The columns and series of a construction; `call` is the function that gives its lines, "CLAY.LOG_TIME_LINES(...)".
+ * A call of a worksheet function as text; optional arguments that are not given are left out at the end, and are blank before another.
+ * @example callOf("WORK_LINES", ["A1", "B1"], [undefined, "C1", undefined], '""') // 'CLAY.WORK_LINES(A1,B1,"",C1)'
+ */
+export function callOf(
+  name: string,
+  needed: readonly string[],
+  optional: readonly (string | undefined)[],
+  blank: string,
+): string {
+  const given = [...optional];
+  while (given.length > 0 && !given[given.length - 1]) given.pop();
+  return `CLAY.${name}(${[...needed, ...given.map((one) => one ?? blank)].join(",")})`;
+}
+
+/**
+ * The columns and series of a construction; `call` is the function that gives its lines, "CLAY.LOG_TIME_LINES(...)", with
+ * labels in the language that is given to it, in English without one.
  */
 export function constructionColumns(
   construction: Construction,
-  call: (where: Where) => string,
+  call: (where: Where, language?: string) => string,
   frame: Frame,
+  words: InWords,
 ): { columns: BlockColumn[]; series: BlockSeries[] } {
   const lines = LINES[construction];
-  const columns = lines.flatMap((one, index) => lineColumns(one, `line ${index + 1}`, frame));
+  const columns = lines.flatMap((one, index) => lineColumns(one, `line ${index + 1}`, frame, words));
   const spill: BlockColumn[] = [
-    { name: "line label", heading: "Construction", rows: SPILL_ROWS, cells: (where) => [`=${call(where)}`] },
+    {
+      name: "line label",
+      heading: "Construction",
+      rows: SPILL_ROWS,
+      cells: (where) => [`=${call(where, languageOfLines(words))}`],
+    },
     { name: "line x", heading: "x", rows: SPILL_ROWS, cells: () => [] },
     { name: "line y", heading: "y", rows: SPILL_ROWS, cells: () => [] },
   ];

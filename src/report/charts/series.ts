@@ -115,13 +115,13 @@ export function seriesOfRange(range: RangePlot): Outcome<SeriesBlock> {
     case "log time":
     case "root time":
       return made((plot === "log time" ? logTimePlot : rootTimePlot)(xs, ys, { inWords }), (spec) =>
-        timeBlock(plot, { times: across, readings: up, shown: rows }, sheet, [x, y], spec),
+        timeBlock(plot, { times: across, readings: up, shown: rows }, sheet, [x, y], spec, inWords),
       );
     case "compression e":
     case "compression strain": {
       const kind = plot === "compression e" ? "e" : "strain";
       return made(compressionPlot(xs, ys, kind, { method, inWords }), (spec) =>
-        curveBlock({ stresses: across, value: up.cell, values: up.whole, kind, method }, spec),
+        curveBlock({ stresses: across, value: up.cell, values: up.whole, kind, method }, spec, inWords),
       );
     }
     case "cv":

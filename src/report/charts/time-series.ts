@@ -1,13 +1,14 @@
 /** The columns of a time curve and its construction. */
 import type { PlotSpec } from "../../plots/spec";
 import { logTimePlot, rootTimePlot } from "../../plots/time";
+import type { InWords } from "../../plots/words";
 import { say, verbatim } from "../../reduction/message";
 import { given, type Outcome } from "../../reduction/outcome";
 import { readingsName, timesName } from "../../specification/readings";
 import { lengthOf, liesAcross } from "../../workbook/lists";
 import type { Box } from "../../workbook/port";
 import type { BlockColumn, SeriesBlock } from "./series-block";
-import { constructionColumns } from "./series-lines";
+import { callOf, constructionColumns } from "./series-lines";
 import { ROOM, Sheet, frameOf, lastOf, picksOf, sourceOf, titled, type DrawnColumns, type Source } from "./sheet-cells";
 
 interface TimeSource {
@@ -27,6 +28,7 @@ export function timeBlock(
   sheet: string,
   boxes: readonly [Box, Box],
   spec: PlotSpec,
+  words: InWords,
 ): DrawnColumns {
   const frame = frameOf(spec);
   // The block has its cells in columns, whichever way the readings lie.
@@ -47,9 +49,9 @@ export function timeBlock(
     { name: "y", heading: "Reading", rows: shown, cells: () => [`=IF(${isRead},${r},NA())`] },
   ];
   const name = root ? "ROOT_TIME_LINES" : "LOG_TIME_LINES";
-  const more = procedure ? `,${picks ?? '""'},${procedure}` : picks ? `,${picks}` : "";
-  const call = () => `CLAY.${name}(${times.whole},${readings.whole}${more})`;
-  const drawn = constructionColumns(plot, call, frame);
+  const call = (_: unknown, language?: string) =>
+    callOf(name, [times.whole, readings.whole], [picks, procedure, language], '""');
+  const drawn = constructionColumns(plot, call, frame, words);
   return {
     ...frame,
     columns: [...columns, ...drawn.columns],
@@ -92,6 +94,7 @@ export function timeOf(sheet: Sheet, plot: "log time" | "root time", load: numbe
         sheet.name,
         boxes,
         spec.value,
+        sheet.words,
       ),
     },
     spec.remarks,

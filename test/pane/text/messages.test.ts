@@ -4,6 +4,7 @@ import { join } from "node:path";
 import ts from "typescript";
 import { LANGUAGES } from "../../../src/pane/text/language";
 import { contentOnSheet, inOneLanguage, speakOfSheet, unitOnSheet } from "../../../src/pane/live/sheet-language";
+import { answers } from "../../../src/pane/text/de/messages/answers";
 import { inWords, MESSAGES, translated } from "../../../src/pane/text/messages";
 import { LIMITS, limitUnit } from "../../../src/checks/limits";
 import { limitCalled } from "../../../src/checks/limit-words";
@@ -51,14 +52,17 @@ const NEWS_TEMPLATES = NEWS.flatMap(({ sentences }) => sentences);
 const NUMBERS_OF_FORMULAS = FORMULAS.flatMap(({ arguments: numbers }) => numbers.map(({ name }) => name));
 
 /** Symbols whose index is a word; alpha is the same in every language. */
-const SYMBOLS = FORMULAS.flatMap(({ symbol, arguments: numbers }) => [symbol, ...numbers.map((one) => one.symbol)]).filter(
-  (symbol) => /_(?!alpha)[a-z]{3,}/.test(symbol),
-);
+const SYMBOLS = FORMULAS.flatMap(({ symbol, arguments: numbers }) => [
+  symbol,
+  ...numbers.map((one) => one.symbol),
+]).filter((symbol) => /_(?!alpha)[a-z]{3,}/.test(symbol));
 
 /** Words that worksheet functions answer, and names of units that they refuse. */
 const ANSWERED = [
   ...["pass", "stop", "cannot be asked", "over", "not yet", "cannot be told"],
   ...Object.keys(UNITS).map((quantity) => `the ${quantity} unit`),
+  // Labels and units of whole tables: `test/functions/language.test.ts` calls every function and finds each of them.
+  ...Object.keys(answers),
 ];
 
 /** What the list of values replaced by hand calls adopted values. */

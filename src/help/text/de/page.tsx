@@ -38,7 +38,7 @@ export const page: PageWords = {
       </>,
       "Die Bemerkung ist „ok“, oder sie sagt, was anzusehen ist. Eine Bemerkung kann nach beiden Seiten falsch sein: „ok“ beweist keine Güte.",
       "Die Namen der Funktionen und die Wörter in Anführungszeichen sind in jeder Sprache englisch. Die Wörter der Listen eines deutschen Datenblatts nehmen die Funktionen auch deutsch, etwa „einseitig“ für „single“ und „Wurzel t“ für „root time“.",
-      "Ein Text in einer Zelle ist in der Sprache des Wortes, das nach ihm fragt: „remark“ gibt die Bemerkung englisch, „Bemerkung“ deutsch; ebenso „Klasse“, „Urteil“, „Boden“, „Herkunft“, „Hauptbeitrag“, „Worte“ für „words“, „Fehler“ für „error“, „alle“ und „offen“. Eine ganze Tabelle ist englisch. Die Meldung eines Fehlers ist in der Sprache des Aufgabenbereichs.",
+      "Ein Text in einer Zelle ist in der Sprache des Wortes, das nach ihm fragt: „remark“ gibt die Bemerkung englisch, „Bemerkung“ deutsch; ebenso „Klasse“, „Urteil“, „Boden“, „Herkunft“, „Hauptbeitrag“, „Worte“ für „words“, „Fehler“ für „error“, „alle“ und „offen“. Eine ganze Tabelle ist englisch; steht „Deutsch“ an der Stelle der Größe, ist sie deutsch, und jede ihrer Bezeichnungen verlangt dann ihre Größe. Die Meldung eines Fehlers ist in der Sprache des Aufgabenbereichs.",
       "Der Versuch ist der Ödometerversuch mit stufenweiser Belastung (Drucksetzungsversuch, Kompressionsversuch) nach ISO 17892-5, in Deutschland DIN EN ISO 17892-5, oder ASTM D2435; welche Norm und Ausgabe gilt, sagt der Vertrag.",
     ],
   },

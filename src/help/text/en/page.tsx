@@ -23,7 +23,7 @@ export const page: PageWords = {
         label, value, unit, and in the last row the remark.
       </>,
       "The remark is “ok”, or says what to look at. Warnings can be wrong both ways: “ok” is no proof of quality.",
-      "A text in a cell is in the language of the word that asks for it: “remark” gives the remark in English, “Bemerkung” in German; likewise “Klasse” for “class”, “Urteil” for “verdict”, “Boden” for “soil”, “Herkunft” for “from”, “Hauptbeitrag” for “largest”, “Worte” for “words”, “Fehler” for “error”, “alle” for “all” and “offen” for “open”. A whole table is in English. The message of an error is in the language of the pane.",
+      "A text in a cell is in the language of the word that asks for it: “remark” gives the remark in English, “Bemerkung” in German; likewise “Klasse” for “class”, “Urteil” for “verdict”, “Boden” for “soil”, “Herkunft” for “from”, “Hauptbeitrag” for “largest”, “Worte” for “words”, “Fehler” for “error”, “alle” for “all” and “offen” for “open”. A whole table is in English; “Deutsch” in the place of the item gives it in German, and each of its labels then asks for its item. The message of an error is in the language of the pane.",
     ],
   },
   errors: {

@@ -1,4 +1,5 @@
 /** The messages of reductions, records and checks in German, by their English templates. */
+import { answers } from "./answers";
 import { book } from "./book";
 import { checks } from "./checks/checks";
 import { curve } from "./curve";
@@ -23,6 +24,7 @@ import { wetting } from "./wetting";
 import { workbook } from "./workbook";
 
 export const messages: Readonly<Record<string, string>> = {
+  ...answers,
   ...book,
   ...checks,
   ...curve,

@@ -151,7 +151,7 @@ export const report: Readonly<Record<string, string>> = {
   corrected: "korrig.",
   by: "nach",
   "C alpha": "C alpha",
-  strain: "Stauch.",
+  strain: "Stauchung",
   root: "Wurzel",
   log: "Log",
   t50: "t50",

@@ -1,0 +1,65 @@
+/** Labels, units and bases of the whole tables that worksheet functions answer to "Deutsch"; each label also asks for its item. */
+export const answers: Readonly<Record<string, string>> = {
+  // One increment.
+  tail_slope: "Neigung Kriechast",
+  cv_low: "cv unten",
+  cv_high: "cv oben",
+  misfit: "Abweichung",
+  "mm/cycle": "mm/Dekade",
+  "cm/cycle": "cm/Dekade",
+  "in/cycle": "in/Dekade",
+  t100_low: "t100 unten",
+  t100_high: "t100 oben",
+  remaining: "Restzeit",
+
+  // The whole test.
+  Cc_ratio: "Cc/(1+e0)",
+  Cr_ratio: "Cr/(1+e0)",
+  Cs_ratio: "Cs/(1+e0)",
+  de_e0: "de/e0",
+  strain_class: "Klasse nach Stauchung",
+  "A to E by volumetric strain": "A bis E nach der Volumenstauchung",
+  "preconsolidation stress {0}": "Vorbelastungsspannung {0}",
+  mean: "Mittel",
+  least: "kleinstes",
+  greatest: "größtes",
+  loads: "Laststufen",
+  "geometric, as the values": "geometrisch, wie die Werte",
+  "as the values": "wie die Werte",
+  "of first loading": "der Erstbelastung",
+
+  // Design.
+  e_in_situ: "e in situ",
+  e_final: "e nach Zuwachs",
+  modulus_number: "Steifebeiwert",
+  "laboratory loading curve": "Belastungsast der Laborkurve",
+  "Janbu, virgin: ln 10 / CR": "Janbu, Erstbelastung: ln 10 / CR",
+  recompression: "Wiederbelastung",
+  settlement: "Setzung",
+  "as the thickness": "wie die Dicke",
+  void_index: "Porenindex",
+  line_index: "Porenindex der Linie",
+  "at the liquid limit": "an der Fließgrenze",
+  "e*100, reconstituted, at 100 kPa": "e*100, aufbereitet, bei 100 kPa",
+  "C*c, reconstituted": "C*c, aufbereitet",
+
+  // The specimen.
+  dry_mass: "Trockenmasse",
+  dry_density: "Trockendichte",
+  dry_mass_uncorrected: "Trockenmasse unkorrigiert",
+  w0_uncorrected: "w0 unkorrigiert",
+  wf_uncorrected: "wf unkorrigiert",
+  solids: "Festmasse",
+  salt: "Salz",
+  pore_water: "Porenwasser",
+  w_uncorrected: "w unkorrigiert",
+
+  // Wetting.
+  potential: "Sackungspotential",
+  index: "Index",
+  pressure: "Schwelldruck",
+  "on the initial height": "auf die Anfangshöhe",
+  "on the initial height, at 200 kPa": "auf die Anfangshöhe, bei 200 kPa",
+  "by the index, ASTM D5333": "nach dem Index, ASTM D5333",
+  "as the stresses": "wie die Spannungen",
+};
