@@ -30,7 +30,7 @@ export interface SizeLimit {
  * gzip; the lines that several methods draw alike are made in one place, so that the file has not grown by them.
  */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 233_050, gzip: 84_800 },
+  "functions.js": { bytes: 233_000, gzip: 84_750 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
