@@ -142,7 +142,7 @@ const WORDED = /\d+\.\d+|[a-z]+2?\/(?:yr|day)|M_[a-z]{3,}/g;
  */
 export const inNumbers = (text: string): Message => ({
   said: text.split(WORDED),
-  values: (text.match(WORDED) ?? []).map(
-    (part): Value => (/^\d/.test(part) ? { digits: part } : /_/.test(part) ? say([part]) : listWord(part)),
+  values: (text.match(WORDED) ?? []).map((part): Value =>
+    /^\d/.test(part) ? { digits: part } : /_/.test(part) ? say([part]) : listWord(part),
   ),
 });
