@@ -10,8 +10,8 @@ export interface Program {
   readonly called: string;
   /** Names of its executable. */
   readonly files: readonly string[];
-  /** Name of the Debian package. */
-  readonly debian: string;
+  /** Names of Debian packages that have it; the first that can be installed is taken. */
+  readonly debian: readonly string[];
   /** The environment variable that names its executable. */
   readonly variable: string;
   /** The environment variable that, set to 1, skips its tests, but not in CI. */
@@ -38,18 +38,21 @@ function find({ files, variable }: Program): string | undefined {
   return folders.flatMap((folder) => files.map((file) => path.join(folder, file))).find(isProgram);
 }
 
-/** Installs the Debian package, if this is Debian and installing is allowed; returns the executable. */
+/** Installs a Debian package, if this is Debian and installing is allowed; returns the executable. */
 function install(program: Program): string | undefined {
   const { called, debian, variable, tests } = program;
   if (process.env[variable] || !existsSync("/etc/debian_version") || process.getuid?.() !== 0) return undefined;
-  loudly(`No ${called} on this machine: installing Debian's package \`${debian}\` for the ${tests}.`);
-  try {
-    const options = { stdio: ["ignore", 2, 2] as ["ignore", number, number] };
-    const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
-    execFileSync("apt-get", ["update"], { ...options, env });
-    execFileSync("apt-get", ["install", "--yes", "--no-install-recommends", debian], { ...options, env });
-  } catch (error) {
-    loudly(`The installation failed: ${String(error)}`);
+  const options = { stdio: ["ignore", 2, 2] as ["ignore", number, number] };
+  const env = { ...process.env, DEBIAN_FRONTEND: "noninteractive" };
+  for (const name of debian) {
+    loudly(`No ${called} on this machine: installing Debian's package \`${name}\` for the ${tests}.`);
+    try {
+      execFileSync("apt-get", ["update"], { ...options, env });
+      execFileSync("apt-get", ["install", "--yes", "--no-install-recommends", name], { ...options, env });
+      break;
+    } catch (error) {
+      loudly(`The installation failed: ${String(error)}`);
+    }
   }
   return find(program);
 }

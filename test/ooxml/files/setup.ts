@@ -10,7 +10,7 @@ export default function setup(): void {
   const office = provide({
     called: "LibreOffice",
     files: ["soffice", "libreoffice"],
-    debian: "libreoffice-calc",
+    debian: ["libreoffice-calc"],
     variable: "LIBREOFFICE",
     without: "CLAYLEDGER_NO_LIBREOFFICE",
     tests: "tests of files by LibreOffice",
