@@ -14,8 +14,11 @@ const GROUPS = {
   embedded: { folders: ["workbook/embedded", "workbook"] },
   reduction: { folders: ["reduction", "published", "functions", "exchange", "plots"] },
   pane: { folders: ["pane"] },
+  files: { folders: ["ooxml"] },
+  host: { folders: ["help", "host", "manifest", "mutation"] },
   office: { folders: ["workbook/office"], isOnPage: true },
-  screens: { folders: ["pane"], isOnPage: true },
+  excel: { folders: ["excel", "workbook"], isOnPage: true },
+  screens: { folders: ["pane", "plots"], isOnPage: true },
 };
 
 /** What a file that others must not meet in their modules contains; it runs apart. */

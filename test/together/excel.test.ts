@@ -1,0 +1,4 @@
+/** @jest-environment jsdom */
+import { runTogether } from "./run-together";
+
+runTogether("excel");
