@@ -181,20 +181,28 @@ const LINES: Readonly<Record<SeriesLie, Message>> = { columns: say`columns`, row
 
 /**
  * Attaches the names of readings to columns that stand side by side or were picked one after the other, or to rows in the
- * same way: first the times and readings of one load, then those of the next load. Returns a sentence instead if the
- * lines do not form whole pairs.
+ * same way: first the times and readings of one load, then those of the next load. If the loads share their times, the
+ * first line has them, and every other line the readings of a load. Returns a sentence instead if the lines do not form
+ * whole pairs.
  */
 export function readingLines(
   boxes: readonly Box[],
   fromLoad: number,
   lie: SeriesLie,
+  isShared = false,
 ): readonly Naming[] | { sentence: Message } {
-  const lines = boxes.flatMap(({ row, col, rows, cols }) =>
+  const selected = boxes.flatMap(({ row, col, rows, cols }) =>
     lie === "columns"
       ? Array.from({ length: cols }, (_, index): Box => ({ row, col: col + index, rows, cols: 1 }))
       : Array.from({ length: rows }, (_, index): Box => ({ row: row + index, col, rows: 1, cols })),
   );
+  const [times, ...readings] = selected;
+  const lines = isShared && times ? readings.flatMap((line) => [times, line]) : selected;
   const names = READING_NAMES.slice(2 * (fromLoad - 1));
+  if (isShared && lines.length === 0)
+    return {
+      sentence: say`${selected.length} ${LINES[lie]} are selected: select the times, and the readings of each load.`,
+    };
   if (lines.length % 2 === 1 || lines.length === 0)
     return {
       sentence: say`${lines.length} ${LINES[lie]} are selected, and every load has two, its times and its readings: select both of each load.`,

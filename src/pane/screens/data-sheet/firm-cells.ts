@@ -147,13 +147,18 @@ const addressed = ({ name, box }: { readonly name: string; readonly box: Box }) 
 
 /**
  * Attaches the names of the readings, from this load on, to the selected columns or rows. Throws if a name already refers
- * to other cells.
+ * to other cells. If `isShared` is true, the first column or row has the times of all these loads.
  */
-export async function attachReadings(port: WorkbookPort, fromLoad: number | undefined, lie: SeriesLie): Promise<Done> {
+export async function attachReadings(
+  port: WorkbookPort,
+  fromLoad: number | undefined,
+  lie: SeriesLie,
+  isShared = false,
+): Promise<Done> {
   if (fromLoad === undefined) throw new WorkbookError(asTyped(words.fromLoadWrong));
   const { sheet, address } = await port.selection();
   const boxes = blockAddresses(address).flatMap((part) => boxOf(part) ?? []);
-  const lines = readingLines(boxes, fromLoad, lie);
+  const lines = readingLines(boxes, fromLoad, lie, isShared);
   if ("sentence" in lines) throw new WorkbookError(lines.sentence);
   await port.nameAll(sheet, lines.map(addressed));
   const sentence = words.readingsNamed(fromLoad, fromLoad + lines.length / 2 - 1, sheet);

@@ -2,7 +2,8 @@
  * For a firm's own layout: names the readings of several loads at once, writes missing formulas, and finds free cells
  * for other results.
  */
-import { Button, Field, Input, Text } from "@fluentui/react-components";
+import { useState } from "react";
+import { Button, Checkbox, Field, Input, Text } from "@fluentui/react-components";
 import type { SeriesLie } from "../../../datasheet";
 import { text } from "../../text";
 import { Step } from "../../ui/parts";
@@ -18,7 +19,8 @@ export interface LayoutStepProps {
   readonly fromLoad: string;
   readonly isLoadWrong: boolean;
   readonly onFromLoad: (typed: string) => void;
-  readonly onReadings: (lie: SeriesLie) => void;
+  /** `isShared`: the first column or row has the times of all loads. */
+  readonly onReadings: (lie: SeriesLie, isShared: boolean) => void;
   readonly onWrite: () => void;
   readonly onLayOut: () => void;
 }
@@ -26,12 +28,24 @@ export interface LayoutStepProps {
 export function LayoutStep(props: LayoutStepProps) {
   const styles = useStyles();
   const { isBusy, unwritten, fromLoad, isLoadWrong, onFromLoad, onReadings, onWrite, onLayOut } = props;
+  const [isShared, setShared] = useState(false);
   return (
     <>
       <Step title={words.readings}>
         <Text block id="columns-hint" className={styles.quiet}>
           {words.readingsHint}
         </Text>
+        <Checkbox
+          label={words.sharedTimes}
+          checked={isShared}
+          aria-describedby={isShared ? "shared-hint" : undefined}
+          onChange={(_, { checked }) => setShared(checked === true)}
+        />
+        {isShared && (
+          <Text block id="shared-hint" className={styles.quiet}>
+            {words.sharedTimesHint}
+          </Text>
+        )}
         <div className={styles.row}>
           <Field
             label={words.fromLoad}
@@ -50,7 +64,7 @@ export function LayoutStep(props: LayoutStepProps) {
               key={lie}
               disabledFocusable={isBusy || isLoadWrong}
               aria-describedby="columns-hint"
-              onClick={() => !isLoadWrong && onReadings(lie)}
+              onClick={() => !isLoadWrong && onReadings(lie, isShared)}
             >
               {words.nameReadings[lie]}
             </Button>

@@ -118,7 +118,7 @@ export function SheetCheckPart({ port }: { port: WorkbookPort }) {
           fromLoad={state.fromLoad}
           isLoadWrong={loadTyped(state) === undefined}
           onFromLoad={(typed) => act({ do: "from load", text: typed })}
-          onReadings={(lie) => void carryOut(() => attachReadings(port, loadTyped(state), lie))}
+          onReadings={(lie, isShared) => void carryOut(() => attachReadings(port, loadTyped(state), lie, isShared))}
           onWrite={() => void carryOut(() => writeMissing(port))}
           onLayOut={() => void carryOut(() => layOutWorkings(port))}
         />

@@ -273,6 +273,32 @@ describe("a firm's own cells", () => {
     expect(port.asked).toHaveLength(4);
   });
 
+  test("one column of times that all loads share gets the names of the times of each load", async () => {
+    port.nameSheet(
+      "Sheet1",
+      WHOLE.filter(({ name }) => !/^(times|readings)_/.test(name)),
+    );
+    await open();
+    const box = [...place.querySelectorAll<HTMLInputElement>("input[type=checkbox]")].find(
+      ({ labels }) => labels?.[0]?.textContent === words.sharedTimes,
+    );
+    await act(async () => box!.click());
+    expect(place.textContent).toContain(words.sharedTimesHint);
+    port.select([["", "", "", ""]], "ZA4:ZA9,ZC4:ZD9");
+    await press(words.nameReadings.columns);
+    expect(port.asked).toEqual([
+      "name times_01 Sheet1!ZA4:ZA9",
+      "name readings_01 Sheet1!ZC4:ZC9",
+      "name times_02 Sheet1!ZA4:ZA9",
+      "name readings_02 Sheet1!ZD4:ZD9",
+    ]);
+    expect(status()).toContain(words.readingsNamed(1, 2, "Sheet1"));
+    port.select([[""]], "ZA4:ZA9");
+    await press(words.nameReadings.columns);
+    expect(status()).toContain("1 columns are selected: select the times, and the readings of each load.");
+    expect(port.asked).toHaveLength(4);
+  });
+
   test("readings keep names that they already have", async () => {
     await open();
     port.select([["", ""]], "ZA4:ZB4");

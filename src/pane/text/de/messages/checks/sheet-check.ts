@@ -1,5 +1,7 @@
 /** What the check of the sheet finds, and the reasons why cells cannot get a name. */
 export const sheetCheck: Readonly<Record<string, string>> = {
+  "{0} {1} are selected: select the times, and the readings of each load.":
+    "{0} {1} sind markiert: die Zeiten und die Ablesungen jeder Laststufe markieren.",
   "{0} {1} are selected, and every load has two, its times and its readings: select both of each load.":
     "{0} {1} sind ausgewählt, und jede Laststufe hat zwei, Zeiten und Ablesungen: beide jeder Laststufe auswählen.",
   "{0} loads from load {1} on are more than the names reach to: select fewer.":
