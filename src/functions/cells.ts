@@ -106,12 +106,12 @@ export function toCell(cell: unknown, where: Message): Cell {
 
 /**
  * A cell of a column in which a word, such as "not read", or the #N/A of another function says that there is no value:
- * both give null, like a blank. Text that begins like a number is refused, as in `toCell`.
+ * both give null, like a blank. Text with a digit before its first letter is refused, as in `toCell`: "~4", "−4", "½".
  */
 export function toCellOrWord(cell: unknown, where: Message): Cell {
   const value = plain(cell);
   const isNoValue =
-    typeof value === "string" ? !/^\s*[+-]?[.,]?\d/.test(value) : value instanceof Unusable && value.code === "#N/A";
+    typeof value === "string" ? !/^[^\p{L}]*\p{N}/u.test(value) : value instanceof Unusable && value.code === "#N/A";
   return isNoValue ? null : toCell(cell, where);
 }
 

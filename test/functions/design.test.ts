@@ -61,6 +61,8 @@ describe("CV_AT", () => {
     expect(CV_AT(column(["Stress", 50, 200, 400]), column(["cv", 8, 2, 1]), 100)).toBe(without);
     expect(refusal(() => CV_AT(s, column([8, "4", 2, 1]), 100))).toMatch(/^#VALUE! row 2 .*stored as text/);
     expect(refusal(() => CV_AT(s, column([8, "4,1", 2, 1]), 100))).toMatch(/^#VALUE! row 2 /);
+    for (const pasted of ["４", "٤", "½", "~4", "−4", "(4)", "\u200b4", ">4"])
+      expect(refusal(() => CV_AT(s, column([8, pasted, 2, 1]), 100))).toMatch(/^#VALUE! row 2 of the values of cv /);
     expect(refusal(() => CV_AT(s, column([8, "#VALUE!", 2, 1]), 100))).toMatch(/^#VALUE! row 2 .*the error #VALUE!/);
   });
 
