@@ -21,6 +21,7 @@ import {
   ROOT_TIME_LINES,
   TIME_CURVE,
 } from "../../src/functions/increment";
+import { APPARATUS_DEFLECTION } from "../../src/functions/loading";
 import { PROGRESS } from "../../src/functions/progress";
 import { REMARKS_BY_LOAD } from "../../src/functions/remarks";
 import { SALT_CORRECTION, SPECIMEN } from "../../src/functions/specimen";
@@ -322,6 +323,11 @@ describe("the error of a cell", () => {
     setLanguage("de");
     expect(refusal(text)).toMatch(/^Zelle 1 \(die Zeiten\): dort steht der Text "x", wo eine Zahl nötig ist/);
     expect(refusal(negative)).toBe("die Masse des Rings ist -2,5: negativ geht nicht");
+    const deflection = (stress: number) => () => APPARATUS_DEFLECTION(stress, column([10, 100]), column([0.01, 0.02]));
+    expect(refusal(deflection(2000))).toMatch(
+      /^die Spannung 2000 liegt oberhalb des kalibrierten Bereichs \(10 bis 100\)/,
+    );
+    expect(refusal(deflection(2))).toMatch(/^die Spannung 2 liegt unterhalb des kalibrierten Bereichs/);
     expect(refusal(() => PRECONSOLIDATION([[1]], [["a"]], "none such"))).toMatch(
       /^das Verfahren: "none such" geht nicht/,
     );

@@ -47,7 +47,7 @@ export const pane = {
       protection:
         "Der Blattschutz ist aufgehoben: ansehen, was zuletzt geschrieben wurde, und das Blatt wieder schützen (Datenblatt, Blattprüfung).",
       readings:
-        "Das Datenblatt wird zuletzt geschrieben, in einem Schritt: Fehlen ihm die Ablesungen, die Datei noch einmal einlesen. Ein Blatt mit Zeilen der Datei, auf dem „not finished“ steht, kann gelöscht werden.",
+        "Das Datenblatt wird zuletzt geschrieben, in einem Schritt: Fehlen ihm die Ablesungen, die Datei noch einmal einlesen. Ein Blatt mit Zeilen der Datei, auf dem „nicht fertig“ („not finished“) steht, kann gelöscht werden.",
       "readings again": "Die Datei noch einmal lesen: Was schon auf dem Blatt steht, kommt nicht doppelt.",
       summary: "Zeilen können fehlen oder alt sein: die Übersicht auf den neuesten Stand bringen.",
       layout:

@@ -157,9 +157,9 @@ export const curve: Readonly<Record<string, string>> = {
     "diese Punkte lassen {0} bis {1} zu: kleinere Laststufen um die Vorbelastungsspannung würden mehr sagen",
   "outside the range that these points allow: {0}; see the row of each method":
     "außerhalb des Bereichs, den diese Punkte zulassen: {0}; siehe die Zeile jedes Verfahrens",
-  above: "über",
-  below: "unter",
-  "{0} the range that these points allow: {1}": "{0} dem Bereich, den diese Punkte zulassen: {1}",
+  above: "oberhalb",
+  below: "unterhalb",
+  "{0} the range that these points allow: {1}": "{0} des Bereichs, den diese Punkte zulassen: {1}",
 
   // Indices and the field curve.
   "the two stresses are the same: give two different ones":

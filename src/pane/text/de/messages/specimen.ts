@@ -118,7 +118,7 @@ export const specimen: Readonly<Record<string, string>> = {
   "rows {0} and {1} of the calibration give two deflections at {2}: choose the rows of loading or of unloading, not both":
     "die Zeilen {0} und {1} der Kalibrierung geben zwei Verformungen bei {2}: die Zeilen der Belastung oder der Entlastung wählen, nicht beide",
   "the stress {0} is {1} the calibrated range ({2} to {3}): extend the calibration, and check that both are in one stress unit":
-    "die Spannung {0} liegt {1} dem kalibrierten Bereich ({2} bis {3}): die Kalibrierung erweitern und prüfen, dass beide dieselbe Einheit haben",
+    "die Spannung {0} liegt {1} des kalibrierten Bereichs ({2} bis {3}): die Kalibrierung erweitern und prüfen, ob beide dieselbe Einheit haben",
 
   // Units.
   'the unit "{0}" is not known: use one of {1}': "die Einheit „{0}“ ist nicht bekannt: eine von diesen nehmen: {1}",

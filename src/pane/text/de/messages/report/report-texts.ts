@@ -211,7 +211,7 @@ export const reportTexts: Readonly<Record<string, string>> = {
     "nichts konsolidierte, oder kein gerader Kriechast; die Bemerkung zur Laststufe sagt, warum",
   "no temperature was entered": "keine Temperatur ist eingetragen",
   "Required by the standards' report clauses, and not there. The number is that of the item of the usual checklist (from memory: check against the edition that the contract names).":
-    "Von den Normen für den Bericht verlangt und nicht da. Die Nummer ist die des Punkts der üblichen Liste (aus der Erinnerung: mit der im Vertrag genannten Ausgabe vergleichen).",
+    "Von den Normen für den Bericht verlangt und nicht da. Die Nummer ist die des Punkts der üblichen Liste (aus dem Gedächtnis: mit der im Vertrag genannten Ausgabe vergleichen).",
   "Nothing that the standards' report clauses require is missing.":
     "Nichts fehlt, was die Normen für den Bericht verlangen.",
   "Wanted only where it was measured, known or obtained; not there:":
