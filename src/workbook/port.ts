@@ -309,6 +309,11 @@ export interface WorkbookPort {
   findSheets(names: readonly string[]): Promise<readonly FoundSheet[]>;
   /** Reads several sheets together: all at the same moment, as far as the host can. */
   lookAt(asked: readonly Asked[]): Promise<readonly Looked[]>;
+  /**
+   * Whether the workbook counts its days from 1904, so that a day that the pane reads or writes is another day on the sheet: the pane counts
+   * from 1900.
+   */
+  countsFrom1904(): Promise<boolean>;
   /** Asks a host that calculates only when it is asked to calculate what has changed. */
   calculate(): Promise<void>;
   /**

@@ -75,6 +75,7 @@ export class StrictExcel implements Office, Behind {
     hasNoPrinter: false,
     limitsPrintArea: false,
     listSeparator: ",",
+    countsFrom1904: false,
     isInBackground: false,
   };
   readonly kept: Office["kept"] = new Map();

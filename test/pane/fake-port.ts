@@ -219,6 +219,11 @@ export class FakePort implements WorkbookPort {
   /** Set by a test of a host that calculates only when it is asked. */
   isOnRequest = false;
 
+  /** Set by a test of a workbook that counts its days from 1904. */
+  isFrom1904 = false;
+
+  countsFrom1904 = () => Promise.resolve(this.isFrom1904);
+
   calculate = () => this.answer("calculate", () => undefined);
 
   sheetNames = () => this.answer("sheetNames", () => this.workbook.sheets.map(({ name }) => name));

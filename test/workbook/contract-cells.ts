@@ -328,6 +328,13 @@ export function cellsContract(host: Host): void {
     });
   });
 
+  describe("countsFrom1904", () => {
+    test("is false in a workbook that counts its days from 1900", async () => {
+      const { port } = await host.open();
+      expect(await port.countsFrom1904()).toBe(false);
+    });
+  });
+
   describe("calculate", () => {
     test("leaves the results of a workbook as they are if nothing has changed", async () => {
       const { port } = await host.open();

@@ -22,6 +22,7 @@ import { PLOT_INKS, THEMES, type Look } from "./theme";
 import { FollowedWorkbook, Shown } from "../live/use-test";
 import { CurrentTestBar } from "./current-test-bar";
 import { keepFocus } from "./keep-focus";
+import { DaysFrom1904 } from "./days-from-1904";
 import { OnRequest } from "./on-request";
 import { UnfinishedWork } from "./unfinished-work";
 
@@ -154,6 +155,7 @@ export function Pane({ port, sheets, look }: PaneProps) {
         </header>
         <main>
           <OnRequest port={port} />
+          <DaysFrom1904 port={port} />
           <UnfinishedWork port={port} />
           <div id="screen" role="tabpanel" aria-labelledby={tabId(shown)} className={styles.screen}>
             {SCREENS.map(({ value, Screen, keeps }) =>

@@ -151,6 +151,11 @@ export class EmbeddedPort implements WorkbookPort {
     return Promise.all(looked);
   }
 
+  /** The engine counts from 1900; the days of a file that counts from 1904 are converted when it is opened. */
+  countsFrom1904(): Promise<boolean> {
+    return Promise.resolve(false);
+  }
+
   /** The engine calculates every change at once. */
   calculate(): Promise<void> {
     return Promise.resolve();

@@ -201,6 +201,17 @@ export class OfficePort implements WorkbookPort {
   lookAt = (asked: readonly Asked[]): Promise<Looked[]> =>
     run(say`read the named cells`, (context) => lookAt(context, asked));
 
+  /**
+   * The library has no property for it. DATE gives the number of this day: 0 if days are counted from 1904, otherwise 1462. That
+   * `Workbook.functions` counts as the workbook does is not documented.
+   */
+  countsFrom1904 = (): Promise<boolean> =>
+    run(say`look how the workbook counts days`, async (context) => {
+      const first = context.workbook.functions.date(1904, 1, 1).load("value");
+      await context.sync();
+      return first.value === 0;
+    });
+
   calculate = (): Promise<void> =>
     run(say`calculate the workbook`, async (context) => {
       context.workbook.application.calculate("Recalculate");

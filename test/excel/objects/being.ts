@@ -42,6 +42,8 @@ export interface Switches {
    * (office-js issues 1167 and 1985). For `setPrintArea` it is not documented.
    */
   listSeparator: "," | ";";
+  /** The workbook counts its days from 1904 (an option of Excel), and not from 1900. */
+  countsFrom1904: boolean;
   /** While another window of desktop Excel is in front, names are given without their type (office-js issue 5504). */
   isInBackground: boolean;
 }

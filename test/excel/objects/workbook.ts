@@ -34,6 +34,10 @@ export class Workbook extends Being {
     return new Application(this.host);
   }
 
+  get functions(): Functions {
+    return new Functions(this.host);
+  }
+
   /** The selected areas; refuses if a chart or nothing is selected. */
   private selected(): { sheet: Sheet; boxes: RangeAreas["boxes"] } {
     const { selection } = this.host.book;
@@ -67,6 +71,31 @@ export class Workbook extends Being {
   }
   insertWorksheetsFromBase64(base64: string, options: Record<string, unknown> | null): Promise<string[]> {
     return insertFile(this.host, base64, options ?? {});
+  }
+}
+
+/** The day number of 1 January 1970 in a workbook that counts from 1900, and of 1 January 1904 (ISO/IEC 29500-1, 18.17.4.1). */
+const UNIX_EPOCH = 25_569;
+const DAYS_TO_1904 = 1462;
+
+class Functions extends Being {
+  readonly className = "Functions";
+  date(year: number, month: number, day: number): FunctionResult {
+    const days = Date.UTC(year, month - 1, day) / 86_400_000 + UNIX_EPOCH;
+    return new FunctionResult(this.host, this.host.switches.countsFrom1904 ? days - DAYS_TO_1904 : days);
+  }
+}
+
+class FunctionResult extends Being {
+  readonly className = "FunctionResult";
+  constructor(
+    host: Being["host"],
+    readonly value: number,
+  ) {
+    super(host);
+  }
+  get error(): string {
+    return "";
   }
 }
 

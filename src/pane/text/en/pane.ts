@@ -23,12 +23,16 @@ export const pane = {
     `Something failed that should not have (${what}). The workbook is as it was. Try again; please report it if it happens again.`,
   stopped: "Stopped. The workbook is as it was.",
   noHost: "This pane works beside a workbook: open it from Excel, or run the page that comes with the add-in.",
-  /** What an earlier pane left half done. */
   onRequest: {
     title: "Calculation is on request",
     may: "Excel calculates this workbook only when it is asked (manual calculation). What the pane shows of the sheet may be old after a change.",
     calculate: "Calculate now",
   },
+  daysFrom1904: {
+    title: "Days are counted from 1904",
+    off: "This workbook counts its days from 1904, and this pane counts from 1900: every date that the pane reads or writes is four years and one day off on the sheet. Use a workbook that counts from 1900, or switch the option off before dates are entered (File, Options, Advanced, Use 1904 date system).",
+  },
+  /** What an earlier pane left half done. */
   unfinished: {
     title: "Not finished",
     begun: (work: string, since: string) =>

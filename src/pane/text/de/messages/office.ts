@@ -8,6 +8,7 @@ export const office: Readonly<Record<string, string>> = {
   "look for unfinished work": "Die Suche nach unfertiger Arbeit",
   "write into the workbook": "Das Schreiben in die Arbeitsmappe",
   "look which sheet is in front": "Die Frage nach dem vorderen Blatt",
+  "look how the workbook counts days": "Die Frage, wie die Arbeitsmappe Tage zählt",
   "read the sheets": "Das Lesen der Blätter",
   "look for the data sheets": "Die Suche nach den Datenblättern",
   "calculate the workbook": "Das Berechnen der Arbeitsmappe",
