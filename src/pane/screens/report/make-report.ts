@@ -182,6 +182,17 @@ async function markOf({ sheet, values, names, beside }: Reading, by: string, now
 /** The paper until a person chooses: Letter for sheets in inches, otherwise A4. */
 export const paperOf = (record: TestRecord): Paper => (record.words.length_unit === "in" ? "Letter" : "A4");
 
+/**
+ * Reads the test. An issue keeps values for good: where Excel calculates on request, results may be older than the readings beside them, so
+ * it is asked for a calculation first.
+ */
+async function readFor(port: WorkbookPort, sheet: string, isIssue: boolean): Promise<Reading> {
+  const reading = await readTest(port, sheet, REPORT);
+  if (!isIssue || !reading.isOnRequest) return reading;
+  await port.calculate();
+  return readTest(port, sheet, REPORT);
+}
+
 /** Makes one new sheet. If it fails, no sheet is left, and the error is thrown. */
 export async function makeReport(
   port: WorkbookPort,
@@ -189,7 +200,7 @@ export async function makeReport(
   { lockedBy, ...made }: Made & Locking,
   course?: Course,
 ): Promise<MadeReport> {
-  const reading = await readTest(port, sheet, REPORT);
+  const reading = await readFor(port, sheet, lockedBy !== undefined);
   refuseNotYet(reading.values);
   const { source, reports } = find(reading);
   const latest = reports.at(-1);

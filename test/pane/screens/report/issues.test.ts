@@ -52,6 +52,24 @@ test("compares with an issue as it was locked; a changed locked value, day or ha
   expect((await compared()).lock).toBe("unknown");
 });
 
+test("where the workbook is calculated on request, an issue asks for a calculation before it reads what it keeps", async () => {
+  const { port, sheet } = await opened(demoSheet("SI"));
+  const steps: string[] = [];
+  const lookAt = port.lookAt.bind(port);
+  jest.spyOn(port, "lookAt").mockImplementation(async (asked) => {
+    steps.push("read");
+    return (await lookAt(asked)).map((one) => ({ ...one, isOnRequest: true }));
+  });
+  jest.spyOn(port, "calculate").mockImplementation(async () => void steps.push("calculate"));
+  jest.spyOn(port, "insertSheet").mockResolvedValue("Report");
+  const made = { preparedBy: "AB", now: new Date(2031, 5, 1) };
+  await makeReport(port, sheet, made);
+  expect(steps).not.toContain("calculate");
+  steps.length = 0;
+  await makeReport(port, sheet, { ...made, lockedBy: "EF" });
+  expect(steps.slice(0, 3)).toEqual(["read", "calculate", "read"]);
+});
+
 test.each([
   ["a result to the digits of its cell", "void_ratio_initial", 0.694239163, 0.7012, "SI", "0.694", "0.701"],
   ["a length in inches to four decimals", "height_end", 0.630312345678, 0.5, "US", "0.6303", "0.5000"],
