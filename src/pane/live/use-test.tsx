@@ -114,6 +114,12 @@ const isOnRequestIn = ({ reading }: Snapshot): boolean => reading?.isOnRequest ?
 /** True if the host calculates only when it is asked, as the last reading of the current test found. */
 export const useIsOnRequest = (): boolean => useOfSnapshot(isOnRequestIn);
 
+const isUnknownIn = ({ reading }: Snapshot): boolean =>
+  Object.values(reading?.values ?? {}).some((rows) => rows.some((row) => row.includes("#NAME?")));
+
+/** Whether a named cell of the test shows #NAME?: the host does not know a function or a name of its formula. */
+export const useIsUnknown = (): boolean => useOfSnapshot(isUnknownIn);
+
 /** Stops reading from the workbook while the pane itself writes. */
 export function useHold(isBusy: boolean): void {
   const { store } = useLive();

@@ -24,6 +24,7 @@ import { CurrentTestBar } from "./current-test-bar";
 import { keepFocus } from "./keep-focus";
 import { DaysFrom1904 } from "./days-from-1904";
 import { OnRequest } from "./on-request";
+import { UnknownFormulas } from "./unknown-formulas";
 import { UnfinishedWork } from "./unfinished-work";
 
 const useStyles = makeStyles({
@@ -156,6 +157,7 @@ export function Pane({ port, sheets, look }: PaneProps) {
         <main>
           <OnRequest port={port} />
           <DaysFrom1904 port={port} />
+          <UnknownFormulas />
           <UnfinishedWork port={port} />
           <div id="screen" role="tabpanel" aria-labelledby={tabId(shown)} className={styles.screen}>
             {SCREENS.map(({ value, Screen, keeps }) =>

@@ -28,6 +28,10 @@ export const pane = {
     may: "Excel berechnet diese Arbeitsmappe nur auf Anforderung (manuelle Berechnung). Was hier vom Blatt gezeigt wird, kann nach einer Änderung veraltet sein.",
     calculate: "Jetzt berechnen",
   },
+  unknown: {
+    title: "Zellen zeigen #NAME?",
+    what: "Excel kennt in Formeln dieses Versuchs eine Funktion oder einen Namen nicht, daher fehlen Ergebnisse. In der Ansicht „Datenblatt“ „Formeln neu eingeben“ drücken. Bleibt #NAME?, nachsehen, ob das Add-In geladen ist und ob dort kein Name fehlt.",
+  },
   daysFrom1904: {
     title: "Tage zählen ab 1904",
     off: "Diese Arbeitsmappe zählt ihre Tage ab 1904, dieser Bereich ab 1900: Jedes Datum, das der Bereich liest oder schreibt, ist auf dem Blatt um vier Jahre und einen Tag verschoben. Eine Arbeitsmappe nehmen, die ab 1900 zählt, oder die Option ausschalten, bevor Daten eingetragen werden (Datei, Optionen, Erweitert, 1904-Datumswerte verwenden).",

@@ -28,6 +28,10 @@ export const pane = {
     may: "Excel calculates this workbook only when it is asked (manual calculation). What the pane shows of the sheet may be old after a change.",
     calculate: "Calculate now",
   },
+  unknown: {
+    title: "Cells show #NAME?",
+    what: "Excel does not know a function or a name in formulas of this test, so results are missing. Press “Enter formulas again” on the tab “Data sheet”. If #NAME? stays, see that the add-in is loaded, and there that no name is missing.",
+  },
   daysFrom1904: {
     title: "Days are counted from 1904",
     off: "This workbook counts its days from 1904, and this pane counts from 1900: every date that the pane reads or writes is four years and one day off on the sheet. Use a workbook that counts from 1900, or switch the option off before dates are entered (File, Options, Advanced, Use 1904 date system).",
