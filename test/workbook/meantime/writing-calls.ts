@@ -16,6 +16,7 @@ const WRITES: Readonly<Record<Method, boolean>> = {
   readSheets: false,
   findSheets: false,
   lookAt: false,
+  countsFrom1904: false,
   calculate: true,
   insertSheet: true,
   selection: false,
