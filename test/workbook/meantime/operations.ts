@@ -129,7 +129,7 @@ const NEW_SHEET = { ...ON_DATA, isOneSheet: true };
 const NEW_SHEETS: Operations = {
   "insert a German data sheet": {
     ...NEW_SHEET,
-    calls: ["pane/screens/data-sheet/insert-sheet.tsx newSheet", "host/index.ts port.insertSheet"],
+    calls: ["pane/screens/data-sheet/insert-sheet.tsx newSheet"],
     work: (port) => inserted(port, blankSheet("SI", { loads: 1, readingRows: 4, language: "de" })),
   },
   "insert the sheet of limits": {
