@@ -2,6 +2,7 @@
  * Protection without a password in an .xlsx file: the mark of the sheet, and for each style whether its cells are open.
  */
 import { helpers } from "@odoo/o-spreadsheet";
+import { neighbours, nth } from "../../../reduction/numeric/lists";
 import type { Protection } from "../protection";
 import { joinedZones, type Zone } from "../zones";
 import { LAST_COLUMN } from "../../rules/names";
@@ -20,7 +21,15 @@ export function openStyles(styles: Document | undefined): OpenStyles {
 
 const isUnlocked = (xf: Element): boolean => /^(0|false)$/.test(first(xf, "protection")?.getAttribute("locked") ?? "1");
 
-/** The protection of a sheet; open rows without cells are as wide as a sheet can be. */
+/** The columns of a row that have no cell in the file, from one cell to the next; the last are as wide as a sheet can be. */
+function gapsBetween(taken: readonly number[]): { left: number; right: number }[] {
+  const ends = [-1, ...[...taken].sort((a, b) => a - b), LAST_COLUMN];
+  return neighbours(ends)
+    .map(([before, next]) => ({ left: before + 1, right: next - 1 }))
+    .filter(({ left, right }) => left <= right);
+}
+
+/** The protection of a sheet; cells that are not in the file are open where their row is. */
 export function readProtection(document: Document, rows: readonly LightElement[], open: OpenStyles): Protection {
   const mark = first(document, "sheetProtection");
   const isOpen = (element: LightElement): boolean => open.has(Number(element.getAttribute("s") ?? 0));
@@ -28,12 +37,11 @@ export function readProtection(document: Document, rows: readonly LightElement[]
   for (const row of rows) {
     const cells = row.children.filter(({ localName }) => localName === "c");
     const top = Number(row.getAttribute("r")) - 1;
-    if (cells.length === 0 && isOpen(row)) zones.push({ left: 0, right: LAST_COLUMN - 1, top, bottom: top });
-    for (const cell of cells) {
-      if (!isOpen(cell)) continue;
-      const { col } = helpers.toCartesian(cell.getAttribute("r")!);
-      zones.push({ left: col, right: col, top, bottom: top });
-    }
+    const columns = cells.map((cell) => helpers.toCartesian(cell.getAttribute("r")!).col);
+    if (isOpen(row)) for (const gap of gapsBetween(columns)) zones.push({ ...gap, top, bottom: top });
+    columns.forEach((col, index) => {
+      if (isOpen(nth(cells, index))) zones.push({ left: col, right: col, top, bottom: top });
+    });
   }
   return { on: mark !== undefined && !/^(0|false)$/.test(mark.getAttribute("sheet") ?? "0"), open: joinedZones(zones) };
 }

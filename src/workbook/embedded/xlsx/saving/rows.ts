@@ -30,8 +30,9 @@ const POINTS = 0.75;
 
 /** The number of rows written at a time. */
 const AT_ONCE = 500;
-/** Unlocked zones of at least this width are meant as whole rows. */
+/** Unlocked zones of at least this width are written as whole rows, and narrower ones as cells. */
 const WIDE = 40;
+const isWide = ({ left, right }: Zone): boolean => right - left >= WIDE;
 
 /** The texts that cells share, in the order of their first use. */
 export class SharedStrings {
@@ -116,13 +117,16 @@ function spillOf({ getters }: Model, position: { sheetId: string; col: number; r
 }
 
 /**
- * The cells of a sheet by place: cells with a content, cells with a style, and cells that another formula spills into
- * (true).
+ * The cells of a sheet by place: cells with a content, cells with a style, open cells that no whole row makes open, and cells that another
+ * formula spills into (true).
  */
-function cellsOf({ model, sheetId, taken }: RowSource): Map<number, Held | true | undefined> {
+function cellsOf({ model, sheetId, taken, open }: RowSource): Map<number, Held | true | undefined> {
   const { getters } = model;
   const cells = new Map<number, Held | true | undefined>();
   for (const place of taken.looks.keys()) cells.set(place, undefined);
+  for (const { left, right, top, bottom } of open.filter((zone) => !isWide(zone)))
+    for (let row = top; row <= bottom; row++)
+      for (let col = left; col <= right; col++) cells.set(placeOf(row, col), undefined);
   const held = getters.getCells(sheetId).filter((one) => one.isFormula || one.content !== "");
   for (const one of held) {
     const { row, col } = getters.getCellPosition(one.id);
@@ -215,6 +219,26 @@ export const heightsOf = ({ rows }: TakenSheet): Map<number, number> =>
     ),
   );
 
+/**
+ * The locked cells without content and look of a row that the file makes open as a whole: they are written for their lock. Of a row with
+ * open cells only, those to the right of them are left out, which would be thousands on a data sheet: they are open in the file.
+ */
+function lockedBeside(
+  held: readonly [number, unknown][],
+  row: number,
+  { model, sheetId, open }: RowSource,
+): [number, undefined][] {
+  const there = new Set(held.map(([place]) => colOf(place)));
+  const zones = open.filter(({ top, bottom }) => row >= top && row <= bottom);
+  const end =
+    held.length > 0
+      ? model.getters.getNumberCols(sheetId)
+      : zones.reduce((most, { right }) => Math.max(most, right + 1), 0);
+  return Array.from({ length: end }, (_, col) => col)
+    .filter((col) => !there.has(col) && !zones.some((zone) => isIn(zone, row, col)))
+    .map((col) => [placeOf(row, col), undefined]);
+}
+
 /** The rows in pieces, each with the number of rows written so far, and the number of all rows. */
 export function* writtenRows(source: RowSource): Generator<{ text: string; done: number; of: number }> {
   const { taken, open, opened } = source;
@@ -226,14 +250,16 @@ export function* writtenRows(source: RowSource): Generator<{ text: string; done:
   }
   for (const [row, look] of Object.entries(taken.rows))
     if (rowAttributes(look) !== "" && !rows.has(Number(row))) rows.set(Number(row), []);
-  const whole = open.filter(({ left, right }) => right - left >= WIDE);
+  const whole = open.filter(isWide);
+  const isWhole = (row: number): boolean => whole.some(({ top, bottom }) => row >= top && row <= bottom);
   for (const { top, bottom } of whole) for (let row = top; row <= bottom; row++) if (!rows.has(row)) rows.set(row, []);
   const order = [...rows.keys()].sort((a, b) => a - b);
   for (let from = 0; from < order.length; from += AT_ONCE) {
     let text = "";
     for (const row of order.slice(from, from + AT_ONCE)) {
-      const cells = rows.get(row)!.sort(([a], [b]) => a - b);
-      const isOpen = cells.length === 0 && whole.some(({ top, bottom }) => row >= top && row <= bottom);
+      const isOpen = isWhole(row);
+      const held = rows.get(row)!;
+      const cells = (isOpen ? [...held, ...lockedBeside(held, row, source)] : held).sort(([a], [b]) => a - b);
       const look = rowAttributes(taken.rows[row] ?? {}) + (isOpen ? ` s="${opened(0)}" customFormat="1"` : "");
       text += `<row r="${row + 1}"${look}>${cells.map(([place, held]) => cellText(place, held, source)).join("")}</row>`;
     }
