@@ -213,6 +213,7 @@ function openPane({ port, view }: Desk): void {
     window.focus();
     element("open").focus();
   });
+  frame.addEventListener("load", () => port.paneLeft());
   frame.src = "pane.html";
 }
 

@@ -47,7 +47,7 @@ import { calledIn, freeNames, renameIn, type LocalNames } from "./names";
 import { formulaAt } from "./typing/locale";
 import { TEXT_FORMAT, typed } from "./typing/text";
 import { toEngineFormat } from "./look/formats";
-import { carryOut, carryOutInBatches } from "./steps/history";
+import { carryOut, carryOutInBatches, refuseStepsWhile } from "./steps/history";
 import { insertCommands, type Insertion } from "./insert";
 import { carryOutInSlices, isBusy, isUnfinished, stepEnd, type StepPlan } from "./steps/long-step";
 import { mayWrite, protectionOf, setProtection } from "./protection";
@@ -82,6 +82,8 @@ export class EmbeddedPort implements WorkbookPort {
   #workbooks = 0;
   /** The page outlives a pane that is reloaded: the notes on its work stand here. */
   readonly #notes = new Map<string, WorkNote>();
+  /** The notes of the pane that is there now. */
+  readonly #inHand = new Set<string>();
 
   constructor(workbook: OpenWorkbook) {
     this.#model = workbook.model;
@@ -95,8 +97,10 @@ export class EmbeddedPort implements WorkbookPort {
     this.#model.selection.unobserve(this);
     this.#model = model;
     this.#notes.clear();
+    this.paneLeft();
     this.#localNames = new Map(localNames);
     this.#lost = new Map(lost);
+    refuseStepsWhile(model, () => this.#sheetInHand());
     adoptCopies(model, (copy) => this.#namesForCopy(copy));
     model.on("command-dispatched", this, ({ type }) => changesOf(type).forEach((change) => this.#changed.add(change)));
     model.on("update", this, () => this.#tell());
@@ -509,11 +513,24 @@ export class EmbeddedPort implements WorkbookPort {
   async noteWork(kind: KindOfWork, sheet: string): Promise<string> {
     const id = this.#model.uuidGenerator.smallUuid();
     this.#notes.set(id, { id, kind, sheet, since: timeStamp(new Date()) });
+    this.#inHand.add(id);
     return id;
   }
 
   async strikeWork(id: string): Promise<void> {
     this.#notes.delete(id);
+    this.#inHand.delete(id);
+  }
+
+  /** The pane was closed, or is loaded again: nobody goes on with its work, and undo may take it back. */
+  paneLeft(): void {
+    this.#inHand.clear();
+  }
+
+  /** The sheet of the work that the pane has in hand. */
+  #sheetInHand(): string | undefined {
+    const [id] = this.#inHand;
+    return id === undefined ? undefined : this.#notes.get(id)?.sheet;
   }
 
   async unfinishedWork(): Promise<WorkNote[]> {

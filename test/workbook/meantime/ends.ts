@@ -1,5 +1,5 @@
 /** How an operation and what somebody else did meanwhile have met: one word for the workbook at the end. */
-import { SECOND_PANE } from "./faults";
+import { SECOND_PANE, UNDO } from "./faults";
 
 export interface End {
   /** The workbook as text. */
@@ -42,7 +42,7 @@ export function once(work: () => Promise<End>): () => Promise<End> {
 }
 
 /**
- * "done": as if the operation had come first, or as if it alone had been carried out and the second pane had been refused. "after": as if it had come last. "both": each has
+ * "done": as if the operation had come first, or as if it alone had been carried out and the second pane, or undo, had been refused. "after": as if it had come last. "both": each has
  * made a sheet of its own, and nothing is lost. "refused": the operation changed nothing, and says so. "wrong" may not be.
  */
 export async function called(
@@ -53,6 +53,7 @@ export async function called(
   if (end.book === oursFirst.book || (what === SECOND_PANE && end.book === ours.book)) return "done";
   const after = await theirsFirst();
   if (end.book === after.book && after.message === "") return "after";
+  if (what === UNDO && end.book === ours.book) return "done";
   const [added] = without(theirs.cells, begun.cells);
   const [, lacking] = without(end.cells, [...ours.cells, ...added]);
   return lacking.length === 0 ? "both" : "wrong";

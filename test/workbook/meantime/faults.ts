@@ -13,6 +13,8 @@ const sheetOf = (excel: StrictExcel, { sheet = "Data" }: Operation) => excel.she
 const rowOf = ({ cell }: Operation): number => boxOf(cell)!.row;
 
 export const SECOND_PANE = "the same is done in a second pane";
+/** On the page: Excel's stand-in has no undo. */
+export const UNDO = "the last step is taken back";
 
 export const FAULTS: Readonly<Record<string, Act>> = {
   "the sheet is deleted": (excel, of) => sheetOf(excel, of).remove(),

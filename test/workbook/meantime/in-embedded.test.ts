@@ -11,7 +11,7 @@ import { cutOff } from "../../../src/pane/live/unfinished";
 import { opened } from "../embedded/opened";
 import { turns } from "../../turns";
 import { called, once, type Compared, type End } from "./ends";
-import { SECOND_PANE } from "./faults";
+import { SECOND_PANE, UNDO } from "./faults";
 import { OPERATIONS, type Operation } from "./operations";
 import { both } from "./sheets";
 import { CLOSED, SEEN, STEPS } from "./seen-in-embedded";
@@ -74,7 +74,7 @@ const FAULTS: Readonly<Record<string, Act>> = {
     const { row, col } = boxOf(of.cell)!;
     dispatch(port, "UPDATE_CELL", { sheetId: idOf(port, of), row, col, content: "typed" });
   },
-  "the last step is taken back": (port) => dispatch(port, "REQUEST_UNDO"),
+  [UNDO]: (port) => dispatch(port, "REQUEST_UNDO"),
   "another workbook is opened": (port) => port.attach(newWorkbook()),
   [SECOND_PANE]: (port, of) => of.work(port).catch(() => undefined),
 };

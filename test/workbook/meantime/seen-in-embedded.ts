@@ -191,7 +191,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
       'after, refused, half done: Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again. The cells of “Data” have their names already: write the missing formulas, and type the labels., done',
     "a cell to be written is typed into":
       'refused, done, half done: H2 of the sheet "Data" could not be written, and nothing was changed: it holds typed already: say that it may be replaced, or clear it. The cells of “Data” have their names already: write the missing formulas, and type the labels., done',
-    "the last step is taken back": "after, refused, done",
+    "the last step is taken back": "after",
     "another workbook is opened": "after, refused, done",
     "the same is done in a second pane": "done, refused, done",
   },
@@ -216,7 +216,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a name is deleted":
       'refused, half done: A6 of the sheet "Summary" could not be written, and nothing was changed: its formula refers to "times_01", which has no cells on the sheet "Data". The new sheet “Summary” is incomplete: delete it, and make it again., done',
     "a cell to be written is typed into": "after, done",
-    "the last step is taken back": "after, refused, done",
+    "the last step is taken back": "after",
     "another workbook is opened":
       'refused, half done: A6 of the sheet "Summary" could not be written, and nothing was changed: its formula refers to "times_01", which has no cells on the sheet "Data". The new sheet “Summary” is incomplete: delete it, and make it again., refused, done',
   },
@@ -226,7 +226,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a row is inserted above": "done, refused, done",
     "a row is inserted in the middle": "done, refused, done",
     "a name is deleted": "done, refused, done",
-    "the last step is taken back": "after, done",
+    "the last step is taken back": "after",
     "another workbook is opened": "refused, done",
     "the same is done in a second pane": "done, both, refused, done",
   },
@@ -236,7 +236,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a row is inserted above": "done, refused, done",
     "a row is inserted in the middle": "done, refused, done",
     "a name is deleted": "done, refused, done",
-    "the last step is taken back": "after, done",
+    "the last step is taken back": "after",
     "another workbook is opened": "refused, done",
     "the same is done in a second pane": "done, both, refused, done",
   },
@@ -251,8 +251,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
       "done, refused, half done: Rows of “Summary” were inserted or deleted in the meantime, or its names were changed. The new sheet “Summary charts” is incomplete: delete it, and make it again., done",
     "a name is deleted":
       "done, refused, half done: Rows of “Summary” were inserted or deleted in the meantime, or its names were changed. The new sheet “Summary charts” is incomplete: delete it, and make it again., done",
-    "the last step is taken back":
-      'after, wrong, half done: There is no sheet called "Summary charts" in this workbook. The new sheet “Summary charts” is incomplete: delete it, and make it again., done',
+    "the last step is taken back": "after, refused, done",
     "another workbook is opened": "refused, done",
   },
   "import readings and keep the lines": {
@@ -264,7 +263,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a name is deleted":
       'refused, half done: The sheet "Data" has no cells named "readings_01": choose a data sheet. Nothing was written., done',
     "a cell to be written is typed into": "after, done",
-    "the last step is taken back": "after, refused, after, wrong, done",
+    "the last step is taken back": "after",
     "another workbook is opened": 'refused, half done: The sheet "Data" is not there any more., refused, done',
   },
   "add new readings of a file": {
@@ -276,8 +275,8 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a name is deleted":
       'half done: The sheet "Data" has no cells named "readings_01": choose a data sheet. Nothing was written., done',
     "a cell to be written is typed into":
-      'refused, half done: SheetFilled, half done: Row 3 of "readings_01" on the sheet "Data" was filled in the meantime, in another window perhaps. Nothing was written: look at the row, and try again., done',
-    "the last step is taken back": "after, refused, wrong, done",
+      'refused, half done: Readings of load 1 were entered on “Data” in the meantime, and nothing was written there. What is new in the file was looked up again below: compare it with these readings, and write it if it is still missing., half done: Row 3 of "readings_01" on the sheet "Data" was filled in the meantime, in another window perhaps. Nothing was written: look at the row, and try again., done',
+    "the last step is taken back": "after",
     "another workbook is opened": "refused, done",
     "the same is done in a second pane": "refused, done",
   },

@@ -217,7 +217,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a name is deleted":
       'after, refused, half done: Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again. The cells of “Data” have their names already: write the missing formulas, and type the labels., half done: H2 of the sheet "Data" could not be written, and nothing was changed: its formula refers to "ring_mass", which has no cells on the sheet "Data". The cells of “Data” have their names already: write the missing formulas, and type the labels., done',
     "a cell to be written is typed into":
-      'refused, wrong, half done: H2 of the sheet "Data" could not be written, and nothing was changed: it holds typed already: say that it may be replaced, or clear it. The cells of “Data” have their names already: write the missing formulas, and type the labels., half done: Somebody else changed cells of the sheet "Data" in the meantime. Nothing was written: look at the cells, and try again. The cells of “Data” have their names already: write the missing formulas, and type the labels., done',
+      'refused, half done: H2 of the sheet "Data" could not be written, and nothing was changed: it holds typed already: say that it may be replaced, or clear it. The cells of “Data” have their names already: write the missing formulas, and type the labels., half done: Somebody else changed cells of the sheet "Data" in the meantime. Nothing was written: look at the cells, and try again. The cells of “Data” have their names already: write the missing formulas, and type the labels., done',
   },
   "enter formulas again": {
     "the sheet is deleted": "done, refused",
@@ -336,7 +336,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a name is deleted":
       'half done: The sheet "Data" has no cells named "readings_01": choose a data sheet. Nothing was written., half done: There is no sheet called "Data" in this workbook., done',
     "a cell to be written is typed into":
-      'refused, half done: SheetFilled, half done: Row 3 of "readings_01" on the sheet "Data" was filled in the meantime, in another window perhaps. Nothing was written: look at the row, and try again., done',
+      'refused, half done: Readings of load 1 were entered on “Data” in the meantime, and nothing was written there. What is new in the file was looked up again below: compare it with these readings, and write it if it is still missing., half done: Row 3 of "readings_01" on the sheet "Data" was filled in the meantime, in another window perhaps. Nothing was written: look at the row, and try again., done',
     "the same is done in a second pane": "refused, done, refused, done",
   },
 };

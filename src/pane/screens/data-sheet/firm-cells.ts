@@ -204,7 +204,9 @@ async function withLabels(port: WorkbookPort, sheet: string, { namings, labels, 
     const box = namings.find(({ name }) => name === LANGUAGE_CELL)?.box;
     const word = labels.find(({ row, col }) => box && isIn({ row, col }, box))?.value;
     const values = { ...seen.values, ...(word !== undefined && { [LANGUAGE_CELL]: [[word]] }) };
-    const formulas = firmLayout(seen.names, values, seen.contents ?? {}).unwritten.flatMap((cell) => {
+    const { unwritten, held } = firmLayout(seen.names, values, seen.contents ?? {});
+    // A new cell into which somebody typed in the meantime is among them: the workbook then refuses all of them, and names the cell.
+    const formulas = [...unwritten, ...held.map(({ cell }) => cell)].flatMap((cell) => {
       const naming = namings.find(({ box }) => isIn(cell, box));
       return naming ? [{ ...cell, ...(naming.format && { format: naming.format }) }] : [];
     });

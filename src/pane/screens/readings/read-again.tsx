@@ -31,7 +31,7 @@ import { NotKept, SheetChanged } from "./into-workbook";
 import { faultWords } from "./faults";
 import type { Source } from "./source-step";
 import type { DataSheet, Targets } from "./use-target";
-import { keptLinesOf, ListFull, SheetFilled, writeAgain } from "./write-again";
+import { keptLinesOf, writeAgain } from "./write-again";
 
 const words = text.readAgain;
 const MOST_SHOWN = 20;
@@ -93,7 +93,6 @@ const failed = (error: unknown): string => {
     return error.now === undefined
       ? text.readings.sheetGone(error.sheet)
       : text.readings.sheetRenamed(error.sheet, error.now);
-  if (error instanceof SheetFilled) return words.moved;
   if (error instanceof Stopped) return words.stopped;
   return sentenceOf(error);
 };
@@ -157,7 +156,7 @@ function KnownFile(props: KnownProps) {
       const readings = value.additions.reduce((sum, { times }) => sum + times.length, 0);
       setEnded({ intent: "success", sentence: words.done(readings, dataSheet.sheet, kept.sheet) });
     } catch (error) {
-      setEnded({ intent: "error", sentence: error instanceof ListFull ? words.full(kept.sheet) : failed(error) });
+      setEnded({ intent: "error", sentence: failed(error) });
     }
     work.end();
     await again();

@@ -4,9 +4,13 @@ import { languageOfLabels } from "../../live/sheet-language";
 import { AGAIN_NAMES, keptAll, LINES_AT_ONCE, linesName } from "../../../exchange/logger/file-sheet";
 import { boxAddress } from "../../../workbook/address";
 import { pause, Stopped, type Course } from "../../../workbook/in-slices";
-import type { NamedColumns, WorkbookPort } from "../../../workbook/port";
+import { WorkbookError, type NamedColumns, type WorkbookPort } from "../../../workbook/port";
+import { asTyped } from "../../../reduction/message";
 import { noted } from "../../live/unfinished";
+import { text } from "../../text";
 import { firstNotKept, NotKept, staying } from "./into-workbook";
+
+const words = text.readAgain;
 
 export interface AgainJob {
   readonly dataSheet: string;
@@ -23,9 +27,9 @@ export interface AgainJob {
 }
 
 /** Thrown if the file sheet has no row left in its list of readings. */
-export class ListFull extends Error {}
+export class ListFull extends WorkbookError {}
 /** Thrown if cells of the data sheet that were blank are not blank any more. */
-export class SheetFilled extends Error {}
+export class SheetFilled extends WorkbookError {}
 
 /** Reads the lines that a file sheet keeps. */
 export async function keptLinesOf(port: WorkbookPort, sheet: string, count: number): Promise<string[]> {
@@ -80,7 +84,8 @@ async function checkBlank(port: WorkbookPort, { dataSheet, columns }: AgainJob, 
     const from = firstGiven(given);
     if (isOfNewLoad(name, given)) continue;
     const filled = (now[name] ?? []).slice(from).some(([cell]) => cell !== "" && cell !== undefined);
-    if (filled && !replaced.has(name)) throw new SheetFilled();
+    if (filled && !replaced.has(name))
+      throw new SheetFilled(asTyped(words.filled(Number(name.replace(/^\D+/, "")), dataSheet)));
   }
 }
 
@@ -108,7 +113,7 @@ async function writeNoted(
   const [dayName] = AGAIN_NAMES;
   const { [dayName]: days = [] } = await port.readNames(fileSheet, [dayName]);
   const row = days.findIndex(([cell]) => cell === "" || cell === undefined);
-  if (row < 0) throw new ListFull();
+  if (row < 0) throw new ListFull(asTyped(words.full(fileSheet)));
   await checkBlank(port, job, replaced);
   await makeRoom(port, fileSheet, lines.length);
   // The last line that stands may have been cut short.

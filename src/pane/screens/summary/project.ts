@@ -261,6 +261,10 @@ export async function insertCharts(port: WorkbookPort, course: Course): Promise<
   if (plan.charts?.length === 0) throw new WorkbookError(asTyped(words.nothingToDraw));
   const remarks: string[] = [];
   const sheet = await notedSheet(port, plan.name, async () => {
+    // From here on the page refuses undo; what somebody did before is seen here.
+    const now = await standingOf(port, summary);
+    if (JSON.stringify(now.contents) !== JSON.stringify(contents))
+      throw new WorkbookError(asTyped(words.changedMeanwhile(summary)));
     const reads = { sheet: summary, names };
     const made = await port.insertSheet({ ...plan, reads }, (remark) => void remarks.push(inWords(remark)));
     await filled(made, async () => {

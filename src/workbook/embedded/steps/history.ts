@@ -2,13 +2,13 @@
  * Carries out batches of commands completely or not at all: a refused batch leaves no step for undo or redo.
  * Casts: the engine's types do not include the inner parts of the history plugin, nor the commands and getters that are added here.
  */
-import { say, verbatim } from "../../../reduction/message";
+import { say, verbatim, type Message } from "../../../reduction/message";
 import { registries } from "@odoo/o-spreadsheet";
 import { pause, type Run } from "../../in-slices";
 import { WorkbookError } from "../../port";
 import { runBatch, withoutUseless, type Command, type Dispatching, type Model } from "../engine";
 import { isBusy, redoInSlices, stepEnd, type Change, type StepAgain } from "./long-step";
-import { tellRefusal, whileLifted } from "../protection";
+import { isLifted, tellRefusal, whileLifted } from "../protection";
 import { StepRoom, type KeptStep } from "./step-room";
 
 /** Gives the lists of undo and redo back as they were before work that was taken back. */
@@ -39,6 +39,19 @@ interface Steps {
 }
 
 const LET_GO = say`Not undone: the steps before this one were let go, because the page has room for a limited number. A file that was saved has the workbook as it was when it was saved.`;
+
+const paneWrites = (sheet: string): Message =>
+  say`Not done: the pane is writing to “${verbatim(sheet)}”. Wait until it has ended, or stop it in the pane; then try again.`;
+
+/** By the getters of a model: gives the sheet of the work of several steps that the pane has in hand. */
+const sheetsWritten = new WeakMap<object, () => string | undefined>();
+
+/**
+ * Refuses undo and redo as long as `sheet` gives the sheet to which the pane writes in several steps: a step that a person took back in
+ * between would lack in the work that then is said to be done.
+ */
+export const refuseStepsWhile = ({ getters }: Model, sheet: () => string | undefined): void =>
+  void sheetsWritten.set(getters, sheet);
 
 /** With more commands than this (a data sheet has 5,400), a redo goes in slices where somebody shows its progress. */
 const MOST_REDONE_AT_ONCE = 6_000;
@@ -118,6 +131,12 @@ class ForgettingHistory extends History {
   }
 
   override allowDispatch(command: StepCommand): unknown {
+    const isAsked = command.type === "REQUEST_UNDO" || command.type === "REQUEST_REDO";
+    const written = isAsked && !isLifted() && !isBusy(this) ? sheetsWritten.get(this.getters)?.() : undefined;
+    if (written !== undefined) {
+      tellRefusal(paneWrites(written));
+      return "CancelledForUnknownReason";
+    }
     if (command.type === "REQUEST_UNDO" && this.undoStack.length === 0 && this.#lastGone !== undefined)
       tellRefusal(LET_GO);
     return super.allowDispatch(command);
@@ -285,7 +304,7 @@ function takeBack(model: Model, steps: Steps): void {
   const wanted = steps.last;
   if (lastStep(model) === wanted) return;
   for (let last = lastStep(model); last !== wanted; last = lastStep(model)) {
-    dispatch(model, "REQUEST_UNDO");
+    whileLifted(() => dispatch(model, "REQUEST_UNDO"));
     if (lastStep(model) === last) throw new WorkbookError(IN_THE_MIDDLE);
   }
   dispatch(model, RESTORE, { steps });

@@ -3,7 +3,9 @@ import "../engine-in-node";
 import { LINES_AT_ONCE, linesKept, linesName, keptAll } from "../../../../src/exchange/logger/file-sheet";
 import { writeReadings, type Job } from "../../../../src/pane/screens/readings/into-workbook";
 import { writeAgain, type AgainJob } from "../../../../src/pane/screens/readings/write-again";
+import { english } from "../../../../src/reduction/message";
 import { EmbeddedPort, newWorkbook } from "../../../../src/workbook/embedded";
+import { tellRefusals } from "../../../../src/workbook/embedded/protection";
 import { plainData } from "../../../../src/workbook/embedded/engine";
 import type { SheetPlan } from "../../../../src/workbook/port";
 import { RING } from "../../contract-bench";
@@ -119,5 +121,56 @@ describe("the sheet that keeps a file never says of lines that they stand there 
     expect(new Set(back)).toEqual(
       new Set(["not finished: the lines below are not all of them", keptAll(FIRST.length), "no sheet"]),
     );
+  });
+});
+
+describe("while the pane writes in several steps", () => {
+  afterEach(() => tellRefusals(() => undefined));
+  const begin = async (): Promise<{ port: EmbeddedPort; said: string[] }> => {
+    const port = new EmbeddedPort(newWorkbook());
+    await port.insertSheet(RING);
+    await port.fillNames("Ring", { ring: [1] });
+    const said: string[] = [];
+    tellRefusals((sentence) => void said.push(english(sentence)));
+    return { port, said };
+  };
+  const WAIT =
+    "Not done: the pane is writing to “Ring”. Wait until it has ended, or stop it in the pane; then try again.";
+
+  test.each(["REQUEST_UNDO", "REQUEST_REDO"])(
+    "%s is refused with a sentence until the work has ended",
+    async (type) => {
+      const { port, said } = await begin();
+      if (type === "REQUEST_REDO") dispatch(port, "REQUEST_UNDO");
+      const before = state(port);
+      const note = await port.noteWork("layout", "Ring");
+      dispatch(port, type);
+      expect(state(port)).toEqual(before);
+      expect(said).toEqual([WAIT]);
+      await port.strikeWork(note);
+      dispatch(port, type);
+      expect(state(port)).not.toEqual(before);
+      expect(said).toEqual([WAIT]);
+    },
+  );
+
+  test("undo takes back what a pane that was closed has left", async () => {
+    const { port, said } = await begin();
+    const before = state(port);
+    await port.noteWork("layout", "Ring");
+    port.paneLeft();
+    dispatch(port, "REQUEST_UNDO");
+    expect(state(port)).not.toEqual(before);
+    expect(said).toEqual([]);
+    expect(await port.unfinishedWork()).toHaveLength(1);
+  });
+
+  test("a refused writing of the pane itself is taken back", async () => {
+    const { port, said } = await begin();
+    await port.noteWork("layout", "Ring");
+    const before = state(port);
+    await expect(port.writeCells("Ring", [{ row: 10, col: 1, formula: "={ring}" }, { row: -1, col: 1, value: 1 }])).rejects.toThrow(); // prettier-ignore
+    expect(state(port)).toEqual(before);
+    expect(said).toEqual([]);
   });
 });

@@ -32,6 +32,8 @@ export const workbook: Readonly<Record<string, string>> = {
     "Nicht ausgeführt: Es werden gerade Blätter eingefügt. Warten, bis sie da sind, oder das Einfügen im Aufgabenbereich anhalten; dann noch einmal versuchen.",
   "Not done: a step is being done again. Wait until it is done, or stop it at the top of the page; then try again.":
     "Nicht ausgeführt: Ein Schritt wird gerade wiederholt. Warten, bis er fertig ist, oder ihn oben auf der Seite anhalten; dann noch einmal versuchen.",
+  "Not done: the pane is writing to “{0}”. Wait until it has ended, or stop it in the pane; then try again.":
+    "Nicht ausgeführt: Der Aufgabenbereich schreibt gerade in „{0}“. Warten, bis er fertig ist, oder ihn dort anhalten; dann noch einmal versuchen.",
   "The protection could not be changed": "Der Schutz konnte nicht geändert werden",
   'The sheet "{0}" is locked: unlock it (right click on its tab, Unlock the whole sheet), and try again. Nothing was changed.':
     "Das Blatt „{0}“ ist gesperrt: entsperren (rechts auf den Reiter klicken, Ganzes Blatt entsperren) und noch einmal versuchen. Nichts wurde geändert.",

@@ -47,8 +47,9 @@ export const again = {
   stopped: "Angehalten. Das Datenblatt wurde nicht geändert: zum Fortsetzen das Neue noch einmal schreiben.",
   done: (readings: number, sheet: string, fileSheet: string) =>
     `${readings === 1 ? "1 Ablesung kam" : `${whole(readings)} Ablesungen kamen`} auf „${sheet}“ hinzu. Die neuen Zeilen und der Hash der Datei stehen auf „${fileSheet}“.`,
-  full: (sheet: string) => `Die Liste der Lesungen auf dem Blatt „${sheet}“ ist voll: die Datei als neue lesen.`,
-  moved: "Das Datenblatt hat sich inzwischen geändert, und nichts wurde darauf geschrieben. Noch einmal nachsehen.",
-  lookAgain: "Noch einmal nachsehen",
+  full: (sheet: string) =>
+    `Die Liste der Lesungen auf dem Blatt „${sheet}“ ist voll, und nichts wurde geschrieben: unten die Datei als neue lesen.`,
+  filled: (load: number, sheet: string) =>
+    `In „${sheet}“ wurden inzwischen Ablesungen der Laststufe ${load} eingetragen, und nichts wurde dort geschrieben. Was in der Datei neu ist, steht unten aktuell: mit diesen Ablesungen vergleichen und schreiben, falls es noch fehlt.`,
   orNew: "Oder als neue Datei lesen:",
 };

@@ -26,6 +26,8 @@ export const summary = {
   nothingToDraw: "Keines der Datenblätter hat schon ein Ergebnis, das sich zeichnen lässt.",
   movedMeanwhile: (sheet: string) =>
     `Zeilen von „${sheet}“ wurden inzwischen eingefügt oder gelöscht, oder seine Namen wurden geändert.`,
+  changedMeanwhile: (sheet: string) =>
+    `„${sheet}“ wurde inzwischen geändert, und keine Diagramme wurden eingefügt: noch einmal einfügen.`,
   inserted: (sheet: string) => `Eingefügt: „${sheet}“.`,
   upToDate: (sheet: string) => `„${sheet}“ ist auf dem Stand.`,
   chartsInserted: (sheet: string) => `Die Diagramme stehen auf „${sheet}“.`,

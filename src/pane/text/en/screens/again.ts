@@ -46,8 +46,9 @@ export const again = {
   stopped: "Stopped. The data sheet was not changed: write what is new to go on.",
   done: (readings: number, sheet: string, fileSheet: string) =>
     `${readings === 1 ? "1 reading was" : `${whole(readings)} readings were`} added to “${sheet}”. The new lines and the hash of the file are on “${fileSheet}”.`,
-  full: (sheet: string) => `The list of readings on the sheet “${sheet}” is full: read the file as a new one.`,
-  moved: "The data sheet changed in the meantime, and nothing was written to it. Look again.",
-  lookAgain: "Look again",
+  full: (sheet: string) =>
+    `The list of readings on the sheet “${sheet}” is full, and nothing was written: read the file as a new one, below.`,
+  filled: (load: number, sheet: string) =>
+    `Readings of load ${load} were entered on “${sheet}” in the meantime, and nothing was written there. What is new in the file was looked up again below: compare it with these readings, and write it if it is still missing.`,
   orNew: "Or read it as a new file:",
 };

@@ -25,6 +25,8 @@ export const summary = {
   nothingToDraw: "None of the data sheets has a result to draw yet.",
   movedMeanwhile: (sheet: string) =>
     `Rows of “${sheet}” were inserted or deleted in the meantime, or its names were changed.`,
+  changedMeanwhile: (sheet: string) =>
+    `“${sheet}” was changed in the meantime, and no charts were inserted: insert them again.`,
   inserted: (sheet: string) => `Inserted: “${sheet}”.`,
   upToDate: (sheet: string) => `“${sheet}” is up to date.`,
   chartsInserted: (sheet: string) => `The charts are on “${sheet}”.`,
