@@ -3,8 +3,10 @@
  * into other workbooks.
  */
 import "../../workbook/embedded/engine-in-node";
+import { blankSheet } from "../../../src/datasheet";
 import { templateBytes } from "../../../src/datasheet/templates";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../src/workbook/embedded";
+import { mayWrite, protectionOf } from "../../../src/workbook/embedded/protection";
 import { baseFile, contentsOf } from "../../workbook/embedded/xlsx/base-file";
 import { foreignFile } from "./foreign-file";
 import { savedByLibreOffice } from "./libreoffice-reader";
@@ -57,5 +59,22 @@ const isLeftOut = process.env.CLAYLEDGER_NO_LIBREOFFICE === "1" && !process.env.
     const constants = ({ cells }: typeof its & object) =>
       Object.fromEntries(Object.entries(cells).filter(([, [formula]]) => !String(formula).startsWith("=")));
     expect(Object.keys(constants(mine!))).toEqual(Object.keys(constants(its!)));
+  });
+
+  test("a protected template has its readings open, down to 1,000 rows below the last row with cells", () => {
+    const { model } = openXlsx(after[2]!).workbook;
+    const protection = protectionOf(model, model.getters.getActiveSheetId());
+    expect(protection.on).toBe(true);
+    const { times_01, readings_24, pick_load } = blankSheet("SI").names;
+    const lastWithCells = pick_load!.row + pick_load!.rows - 1;
+    // LibreOffice does not save the look of rows further below.
+    const rows = Math.min(times_01!.rows, lastWithCells + 1000 - times_01!.row + 1);
+    const locked = Array.from({ length: rows }, (_, row) => row).filter(
+      (row) =>
+        !mayWrite(protection, times_01!.col, times_01!.row + row) ||
+        !mayWrite(protection, readings_24!.col, readings_24!.row + row),
+    );
+    expect(rows).toBeGreaterThan(1000);
+    expect(locked).toEqual([]);
   });
 });

@@ -6,6 +6,7 @@
 import { EvaluationError } from "@odoo/o-spreadsheet";
 import { wordFor } from "../engine-words";
 import { computeOf, errorIn, functionRegistry, isRange, single, type Compute } from "./held";
+import "./array-functions";
 import "./more-functions";
 
 /** Gives a function another computation, made from the engine's own. */

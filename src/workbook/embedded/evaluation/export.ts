@@ -64,10 +64,7 @@ const functions = registries.functionRegistry as unknown as {
   );
 };
 
-/** The engine keeps FILTER to itself, because its own takes more conditions; Excel's has the same form. */
-function isKnownToExcel(name: string): boolean {
-  return name === "FILTER" || functions.content[name]?.isExported === true;
-}
+const isKnownToExcel = (name: string): boolean => functions.content[name]?.isExported === true;
 
 interface LinkedSheet {
   readonly id: string;

@@ -23,6 +23,9 @@ const SUMMED =
   "Microsoft, SUM, AVERAGE, MAX: a number in quotation marks counts, a truth value in a cell does not (from memory)";
 const LOGICAL = "Excel takes no text but TRUE and FALSE for a truth value (from memory)";
 
+const FILTERED = "Microsoft, FILTER: * of conditions for and, + for or (from memory)";
+const SORTED = "Microsoft, SORT and SORTBY: order 1 or -1 (from memory)";
+
 const IN_EXCEL: readonly (readonly [formula: string, answer: string | number, source: string])[] = [
   ["COUNT(A1:A9)", 3, COUNTED],
   ["COUNT(A5)", 0, COUNTED],
@@ -60,6 +63,24 @@ const IN_EXCEL: readonly (readonly [formula: string, answer: string | number, so
     "Microsoft, number format codes: E+ shows the sign of the exponent always (from memory)",
   ],
   ['TEXT(0.00012,"0.00E+00")', "1.20E-04", "as above"],
+  ["SUM(FILTER(C1:C3,(C1:C3>1)*(C1:C3<3)))", 2, FILTERED],
+  ["SUM(FILTER(C1:C3,(C1:C3>2)+(C1:C3<2)))", 4, FILTERED],
+  ["SUM(FILTER(C1:C3,C1:C3>1,C1:C3>2))", 5, "Microsoft, FILTER: the third argument is no condition (from memory)"],
+  ['FILTER(C1:C3,C1:C3>9,"none")', "none", "Microsoft, FILTER: the third argument if nothing is left (from memory)"],
+  ["SUM(FILTER(C1:C3,C1:C3>9,C1:C3))", 6, "as above"],
+  ["SUM(FILTER(C1:C3,D1:D3))", "#VALUE!", "Microsoft, FILTER: a condition that is no truth value (from memory)"],
+  ["SUM(FILTER(C1:C3,C1:C2>1))", "#VALUE!", "Microsoft, FILTER: another number of rows (from memory)"],
+  ["INDEX(SORT(C1:C3,1,-1),1)", 3, SORTED],
+  ["INDEX(SORT(D1:D3,1,-1),1)", "c", SORTED],
+  ["INDEX(SORT(C1:C3),1)", 1, SORTED],
+  ["INDEX(SORT(C1:C3,1,1),3)", 3, SORTED],
+  ["INDEX(SORT(TRANSPOSE(C1:C3),1,-1,TRUE),1,1)", 3, SORTED],
+  ["SUM(SORT(C1:C3,2))", "#VALUE!", SORTED],
+  ["SUM(SORT(C1:C3,1,2))", "#VALUE!", SORTED],
+  ["INDEX(SORTBY(D1:D3,C1:C3,-1),1)", "c", SORTED],
+  ["INDEX(SORTBY(D1:D3,C1:C3),1)", "a", SORTED],
+  ["INDEX(SORTBY(D1:D3,E1:E3*0,1,C1:C3,-1),1)", "c", SORTED],
+  ["SUM(SORTBY(C1:C3,C1:C2,1))", "#VALUE!", SORTED],
 ];
 
 const ENGINE_ERRORS: Readonly<Record<string, string>> = { "#ERROR": "#VALUE!", "#REF": "#REF!", "#BAD_EXPR": "#NAME?" };
