@@ -30,9 +30,10 @@ const POINTS = 0.75;
 
 /** The number of rows written at a time. */
 const AT_ONCE = 500;
-/** Unlocked zones of at least this width are written as whole rows, and narrower ones as cells. */
+/** Unlocked zones of at least this width, and those that reach the end of the sheet, are written as whole rows; others as cells. */
 const WIDE = 40;
-const isWide = ({ left, right }: Zone): boolean => right - left >= WIDE;
+const isWide = ({ left, right }: Zone, { model, sheetId }: RowSource): boolean =>
+  right - left >= WIDE || right >= model.getters.getNumberCols(sheetId) - 1;
 
 /** The texts that cells share, in the order of their first use. */
 export class SharedStrings {
@@ -120,11 +121,12 @@ function spillOf({ getters }: Model, position: { sheetId: string; col: number; r
  * The cells of a sheet by place: cells with a content, cells with a style, open cells that no whole row makes open, and cells that another
  * formula spills into (true).
  */
-function cellsOf({ model, sheetId, taken, open }: RowSource): Map<number, Held | true | undefined> {
+function cellsOf(source: RowSource): Map<number, Held | true | undefined> {
+  const { model, sheetId, taken, open } = source;
   const { getters } = model;
   const cells = new Map<number, Held | true | undefined>();
   for (const place of taken.looks.keys()) cells.set(place, undefined);
-  for (const { left, right, top, bottom } of open.filter((zone) => !isWide(zone)))
+  for (const { left, right, top, bottom } of open.filter((zone) => !isWide(zone, source)))
     for (let row = top; row <= bottom; row++)
       for (let col = left; col <= right; col++) cells.set(placeOf(row, col), undefined);
   const held = getters.getCells(sheetId).filter((one) => one.isFormula || one.content !== "");
@@ -220,20 +222,19 @@ export const heightsOf = ({ rows }: TakenSheet): Map<number, number> =>
   );
 
 /**
- * The locked cells without content and look of a row that the file makes open as a whole: they are written for their lock. Of a row with
- * open cells only, those to the right of them are left out, which would be thousands on a data sheet: they are open in the file.
+ * The locked cells without content and look of a row that the file makes open as a whole: they are written for their lock, up to the last
+ * column that the sheet uses. Of a row with open cells only, those to the right of them are left out, which would be thousands on a data
+ * sheet: they are open in the file.
  */
 function lockedBeside(
   held: readonly [number, unknown][],
   row: number,
-  { model, sheetId, open }: RowSource,
+  width: number,
+  { open }: RowSource,
 ): [number, undefined][] {
   const there = new Set(held.map(([place]) => colOf(place)));
   const zones = open.filter(({ top, bottom }) => row >= top && row <= bottom);
-  const end =
-    held.length > 0
-      ? model.getters.getNumberCols(sheetId)
-      : zones.reduce((most, { right }) => Math.max(most, right + 1), 0);
+  const end = held.length > 0 ? width : zones.reduce((most, { right }) => Math.max(most, right + 1), 0);
   return Array.from({ length: end }, (_, col) => col)
     .filter((col) => !there.has(col) && !zones.some((zone) => isIn(zone, row, col)))
     .map((col) => [placeOf(row, col), undefined]);
@@ -243,14 +244,16 @@ function lockedBeside(
 export function* writtenRows(source: RowSource): Generator<{ text: string; done: number; of: number }> {
   const { taken, open, opened } = source;
   const rows = new Map<number, [number, Held | true | undefined][]>();
+  let width = 0;
   for (const [place, held] of cellsOf(source)) {
+    width = Math.max(width, colOf(place) + 1);
     const row = rows.get(rowOf(place));
     if (row) row.push([place, held]);
     else rows.set(rowOf(place), [[place, held]]);
   }
   for (const [row, look] of Object.entries(taken.rows))
     if (rowAttributes(look) !== "" && !rows.has(Number(row))) rows.set(Number(row), []);
-  const whole = open.filter(isWide);
+  const whole = open.filter((zone) => isWide(zone, source));
   const isWhole = (row: number): boolean => whole.some(({ top, bottom }) => row >= top && row <= bottom);
   for (const { top, bottom } of whole) for (let row = top; row <= bottom; row++) if (!rows.has(row)) rows.set(row, []);
   const order = [...rows.keys()].sort((a, b) => a - b);
@@ -259,7 +262,7 @@ export function* writtenRows(source: RowSource): Generator<{ text: string; done:
     for (const row of order.slice(from, from + AT_ONCE)) {
       const isOpen = isWhole(row);
       const held = rows.get(row)!;
-      const cells = (isOpen ? [...held, ...lockedBeside(held, row, source)] : held).sort(([a], [b]) => a - b);
+      const cells = (isOpen ? [...held, ...lockedBeside(held, row, width, source)] : held).sort(([a], [b]) => a - b);
       const look = rowAttributes(taken.rows[row] ?? {}) + (isOpen ? ` s="${opened(0)}" customFormat="1"` : "");
       text += `<row r="${row + 1}"${look}>${cells.map(([place, held]) => cellText(place, held, source)).join("")}</row>`;
     }
