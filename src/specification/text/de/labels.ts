@@ -293,4 +293,9 @@ export const labels: Readonly<Record<string, string>> = {
   "Mass of the ring": "Masse des Rings",
   "Specific gravity, measured or assumed": "Korndichte, gemessen oder angenommen",
   "Density of the water": "Dichte des Wassers",
+  "Branch that gives Cr of the field curve": "Ast, aus dem Cr der Feldkurve stammt",
+  "Field curve meets the laboratory curve at": "Feldkurve trifft die Laborkurve bei",
+  "Field curve meets the laboratory curve at void ratio": "Feldkurve trifft die Laborkurve bei der Porenzahl",
+  "Sample quality, class by de / e0": "Probengüte, Klasse nach de / e0",
+  "Sample quality, class by strain": "Probengüte, Klasse nach Stauchung",
 };
