@@ -2,6 +2,7 @@
 import { namedIn } from "../reduction/message";
 import { addressInList, lengthOf } from "../workbook/lists";
 import { loadSuffix } from "../specification/readings";
+import { filledIn } from "../specification/required";
 import type { NamedValues } from "../record/record";
 import { labelOn } from "../record/labels/sheet-labels";
 import { languageOf } from "../specification/text/language";
@@ -15,6 +16,9 @@ export interface CellPlace {
   readonly address: string;
 }
 
+/** The question about the cells that a report requires. */
+const MISSING_CELLS = "Q63";
+
 /**
  * The cells of a question, and the cells that its answer names; for a column, the cell of the first load that the
  * answer names; for times and readings, the row that the answer is about, otherwise the first.
@@ -23,10 +27,15 @@ export function cellsOf({ check, answer }: Answered, names: readonly SheetName[]
   const boxes = boxesByName(names);
   const named = namedIn(answer.sentence);
   const [load] = named.loads;
+  const isOfMissing = check.id === MISSING_CELLS;
   const wanted = [...new Set([...check.about, ...named.cells])];
   return wanted.flatMap((name) => {
     const isOfReadings = name === "times" || name === "readings";
-    const own = isOfReadings ? `${name}_${loadSuffix(load ?? 1)}` : name;
+    const own = isOfReadings
+      ? `${name}_${loadSuffix(load ?? 1)}`
+      : isOfMissing
+        ? (filledIn(name, (cell) => boxes.has(cell)) ?? name)
+        : name;
     const box = boxes.get(own);
     if (!box) return [];
     const row = isOfReadings

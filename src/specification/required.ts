@@ -20,6 +20,15 @@ export interface Required {
   readonly ofSomeLoads?: readonly string[];
 }
 
+/**
+ * Required results that a person makes by filling in another cell, and that cell, or another one on sheets without it: a
+ * mark says under which stress the specimen was inundated.
+ */
+const FILLED_IN: Readonly<Record<string, readonly string[]>> = { inundation_stress: ["seating_mark", "load_mark"] };
+
+/** The cell to fill in where a required cell is blank; undefined if that is the cell itself. `has` knows the cells of the sheet. */
+export const filledIn = (name: string, has: (cell: string) => boolean): string | undefined => FILLED_IN[name]?.find(has);
+
 export const REQUIRED: readonly Required[] = [
   // Laboratory, project, report number, dates, signatories
   {
@@ -78,7 +87,8 @@ export const REQUIRED: readonly Required[] = [
   // Inundation stress, swell or collapse, swelling pressure
   {
     item: 10,
-    needs: ["inundation_stress", "inundation_strain"],
+    // Under the seating stress, before the first load, no strain was measured.
+    needs: ["inundation_stress", ["inundation_strain", "seating_mark"]],
     whereMeasured: ["swelling_pressure"],
   },
   // Method of loading and duration of each load

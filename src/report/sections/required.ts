@@ -1,6 +1,6 @@
 /** Finds the items that a report must show and a data sheet lacks, with their cells. */
 import { inRuns, say, type Message } from "../../reduction/message";
-import { REQUIRED } from "../../specification/required";
+import { filledIn, REQUIRED } from "../../specification/required";
 import { isError } from "../../workbook/cell-error";
 import { called, type DataCells, type ReportedLoad } from "../page/source";
 
@@ -26,8 +26,21 @@ const loadsNamed = (loads: readonly ReportedLoad[]): Message => {
 };
 
 /** The cells in words, such as "Laboratory (laboratory), cell B6, or Sample id (sample_id), cell B8". */
-const either = (cells: DataCells, [first, ...others]: readonly string[]): Message =>
-  others.reduce<Message>((sentence, name) => say`${sentence}, or ${called(cells, name)}`, called(cells, first ?? ""));
+function either(cells: DataCells, names: readonly string[]): Message {
+  const ofSheet = names.filter((name) => cells.has(name));
+  const [first = "", ...others] = ofSheet.length > 0 ? ofSheet : names;
+  return others.reduce<Message>(
+    (sentence, name) => say`${sentence}, or ${called(cells, name)}`,
+    toFill(cells, first),
+  );
+}
+
+/** A cell; of a result that follows from a mark, the cell of the mark as well. */
+function toFill(cells: DataCells, name: string): Message {
+  const mark = filledIn(name, (cell) => cells.has(cell));
+  const result = called(cells, name);
+  return mark === undefined ? result : say`${result}, by a mark: ${called(cells, mark)}, or a row below it`;
+}
 
 /** The missing ones of the nineteen items, in their order; `plots` are reasons why a plot could not be drawn. */
 export function missingItems(

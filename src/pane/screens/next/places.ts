@@ -3,6 +3,7 @@ import { boxesByName, rowOfLoad } from "../../../checks/integrity";
 import type { Lacking } from "../../../checks/lacking";
 import { labelOnSheet } from "../../live/sheet-language";
 import { readingsName } from "../../../specification/readings";
+import { filledIn } from "../../../specification/required";
 import { addressInList, lengthOf } from "../../../workbook/lists";
 import type { NamedValues } from "../../../record/record";
 import type { SheetName } from "../../../workbook/port";
@@ -32,17 +33,14 @@ export interface Item {
   readonly address?: string;
 }
 
-/** Results that a person makes by filling in another cell: the mark of the load under which the specimen was inundated. */
-const FILLED_IN: Readonly<Record<string, string>> = { inundation_stress: "seating_mark" };
-
 export function itemOfCells({ names, loads = [] }: Lacking, placeOf: PlaceOf): Item {
   const [name] = names;
   const [load] = loads;
-  const filledIn = FILLED_IN[name];
+  const typed = filledIn(name, (cell) => placeOf(cell) !== undefined);
   const label = words.oneOf(names.map(labelOnSheet));
   return {
     label: loads.length > 0 ? words.ofLoads(label, loads) : label,
-    address: (filledIn && placeOf(filledIn)) ?? placeOf(name, load === undefined ? undefined : { load }),
+    address: (typed && placeOf(typed)) ?? placeOf(name, load === undefined ? undefined : { load }),
   };
 }
 
