@@ -129,7 +129,7 @@ export function CV_RANGE(stresses: any[][], cv_values: any[][], from: any, to: a
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param in_situ_stress In-situ effective vertical stress; if blank, the values that need it are blank too.
  * @param [increase] Rise of stress above it; 100 kPa, in the stress unit, if left out.
- * @param [preconsolidation_stress] Preconsolidation stress, for the remarks on which part is virgin; by Casagrande's construction if left out.
+ * @param [preconsolidation_stress] Preconsolidation stress, for the remarks on which part is virgin; by Casagrande's construction if left out; "none" where it is not known.
  * @param [initial_void_ratio] Void ratio at zero strain; for void ratios, the first one if left out.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [item] One of e_in_situ, e_final, mv, M, CR, RR, SR, modulus_number, remark; left out, the whole table spills.
@@ -165,7 +165,6 @@ export function DESIGN_PARAMETERS(
   recompression_index?: any,
   refusal?: any,
 ): any[][] {
-  const typed = toOptionalPositive(preconsolidation_stress, say`the preconsolidation stress`);
   const unit = toUnit(stress_unit, "stress", "kPa");
   const inSituStress = toOptionalPositive(in_situ_stress, say`the in-situ stress`);
   const initialVoidRatio = toOptionalPositive(initial_void_ratio, say`the initial void ratio`);
@@ -177,10 +176,9 @@ export function DESIGN_PARAMETERS(
         inSituStress,
         increase: toOptionalPositive(increase, say`the increase`) ?? convert(DESIGN_INCREASE, "stress", "kPa", unit),
         initialVoidRatio,
-        preconsolidationStress:
-          typed === undefined
-            ? then(reduceTest([stresses, values, kind], "casagrande"), ({ stress }) => given(stress))
-            : given(typed),
+        preconsolidationStress: toPreconsolidation(preconsolidation_stress, () =>
+          then(reduceTest([stresses, values, kind], "casagrande"), ({ stress }) => given(stress)),
+        ),
         ...(isField && {
           field: {
             factor: toOptionalPositive(field_factor, say`the factor`),
@@ -192,6 +190,13 @@ export function DESIGN_PARAMETERS(
     );
     return designTable(outcome, { item, refusal }, unit, toUnit(mv_unit, "mv", "m2/MN"), isField);
   });
+}
+
+/** A preconsolidation stress; `constructed` if it is left out, and a refusal if the cell says that there is none. */
+function toPreconsolidation(cell: unknown, constructed: () => Outcome<number>): Outcome<number> {
+  if (isNoWord(cell)) return constructed();
+  if (englishWord(String(cell)).toLowerCase() === "none") return badInput(say`there is no preconsolidation stress`);
+  return given(toPositive(cell, say`the preconsolidation stress`));
 }
 
 /** The table of the design values, or the one item. */

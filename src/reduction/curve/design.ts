@@ -145,7 +145,7 @@ function remarksOnRange(
 ): Message[] {
   if (!preconsolidationStress.ok)
     return [
-      say`the preconsolidation stress is not known, nor which part of ${digits(from, 4)} to ${digits(to, 4)} is virgin: give it`,
+      say`the preconsolidation stress is not known, nor which part of ${digits(from, 4)} to ${digits(to, 4)} is virgin: adopt or give one`,
     ];
   const yieldStress = preconsolidationStress.value;
   const at = digits(yieldStress, 3);

@@ -13,7 +13,7 @@ import { NO_CV_THERE } from "../sentences/of-remarks";
 import { inFormula } from "../sentences/told-formula";
 import { result } from "../form-fields";
 import { asked, CURVE, CURVE_PICKS, HAS_CURVE, shown, toldOnceOver } from "../formulas";
-import { isWord } from "../list-words";
+import { isWord, shownWord } from "../list-words";
 
 /** The increase of stress that was typed, or the usual one. */
 const INCREASE = `IF(IFERROR({design_increase},"")="",CLAY.CONVERT_UNIT(${DESIGN_INCREASE},"kPa",{stress_unit}),{design_increase})`;
@@ -22,7 +22,7 @@ const INCREASE = `IF(IFERROR({design_increase},"")="",CLAY.CONVERT_UNIT(${DESIGN
 const ON_FIELD = `IFERROR(${isWord(`{${DESIGN_CURVE}}`, "field")},FALSE)`;
 
 /** The constructions may refuse the preconsolidation stress: e, mv and M are given without it, and the remark says so. */
-const DESIGN_CALL = `CLAY.DESIGN_PARAMETERS(${CURVE},{in_situ_stress},${INCREASE},IFERROR({preconsolidation_stress},""),{void_ratio_initial},"e"`;
+const DESIGN_CALL = `CLAY.DESIGN_PARAMETERS(${CURVE},{in_situ_stress},${INCREASE},IF(COUNT({preconsolidation_stress})=0,${shownWord("none")},{preconsolidation_stress}),{void_ratio_initial},"e"`;
 
 /** An item of the design values; blank if it is refused, and the remark gives the reason. */
 const item = (name: string): string =>

@@ -143,7 +143,7 @@ describe("at the edges", () => {
       "no in-situ stress: e_in_situ, e_final, mv and M are not given",
     ]);
     expect(exact({ preconsolidationStress: badInput(say`none`) })).toEqual([
-      "the preconsolidation stress is not known, nor which part of 50 to 150 is virgin: give it",
+      "the preconsolidation stress is not known, nor which part of 50 to 150 is virgin: adopt or give one",
     ]);
     const without = inEnglish(must(read({ test: byStrain, initialVoidRatio: undefined })));
     expect(without.eFinal).toEqual({
