@@ -29,6 +29,14 @@ export interface HeadSentence {
   readonly sentence: Message;
   /** The address of the cell, such as "N19". */
   readonly address?: string;
+  /** The entries that the sentence says cannot be; none if it is about what follows from entries. */
+  readonly cells?: readonly NamedCell[];
+}
+
+/** A cell of the sheet, with its name. */
+export interface NamedCell {
+  readonly name: string;
+  readonly address: string;
 }
 
 /** A data sheet as the pane reads it. Without its names, a sentence has the names of cells in the place of addresses. */
@@ -76,8 +84,19 @@ class Cells {
     return verbatim(this.address(name, row));
   }
 
-  /** A sentence about an impossible input, with the cell that it names first. */
-  impossible(sentence: Message, name: string, row?: number): HeadSentence {
+  named(name: string, row?: number): NamedCell {
+    return { name, address: this.address(name, row) };
+  }
+
+  /** A sentence about an impossible input, or about several of which one is, with the cell that it names first. */
+  impossible(sentence: Message, name: string, row?: number, ...others: readonly string[]): HeadSentence {
+    const cell = this.named(name, row);
+    const named = [cell, ...others.map((other) => this.named(other))];
+    return { kind: "impossible", sentence, address: cell.address, cells: named };
+  }
+
+  /** A sentence about what follows from inputs that are each possible, with the cell that it names first. */
+  contradiction(sentence: Message, name: string, row?: number): HeadSentence {
     return { kind: "impossible", sentence, address: this.address(name, row) };
   }
 
@@ -163,7 +182,7 @@ function ofHeavier(cells: Cells, { more, less, called, orAsHeavy }: Heavier): He
   const masses = cells.numbers({ more, less });
   if (!masses || masses.more > masses.less || (orAsHeavy && masses.more === masses.less)) return [];
   const sentence = orAsHeavy ? sentences.mustBeAsHeavy : sentences.mustBeHeavier;
-  return [cells.impossible(sentence(sentences.AT_START[more], cells.at(more), called, cells.at(less)), more)];
+  return [cells.impossible(sentence(sentences.AT_START[more], cells.at(more), called, cells.at(less)), more, 1, less)];
 }
 
 function ofSolids(cells: Cells): HeadSentence[] {
@@ -195,11 +214,11 @@ function ofCurve(cells: Cells): HeadSentence[] {
   if (isNumber(cells.column("corrected_deformation")[row - 1])) {
     const [height, zero] = [cells.at("initial_height"), cells.at("zero_reading")];
     const reason = sentences.notAboveSolids(height, zero, cells.at("dial_factor"), cells.at("dial_sense"));
-    return [cells.impossible(sentences.noPoint(load, reason), "initial_height")];
+    return [cells.contradiction(sentences.noPoint(load, reason), "initial_height")];
   }
   const [table, stress] = [cells.at("apparatus_stress"), cells.at("load_stress", row)];
   const reason = sentences.beyondTable(table, stress, cells.at("seating_stress"));
-  return [cells.impossible(sentences.noPoint(load, reason), "apparatus_stress")];
+  return [cells.contradiction(sentences.noPoint(load, reason), "apparatus_stress")];
 }
 
 /** The first load whose readings jump, with its first reading after the jump. */
@@ -217,8 +236,10 @@ function ofReadings(cells: Cells, { loads }: TestRecord): HeadSentence[] {
   const load = loads.find((one) => numbersOutside(one).length > 0);
   const [found] = load ? numbersOutside(load) : [];
   if (!load || !found) return [];
-  const address = cells.address(found.isTime ? timesName(load.number) : readingsName(load.number), found.row);
-  return [{ kind: "entry", sentence: sentences.ofLoad(load.number, found.said), address }];
+  const cell = cells.named(found.isTime ? timesName(load.number) : readingsName(load.number), found.row);
+  return [
+    { kind: "entry", sentence: sentences.ofLoad(load.number, found.said), address: cell.address, cells: [cell] },
+  ];
 }
 
 /** The last load that has readings and no stress, if the load after it has no stress either. */
@@ -260,11 +281,11 @@ function notFitting<F extends Pick<Field, "name">>(
   cells: Cells,
   fields: readonly F[],
   isRight: (value: CellValue, field: F) => boolean,
-): string[] {
+): NamedCell[] {
   return fields.flatMap((field) => {
     const isWrong = (value: CellValue): boolean => value !== "" && !isError(value) && !isRight(value, field);
     const row = lastRow(cells.column(field.name), isWrong);
-    return row === undefined ? [] : [cells.address(field.name, row)];
+    return row === undefined ? [] : [cells.named(field.name, row)];
   });
 }
 
@@ -276,9 +297,11 @@ function otherEntries(cells: Cells): HeadSentence[] {
     [sentences.enterNumbers, notFitting(cells, numbers, (value, field) => fits(value, limitsIn(field)))],
     [sentences.chooseWords, notFitting(cells, [...words, ...wordColumns], isOnList)],
   ] as const;
-  return found.flatMap(([sentence, addresses]): HeadSentence[] => {
+  return found.flatMap(([sentence, named]): HeadSentence[] => {
+    const addresses = named.map(({ address }) => address);
     const [address] = addresses;
-    return address === undefined ? [] : [{ kind: "entry", sentence: sentence(verbatim(addresses.join(" "))), address }];
+    if (address === undefined) return [];
+    return [{ kind: "entry", sentence: sentence(verbatim(addresses.join(" "))), address, cells: named }];
   });
 }
 
@@ -322,7 +345,7 @@ function impossibleSentences(cells: Cells, { entries, curve, refusal }: Impossib
     ...ofSolids(cells),
     ...WET_MASSES.flatMap((one) => ofWetMass(cells, one)),
     ...curve,
-    ...(refusal ? [cells.impossible(sentences.wrongCurve(cells.at("load_stress"), refusal), "load_stress")] : []),
+    ...(refusal ? [cells.contradiction(sentences.wrongCurve(cells.at("load_stress"), refusal), "load_stress")] : []),
   ];
 }
 

@@ -12,6 +12,12 @@ import { reduced, type LoadReduced } from "../../../record/reduced-test";
 import type { PickedThing, TimeMethod } from "../../../reduction/increment/constructions/picks";
 import type { Message } from "../../../reduction/message";
 import { methodOfLoad } from "../../../record/picks";
+import { APPARATUS, DEFLECTION, DEFLECTION_SET, SEATING_DEFLECTION } from "../../../specification/form/apparatus";
+import { CLASSIFICATION } from "../../../specification/form/classification";
+import { IDENTIFICATION } from "../../../specification/form/identification";
+import { MASSES, TINS } from "../../../specification/form/masses";
+import { LOAD_TABLE } from "../../../specification/load-table";
+import { namesOf } from "../../../specification/parts";
 
 const STAGES = ["received", "sized", "loaded", "reduced", "reviewed", "checked", "reported"] as const;
 export type StageName = (typeof STAGES)[number];
@@ -96,6 +102,22 @@ export const beginsAt = (stage: StageName): string | undefined =>
 
 const stageOf = (name: string): StageName => STAGES.find((stage) => TYPED[stage].includes(name)) ?? "reduced";
 
+/** The other cells of the form that a person types before the reduction. */
+const PARTS: Readonly<Partial<Record<StageName, readonly string[]>>> = {
+  received: namesOf([...IDENTIFICATION.flat(), ...CLASSIFICATION.flat()]),
+  sized: namesOf([...MASSES.flat(), TINS]),
+  loaded: namesOf([...APPARATUS.flat(), DEFLECTION, ...DEFLECTION_SET, ...SEATING_DEFLECTION, LOAD_TABLE]),
+};
+/** Of these parts, what is measured at the end of the test. */
+const AT_THE_END = ["final_height_measured", "largest_particle", "swelling_pressure", "test_temperature", "pore_salt"];
+
+/** The stage in which a person types this cell. */
+function stageOfEntry(name: string): StageName {
+  if (/^(times|readings)_\d/.test(name)) return "loaded";
+  if (isTyped(name) || AT_THE_END.includes(name)) return stageOf(name);
+  return STAGES.find((stage) => PARTS[stage]?.includes(name)) ?? "reduced";
+}
+
 const isTyped = (name: string): boolean => STAGES.some((stage) => TYPED[stage].includes(name));
 
 /** The missing cells of each stage, in the order in which they are typed, and separately the missing results. */
@@ -112,6 +134,23 @@ function lackingBy(record: TestRecord): { readonly typed: ReadonlyMap<StageName,
   const order = (lack: Lack) => (lack.what === "cell" ? TYPED[stageOf(lack.names[0])].indexOf(lack.names[0]) : 0);
   for (const lacks of typed.values()) lacks.sort((a, b) => order(a) - order(b));
   return { typed, results };
+}
+
+/**
+ * The sentences about entries that cannot be, by stage, each with its first cell there. A list of entries stands in the stage
+ * of each of them; where one of several cells is wrong, in the earliest stage.
+ */
+function wrongBy(head: readonly HeadSentence[]): ReadonlyMap<StageName, Lack[]> {
+  const wrong = new Map<StageName, Lack[]>(STAGES.map((stage) => [stage, []]));
+  for (const { kind, sentence, cells = [] } of head) {
+    const owning = [...wrong].flatMap(([stage, lacks]) => {
+      const own = cells.find(({ name }) => stageOfEntry(name) === stage);
+      return own ? [{ lacks, address: own.address }] : [];
+    });
+    for (const { lacks, address } of kind === "entry" ? owning : owning.slice(0, 1))
+      lacks.push({ what: "head of sheet", sentence, address });
+  }
+  return wrong;
 }
 
 function loadLacks({ loads }: TestRecord): Lack[] {
@@ -150,10 +189,13 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
   const someHold = (name: StageName): boolean => (BEGINS[name] ?? []).some((one) => holds(record, one));
   const isDone = (...before: readonly Stage[]): boolean => before.every(({ state }) => state === "done");
 
-  const received = stage("received", someHold("received"), typedIn("received"));
-  const sized = stage("sized", someHold("sized"), typedIn("sized"));
+  const wrong = wrongBy(head);
+  const wrongIn = (stage: StageName): Lack[] => wrong.get(stage) ?? [];
+  const received = stage("received", someHold("received"), [...wrongIn("received"), ...typedIn("received")]);
+  const ofSizes = [...wrongIn("sized"), ...typedIn("sized")];
+  const sized = stage("sized", someHold("sized"), ofSizes);
   const hasLoads = record.loads.some((load) => load.stress !== undefined || hasReadings(load));
-  const ofLoads = [...loadLacks(record), ...typedIn("loaded")];
+  const ofLoads = [...wrongIn("loaded"), ...loadLacks(record), ...typedIn("loaded")];
   const loaded = stage("loaded", hasLoads, ofLoads);
 
   const faults = faultsToMend(record).map(({ name, row, sentence }): Lack => ({
@@ -165,10 +207,10 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
   // Results that are missing only because inputs are missing form one line instead of a dozen.
   const saidAtHead = (...kinds: readonly HeadSentence["kind"][]): Lack[] =>
     head
-      .filter(({ kind }) => kinds.includes(kind))
+      .filter(({ kind, cells = [] }) => kinds.includes(kind) && cells.length === 0)
       .map(({ sentence, address }): Lack => ({ what: "head of sheet", sentence, address }));
-  const ofHead = saidAtHead("impossible", "running");
-  const inputsLack = [...ofHead, ...typedIn("sized"), ...ofLoads, ...typedIn("reduced")].length > 0;
+  const ofHead = [...wrongIn("reduced"), ...saidAtHead("impossible", "running")];
+  const inputsLack = [...ofHead, ...ofSizes, ...ofLoads, ...typedIn("reduced")].length > 0;
   const ofResults: Lack[] =
     inputsLack && results.length > 0 ? [{ what: "results follow", count: results.length }] : results;
   const hasResults =
@@ -178,7 +220,7 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
     hasResults || ofHead.length > 0,
     [...ofHead, ...faults, ...typedIn("reduced"), ...ofResults],
     // The readings are kept as they are: a jump of the dial keeps no stage from being done.
-    saidAtHead("entry", "jump"),
+    saidAtHead("jump"),
   );
 
   // Signed early, the review and the check are not done before the loads that they look at.
@@ -189,18 +231,20 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
     stage(
       "reviewed",
       hasLoads && (isDone(loaded) || record.picks.length > 0 || signedTest),
-      [...unsignedPicks(record), ...typedIn("reviewed")],
+      [...wrongIn("reviewed"), ...unsignedPicks(record), ...typedIn("reviewed")],
       withoutConstruction(record, reduced(record).loads),
     ),
   );
   const signedCheck = holds(record, "checked_by") || holds(record, "date_checked");
   const checked = afterLoads(
     stage("checked", hasResults && (isDone(loaded, reducing) || signedCheck), [
+      ...wrongIn("checked"),
       ...open.map(({ check }): Lack => ({ what: "question", id: check.id, question: check.question })),
       ...typedIn("checked"),
     ]),
   );
   const reported = stage("reported", reports.length > 0 || isDone(checked), [
+    ...wrongIn("reported"),
     ...typedIn("reported"),
     ...(reports.length === 0 ? [{ what: "no report" } as const] : []),
   ]);

@@ -164,13 +164,42 @@ describe("the parts of the sheet", () => {
   });
 });
 
-test("an input that cannot be is the first thing to do of the reduction, with its cell", () => {
-  const values = { missing_in_full: [[""]], initial_height: [[-5]], diameter: [[""]] };
-  const { reduced } = stages(values, { head: headOf({ values, names, record: readRecord(values) }) });
-  const height = cellBeside(names, "initial_height");
-  expect(reduced?.state).toBe("begun");
-  expect(reduced?.lacks[0]).toMatchObject({ what: "head of sheet", address: height });
-  expect(reduced?.lacks.filter(({ what }) => what === "head of sheet")).toHaveLength(1);
+describe("an entry that cannot be", () => {
+  /** The stages that name a sentence of the head, each with the address of its first cell there. */
+  const named = (changes: Changes) => {
+    const values = withValues(demo, { ...SIGNED, ...changes });
+    const all = stages(values, { head: headOf({ values, names, record: readRecord(values) }) });
+    return Object.values(all).flatMap(({ name, state, lacks }) =>
+      lacks.flatMap((lack) => (lack.what === "head of sheet" ? [[name, state, lack.address]] : [])),
+    );
+  };
+  const at = (name: string, row?: number) => cellBeside(names, name, row);
+
+  test.each<[string, Changes, (readonly [StageName, string, number?])[]]>([
+    ["the ring mass", { ring_mass: -5 }, [["sized", "ring_mass"]]],
+    ["a ring as heavy as ring and soil", { ring_mass: 400 }, [["sized", "ring_mass"]]],
+    ["the initial height", { initial_height: -5 }, [["sized", "initial_height"]]],
+    ["the dial factor", { dial_factor: 0 }, [["loaded", "dial_factor"]]],
+    ["the stress of a load", { load_stress: [12.5, -25] }, [["loaded", "load_stress", 2]]],
+    ["the in-situ stress", { in_situ_stress: -62 }, [["reduced", "in_situ_stress"]]],
+    ["the mass after drying", { ring_and_dry: -1 }, [["reduced", "ring_and_dry"]]],
+    [
+      "a date and a word",
+      { sample_date: "March", date_ended: "soon" },
+      [
+        ["received", "sample_date"],
+        ["loaded", "date_ended"],
+      ],
+    ],
+  ])("%s keeps the stage of its cell from being done", (_, changes, expected) =>
+    expect(named(changes)).toEqual(expected.map(([stage, name, row]) => [stage, "begun", at(name, row)])),
+  );
+
+  test("the stage names it although nothing else is missing there", () => {
+    const values = { missing_in_full: [[""]], initial_height: [[-5]], diameter: [[""]] };
+    const { sized } = stages(values, { head: headOf({ values, names, record: readRecord(values) }) });
+    expect(sized?.lacks[0]).toMatchObject({ what: "head of sheet", address: at("initial_height") });
+  });
 });
 
 test("a dial that was reset is to be looked at in the reduction, and keeps it from nothing", () => {
