@@ -3,6 +3,7 @@
  * were compared, never only a colour.
  */
 import type { AdoptedValue } from "../record/adopted";
+import { lengthOfReadings } from "../record/reading-unit";
 import { cellNamed, RECORD_UNITS, type TestRecord } from "../record/record";
 import {
   say,
@@ -132,6 +133,8 @@ const isShown = (kind: Kind): kind is Shown => CONVERTED.includes(kind);
 
 /** A number of the record as a figure in the unit of its sheet. */
 export function figure(record: TestRecord, what: Message, value: number, kind: Kind): Figure {
+  const length = kind === "divisions" ? lengthOfReadings(record) : undefined;
+  if (length !== undefined) return { what, value, unit: length, inWords: digits(value, READ) };
   if (!isShown(kind)) return { what, value: kind === "percent" ? 100 * value : value, unit: PLAIN[kind] };
   const { quantity, to } = RECORD_UNITS[kind];
   const cell = unitCellOf(kind);

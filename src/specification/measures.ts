@@ -8,8 +8,11 @@ export type UnitCell =
   "length_unit" | "stress_unit" | "cv_unit" | "density_unit" | "mv_unit" | "conductivity_unit" | "depth_unit";
 
 interface MeasureSpec {
-  /** The cell of the sheet that contains the unit, or a fixed unit; "" for a pure number. */
-  readonly unit: { readonly cell: UnitCell; readonly per?: string } | string;
+  /**
+   * The cell of the sheet that contains the unit, or a fixed unit; "" for a pure number. With `unlessOne`, the unit of the cell
+   * is that of readings typed as lengths, whose dial factor is 1; otherwise they have this unit.
+   */
+  readonly unit: { readonly cell: UnitCell; readonly per?: string; readonly unlessOne?: string } | string;
   /**
    * The number format. The digits follow trade practice (ASTM D6026 leaves them to the laboratory). If it is left out,
    * the cell shows the number as it was typed.
@@ -28,6 +31,12 @@ const UNIT_CELLS = {
   conductivity: "conductivity_unit",
   depth: "depth_unit",
 } as const satisfies Readonly<Record<string, UnitCell>>;
+
+/** The cell with the length of one division. */
+const FACTOR = "dial_factor";
+
+/** Readings are divisions of the dial; with a dial factor of 1 they are lengths. */
+const OF_READINGS = { cell: UNIT_CELLS.length, unlessOne: "div" } as const;
 
 export const MEASURES = {
   text: { unit: "" },
@@ -60,9 +69,12 @@ export const MEASURES = {
   /** Times as a person types them: 0.1, 1440. */
   time: { unit: "min" },
   /** A reading as a person typed it: in divisions of the dial, or in units of length if the factor is 1. */
-  reading: { unit: "div" },
-  /** Readings that a construction finds, between divisions; readings in inches, with a factor of 1, need two digits more. */
-  drawn: { unit: "div", format: { SI: "0.0##", US: "[<2]0.0####;0.0##" } },
+  reading: { unit: OF_READINGS },
+  /**
+   * Readings that a construction finds, between two steps of the dial: readings of 100 and more are divisions, and smaller ones
+   * may be millimetres or, on a US sheet below 2, inches. A format cannot follow the unit.
+   */
+  drawn: { unit: OF_READINGS, format: { SI: "[>=100]0.0;0.0##", US: "[>=100]0.0;[>=2]0.0##;0.0####" } },
 } as const satisfies Record<string, MeasureSpec>;
 
 export type Measure = keyof typeof MEASURES;
@@ -73,13 +85,15 @@ const spec = (measure: Measure): MeasureSpec => MEASURES[measure];
 export function unitOf(measure: Measure): { value: string } | { formula: string } {
   const { unit } = spec(measure);
   if (typeof unit === "string") return { value: unit };
+  if (unit.unlessOne) return { formula: `=IF({${FACTOR}}=1,{${unit.cell}},"${unit.unlessOne}")` };
   return { formula: `={${unit.cell}}${unit.per ? `&"${unit.per}"` : ""}` };
 }
 
-/** The unit beside a number. `inCell` gives the content of a unit cell. */
-export function unitText(measure: Measure, inCell: (cell: UnitCell) => string): string {
+/** The unit beside a number. `inCell` gives the content of a unit cell, and of that with the dial factor. */
+export function unitText(measure: Measure, inCell: (cell: UnitCell | typeof FACTOR) => string): string {
   const { unit } = spec(measure);
-  return typeof unit === "string" ? unit : inCell(unit.cell) + (unit.per ?? "");
+  if (typeof unit === "string") return unit;
+  return unit.unlessOne && inCell(FACTOR) !== "1" ? unit.unlessOne : inCell(unit.cell) + (unit.per ?? "");
 }
 
 const hasUnitCell = (measure: Measure): measure is keyof typeof UNIT_CELLS => measure in UNIT_CELLS;

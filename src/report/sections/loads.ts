@@ -1,5 +1,6 @@
 /** The tables of the report that have a row for each load. */
 import { reducedLoads, type BothWays } from "./both-ways";
+import { lengthOfReadings } from "../../record/reading-unit";
 import { say, type Message } from "../../reduction/message";
 import { isWord } from "../../specification/list-words";
 import { readingsName, timesName } from "../../specification/readings";
@@ -277,7 +278,7 @@ export function bothWays(cells: DataCells, loads: readonly ReportedLoad[]): Load
       },
     };
   };
-  const div = cells.words(say`div`);
+  const div = lengthOfReadings(cells.source.record) ?? cells.words(say`div`);
   const both = (label: Message, unit: string, read: (ways: BothWays, way: number) => number | undefined) =>
     [say`aided`, say`drawn`].map((by, way) => column([label, by], unit, (ways) => read(ways, way), unit === div));
   return [

@@ -6,6 +6,7 @@ import { Text } from "@fluentui/react-components";
 import { useReducer } from "react";
 import { stressInWords } from "../load-stress";
 import { cellBeside } from "../../../record/places";
+import { lengthOfReadings } from "../../../record/reading-unit";
 import { loadInFrame, loadsToRead, standingLoad, type StandingLoad } from "../../../record/standing-load";
 import { DAY_MINUTES, localDayNumber } from "../../../workbook/day-number";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -120,6 +121,7 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
           <ReadingEntry
             state={state}
             offered={offered}
+            length={lengthOfReadings(record)}
             onType={(typed) => dispatch({ does: "type", typed })}
             onByClock={(byClock) => dispatch({ does: "time by clock", byClock })}
             onWrite={() => void write(offered)}

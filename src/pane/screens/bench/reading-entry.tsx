@@ -29,6 +29,8 @@ export interface Offered {
 export interface ReadingEntryProps {
   readonly state: BenchState;
   readonly offered: Offered;
+  /** The unit of readings that are lengths; undefined for divisions of a dial. */
+  readonly length: string | undefined;
   readonly onType: (typed: string) => void;
   readonly onByClock: (byClock: boolean) => void;
   readonly onWrite: () => void;
@@ -39,7 +41,8 @@ export interface ReadingEntryProps {
 export const timeOf = ({ scheduled, clock, byClock }: Offered): number | undefined =>
   byClock ? clock : (scheduled ?? clock);
 
-export function ReadingEntry({ state, offered, onType, onByClock, onWrite, onTakeBack }: ReadingEntryProps) {
+export function ReadingEntry(props: ReadingEntryProps) {
+  const { state, offered, length, onType, onByClock, onWrite, onTakeBack } = props;
   const styles = useStyles();
   const { typed, doubt, entries, busy } = state;
   const { scheduled, clock, byClock } = offered;
@@ -53,7 +56,7 @@ export function ReadingEntry({ state, offered, onType, onByClock, onWrite, onTak
     <form onSubmit={submit} className={styles.column}>
       <NumberField
         label={words.field(time === undefined ? "" : timeText(time))}
-        hint={words.fieldHint}
+        hint={words.fieldHint(length)}
         size="large"
         autoComplete="off"
         value={typed}

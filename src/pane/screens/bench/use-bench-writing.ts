@@ -2,6 +2,7 @@
 import { useCallback, type Dispatch } from "react";
 import { incrementOfLoad } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
+import { lengthOfReadings } from "../../../record/reading-unit";
 import { readAlready, type StandingLoad } from "../../../record/standing-load";
 import { offCurve } from "../../../reduction/increment/off-curve";
 import { rulesOf } from "../../../specification/versions";
@@ -25,7 +26,7 @@ const written = (minutes: number): number => Number(minutes.toPrecision(4));
 /** The reading that was typed, or the sentence that says why it cannot be written. */
 function readingIn(typed: string, record: TestRecord): number | string {
   const reading = typedNumber(typed);
-  if (reading === undefined || Number.isNaN(reading)) return words.notNumber(typed);
+  if (reading === undefined || Number.isNaN(reading)) return words.notNumber(typed, lengthOfReadings(record));
   return reading === 0 && !rulesOf(record).zerosCount ? words.zero : reading;
 }
 

@@ -6,6 +6,7 @@ import { stressInWords } from "../load-stress";
 import { initialOf, inputs, inSheetStress, reduced, type LoadReduced } from "../../../record/reduced-test";
 import { dialSense, incrementOfLoad, loadColumn, loadCurve, loadsRead } from "../../../record/load-curve";
 import { methodOfLoad, picksOfCurve, type RecordedPick } from "../../../record/picks";
+import { lengthOfReadings } from "../../../record/reading-unit";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import type { LoadResultName } from "../../../record/names";
 import { cAlphaPlot, cvPlot } from "../../../plots/coefficients";
@@ -245,7 +246,8 @@ export function timeCurve(record: TestRecord, load: LoadRecord, axis: "log" | "r
   const increment = incrementOfLoad(record, load);
   const draw = axis === "log" ? logTimePlot : rootTimePlot;
   const sense = dialSense(record);
-  const readingLabel = inWords(say`Reading (div)`);
+  const length = lengthOfReadings(record);
+  const readingLabel = inWords(length === undefined ? say`Reading (div)` : say`Reading (${verbatim(length)})`);
   const against = axis === "log" ? say`log of time` : say`root of time`;
   const title =
     load.stress === undefined

@@ -36,7 +36,7 @@ export interface ReviewLoadProps extends Tried, ReviewedThing {
 export function ReviewLoad(props: ReviewLoadProps) {
   const { record, load, table, draft, plotChosen, onDraft, onPlot, hasImpossible, ...rest } = props;
   const tried = useLoad({ record, load, table, draft, plotChosen });
-  const { saved, both, counted, units, method } = tried;
+  const { saved, both, counted, units, readingUnit, method } = tried;
   const pick = (of: PickOf, value: number | string | undefined): void => onDraft(withPick(draft, saved, of, value));
   return (
     <>
@@ -53,7 +53,7 @@ export function ReviewLoad(props: ReviewLoadProps) {
         title={words.figureTitle(rest.nameOf(load.number), words.plots[tried.plot])}
         onPick={pick}
       />
-      <WhatTheyGive {...{ both, load, record, units, method, counted, hasImpossible }} />
+      <WhatTheyGive {...{ both, load, record, units, readingUnit, method, counted, hasImpossible }} />
       <Remarks outcome={tried.outcome} />
       <Picks tried={tried} draft={draft} onPick={pick} />
       <Step title={words.methodTitle}>
@@ -93,7 +93,11 @@ export function ReviewLoad(props: ReviewLoadProps) {
   );
 }
 
-const unitOfTime = ({ kind }: Handle): string => (kind === "level" ? words.readingUnit : words.minutes);
+/** The unit of a handle on a time curve whose readings have this unit. */
+const unitOnTime =
+  (ofReadings: string) =>
+  ({ kind }: Handle): string =>
+    kind === "level" ? ofReadings : words.minutes;
 
 interface OfTried {
   readonly tried: ReturnType<typeof useLoad>;
@@ -102,7 +106,7 @@ interface OfTried {
 
 /** The plot with its handles, or the reason why there is no construction. */
 function Drawing({ tried, title, onPick }: OfTried & { readonly title: string }) {
-  const { drawn, set, byHand, outcome, units, cvNow } = tried;
+  const { drawn, set, byHand, outcome, units, readingUnit, cvNow } = tried;
   return (
     <>
       {drawn.ok ? (
@@ -111,7 +115,7 @@ function Drawing({ tried, title, onPick }: OfTried & { readonly title: string })
           spec={drawn.value}
           set={set}
           byHand={byHand}
-          unitOf={unitOfTime}
+          unitOf={unitOnTime(readingUnit)}
           keys={words.keys}
           result={cvNow === undefined ? words.noCv : words.cvOf(words.cv(shown(cvNow, 3, 3), unitOnSheet(units.unit)))}
           onPick={onPick}
@@ -125,12 +129,12 @@ function Drawing({ tried, title, onPick }: OfTried & { readonly title: string })
   );
 }
 
-function Picks({ tried: { set, saved, byHand }, draft, onPick }: OfTried & { readonly draft: Draft }) {
+function Picks({ tried: { set, saved, byHand, readingUnit }, draft, onPick }: OfTried & { readonly draft: Draft }) {
   const shared = useSharedStyles();
   if (set.handles.length === 0) return null;
   return (
     <Step title={words.pickTitle}>
-      <ReviewFields handles={set.handles} saved={saved} draft={draft} unitOf={unitOfTime} onPick={onPick} />
+      <ReviewFields handles={set.handles} saved={saved} draft={draft} unitOf={unitOnTime(readingUnit)} onPick={onPick} />
       {byHand.has("d0") && (
         <Text block className={shared.quiet}>
           {words.d0Both}

@@ -5,6 +5,7 @@
 import { useMemo, useState } from "react";
 import { dialSense, incrementOfLoad, loadCurve, outcomeOf } from "../../../record/load-curve";
 import type { LoadRecord, TestRecord } from "../../../record/record";
+import { lengthOfReadings } from "../../../record/reading-unit";
 import {
   PICK_NAMES,
   TIME_METHODS,
@@ -51,9 +52,10 @@ export function useLoad({ record, load, table, draft, plotChosen }: Tried) {
   const picks = useMemo(() => picksWith(saved, draft), [saved, draft]);
   const both = useMemo((): Both => ({ aided: reduce(picks, "aided"), drawn: reduce(picks, "drawn") }), [reduce, picks]);
   const increment = both[procedure];
+  const length = lengthOfReadings(record);
   const drawn = useMemo(
-    () => plotOf(curve, increment, plot, { readingLabel: text.review.readingLabel, sense }),
-    [curve, increment, plot, sense],
+    () => plotOf(curve, increment, plot, { readingLabel: text.review.readingLabel(length), sense }),
+    [curve, increment, plot, sense, length],
   );
   const set = useMemo(() => handlesOf(increment, automatic, picks, plot), [increment, automatic, picks, plot]);
   /** Picks that are not automatic, saved or not. */
@@ -73,6 +75,7 @@ export function useLoad({ record, load, table, draft, plotChosen }: Tried) {
     set,
     byHand,
     units,
+    readingUnit: length ?? text.review.readingUnit,
     /**
      * cv by the construction on the plot, as the sheet would report it: with the unsaved picks, and with the saved
      * picks.

@@ -61,11 +61,11 @@ function marksOf(increment: Increment, of: TimeMethod): Marks | undefined {
   return found.ok ? found.value : undefined;
 }
 
-/** The marks in the table, with units. */
+/** The marks in the table, with units; levels are in the unit of the readings. */
 const MARKS = [
-  { name: "d0", unit: words.readingUnit, write: level },
-  { name: "d90", unit: words.readingUnit, write: level },
-  { name: "d100", unit: words.readingUnit, write: level },
+  { name: "d0", unit: undefined, write: level },
+  { name: "d90", unit: undefined, write: level },
+  { name: "d100", unit: undefined, write: level },
   { name: "t50", unit: words.minutes, write: threeDigits },
   { name: "t90", unit: words.minutes, write: threeDigits },
 ] as const;
@@ -77,13 +77,15 @@ export interface WhatTheyGiveProps {
   readonly record: TestRecord;
   readonly load: LoadRecord;
   readonly units: CvUnits;
+  readonly readingUnit: string;
   readonly method: TimeMethod;
   /** The procedure whose numbers the sheet reports. */
   readonly counted: Procedure;
   readonly hasImpossible: boolean;
 }
 
-export function WhatTheyGive({ both, record, load, units, method, counted, hasImpossible }: WhatTheyGiveProps) {
+export function WhatTheyGive(props: WhatTheyGiveProps) {
+  const { both, record, load, units, readingUnit, method, counted, hasImpossible } = props;
   const shared = useSharedStyles();
   const styles = useStyles();
   const marks = marksOf(both[counted], method);
@@ -116,7 +118,7 @@ export function WhatTheyGive({ both, record, load, units, method, counted, hasIm
         <caption>{words.numbers}</caption>
         <Heads marked={`${method} ${counted}`} />
         <tbody>
-          {MARKS.map((mark) => row(mark, (of, by) => marksOf(both[by], of)?.[mark.name], mark.write))}
+          {MARKS.map(({ unit = readingUnit, ...mark }) => row({ ...mark, unit }, (of, by) => marksOf(both[by], of)?.[mark.name], mark.write))}
           {row({ name: "cv", unit }, (of, by) => cvBy(both[by], of, units))}
           {row({ name: words.cvOnSheet, unit }, (of, by) => (by === counted ? cvOnSheet(load, of, units) : undefined))}
         </tbody>

@@ -99,6 +99,7 @@ export const formulas: Readonly<Record<string, string>> = {
   " over ": " über ",
   " stages; these results: load ": " Stufen; diese: Laststufe ",
   "/div": "/Skt",
+  div: "Skt",
 
   // Remarks on loads.
   "no stress, and the next load has one: enter it; ": "keine Spannung, und die nächste Laststufe hat eine: eingeben; ",

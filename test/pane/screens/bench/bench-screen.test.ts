@@ -131,8 +131,8 @@ test("a cell that got a reading in the meantime is not changed", async () => {
 });
 
 test.each([
-  ["12a", words.notNumber("12a")],
-  ["", words.notNumber("")],
+  ["12a", words.notNumber("12a", undefined)],
+  ["", words.notNumber("", undefined)],
 ])("“%s” is not written", async (typed, why) => {
   await show(sheet(10, 60.5));
   await enter(typed);

@@ -29,13 +29,15 @@ export const bench = {
   allRead: "Jede Zeit des Ableseplans hat eine Ablesung. Weitere Ablesungen kommen darunter, mit der Zeit der Uhr.",
   full: "Die Spalten dieser Laststufe sind voll: Für eine Ablesung ist keine Zeile mehr frei.",
   field: (time: string) => `Ablesung bei ${time}`,
-  fieldHint: "Skalenteile, wie Messuhr oder Messgerät sie zeigen. Die Eingabetaste trägt die Ablesung ein.",
+  fieldHint: (length: string | undefined) =>
+    `${length === undefined ? "Skalenteile" : `Eine Länge in ${length}`}, wie Messuhr oder Messgerät sie zeigen. Die Eingabetaste trägt die Ablesung ein.`,
   atSchedule: (time: string) => `Zeit des Ableseplans, ${time}`,
   atClock: (time: string) => `Zeit der Uhr, ${time}`,
   whichTime: "Eingetragene Zeit",
   write: "Ablesung eintragen",
   writeAnyway: "Trotzdem eintragen",
-  notNumber: (typed: string) => `„${typed}“ ist keine Zahl. Die Ablesung in Skalenteilen eingeben.`,
+  notNumber: (typed: string, length: string | undefined) =>
+    `„${typed}“ ist keine Zahl. Die Ablesung in ${length ?? "Skalenteilen"} eingeben.`,
   zero: "Eine Ablesung von 0 gilt auf diesem Blatt als leere Zelle. Noch einmal ablesen, oder den Nullpunkt anders legen.",
   doubtTitle: "Noch einmal ablesen",
   wrote: (sheet: string, load: number, time: string, reading: string) =>

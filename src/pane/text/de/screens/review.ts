@@ -41,7 +41,8 @@ export const review = {
     "gestützt: die Theorie wählt die Ablesungen und richtet einen kurzen Ast; gezeichnet: wie von Hand mit dem Lineal, nichts abgezogen.",
   readingUnit: "Skt.",
   minutes: "min",
-  readingLabel: "Ablesung (Skalenteile der Messuhr)",
+  readingLabel: (length: string | undefined) =>
+    length === undefined ? "Ablesung (Skalenteile der Messuhr)" : `Ablesung (${length})`,
   keys: "Einen Griff ziehen oder mit Pfeiltasten bewegen: Umschalt für größere Schritte, Esc stellt ihn zurück. [ und ] sind die Enden der Geraden oder des Kriechasts, ( und ) die der Tangente; 4:1 ist die erste Zeit des Paars, das d0 ergibt.",
   picks: {
     d0: "d0",

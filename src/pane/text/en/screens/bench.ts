@@ -28,13 +28,15 @@ export const bench = {
   allRead: "Every time of the schedule has a reading. Further readings go below them, at the time of the clock.",
   full: "The columns of this load are full: there is no row left for a reading.",
   field: (time: string) => `Reading at ${time}`,
-  fieldHint: "Divisions, as the dial or the logger shows them. Enter writes the reading.",
+  fieldHint: (length: string | undefined) =>
+    `${length === undefined ? "Divisions" : `A length in ${length}`}, as the dial or the logger shows ${length === undefined ? "them" : "it"}. Enter writes the reading.`,
   atSchedule: (time: string) => `time of the schedule, ${time}`,
   atClock: (time: string) => `time of the clock, ${time}`,
   whichTime: "Time that is written",
   write: "Write the reading",
   writeAnyway: "Write it anyway",
-  notNumber: (typed: string) => `“${typed}” is no number. Type the reading in divisions.`,
+  notNumber: (typed: string, length: string | undefined) =>
+    `“${typed}” is no number. Type the reading in ${length ?? "divisions"}.`,
   zero: "A reading of 0 counts as a blank cell on this sheet. Read the dial again, or set its zero elsewhere.",
   doubtTitle: "Look at the dial again",
   wrote: (sheet: string, load: number, time: string, reading: string) =>

@@ -39,7 +39,8 @@ export const review = {
     "aided: theory chooses the readings and straightens a short tail; drawn: as a person draws it with a ruler; nothing is subtracted.",
   readingUnit: "div.",
   minutes: "min",
-  readingLabel: "Reading (divisions of the dial)",
+  readingLabel: (length: string | undefined) =>
+    length === undefined ? "Reading (divisions of the dial)" : `Reading (${length})`,
   keys: "Drag a handle, or move it by arrow keys: Shift for larger steps, Escape to put it back. [ and ] are the ends of the straight part or the tail, ( and ) those of the tangent; 4:1 is the first time of the pair that gives d0.",
   picks: {
     d0: "d0",
