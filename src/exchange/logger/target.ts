@@ -150,6 +150,28 @@ export function inputChanges(target: Target, layout: Layout, seatingReading?: nu
   );
 }
 
+/** What goes wrong if a cell is kept as it is, where the readings need another value. */
+export type Misreading =
+  /** Every deformation comes out so many times too large, or too small. */
+  | { readonly what: "too large" | "too small"; readonly times: number }
+  /** Every deformation is wrong by this many readings. */
+  | { readonly what: "shifted"; readonly by: number }
+  /** Compression is taken for swelling, and swelling for compression. */
+  | { readonly what: "turned round" };
+
+/**
+ * By how much the sheet misreads the file if the cell stays as it is; undefined where that is not known: of a blank cell, of
+ * one without a number, and where the file does not show the value that it needs.
+ */
+export function misreading({ name, now, wanted }: InputChange): Misreading | undefined {
+  if (now === "" || wanted === "") return undefined;
+  if (name === "dial_sense") return { what: "turned round" };
+  if (typeof now !== "number" || typeof wanted !== "number") return undefined;
+  if (name === "zero_reading") return { what: "shifted", by: Math.abs(now - wanted) };
+  if (!(now > 0 && wanted > 0)) return undefined;
+  return now > wanted ? { what: "too large", times: now / wanted } : { what: "too small", times: wanted / now };
+}
+
 /** The readings that go to one load of the sheet. */
 export interface LoadFilling {
   readonly load: number;

@@ -1,5 +1,12 @@
 import { blankSheet, demoSheet } from "../../../src/datasheet";
-import { columnsFor, inputChanges, TARGET_NAMES, targetOf } from "../../../src/exchange/logger/target";
+import {
+  columnsFor,
+  inputChanges,
+  misreading,
+  TARGET_NAMES,
+  targetOf,
+  type InputChange,
+} from "../../../src/exchange/logger/target";
 import type { Layout } from "../../../src/exchange/logger/layout";
 import type { CellValue, SheetPlan } from "../../../src/workbook/port";
 
@@ -89,3 +96,20 @@ test("a row put into the load table moves the loads below it: stresses are read 
   const { load_stress } = columnsFor(target, [{ load: 17, times: [0], readings: [7], stress: 75 }]);
   expect(load_stress).toEqual([...Array(17).fill(null), 75]);
 });
+
+test.each<[string, InputChange, ReturnType<typeof misreading>]>([
+  [
+    "lengths in mm under a dial of 0.002 mm",
+    { name: "dial_factor", now: 0.002, wanted: 1 },
+    { what: "too small", times: 500 },
+  ],
+  [
+    "lengths in mm on a sheet in inches",
+    { name: "dial_factor", now: 1, wanted: 0.04 },
+    { what: "too large", times: 25 },
+  ],
+  ["another zero reading", { name: "zero_reading", now: 400, wanted: 412.5 }, { what: "shifted", by: 12.5 }],
+  ["the other direction", { name: "dial_sense", now: "rise", wanted: "fall" }, { what: "turned round" }],
+  ["divisions, whose length no file shows", { name: "dial_factor", now: 1, wanted: "" }, undefined],
+  ["a blank cell", { name: "dial_factor", now: "", wanted: 1 }, undefined],
+])("%s: the misreading of a cell that is kept", (_, change, expected) => expect(misreading(change)).toEqual(expected));

@@ -5,7 +5,7 @@ import { fileSheetName, hashOf, keptAll, MOST_LINES, type FileRecord } from "../
 import type { Layout } from "../../../exchange/logger/layout";
 import { startLines } from "../../../exchange/logger/again";
 import type { LoggerRows } from "../../../exchange/logger/rows";
-import type { Target } from "../../../exchange/logger/target";
+import { misreading, type Target } from "../../../exchange/logger/target";
 import { nth } from "../../../reduction/numeric/lists";
 import type { CellValue, WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../../workbook/in-slices";
@@ -290,6 +290,16 @@ function BlankCellsQuestion({ writing: { blankCells }, answers, onAnswer }: Omit
 
 const shown = (content: CellValue): string => contentText(contentOnSheet(content));
 
+/** What goes wrong if the cell is kept, behind a colon; blank where that is not known. */
+function misread(input: Input): string {
+  const wrong = misreading(input);
+  if (!wrong) return "";
+  if (wrong.what === "turned round") return `: ${words.turnedRound}`;
+  if (wrong.what === "shifted") return `: ${words.shifted(shown(Number(wrong.by.toPrecision(6))))}`;
+  const times = shown(Number(wrong.times.toPrecision(3)));
+  return `: ${wrong.what === "too large" ? words.tooLarge(times) : words.tooSmall(times)}`;
+}
+
 interface InputQuestionProps {
   readonly input: Input;
   /** The length unit of the sheet. */
@@ -302,7 +312,8 @@ interface InputQuestionProps {
  * A cell that the file needs. A blank cell is filled; if the cell contains another value, the person decides which
  * value counts.
  */
-function InputQuestion({ input: { name, now, wanted, answer }, lengthUnit, staying, onAnswer }: InputQuestionProps) {
+function InputQuestion({ input, lengthUnit, staying, onAnswer }: InputQuestionProps) {
+  const { name, now, wanted, answer } = input;
   const called = words.inputs[name];
   if (now === "")
     return (
@@ -330,7 +341,7 @@ function InputQuestion({ input: { name, now, wanted, answer }, lengthUnit, stayi
         onChange={(_, { value }) => onAnswer({ do: "input", name, answer: value === "change" ? "change" : "keep" })}
       >
         <Radio value="change" label={wanted === "" ? words.clear(called) : words.changeTo(called, shown(wanted))} />
-        <Radio value="keep" label={words.keepAs(called, shown(now))} />
+        <Radio value="keep" label={`${words.keepAs(called, shown(now))}${misread(input)}`} />
       </RadioGroup>
     </Field>
   );

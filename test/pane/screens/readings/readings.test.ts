@@ -182,7 +182,7 @@ describe("a dial factor that does not suit the file", () => {
   test.each([
     ["Change Dial factor to 1", 1, "Shells. Dial factor was changed from 0.002 to 1 for the readings of Pasted rows."],
     [
-      "Keep Dial factor at 0.002",
+      "Keep Dial factor at 0.002: every deformation comes out 500 times too small",
       0.002,
       "Shells. Dial factor was kept at 0.002, where the readings of Pasted rows need 1.",
     ],

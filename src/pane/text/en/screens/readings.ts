@@ -183,6 +183,11 @@ export const readings = {
   clear: (name: string) => `No: clear ${name}, to be typed on the sheet`,
   changeTo: (name: string, wanted: string) => `Change ${name} to ${wanted}`,
   keepAs: (name: string, now: string) => `Keep ${name} at ${now}`,
+  /** Behind the choice to keep a cell: by how much the sheet will misread the file. */
+  tooLarge: (times: string) => `every deformation comes out ${times} times too large`,
+  tooSmall: (times: string) => `every deformation comes out ${times} times too small`,
+  shifted: (by: string) => `every deformation is wrong by ${by} of the readings`,
+  turnedRound: "compression is taken for swelling",
   chooseOne: "Choose one: the sheet would otherwise misread the file",
   staying: (loads: string) => `It also applies to the readings that stay on the sheet: load ${loads}.`,
   undecided: (names: string) => `Nothing can be written yet: choose above what counts for ${names}.`,
