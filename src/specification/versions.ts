@@ -15,7 +15,10 @@ export interface News {
 export const NEWS: readonly News[] = [
   {
     version: 10,
-    sentences: [],
+    sentences: [
+      "Where the dial factor is 1, the unit beside the readings is that of lengths; d0, d50, d90 and d100 of 100 and more show one decimal.",
+      "The remark on the design values says so where the chosen method gives no preconsolidation stress, and no longer takes Casagrande's.",
+    ],
     names: [],
   },
   {

@@ -186,17 +186,18 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
     const state = lacks.length === 0 ? "done" : "begun";
     return { name, state: hasBegun ? state : "not begun", lacks: hasBegun ? lacks : [], looks: hasBegun ? looks : [] };
   };
-  const someHold = (name: StageName): boolean => (BEGINS[name] ?? []).some((one) => holds(record, one));
-  const isDone = (...before: readonly Stage[]): boolean => before.every(({ state }) => state === "done");
-
   const wrong = wrongBy(head);
   const wrongIn = (stage: StageName): Lack[] => wrong.get(stage) ?? [];
+  const someHold = (name: StageName): boolean =>
+    wrongIn(name).length > 0 || (BEGINS[name] ?? []).some((one) => holds(record, one));
+  const isDone = (...before: readonly Stage[]): boolean => before.every(({ state }) => state === "done");
+
   const received = stage("received", someHold("received"), [...wrongIn("received"), ...typedIn("received")]);
   const ofSizes = [...wrongIn("sized"), ...typedIn("sized")];
   const sized = stage("sized", someHold("sized"), ofSizes);
   const hasLoads = record.loads.some((load) => load.stress !== undefined || hasReadings(load));
   const ofLoads = [...wrongIn("loaded"), ...loadLacks(record), ...typedIn("loaded")];
-  const loaded = stage("loaded", hasLoads, ofLoads);
+  const loaded = stage("loaded", hasLoads || wrongIn("loaded").length > 0, ofLoads);
 
   const faults = faultsToMend(record).map(({ name, row, sentence }): Lack => ({
     what: "cell at fault",

@@ -178,11 +178,11 @@ describe("an entry that cannot be", () => {
   test.each<[string, Changes, (readonly [StageName, string, number?])[]]>([
     ["the ring mass", { ring_mass: -5 }, [["sized", "ring_mass"]]],
     ["a ring as heavy as ring and soil", { ring_mass: 400 }, [["sized", "ring_mass"]]],
-    ["the initial height", { initial_height: -5 }, [["sized", "initial_height"]]],
+    ["the diameter", { diameter: -5 }, [["sized", "diameter"]]],
     ["the dial factor", { dial_factor: 0 }, [["loaded", "dial_factor"]]],
     ["the stress of a load", { load_stress: [12.5, -25] }, [["loaded", "load_stress", 2]]],
     ["the in-situ stress", { in_situ_stress: -62 }, [["reduced", "in_situ_stress"]]],
-    ["the mass after drying", { ring_and_dry: -1 }, [["reduced", "ring_and_dry"]]],
+    ["the salt of the pore water", { pore_salt: -1 }, [["reduced", "pore_salt"]]],
     [
       "a date and a word",
       { sample_date: "March", date_ended: "soon" },

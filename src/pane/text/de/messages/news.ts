@@ -12,6 +12,10 @@ export const news: Readonly<Record<string, string>> = {
     "Ein deutsches Blatt schreibt die Einheiten mit Zeit deutsch: m2/a, m/a, ft2/d; die englischen werden ebenfalls gelesen.",
   "Design values are given also where the constructions refuse the preconsolidation stress.":
     "Kennwerte stehen auch dort, wo die Konstruktionen die Vorbelastungsspannung ablehnen.",
+  "Where the dial factor is 1, the unit beside the readings is that of lengths; d0, d50, d90 and d100 of 100 and more show one decimal.":
+    "Bei einem Uhrfaktor von 1 steht bei den Ablesungen die Einheit von Längen; d0, d50, d90 und d100 ab 100 haben eine Nachkommastelle.",
+  "The remark on the design values says so where the chosen method gives no preconsolidation stress, and no longer takes Casagrande's.":
+    "Die Bemerkung zu den Kennwerten sagt es, wenn das gewählte Verfahren keine Vorbelastungsspannung gibt, und nimmt nicht mehr die nach Casagrande.",
   "On a sheet in inches d0, d50, d90 and d100 show five decimals where the readings are inches.":
     "Auf einem Blatt in Zoll haben d0, d50, d90 und d100 fünf Dezimalen, wenn die Ablesungen Zoll sind.",
   "A German sheet asks who carried the test out and who checked it: Ausgeführt von, Geprüft von.":
