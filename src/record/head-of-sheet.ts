@@ -4,7 +4,14 @@
  * `specification/head/missing`, and a test compares both. Numbers are in the units of the sheet.
  */
 import { listed, listWord, verbatim, type Message, type Value } from "../reduction/message";
-import { AUTOMATIC } from "../reduction/increment/constructions/picks";
+import { CURVE_PICK_NAMES, OF_CURVE } from "../reduction/curve/picks";
+import {
+  AUTOMATIC,
+  METHOD_PICK,
+  PICK_NAMES,
+  pickNamed,
+  PROCEDURE_PICK,
+} from "../reduction/increment/constructions/picks";
 import { WETTEST } from "../reduction/specimen";
 import type { Column, Field } from "../specification/field";
 import * as sentences from "../specification/sentences/of-head";
@@ -12,7 +19,10 @@ import { CHECKED_ENTRIES } from "../specification/head/entries";
 import { CHECKED_INPUTS, limitsIn, type PickWords } from "../specification/head/impossible";
 import { everyWord } from "../specification/list-words";
 import { DATE_LIMITS, type Limits } from "../specification/measures";
+import { BULK, MM_IN, SIZE_LIMITS, type SizeLimits } from "../specification/head/sizes";
 import { HEAVIER, MISSING_IN_FULL, NEEDED_INPUTS, WET_MASSES, type Heavier } from "../specification/head/missing";
+import { SIZE_REMARK, UNUSUAL_REMARK } from "../specification/formulas";
+import { convert, unitNamed, UNITS } from "../reduction/units";
 import { isError } from "../workbook/cell-error";
 import { asColumn } from "../workbook/lists";
 import type { CellValue, SheetName } from "../workbook/port";
@@ -25,7 +35,7 @@ import { numbersOutside } from "./sheet-remarks";
 
 /** A sentence of the head, with the first cell that it names. */
 export interface HeadSentence {
-  readonly kind: "impossible" | "entry" | "jump" | "missing" | "running";
+  readonly kind: "impossible" | "entry" | "unusual" | "jump" | "missing" | "running";
   readonly sentence: Message;
   /** The address of the cell, such as "N19". */
   readonly address?: string;
@@ -237,9 +247,7 @@ function ofReadings(cells: Cells, { loads }: TestRecord): HeadSentence[] {
   const [found] = load ? numbersOutside(load) : [];
   if (!load || !found) return [];
   const cell = cells.named(found.isTime ? timesName(load.number) : readingsName(load.number), found.row);
-  return [
-    { kind: "entry", sentence: sentences.ofLoad(load.number, found.said), address: cell.address, cells: [cell] },
-  ];
+  return [{ kind: "entry", sentence: sentences.ofLoad(load.number, found.said), address: cell.address, cells: [cell] }];
 }
 
 /** The last load that has readings and no stress, if the load after it has no stress either. */
@@ -289,13 +297,63 @@ function notFitting<F extends Pick<Field, "name">>(
   });
 }
 
+/** The cells of the table of picks that cannot be, as numbers and as words. Sheets up to version 9 name them in their rows alone. */
+function picksNotFitting(cells: Cells): readonly [numbers: NamedCell[], words: NamedCell[]] {
+  if (cells.cell(UNUSUAL_REMARK) === undefined) return [[], []];
+  const columns = { load: cells.column("pick_load"), of: cells.column("pick_of"), after: cells.column("pick_after") };
+  const numbers = cells.column("load_number");
+  const isLoad = (value: CellValue): boolean =>
+    isSame(value, OF_CURVE) || numbers.some((load) => isSame(load, String(value)));
+  const isOfWords = (of: CellValue): boolean => [METHOD_PICK, PROCEDURE_PICK].some((pick) => isSame(of, pick));
+  const isValue = (value: CellValue, of: CellValue): boolean =>
+    isNumber(value) || isSame(value, AUTOMATIC) || isOfWords(of);
+  const isPick = (of: CellValue, load: CellValue): boolean => {
+    const pick = pickNamed(englishWord(String(of)))?.toLowerCase() ?? "";
+    const names: readonly string[] = isSame(load, OF_CURVE)
+      ? CURVE_PICK_NAMES
+      : [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK];
+    return names.some((name) => name.toLowerCase() === pick);
+  };
+  const lowest = (name: string, column: readonly CellValue[], isWrong: (row: PickCells) => boolean): NamedCell[] => {
+    const row = lastRow(column, (value, index) => {
+      const [load = "", of = "", after = ""] = [columns.load[index], columns.of[index], columns.after[index]];
+      return value !== "" && !isError(value) && isWrong({ load, of, after });
+    });
+    return row === undefined ? [] : [cells.named(name, row)];
+  };
+  // A row that is unfinished says that itself.
+  const isFinished = ({ load, of, after }: PickCells): boolean =>
+    load !== "" && of !== "" && after !== "" && after !== 0;
+  return [
+    [
+      ...lowest("pick_load", columns.load, ({ load }) => !isLoad(load)),
+      ...lowest("pick_after", columns.after, ({ of, after }) => !isValue(after, of)),
+    ],
+    lowest("pick_of", columns.of, (row) => {
+      const { load, of, after } = row;
+      return isFinished(row) && isLoad(load) && isValue(after, of) && !isOfWords(of) && !isPick(of, load);
+    }),
+  ];
+}
+
+/** The cells of a row of the table of picks. */
+interface PickCells {
+  readonly load: CellValue;
+  readonly of: CellValue;
+  readonly after: CellValue;
+}
+
 /** The entries from which no result follows, and that cannot be; a column names its lowest cell. */
 function otherEntries(cells: Cells): HeadSentence[] {
   const { dates, dateColumns, numbers, words, wordColumns } = CHECKED_ENTRIES;
+  const [numbersPicked, wordsPicked] = picksNotFitting(cells);
   const found = [
     [sentences.enterDates, notFitting(cells, [...dates, ...dateColumns], (value) => fits(value, DATE_LIMITS))],
-    [sentences.enterNumbers, notFitting(cells, numbers, (value, field) => fits(value, limitsIn(field)))],
-    [sentences.chooseWords, notFitting(cells, [...words, ...wordColumns], isOnList)],
+    [
+      sentences.enterNumbers,
+      [...notFitting(cells, numbers, (value, field) => fits(value, limitsIn(field))), ...numbersPicked],
+    ],
+    [sentences.chooseWords, [...notFitting(cells, [...words, ...wordColumns], isOnList), ...wordsPicked]],
   ] as const;
   return found.flatMap(([sentence, named]): HeadSentence[] => {
     const addresses = named.map(({ address }) => address);
@@ -304,6 +362,70 @@ function otherEntries(cells: Cells): HeadSentence[] {
     return [{ kind: "entry", sentence: sentence(verbatim(addresses.join(" "))), address, cells: named }];
   });
 }
+
+/** mm in the unit of length of the sheet, or kPa in its unit of stress; 1 where the cell has no such unit. */
+function unitOfLimits(cells: Cells, quantity: SizeLimits["quantity"]): number {
+  if (quantity === "length") return MM_IN[String(cells.cell("length_unit")).toLowerCase()] ?? 1;
+  const unit = unitNamed(String(cells.cell("stress_unit")), Object.keys(UNITS.stress));
+  return unit === undefined ? 1 : convert(1, "stress", unit, "kPa");
+}
+
+/** A sentence that lists the sizes and stresses for which this holds. */
+function sizesWhere(
+  cells: Cells,
+  kind: "impossible" | "unusual",
+  sentence: (cells: Value) => Message,
+  isWrong: (value: number, limits: SizeLimits, unit: number) => boolean,
+): HeadSentence[] {
+  const named = SIZE_LIMITS.flatMap((limits) => {
+    const unit = unitOfLimits(cells, limits.quantity);
+    const row = lastRow(cells.column(limits.name), (value) => isNumber(value) && isWrong(value, limits, unit));
+    return row === undefined ? [] : [cells.named(limits.name, row)];
+  });
+  const addresses = named.map(({ address }) => address);
+  const [address] = addresses;
+  if (address === undefined) return [];
+  return [{ kind, sentence: sentence(verbatim(addresses.join(" "))), address, cells: named }];
+}
+
+const noTest = (cells: Cells): HeadSentence[] =>
+  sizesWhere(cells, "impossible", sentences.noTest, (value, { most = Infinity }, unit) => value > most / unit);
+
+const fewTests = (cells: Cells): HeadSentence[] =>
+  sizesWhere(cells, "unusual", sentences.fewTests, (value, { most = Infinity, usual = {} }, unit) => {
+    const isHigh = value > (usual.most ?? Infinity) / unit && !(value > most / unit);
+    return isHigh || (value > 0 && value < (usual.least ?? 0) / unit);
+  });
+
+/** A specimen that is not wider than high, and a bulk density that no soil has. */
+function oddSpecimen(cells: Cells): HeadSentence[] {
+  const sizes = cells.numbers({ diameter: "diameter", height: "initial_height" });
+  const masses = cells.numbers({ wet: "ring_and_wet_before", solids: "solids_height" });
+  if (!sizes) return [];
+  const { diameter, height } = sizes;
+  const at = { diameter: cells.named("diameter"), height: cells.named("initial_height") };
+  const isSwapped = height >= diameter;
+  const swapped = sentences.maybeSwapped(cells.at("initial_height"), cells.at("diameter"));
+  const ring = cells.cell("ring_mass");
+  const odd: HeadSentence[] = isSwapped
+    ? [{ kind: "unusual", sentence: swapped, address: at.height.address, cells: [at.height, at.diameter] }]
+    : [];
+  if (!masses || !isNumber(ring) || masses.solids >= height || masses.wet <= ring) return odd;
+  const unit = unitOfLimits(cells, "length");
+  const density = ((masses.wet - ring) * 4000) / (Math.PI * diameter ** 2 * height * unit ** 3);
+  if (!(density < BULK.least || density > BULK.most)) return odd;
+  const [wet, bare] = [cells.at("ring_and_wet_before"), cells.at("ring_mass")];
+  const shown = Math.round(density * 100) / 100;
+  const sentence = sentences.lightOrHeavy(shown, wet, bare, cells.at("diameter"), cells.at("initial_height"));
+  const named = ["ring_and_wet_before", "ring_mass"].map((name) => cells.named(name));
+  return [...odd, { kind: "unusual", sentence, address: cells.address("ring_and_wet_before"), cells: named }];
+}
+
+/** What few tests have; it counts. Sheets up to version 9 have no cell for it. */
+const unusual = (cells: Cells): HeadSentence[] =>
+  cells.cell(UNUSUAL_REMARK) === undefined
+    ? []
+    : [...fewTests(cells), ...(noTest(cells).length > 0 ? [] : oddSpecimen(cells))];
 
 /** The entries that cannot be, each by itself. */
 function impossibleEntries(cells: Cells): HeadSentence[] {
@@ -316,6 +438,7 @@ function impossibleEntries(cells: Cells): HeadSentence[] {
     ...picks.flatMap((pick) => ofPick(cells, pick)),
     ...classes.flatMap((field) => ofNumber(cells, field)),
     ...cvColumns.flatMap((column) => ofColumn(cells, column)),
+    ...(cells.cell(SIZE_REMARK) === undefined ? [] : noTest(cells)),
   ];
 }
 
@@ -377,6 +500,7 @@ export function headOf(sheet: ReadSheet): HeadSentence[] {
   return [
     ...impossibleSentences(cells, impossible),
     ...otherEntries(cells),
+    ...unusual(cells),
     ...ofReadings(cells, sheet.record),
     ...ofJump(cells, sheet.record),
     ...missing(cells, sheet.record),

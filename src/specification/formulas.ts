@@ -16,6 +16,9 @@ export const CHOICE_REMARK = "choice_remark";
 /** The remark on entries from which no result follows. */
 export const ENTRY_REMARK = "entry_remark";
 export const CURVE_GAP = "curve_gap";
+/** The remarks on numbers that no oedometer test has in the unit beside them, and on numbers that few tests have. */
+export const SIZE_REMARK = "size_remark";
+export const UNUSUAL_REMARK = "unusual_remark";
 
 export const DRY_MASS = ["{ring_mass}", "{ring_and_dry}"];
 /** Whether the ring with dry soil is heavier than the ring. Where it is not, nothing follows from the masses. */

@@ -7,7 +7,7 @@ import { columnLetters } from "../workbook/address";
 import { addressInList, cellOfList, lengthOf, liesAcross } from "../workbook/lists";
 import type { Box } from "../workbook/port";
 import { isSpill, isTable, type Column, type Table } from "./field";
-import { CHOICE_REMARK, ENTRY_REMARK, INPUT_REMARK, PAST_EVERY_ROW } from "./formulas";
+import { CHOICE_REMARK, ENTRY_REMARK, INPUT_REMARK, PAST_EVERY_ROW, SIZE_REMARK, UNUSUAL_REMARK } from "./formulas";
 import { loadSuffix } from "./readings";
 import { ALL_PARTS } from "./parts";
 import type { SheetLanguage } from "./text/language";
@@ -78,11 +78,16 @@ const OPTIONAL: ReadonlySet<string> = new Set([
   "input_remark",
   "choice_remark",
   "entry_remark",
+  "size_remark",
+  "unusual_remark",
   "curve_gap",
 ]);
 
 /** Remarks on inputs: they are of the inputs that the sheet has, and need no other. */
-const OF_WHAT_IS_THERE: ReadonlySet<string> = new Set([INPUT_REMARK, CHOICE_REMARK, ENTRY_REMARK]);
+const OF_WHAT_IS_THERE: ReadonlySet<string> = new Set([
+  ...[INPUT_REMARK, CHOICE_REMARK, ENTRY_REMARK],
+  ...[SIZE_REMARK, UNUSUAL_REMARK],
+]);
 
 /** Results that count as blank while the sheet has no cells for the input beside them. */
 const BLANK_WITHOUT: Readonly<Record<string, string>> = {

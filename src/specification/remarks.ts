@@ -9,6 +9,7 @@ import { asked, ON_CURVE, SOLIDS, SPECIMEN_CALL } from "./formulas";
 import { IMPOSSIBLE } from "./head/impossible";
 import { shownWord } from "./list-words";
 import { MISSING_IN_FULL } from "./head/missing";
+import { SIZES } from "./head/sizes";
 import { DESIGN_REMARK } from "./results/design";
 import { ofField, ofQuality } from "./results/results";
 
@@ -114,6 +115,7 @@ export const REMARKS: readonly Field[] = [
     lines: 20,
   },
   ...IMPOSSIBLE,
+  ...SIZES,
   ENTRIES,
   MISSING_IN_FULL,
 ];

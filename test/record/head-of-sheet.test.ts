@@ -101,6 +101,14 @@ const BEYOND = { apparatus_stress: [50, 100, 200, 400, 800, 1600, 3200, 6400, 90
 const TOO_LOW = { readings_16: Array(15).fill(9000) };
 const PICKED = { pick_load: [3, 4], pick_of: ["cv by", "procedure"], pick_after: ["log", "by eye"] };
 
+const BAD_PICKS = {
+  pick_load: [30, 4, 5, "x", 6],
+  pick_of: ["d100", "d75", "d0", "d0", "d0"],
+  pick_after: [2000, 5, "abc", "automatic", 1200],
+};
+/** The masses of the demonstration from which the ring was taken off, although the mass of the ring stands on the sheet. */
+const WITHOUT_RING = { ring_and_wet_before: 136.67, ring_and_wet_after: 111.6, ring_and_dry: 89.3 };
+
 /** The readings of load 5 of the demonstration, with a dial that was reset by 600 divisions after the ninth reading. */
 const RESET = { readings_05: demoTest("SI").readings[4]!.map((reading, index) => reading + (index > 8 ? 600 : 0)) };
 
@@ -152,6 +160,14 @@ describe.each<[string, SheetValues]>([
   ["a height below that of solids", TOO_LOW],
   ["a stress of the curve that does not fit", { load_stress: [12.5, 25, 50, 1000] }],
   ["readings without a stress", { load_stress: [...Array(15).fill(undefined), ""] }],
+  [
+    "sizes, deflections and stresses that no test has in their unit",
+    { initial_height: 900, apparatus_loading: [0, 8, 14], seating_stress: 200_000 },
+  ],
+  ["sizes and stresses that few tests have", { initial_height: 200, diameter: 300, in_situ_stress: 20_000 }],
+  ["a height in the place of the diameter", { initial_height: 63.5, diameter: 25.4 }],
+  ["masses without the ring", WITHOUT_RING],
+  ["picks that cannot be used", BAD_PICKS],
   ["blank inputs", { diameter: "", in_situ_stress: "", zero_reading: "" }],
 ])("%s", (_, values) => {
   test("the sentences made from the values are those of the sheet", async () => {
@@ -221,4 +237,83 @@ test.each([
   const { text, inWords } = await readHead(fillSheet(demoSheet(system, "de"), units));
   expect(inWords).toEqual([]);
   expect(text).toBe("");
+});
+
+describe("numbers in another unit than that of the sheet", () => {
+  const inInches = (values: SheetValues): SheetPlan => fillSheet(demoSheet("US"), values);
+
+  test("sizes in mm on a sheet in inches are named, and there are no void ratios", async () => {
+    const plan = inInches({ initial_height: 25.4, diameter: 63.5 });
+    const { sentences, inWords } = await readHead(plan);
+    const [diameter, height] = ["diameter", "initial_height"].map((name) => addressIn(plan, name));
+    expect(inWords).toEqual([`Correct the number or its unit, no oedometer test has as much: ${diameter} ${height}.`]);
+    expect(sentences[0]!.cells!.map(({ name }) => name)).toEqual(["diameter", "initial_height"]);
+    expect((await calculate(plan)).value("void_ratio_initial")).toBe("");
+    expect((await calculate(plan)).errors).toEqual([]);
+  });
+
+  test("the same sizes in mm on a sheet in mm are not, nor the sizes of a Rowe cell in inches", async () => {
+    expect((await readHead(changed({}))).text).toBe("");
+    const rowe = inInches({ diameter: 9.92, initial_height: 3.54 });
+    expect((await readHead(rowe)).text).not.toContain("oedometer test");
+  });
+
+  test("stresses in Pa on a sheet in kPa, and deflections in micrometres, are named", async () => {
+    const plan = changed({ load_stress: [12.5, 25, 50, 100, 200_000], apparatus_loading: [0, 8, 14] });
+    const [stress, deflection] = [
+      cellAddress(plan.names.load_stress.row + 4, plan.names.load_stress.col),
+      cellAddress(plan.names.apparatus_loading.row + 2, plan.names.apparatus_loading.col),
+    ];
+    expect((await readHead(plan)).inWords[0]).toBe(
+      `Correct the number or its unit, no oedometer test has as much: ${deflection} ${stress}.`,
+    );
+  });
+
+  test("a large specimen is remarked, and has its results", async () => {
+    const plan = changed({ initial_height: 25.4, diameter: 270, ring_mass: 500, ring_and_wet_before: 2971 });
+    const filled = fillSheet(plan, { ring_and_wet_after: 2800, ring_and_dry: 2115 });
+    const { sentences, inWords } = await readHead(filled);
+    expect(sentences.map(({ kind }) => kind)).toEqual(["unusual"]);
+    expect(inWords[0]).toBe(
+      `Check the number and its unit, unusual for an oedometer test: ${addressIn(plan, "diameter")}.`,
+    );
+    expect((await calculate(filled)).value("void_ratio_initial")).toBeGreaterThan(1);
+  });
+});
+
+test("the lowest cells of the picks by hand that cannot be used are named, a cell of each kind", async () => {
+  const plan = changed(BAD_PICKS);
+  const at = (name: string, row: number): string => cellAddress(plan.names[name].row + row - 1, plan.names[name].col);
+  expect((await readHead(plan)).inWords).toEqual([
+    `Enter a number that can be: ${at("pick_load", 4)} ${at("pick_after", 3)}.`,
+    `Choose a word of the list: ${at("pick_of", 2)}.`,
+  ]);
+});
+
+test.each<[string, SheetValues, RegExp]>([
+  [
+    "masses without the ring",
+    WITHOUT_RING,
+    /^The bulk density is 0\.77 Mg\/m3: check the masses, D20 with its ring and N19, /,
+  ],
+  [
+    "height and diameter exchanged",
+    { initial_height: 63.5, diameter: 25.4 },
+    /The height, I19, is not less than the diameter, D19: check/,
+  ],
+  ["the height in cm", { initial_height: 2.54 }, /^The solids alone would fill the ring: correct the height, I19, /],
+  [
+    "ring and dry soil exchanged",
+    { ring_mass: 163.66, ring_and_dry: 74.36 },
+    /^Ring \+ dry soil, N20, must be heavier than the ring, N19/,
+  ],
+  [
+    "wet and dry soil exchanged",
+    { ring_and_wet_before: 163.66, ring_and_dry: 211.03 },
+    /^Ring \+ wet soil before, D20, must be heavier than ring \+ dry soil, N20/,
+  ],
+])("a slip of the weighing: %s", async (_, values, said) => {
+  const { text, inWords } = await readHead(changed(values));
+  expect(text).toMatch(said);
+  expect(inWords.length).toBeLessThanOrEqual(3);
 });

@@ -5,7 +5,10 @@ import { lengthOfReadings } from "../../src/record/reading-unit";
 import type { TestRecord } from "../../src/record/record";
 
 /** A record whose dial factor, in the unit of the sheet, has this size in mm. */
-const withFactor = (mm: number | undefined, length_unit: string | undefined): Pick<TestRecord, "numbers" | "words"> => ({
+const withFactor = (
+  mm: number | undefined,
+  length_unit: string | undefined,
+): Pick<TestRecord, "numbers" | "words"> => ({
   numbers: mm === undefined ? {} : { dial_factor: mm },
   words: length_unit === undefined ? {} : { length_unit },
 });

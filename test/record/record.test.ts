@@ -107,7 +107,7 @@ describe("the names", () => {
     unread.push("adopted_cv_from", "adopted_cv_to", "adopted_cv_constructed", "adopted_cv_source");
     // What the sheet says of itself while it is filled in.
     unread.push("missing_inputs", "next_load", "test_state", "adopted_source", "register_source");
-    unread.push("input_remark", "choice_remark", "entry_remark", "curve_gap");
+    unread.push("input_remark", "choice_remark", "entry_remark", "curve_gap", "size_remark", "unusual_remark");
     expect(read.sort()).toEqual(fields.filter((name) => !unread.includes(name)).sort());
   });
 

@@ -29,10 +29,7 @@ const loadsNamed = (loads: readonly ReportedLoad[]): Message => {
 function either(cells: DataCells, names: readonly string[]): Message {
   const ofSheet = names.filter((name) => cells.has(name));
   const [first = "", ...others] = ofSheet.length > 0 ? ofSheet : names;
-  return others.reduce<Message>(
-    (sentence, name) => say`${sentence}, or ${called(cells, name)}`,
-    toFill(cells, first),
-  );
+  return others.reduce<Message>((sentence, name) => say`${sentence}, or ${called(cells, name)}`, toFill(cells, first));
 }
 
 /** A cell; of a result that follows from a mark, the cell of the mark as well. */

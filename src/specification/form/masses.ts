@@ -2,7 +2,7 @@
 import { when, type Field, type Table } from "../field";
 import { input, panels, result, text } from "../form-fields";
 import { GS } from "../../reduction/specimen";
-import { DRY, DRY_MASS, HAS_SOIL, rounded, shown, SOLIDS } from "../formulas";
+import { DRY, DRY_MASS, HAS_SOIL, rounded, shown, SIZE_REMARK, SOLIDS } from "../formulas";
 import { MOST } from "../measures";
 
 /** Salt over pore water, in a saturated solution. */
@@ -110,7 +110,7 @@ export const MASSES = panels(
         shown(
           'CLAY.SOLIDS_HEIGHT({dry_mass},{specific_gravity},{diameter},{length_unit},IF({water_density}="",1,{water_density}))',
         ),
-        `AND(${GRAVITY_FITS},{diameter}>0,{diameter}<=${MOST.length},${TEMPERATURE_FITS})`,
+        `AND(${GRAVITY_FITS},{diameter}>0,{diameter}<=${MOST.length},${TEMPERATURE_FITS},IFERROR({${SIZE_REMARK}},"")="")`,
       ),
       "Hs = Md / (Gs rho_w A), A = pi D^2 / 4, rho_w = 1.000 g/cm3, or that of the temperature given.",
     ),

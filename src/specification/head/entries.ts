@@ -2,6 +2,8 @@
  * The entries from which no result follows, and that cannot be: a text in the place of a date or of a number, a number that no
  * such cell has, a word that is not on the list of its cell. The sheet names their cells; no result stays blank for them.
  */
+import { OF_CURVE } from "../../reduction/curve/picks";
+import { AUTOMATIC, METHOD_PICK, PROCEDURE_PICK } from "../../reduction/increment/constructions/picks";
 import { english, type Message } from "../../reduction/message";
 import { APPARATUS, DEFLECTION_SET, SEATING_DEFLECTION } from "../form/apparatus";
 import { IDENTIFICATION } from "../form/identification";
@@ -12,6 +14,7 @@ import { CHECKED_INPUTS, isNumber, isOutside, limitsIn, lowestRow, within } from
 import { everyWord, haveWord } from "../list-words";
 import { LOAD_TABLE } from "../load-table";
 import { DATE_LIMITS, isDate } from "../measures";
+import { PICK_OF } from "../pick-choices";
 import { ADOPTED_TABLE } from "../results/adopted";
 import { ADOPTED_CV_TABLE } from "../results/adopted-cv";
 import { chooseWords, enterDates, enterNumbers } from "../sentences/of-head";
@@ -43,14 +46,14 @@ export const CHECKED_ENTRIES = {
   wordColumns,
 } as const;
 
-const addressOf = (row: string, column: string): string => `" "&ADDRESS(${row},COLUMN(${column}),4)`;
+export const addressOf = (row: string, column: string): string => `" "&ADDRESS(${row},COLUMN(${column}),4)`;
 
 /** The address of a cell behind a space; "" if the cell is blank or as it should be. */
 const unless = (name: string, fits: string): string =>
   `IF(OR({${name}}="",${fits}),"",${addressOf(`ROW({${name}})`, `{${name}}`)})`;
 
 /** The address of the lowest cell of a column that is not blank and is wrong. */
-function lowest(name: string, isWrong: string): string {
+export function lowest(name: string, isWrong: string): string {
   const row = lowestRow(name, isWrong);
   return `IF(${row}=0,"",${addressOf(row, `INDEX({${name}},1)`)})`;
 }
@@ -72,11 +75,20 @@ const ofWords = ({ name, choices = [] }: Named): string =>
   lowest(name, `(1-(${haveWord(`{${name}}&""`, ...choices)}))`);
 
 /** A sentence with the addresses of several cells; "" if there is none. The text without addresses is taken out. */
-function listing(sentence: (cells: { readonly verbatim: string }) => Message, addresses: readonly string[]): string {
+export function listing(
+  sentence: (cells: { readonly verbatim: string }) => Message,
+  addresses: readonly string[],
+): string {
   const [before = "", after = ""] = english(sentence({ verbatim: "\u0001" })).split(" \u0001");
   const cells = [inFormula(before), ...addresses, inFormula(`${after} `)].join("&");
   return `SUBSTITUTE(${cells},${inFormula(`${before}${after} `)},"")`;
 }
+
+/** Rows of the table of picks: a load that is not on the sheet, a value that is neither a number nor "automatic", a pick of no list. */
+const NO_LOAD_PICKED = `(COUNTIF({load_number},{pick_load})=0)*(1-(${haveWord("{pick_load}", OF_CURVE)}))`;
+const NO_VALUE_PICKED = `(1-ISNUMBER({pick_after}))*(1-(${haveWord("{pick_after}", AUTOMATIC)}))*(1-(${haveWord(`{${PICK_OF}}`, METHOD_PICK, PROCEDURE_PICK)}))`;
+/** The row says itself that it cannot be used, and its load and its value can be: its pick is wrong. */
+const NO_PICK = `({pick_remark}="cannot be used")*(1-${NO_VALUE_PICKED})`;
 
 const { dates, dateColumns, numbers, words } = CHECKED_ENTRIES;
 
@@ -88,8 +100,12 @@ export const ENTRIES: Field = {
   kind: "remark",
   formula: `=${[
     listing(enterDates, [...dates.map(ofDate), ...dateColumns.map(ofDates)]),
-    listing(enterNumbers, numbers.map(ofNumber)),
-    listing(chooseWords, [...words.map(ofWord), ...wordColumns.map(ofWords)]),
+    listing(enterNumbers, [
+      ...numbers.map(ofNumber),
+      lowest("pick_load", NO_LOAD_PICKED),
+      lowest("pick_after", NO_VALUE_PICKED),
+    ]),
+    listing(chooseWords, [...words.map(ofWord), ...wordColumns.map(ofWords), lowest(PICK_OF, NO_PICK)]),
   ].join("&")}`,
   note: "Dates, numbers and words that cannot be and that no result follows from, by their cells. No result stays blank for them.",
 };

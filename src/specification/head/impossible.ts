@@ -11,7 +11,7 @@ import { APPARATUS, DEFLECTION } from "../form/apparatus";
 import { CHOICES } from "../form/choices";
 import { CLASSIFICATION } from "../form/classification";
 import { isTable, type Column, type Field, type Part } from "../field";
-import { atLoad, CHOICE_REMARK, CURVE_GAP, INPUT_REMARK } from "../formulas";
+import { atLoad, CHOICE_REMARK, CURVE_GAP, INPUT_REMARK, SIZE_REMARK } from "../formulas";
 import { everyWord, haveWord } from "../list-words";
 import { LOAD_TABLE } from "../load-table";
 import { MASSES, TINS } from "../form/masses";
@@ -161,7 +161,7 @@ export const IMPOSSIBLE: readonly Field[] = [
   remark(
     CHOICE_REMARK,
     "On the choices",
-    `=${[...WORDS.map(ofWord), ...PICKS.map(ofPick), ...CLASSES.map(ofNumber), ...CV_COLUMNS.map(ofColumn)].join("&")}`,
+    `=${[...WORDS.map(ofWord), ...PICKS.map(ofPick), ...CLASSES.map(ofNumber), ...CV_COLUMNS.map(ofColumn), `IFERROR({${SIZE_REMARK}},"")`].join("&")}`,
     "Words that are not on the list of their cell, and impossible numbers of the classification and of the adopted cv. Results that need them stay blank.",
   ),
   remark(

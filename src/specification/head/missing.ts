@@ -14,6 +14,7 @@ import {
   HAS_CURVE,
   INPUT_REMARK,
   IS_POSSIBLE,
+  UNUSUAL_REMARK,
 } from "../formulas";
 import {
   AT_START,
@@ -140,7 +141,7 @@ export const MISSING_IN_FULL: Field = {
   label: "On all inputs",
   measure: "text",
   kind: "remark",
-  formula: `=${impossible}&IFERROR({${ENTRY_REMARK}},"")&${firstLoadWith(OUTSIDE_BEGINS)}&${firstLoadWith(JUMP_BEGINS)}&IF(${NONE_MISSING},"",${MISSING_LIST})&${notFarEnough}`,
+  formula: `=${impossible}&IFERROR({${ENTRY_REMARK}},"")&IFERROR({${UNUSUAL_REMARK}},"")&${firstLoadWith(OUTSIDE_BEGINS)}&${firstLoadWith(JUMP_BEGINS)}&IF(${NONE_MISSING},"",${MISSING_LIST})&${notFarEnough}`,
   note: "Inputs that are still to be typed, and impossible inputs, each with its cell. The head of the sheet shows as much of it as fits.",
   lines: 4,
 };

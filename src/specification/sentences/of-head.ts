@@ -40,6 +40,20 @@ export const enterDates = (cells: Value): Message => say`Enter a date: ${cells}.
 export const enterNumbers = (cells: Value): Message => say`Enter a number that can be: ${cells}.`;
 export const chooseWords = (cells: Value): Message => say`Choose a word of the list: ${cells}.`;
 
+/** Sizes and stresses that no oedometer test has in the unit of their cell, and that few have: "C12 H13". */
+export const noTest = (cells: Value): Message =>
+  say`Correct the number or its unit, no oedometer test has as much: ${cells}.`;
+export const fewTests = (cells: Value): Message =>
+  say`Check the number and its unit, unusual for an oedometer test: ${cells}.`;
+
+/** A specimen that is as high as it is wide. */
+export const maybeSwapped = (height: Value, diameter: Value): Message =>
+  say`The height, ${height}, is not less than the diameter, ${diameter}: check whether they were exchanged.`;
+
+/** A bulk density in Mg/m3 that soils do not have. */
+export const lightOrHeavy = (density: Value, wet: Value, ring: Value, diameter: Value, height: Value): Message =>
+  say`The bulk density is ${density} Mg/m3: check the masses, ${wet} with its ring and ${ring}, the diameter, ${diameter}, and the height, ${height}.`;
+
 /** A row of the table of picks with a word that is not on the list of its pick. */
 export const pickWord = (pick: Value, cell: Value, one: Value, other: Value, automatic: Value): Message =>
   say`Pick by hand of ${pick}, ${cell}: enter ${one} or ${other}, or ${automatic}.`;

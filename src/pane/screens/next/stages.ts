@@ -143,6 +143,7 @@ function lackingBy(record: TestRecord): { readonly typed: ReadonlyMap<StageName,
 function wrongBy(head: readonly HeadSentence[]): ReadonlyMap<StageName, Lack[]> {
   const wrong = new Map<StageName, Lack[]>(STAGES.map((stage) => [stage, []]));
   for (const { kind, sentence, cells = [] } of head) {
+    if (kind === "unusual") continue;
     const owning = [...wrong].flatMap(([stage, lacks]) => {
       const own = cells.find(({ name }) => stageOfEntry(name) === stage);
       return own ? [{ lacks, address: own.address }] : [];
@@ -208,7 +209,7 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
   // Results that are missing only because inputs are missing form one line instead of a dozen.
   const saidAtHead = (...kinds: readonly HeadSentence["kind"][]): Lack[] =>
     head
-      .filter(({ kind, cells = [] }) => kinds.includes(kind) && cells.length === 0)
+      .filter(({ kind, cells = [] }) => kinds.includes(kind) && (kind === "unusual" || cells.length === 0))
       .map(({ sentence, address }): Lack => ({ what: "head of sheet", sentence, address }));
   const ofHead = [...wrongIn("reduced"), ...saidAtHead("impossible", "running")];
   const inputsLack = [...ofHead, ...ofSizes, ...ofLoads, ...typedIn("reduced")].length > 0;
@@ -220,8 +221,8 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
     "reduced",
     hasResults || ofHead.length > 0,
     [...ofHead, ...faults, ...typedIn("reduced"), ...ofResults],
-    // The readings are kept as they are: a jump of the dial keeps no stage from being done.
-    saidAtHead("jump"),
+    // The readings are kept as they are, and an unusual number counts: neither keeps a stage from being done.
+    saidAtHead("unusual", "jump"),
   );
 
   // Signed early, the review and the check are not done before the loads that they look at.

@@ -53,7 +53,7 @@ export function SheetPlots({ port, reading }: SheetPlotsProps) {
   const { plot } = choices;
   const drawn = useMemo(() => (plot === "all" ? undefined : drawSheet(record, choices)), [record, choices, plot]);
   const spec = drawn?.ok ? drawn.value : undefined;
-  const isHeld = headOf(reading).some(({ kind }) => kind !== "jump" && kind !== "entry");
+  const isHeld = headOf(reading).some(({ kind }) => !["jump", "entry", "unusual"].includes(kind));
 
   return (
     <>

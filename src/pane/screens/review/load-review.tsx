@@ -134,7 +134,13 @@ function Picks({ tried: { set, saved, byHand, readingUnit }, draft, onPick }: Of
   if (set.handles.length === 0) return null;
   return (
     <Step title={words.pickTitle}>
-      <ReviewFields handles={set.handles} saved={saved} draft={draft} unitOf={unitOnTime(readingUnit)} onPick={onPick} />
+      <ReviewFields
+        handles={set.handles}
+        saved={saved}
+        draft={draft}
+        unitOf={unitOnTime(readingUnit)}
+        onPick={onPick}
+      />
       {byHand.has("d0") && (
         <Text block className={shared.quiet}>
           {words.d0Both}

@@ -118,7 +118,9 @@ export function WhatTheyGive(props: WhatTheyGiveProps) {
         <caption>{words.numbers}</caption>
         <Heads marked={`${method} ${counted}`} />
         <tbody>
-          {MARKS.map(({ unit = readingUnit, ...mark }) => row({ ...mark, unit }, (of, by) => marksOf(both[by], of)?.[mark.name], mark.write))}
+          {MARKS.map(({ unit = readingUnit, ...mark }) =>
+            row({ ...mark, unit }, (of, by) => marksOf(both[by], of)?.[mark.name], mark.write),
+          )}
           {row({ name: "cv", unit }, (of, by) => cvBy(both[by], of, units))}
           {row({ name: words.cvOnSheet, unit }, (of, by) => (by === counted ? cvOnSheet(load, of, units) : undefined))}
         </tbody>

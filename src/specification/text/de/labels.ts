@@ -293,6 +293,8 @@ export const labels: Readonly<Record<string, string>> = {
   "Mass of the ring": "Masse des Rings",
   "Specific gravity, measured or assumed": "Korndichte, gemessen oder angenommen",
   "Density of the water": "Dichte des Wassers",
+  "On sizes and stresses": "Zu Maßen und Spannungen",
+  "On unusual numbers": "Zu ungewöhnlichen Zahlen",
   "Branch that gives Cr of the field curve": "Ast, aus dem Cr der Feldkurve stammt",
   "Field curve meets the laboratory curve at": "Feldkurve trifft die Laborkurve bei",
   "Field curve meets the laboratory curve at void ratio": "Feldkurve trifft die Laborkurve bei der Porenzahl",

@@ -323,6 +323,10 @@ export const notes: Readonly<Record<string, string>> = {
     "Gesamte Axialspannung der Laststufe, in der Reihenfolge des Versuchs: Be-, Ent- und Wiederbelastung. Wurde die Last abgenommen, bleibt die Spannung von Kopfplatte und Filterstein.",
   "inundated: water was added under this load. wetting: a stage of its own, in which the specimen was wetted under the stress of the load before.":
     "geflutet: unter dieser Laststufe wurde Wasser zugegeben. Wässern: eine Stufe für sich, in der unter der Spannung der Laststufe davor gewässert wurde.",
+  "Numbers that no oedometer test has in the unit beside them, by their cells. Void ratios, and what follows from them, stay blank.":
+    "Zahlen, die in der Einheit daneben kein Ödometerversuch hat, mit ihren Zellen. Porenzahlen, und was aus ihnen folgt, bleiben leer.",
+  "Numbers that few oedometer tests have in the unit beside them, by their cells. They count; no result stays blank for them.":
+    "Zahlen, die in der Einheit daneben wenige Ödometerversuche haben, mit ihren Zellen. Sie gelten; kein Ergebnis bleibt ihretwegen leer.",
   "Mark this cell where the specimen was inundated under the seating stress, before the first load. Where the readings of that wetting stand in the first load, mark the first load instead.":
     "Diese Zelle markieren, wo der Probekörper unter der Anfangsspannung, vor der ersten Laststufe, gewässert wurde. Stehen die Ablesungen dieses Wässerns in der ersten Laststufe, diese markieren.",
   "Date and time of day, typed as 2031-03-07 09:15 or in this computer's own form. A date alone shows 00:00 and counts as a day whose time is not known.":

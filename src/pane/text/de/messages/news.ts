@@ -12,6 +12,10 @@ export const news: Readonly<Record<string, string>> = {
     "Ein deutsches Blatt schreibt die Einheiten mit Zeit deutsch: m2/a, m/a, ft2/d; die englischen werden ebenfalls gelesen.",
   "Design values are given also where the constructions refuse the preconsolidation stress.":
     "Kennwerte stehen auch dort, wo die Konstruktionen die Vorbelastungsspannung ablehnen.",
+  "Sizes, deflections and stresses have limits in the unit of their cell: the head of the sheet names a number that no oedometer test has, with which there are no void ratios, and one that few tests have, which counts.":
+    "Maße, Verformungen und Spannungen haben Grenzen in der Einheit ihrer Zelle: der Kopf des Blatts nennt eine Zahl, die kein Ödometerversuch hat und mit der es keine Porenzahlen gibt, und eine, die wenige Versuche haben und die gilt.",
+  "The head of the sheet names a cell of the picks by hand that cannot be used, a specimen that is higher than wide, and masses and sizes that give a bulk density that no soil has.":
+    "Der Kopf des Blatts nennt eine Zelle der Festlegungen, die nicht verwendbar ist, einen Probekörper, der höher als breit ist, und Massen und Maße mit einer Feuchtdichte, die kein Boden hat.",
   "Where the dial factor is 1, the unit beside the readings is that of lengths; d0, d50, d90 and d100 of 100 and more show one decimal.":
     "Bei einem Uhrfaktor von 1 steht bei den Ablesungen die Einheit von Längen; d0, d50, d90 und d100 ab 100 haben eine Nachkommastelle.",
   "The remark on the design values says so where the chosen method gives no preconsolidation stress, and no longer takes Casagrande's.":
