@@ -86,9 +86,10 @@ export function listing(
 
 /** Rows of the table of picks: a load that is not on the sheet, a value that is neither a number nor "automatic", a pick of no list. */
 const NO_LOAD_PICKED = `(COUNTIF({load_number},{pick_load})=0)*(1-(${haveWord("{pick_load}", OF_CURVE)}))`;
-const NO_VALUE_PICKED = `(1-ISNUMBER({pick_after}))*(1-(${haveWord("{pick_after}", AUTOMATIC)}))*(1-(${haveWord(`{${PICK_OF}}`, METHOD_PICK, PROCEDURE_PICK)}))`;
+const IS_OF_NUMBER = `(1-(${haveWord(`{${PICK_OF}}`, METHOD_PICK, PROCEDURE_PICK)}))`;
+const NO_VALUE_PICKED = `(1-ISNUMBER({pick_after}))*(1-(${haveWord("{pick_after}", AUTOMATIC)}))*${IS_OF_NUMBER}`;
 /** The row says itself that it cannot be used, and its load and its value can be: its pick is wrong. */
-const NO_PICK = `({pick_remark}="cannot be used")*(1-${NO_VALUE_PICKED})`;
+const NO_PICK = `({pick_remark}="cannot be used")*(1-${NO_VALUE_PICKED})*${IS_OF_NUMBER}`;
 
 const { dates, dateColumns, numbers, words } = CHECKED_ENTRIES;
 
