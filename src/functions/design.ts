@@ -6,6 +6,7 @@ import type { Index } from "../reduction/curve/indices";
 import { intrinsic } from "../reduction/curve/intrinsic";
 import { kindSeen, testCurve } from "../reduction/curve/shape/points";
 import { say } from "../reduction/message";
+import { englishWord } from "../record/cells";
 import { told } from "../record/told";
 import { badInput, given, then, type Outcome } from "../reduction/outcome";
 import { settlement } from "../reduction/settlement";
