@@ -27,7 +27,8 @@ export interface Required {
 const FILLED_IN: Readonly<Record<string, readonly string[]>> = { inundation_stress: ["seating_mark", "load_mark"] };
 
 /** The cell to fill in where a required cell is blank; undefined if that is the cell itself. `has` knows the cells of the sheet. */
-export const filledIn = (name: string, has: (cell: string) => boolean): string | undefined => FILLED_IN[name]?.find(has);
+export const filledIn = (name: string, has: (cell: string) => boolean): string | undefined =>
+  FILLED_IN[name]?.find(has);
 
 export const REQUIRED: readonly Required[] = [
   // Laboratory, project, report number, dates, signatories
