@@ -252,7 +252,7 @@ function onVirginLine(
         ? [say`the virgin part flattens beyond stress ${bendsAt}: its steepest stretch is used, and yield may read low`]
         : [say`the virgin part flattens beyond stress ${bendsAt}: its steepest stretch is used`],
     grows:
-      virgin.from !== last - 1 || atEnd <= GROWS * before
+      virgin.to !== last || atEnd <= GROWS * before
         ? []
         : before > 0
           ? [

@@ -92,6 +92,15 @@ test("a last step more than 1.2 times as steep as the step before says that the 
   ]);
 });
 
+test("a last step more than 1.2 times as steep is remarked although the steps before it are part of the virgin line", () => {
+  const grows = (ratio: number) => said([...times(4, 0.01), 0.05, 0.1, 0.1, 0.1 * ratio]);
+  expect(virgin([...times(4, 0.01), 0.05, 0.1, 0.1, 0.124])).toEqual({ from: 5, to: 8 });
+  expect(grows(1.19).filter((remark) => remark.includes("still grows"))).toEqual([]);
+  expect(grows(1.24)).toContain(
+    "the slope still grows at the last load (1.2 times that of the step before): the virgin line may not be reached, and yield and Cc may read low",
+  );
+});
+
 test("a curve that turns down only in its last step has no virgin line; two steps are enough", () => {
   expect(said([...times(6, 0.01), 0.1])).toEqual([`method: ${TURNS}`]);
   expect(virgin([...times(6, 0.01), 0.1])).toBe(TURNS + OR_GIVE);

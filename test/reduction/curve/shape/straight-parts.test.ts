@@ -17,6 +17,12 @@ test("a virgin part that flattens ends where it is no longer as steep", () => {
   expect(parts(curve(0.1, 0.1, 0.2, 1.4, 1.1, 0.9, 0.7)).virgin).toEqual({ from: 3, to: 4 });
 });
 
+test("a last step that is steeper alone takes two or more steps before it that are nearly as steep", () => {
+  expect(parts(curve(0.1, 0.1, 0.1, 0.5, 1, 1, 1.2)).virgin).toEqual({ from: 4, to: 7 });
+  expect(parts(curve(0.1, 0.1, 0.1, 0.5, 1, 1, 1.3)).virgin).toEqual({ from: 6, to: 7 });
+  expect(parts(curve(0.1, 0.1, 0.1, 0.1, 0.5, 1, 1.2)).virgin).toEqual({ from: 6, to: 7 });
+});
+
 test("scatter does not shorten a straight stretch", () => {
   const u = curve(0.1, 0.1, 0.1, 0.5, 1, 1, 1).map((v, i) => v + (i % 2 ? 0.004 : -0.004));
   const { recompression, virgin } = parts(u, 0.004);
