@@ -30,6 +30,12 @@ const METHODS = {
 /** The greatest stress should be this many times the result (common practice, no source; the aim is eight). */
 const REACH = 4;
 
+/**
+ * A result this many times outside the range is remarked: by Casagrande's construction none of 2000 made curves of 34
+ * kinds, by Pacheco Silva's most curves whose recompression is steep.
+ */
+const OUTSIDE = 1.05;
+
 export interface Preconsolidation extends MethodReading {
   readonly method: MethodName;
   /**
@@ -79,7 +85,10 @@ export function preconsolidation(test: TestCurve, options: PreconsolidationOptio
   if (!result.ok) return result;
   const [low, high] = yieldInterval(reading.value);
   const { stress } = result.value;
-  return given({ ...result.value, method, low: Math.min(low, stress), high: Math.max(high, stress) }, result.remarks);
+  return given({ ...result.value, method, low: Math.min(low, stress), high: Math.max(high, stress) }, [
+    ...result.remarks,
+    ...outsideNote(method, stress, [low / OUTSIDE, high * OUTSIDE]),
+  ]);
 }
 
 export interface MethodBeside {
@@ -175,6 +184,9 @@ function verdictOn(
 const sidesOf = (stress: number, [low, high]: readonly [number, number]): Message[] =>
   stress > high ? [say`above`] : stress < low ? [say`below`] : [];
 
+const outsideNote = (method: MethodName, stress: number, range: readonly [number, number]): Message[] =>
+  sidesOf(stress, range).map((side) => say`${side} the range that these points allow: ${ALONE[method]}`);
+
 function noteOn(
   method: MethodName,
   result: Outcome<MethodReading>,
@@ -183,11 +195,5 @@ function noteOn(
 ): Message {
   if (!result.ok) return result.reason;
   const effect = effectOn(method, reading);
-  return joined([
-    result.value.points,
-    ...(effect ? [effect] : []),
-    ...sidesOf(result.value.stress, range).map(
-      (side) => say`${side} the range that these points allow: ${ALONE[method]}`,
-    ),
-  ]);
+  return joined([result.value.points, ...(effect ? [effect] : []), ...outsideNote(method, result.value.stress, range)]);
 }

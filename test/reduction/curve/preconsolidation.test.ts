@@ -258,3 +258,17 @@ test("yield before the second load is refused, and a short test gets a remark", 
   const short = reduce(bend(5.3));
   expect(short.ok && short.remarks.some((remark) => english(remark).includes("load to 4 times"))).toBe(true);
 });
+
+test("a method that lies more than 5 percent outside the range says so, and why", () => {
+  // Strain per doubled load from 10 kPa on: recompression 0.34 times as steep as the virgin line, which begins at 160.
+  const strains = [0, 0.02, 0.04, 0.06, 0.08, 0.138, 0.196, 0.254];
+  const curve = { stresses: strains.map((_, i) => 10 * 2 ** i), values: strains, kind: "strain" } as const;
+  const said = (method?: (typeof METHOD_NAMES)[number]) => inEnglish(reduce(curve, { method })).remarks;
+  expect(said("pacheco_silva")).toEqual([
+    "below the range that these points allow: an approximation by construction, which reads low",
+  ]);
+  expect(said()).toEqual([]);
+  // At 0.13 times it reads 2 to 3 percent below the range.
+  const flat = [0, 0.008, 0.016, 0.024, 0.032, 0.092, 0.152, 0.212];
+  expect(inEnglish(reduce({ ...curve, values: flat }, { method: "pacheco_silva" })).remarks).toEqual([]);
+});
