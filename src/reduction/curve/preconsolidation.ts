@@ -31,7 +31,7 @@ const METHODS = {
 const REACH = 4;
 
 /**
- * A result this many times outside the range is remarked: by Casagrande's construction none of 2000 made curves of 34
+ * A result this many times outside the range is remarked: by Casagrande's construction none of 1600 made curves of 27
  * kinds, by Pacheco Silva's most curves whose recompression is steep.
  */
 const OUTSIDE = 1.05;
@@ -67,7 +67,7 @@ function readMethod(reading: CurveReading, name: MethodName, options: MethodOpti
     reach < REACH
       ? [say`the greatest stress is only ${fixed(reach, 1)} times the result: load to ${REACH} times or more`]
       : [];
-  return given(result.value, [...reading.remarks, ...result.value.remarks, ...short]);
+  return given(result.value, [...reading.remarks, ...result.remarks, ...short]);
 }
 
 /**
@@ -128,7 +128,8 @@ export function preconsolidationSpread(test: TestCurve, options: MethodOptions =
   const reading = readCurve(test);
   if (!reading.ok) return reading;
   const read = METHOD_NAMES.map((method) => ({ method, result: readMethod(reading.value, method, options) }));
-  const values = read.flatMap(({ result }) => (result.ok ? [result.value.stress] : [])).sort((a, b) => a - b);
+  const found = read.flatMap(({ method, result }) => (result.ok ? [{ method, stress: result.value.stress }] : []));
+  const values = found.map(({ stress }) => stress).sort((a, b) => a - b);
   if (values.length < 2)
     return notApplicable(
       firstOf(read.flatMap(({ method, result }) => (result.ok ? [] : [say`${METHOD_SAID[method]}: ${result.reason}`]))),
@@ -141,8 +142,8 @@ export function preconsolidationSpread(test: TestCurve, options: MethodOptions =
     result,
     note: noteOn(method, result, reading.value, [low, high]),
   }));
-  const outside = read.flatMap(({ method, result }) =>
-    result.ok ? sidesOf(result.value.stress, [low, high]).map((side) => say`${METHOD_SAID[method]} (${side})`) : [],
+  const outside = found.flatMap(({ method, stress }) =>
+    sidesOf(stress, [low, high]).map((side) => say`${METHOD_SAID[method]} (${side})`),
   );
   return given(
     { methods, median, spread, low, high, verdict: verdictOn(reading, spread, [low, high], outside) },

@@ -198,12 +198,12 @@ export function judge(s: Signals, limits: Limits, advice: Message): { refusal?: 
       say`about ${percent(s.firstU)} of primary compression was over before the first reading: d0 is uncertain`,
     );
   if (s.early < limits.early[1]) remarks.push(say`only ${s.early} readings in the first half of primary compression`);
-  if (s.misfit > MISFIT_ONE_SIDED && s.misfit <= MISFIT && s.drift > DRIFT)
+  if (s.misfit > MISFIT)
+    remarks.push(say`the readings depart from theory by ${percent(s.misfit)} of primary on average: look at the plot`);
+  else if (s.misfit > MISFIT_ONE_SIDED && s.drift > DRIFT)
     remarks.push(
       say`the readings depart from theory by ${percent(s.misfit)} of primary on average, several in a row to the same side: look at the plot`,
     );
-  if (s.misfit > MISFIT)
-    remarks.push(say`the readings depart from theory by ${percent(s.misfit)} of primary on average: look at the plot`);
   return { remarks };
 }
 

@@ -23,7 +23,6 @@ export const bilogarithmic: Method = ({ curve, parts }) => {
   return given({
     stress: 10 ** meets,
     points: straightPoints(curve, parts.recompression, virgin),
-    remarks: [],
     lines: [
       {
         label: "first loading",

@@ -87,20 +87,21 @@ export const casagrande: Method = (reading, { drawingSlope = DRAWING_SLOPE }) =>
     return notApplicable(say`the bisector meets the virgin line outside the loads: there is no yield to read`);
   const reach = Math.min(high, x + 0.5);
   const foot = Math.max(low, (u - virgin.intercept) / virgin.slope - 0.05);
-  const remarks = pickRemarks(picks, ["greatest_curvature"]);
-  return given({
-    stress: 10 ** meets,
-    points: straightPoints(curve, parts.recompression, parts.virgin),
-    remarks,
-    lines: [
-      loadingPoints(curve),
-      smoothCurve(reading),
-      ruled(curve, "virgin line", virgin, foot, high),
-      { label: "greatest curvature", style: "points" as const, points: [[10 ** x, valueAt(curve, u)] as const] },
-      ruled(curve, "horizontal", through(x, u, 0), x, reach),
-      ruled(curve, "tangent", tangent, Math.max(low, x - 0.3), reach),
-      ruled(curve, "bisector", bisector, x, Math.max(reach, meets)),
-      yieldGuide(curve, virgin, meets),
-    ],
-  });
+  return given(
+    {
+      stress: 10 ** meets,
+      points: straightPoints(curve, parts.recompression, parts.virgin),
+      lines: [
+        loadingPoints(curve),
+        smoothCurve(reading),
+        ruled(curve, "virgin line", virgin, foot, high),
+        { label: "greatest curvature", style: "points" as const, points: [[10 ** x, valueAt(curve, u)] as const] },
+        ruled(curve, "horizontal", through(x, u, 0), x, reach),
+        ruled(curve, "tangent", tangent, Math.max(low, x - 0.3), reach),
+        ruled(curve, "bisector", bisector, x, Math.max(reach, meets)),
+        yieldGuide(curve, virgin, meets),
+      ],
+    },
+    pickRemarks(picks, ["greatest_curvature"]),
+  );
 };

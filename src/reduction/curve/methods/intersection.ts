@@ -12,11 +12,10 @@ export const intersection: Method = ({ curve, parts }) => {
   const { recompressionLine, virginLine, recompression, virgin } = parts;
   const x = meetingPoint(recompressionLine, virginLine);
   const [low, high] = [firstOf(curve.x), lastOf(curve.x)];
-  if (!(x > low && x < high)) return notApplicable(say`the two straight lines meet outside the loads`);
+  if (!(x > low && x < high)) return notApplicable(say`the two lines meet outside the loads`);
   return given({
     stress: 10 ** x,
     points: straightPoints(curve, recompression, virgin),
-    remarks: [],
     lines: [
       loadingPoints(curve),
       ruled(curve, "recompression line", recompressionLine, low, Math.min(high, x + 0.15)),

@@ -40,7 +40,6 @@ export const janbu: Method = ({ curve, parts, scatter }) => {
   return given({
     stress,
     points: say`modulus of the steps ending at ${listed(about.map(({ end }) => shown(end)))}`,
-    remarks: [],
     lines: [
       { label: "modulus", style: "points", points: steps.map(({ mean, modulus }) => [mean, modulus] as const) },
       { label: "modulus", style: "curve", points: steps.map(({ mean, modulus }) => [mean, modulus] as const) },

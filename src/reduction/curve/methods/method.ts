@@ -14,7 +14,6 @@ export interface MethodReading {
   readonly stress: number;
   /** The points that the method used, in words with their stresses. */
   readonly points: Message;
-  readonly remarks: readonly Message[];
   /** The construction, in the coordinates of the plot of the method. */
   readonly lines: readonly ConstructionLine[];
 }

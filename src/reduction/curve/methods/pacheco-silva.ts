@@ -29,7 +29,6 @@ export const pachecoSilva: Method = (reading) => {
   return given({
     stress: 10 ** x,
     points: say`virgin ${stresses(curve, virgin)}, smooth curve`,
-    remarks: [],
     lines: [
       loadingPoints(curve),
       smoothCurve(reading),

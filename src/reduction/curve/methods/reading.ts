@@ -206,7 +206,6 @@ export function readCurve(test: TestCurve, picks: CurvePicks = {}): Outcome<Curv
   if (flat) return notApplicable(flat.reason);
   if (turnsLast(curve, parts)) return notApplicable(TURNS_LAST);
 
-  const last = points.length - 1;
   const steepest = parts.virginLine.slope;
   const first = Math.max(0, parts.recompressionLine.slope);
   const { law, knee } = smoothLaw(curve, parts, scatter);
@@ -223,7 +222,7 @@ export function readCurve(test: TestCurve, picks: CurvePicks = {}): Outcome<Curv
   const flattens = onVirgin.flat.length > 0;
   const wide = knee.width > WIDE;
   if (wide) remarks.push(say`the bend is widely rounded: the specimen may be disturbed, and yield may read high`);
-  for (let i = 1; i <= last; i++)
+  for (let i = 1; i < points.length; i++)
     if (nth(u, i) < nth(u, i - 1) - 3 * scatter.value)
       remarks.push(say`row ${nth(points, i).row}: the specimen swelled as the stress rose: check the reading`);
   return given(
@@ -240,9 +239,9 @@ function onVirginLine(
   const { points } = curve;
   const last = points.length - 1;
   const count = virgin.to - virgin.from + 1;
-  const flattens = virgin.to < last || slope(curve, last - 1) < BENDS * virginLine.slope;
-  const bendsAt = shown(nth(points, Math.min(virgin.to, last - 1)).stress);
   const atEnd = slope(curve, last - 1);
+  const flattens = virgin.to < last || atEnd < BENDS * virginLine.slope;
+  const bendsAt = shown(nth(points, Math.min(virgin.to, last - 1)).stress);
   const before = last > 1 ? slope(curve, last - 2) : Infinity;
   return {
     few: count < 3 ? [say`the virgin line rests on ${count} points only`] : [],

@@ -32,12 +32,11 @@ export const work: Method = ({ curve, parts }) => {
   const after = lineThrough(stress, done, virgin);
   const meets = meetingPoint(before, after);
   if (!(meets > firstOf(stress) && meets < lastOf(stress)))
-    return notApplicable(say`the two lines of work meet outside the loads`);
+    return notApplicable(say`the two lines meet outside the loads`);
   const end = nth(stress, virgin.to);
   return given({
     stress: meets,
     points: straightPoints(curve, parts.recompression, virgin),
-    remarks: [],
     lines: [
       { label: "work", style: "points", points: stress.map((s, i) => [s, nth(done, i)] as const) },
       yieldLine(

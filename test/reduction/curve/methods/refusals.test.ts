@@ -65,7 +65,7 @@ test("two lines of work that meet before the first load give no yield: hand arit
   const back = (stress: number) => work[7] - ((work[7] - work[6]) / 640) * (1280 - stress);
   expect(back(10)).toBeGreaterThan(work[0]);
   expect(stressOf(strains, "work", { virgin_from: 640, virgin_to: 1280 })).toBe(
-    "the two lines of work meet outside the loads",
+    "the two lines meet outside the loads",
   );
   // The steep step by itself meets the line before yield within the loads.
   expect(stressOf(strains, "work", { virgin_from: 320, virgin_to: 640 })).toBeCloseTo(320, -1);
@@ -80,10 +80,10 @@ describe("two lines that meet outside the loads give no yield", () => {
       return `${method}: ${found.ok ? "reads" : english(found.reason)}`;
     });
   const [ofWork, ofLogs] = [
-    "work: the two lines of work meet outside the loads",
+    "work: the two lines meet outside the loads",
     "bilog: the two lines meet outside the loads",
   ];
-  const ofLines = "intersection: the two straight lines meet outside the loads";
+  const ofLines = "intersection: the two lines meet outside the loads";
 
   test("below the first load: a great step, and the virgin line picked behind it", () => {
     // Drawn back from 80 at 0.03 a step, the virgin line falls from 0.4 to the strain of the start far below 10.

@@ -114,8 +114,6 @@ export const curve: Readonly<Record<string, string>> = {
   "the bisector meets the virgin line outside the loads: there is no yield to read":
     "die Winkelhalbierende trifft die Erstbelastungsgerade außerhalb der Lasten: es gibt keine Vorbelastungsspannung zu lesen",
   "the two lines meet outside the loads": "die beiden Geraden treffen sich außerhalb der Lasten",
-  "the two straight lines meet outside the loads": "die beiden Geraden treffen sich außerhalb der Lasten",
-  "the two lines of work meet outside the loads": "die beiden Geraden der Arbeit treffen sich außerhalb der Lasten",
   "the load steps about yield are coarser than {0} times: the fall of the modulus lies within one step":
     "die Laststufen um die Vorbelastungsspannung sind gröber als das {0}-fache: der Abfall des Moduls liegt in einer Stufe",
   "the modulus does not fall at yield": "der Modul fällt bei der Vorbelastungsspannung nicht ab",
