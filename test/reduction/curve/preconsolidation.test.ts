@@ -263,12 +263,11 @@ test("a method that lies more than 5 percent outside the range says so, and why"
   // Strain per doubled load from 10 kPa on: recompression 0.34 times as steep as the virgin line, which begins at 160.
   const strains = [0, 0.02, 0.04, 0.06, 0.08, 0.138, 0.196, 0.254];
   const curve = { stresses: strains.map((_, i) => 10 * 2 ** i), values: strains, kind: "strain" } as const;
-  const said = (method?: (typeof METHOD_NAMES)[number]) => inEnglish(reduce(curve, { method })).remarks;
-  expect(said("pacheco_silva")).toEqual([
+  expect(inEnglish(reduce(curve, { method: "pacheco_silva" }))).toHaveProperty("remarks", [
     "below the range that these points allow: an approximation by construction, which reads low",
   ]);
-  expect(said()).toEqual([]);
+  expect(inEnglish(reduce(curve))).toHaveProperty("remarks", []);
   // At 0.13 times it reads 2 to 3 percent below the range.
   const flat = [0, 0.008, 0.016, 0.024, 0.032, 0.092, 0.152, 0.212];
-  expect(inEnglish(reduce({ ...curve, values: flat }, { method: "pacheco_silva" })).remarks).toEqual([]);
+  expect(inEnglish(reduce({ ...curve, values: flat }, { method: "pacheco_silva" }))).toHaveProperty("remarks", []);
 });
