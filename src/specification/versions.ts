@@ -20,6 +20,7 @@ export const NEWS: readonly News[] = [
       "The remark on the design values says so where the chosen method gives no preconsolidation stress, and no longer takes Casagrande's.",
       "Sizes, deflections and stresses have limits in the unit of their cell: the head of the sheet names a number that no oedometer test has, with which there are no void ratios, and one that few tests have, which counts.",
       "The head of the sheet names a cell of the picks by hand that cannot be used, a specimen that is higher than wide, and masses and sizes that give a bulk density that no soil has.",
+      "A preconsolidation stress that lies more than 5 percent outside the range that the points allow says so; a last load that compressed more than those before is no longer the virgin line alone.",
     ],
     names: ["size_remark", "unusual_remark"],
   },

@@ -1,5 +1,7 @@
 /** The news of the versions of the data sheet. */
 export const news: Readonly<Record<string, string>> = {
+  "A preconsolidation stress that lies more than 5 percent outside the range that the points allow says so; a last load that compressed more than those before is no longer the virgin line alone.":
+    "Eine Vorbelastungsspannung, die mehr als 5 Prozent außerhalb des Bereichs der Punkte liegt, sagt es; eine letzte Laststufe, die sich stärker zusammendrückt als die davor, ist nicht mehr allein die Erstbelastungsgerade.",
   "The head of the sheet names a date, a number or a word of a list that cannot be, also where no result follows from it.":
     "Der Kopf des Blatts nennt ein Datum, eine Zahl oder ein Wort einer Liste, die nicht sein können, auch wo kein Ergebnis daraus folgt.",
   "A remark that names a row of readings names its time as well.":
