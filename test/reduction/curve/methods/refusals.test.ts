@@ -64,9 +64,7 @@ test("two lines of work that meet before the first load give no yield: hand arit
   });
   const back = (stress: number) => work[7] - ((work[7] - work[6]) / 640) * (1280 - stress);
   expect(back(10)).toBeGreaterThan(work[0]);
-  expect(stressOf(strains, "work", { virgin_from: 640, virgin_to: 1280 })).toBe(
-    "the two lines meet outside the loads",
-  );
+  expect(stressOf(strains, "work", { virgin_from: 640, virgin_to: 1280 })).toBe("the two lines meet outside the loads");
   // The steep step by itself meets the line before yield within the loads.
   expect(stressOf(strains, "work", { virgin_from: 320, virgin_to: 640 })).toBeCloseTo(320, -1);
 });
