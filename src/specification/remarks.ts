@@ -112,7 +112,7 @@ export const REMARKS: readonly Field[] = [
     kind: "remark",
     formula: `=IF(COUNT({end_reading})=0,"",CLAY.REMARKS_BY_LOAD({load_number},{load_remark},${shownWord("English")}))`,
     note: "Remarks on the loads: each stands once, with the loads that it applies to.",
-    lines: 20,
+    lines: 18,
   },
   ...IMPOSSIBLE,
   ...SIZES,

@@ -91,7 +91,8 @@ function isUnusual(one: SizeLimits): string[] {
 export const BULK = { least: 0.85, most: 2.7 } as const;
 
 /** The bulk density in Mg/m3, as weighed; an error if a number is missing. */
-const BULK_DENSITY = `({ring_and_wet_before}-{ring_mass})*4000/(PI()*{diameter}^2*{initial_height}*${UNIT.length}^3)`;
+const BULK_DENSITY =
+  'CLAY.DENSITY({ring_and_wet_before}-{ring_mass},{diameter},{initial_height},{length_unit},"Mg/m3")';
 
 /** Where the ring has too much soil, or too little, for its size. Where the solids alone would fill it, the head says that. */
 const LIGHT_OR_HEAVY =
