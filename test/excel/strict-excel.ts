@@ -76,6 +76,7 @@ export class StrictExcel implements Office, Behind {
     limitsPrintArea: false,
     listSeparator: ",",
     countsFrom1904: false,
+    numberedColumns: undefined,
     isInBackground: false,
   };
   readonly kept: Office["kept"] = new Map();

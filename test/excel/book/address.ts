@@ -64,6 +64,14 @@ export function addressOf({ row, col, rows, cols }: Box, dollar = ""): string {
   return rows === 1 && cols === 1 ? cell(row, col) : `${cell(row, col)}:${cell(row + rows - 1, col + cols - 1)}`;
 }
 
+/** "R4C2:R9C2", whole rows "R4:R9" and whole columns "C2:C3", with the letters of row and column of Excel's language ("R C"). */
+export function numberedAddress({ row, col, rows, cols }: Box, letters: string): string {
+  const [ofRow, ofCol] = letters.split(" ");
+  const cell = (r: number, c: number): string =>
+    (cols === COLS || rows < ROWS ? `${ofRow}${r + 1}` : "") + (rows === ROWS || cols < COLS ? `${ofCol}${c + 1}` : "");
+  return rows === 1 && cols === 1 ? cell(row, col) : `${cell(row, col)}:${cell(row + rows - 1, col + cols - 1)}`;
+}
+
 export const quoted = (sheet: string): string =>
   /^[A-Za-z_\u00C0-\uFFFF][\w.\u00C0-\uFFFF]*$/.test(sheet) && !boxOf(sheet)
     ? sheet

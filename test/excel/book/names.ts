@@ -48,13 +48,17 @@ export function refersTo(book: Book, formula: string, home?: string): Refers {
 }
 
 /** The formula of a name as Excel returns it: "=Sheet1!$A$1:$B$2". */
-export function formulaOf(book: Book, { refers }: NameOf): string {
+export function formulaOf(
+  book: Book,
+  { refers }: NameOf,
+  write: (box: Box) => string = (box) => addressOf(box, "$"),
+): string {
   if (refers.kind === "lost") return "=#REF!";
   if (refers.kind === "formula") return refers.formula;
   return `=${refers.areas
     .map(({ sheet, box }) => {
       const owner = sheetById(book, sheet);
-      return owner ? `${quoted(owner.name)}!${addressOf(box, "$")}` : "#REF!";
+      return owner ? `${quoted(owner.name)}!${write(box)}` : "#REF!";
     })
     .join(",")}`;
 }

@@ -44,6 +44,12 @@ export interface Switches {
   listSeparator: "," | ";";
   /** The workbook counts its days from 1904 (an option of Excel), and not from 1900. */
   countsFrom1904: boolean;
+  /**
+   * The letters of row and column if Excel's option "R1C1 reference style" is on. The value of a name is then an address such as
+   * Sheet1!R1C1 on Windows (office-js issue 1831). Whether a German Excel gives Z1S1 is not documented; the formula of a name is localized
+   * (issue 2834).
+   */
+  numberedColumns: "R C" | "Z S" | undefined;
   /** While another window of desktop Excel is in front, names are given without their type (office-js issue 5504). */
   isInBackground: boolean;
 }

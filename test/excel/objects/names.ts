@@ -1,4 +1,5 @@
 /** Names of the workbook and of a sheet. */
+import { numberedAddress } from "../book/address";
 import { same, sheetById, type NameOf, type Sheet } from "../book/book";
 import { checkFree, checkName, formulaOf, refersTo, typeOf } from "../book/names";
 import { invalidArgument, notFound, Refusal } from "../refusal";
@@ -90,6 +91,9 @@ export class NamedItem extends Being {
     this.host.recalculate();
   }
   get value(): unknown {
+    const { numberedColumns } = this.host.switches;
+    if (this.kind === "Range" && numberedColumns)
+      return formulaOf(this.host.book, this.named, (box) => numberedAddress(box, numberedColumns)).slice(1);
     if (this.kind === "Range") return formulaOf(this.host.book, this.named).slice(1).replaceAll("$", "");
     if (this.kind === "Error") return "#REF!";
     const text = this.formula.slice(1);

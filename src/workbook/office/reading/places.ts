@@ -29,12 +29,25 @@ function wholeLines(address: string): Box | undefined {
 }
 
 /**
+ * Reads "R4C2:R9C2". Excel on Windows gives the address of a name so if its option "R1C1 reference style" is on (office-js issue 1831); Excel
+ * also takes this option from the workbook that it opens first. R and C are other letters in other languages, such as Z and S in German;
+ * the row comes first in all.
+ */
+function numbered(address: string): Box | undefined {
+  const [, top, left, bottom = top, right = left] =
+    /^\p{L}(\d+)\p{L}(\d+)(?::\p{L}(\d+)\p{L}(\d+))?$/u.exec(address) ?? [];
+  if (top === undefined || left === undefined) return undefined;
+  const [row, col] = [Number(top) - 1, Number(left) - 1];
+  return { row, col, rows: Number(bottom) - row, cols: Number(right) - col };
+}
+
+/**
  * "'Data sheet'!$B$4:$B$9" as a place; undefined for several areas, for #REF! and for everything else that is not one
  * block of cells.
  */
 function placeOf(address: unknown): Place | undefined {
   const [, quoted, plain, cells] = (typeof address === "string" && ADDRESS.exec(address)) || [];
-  const box = cells && (boxOf(cells) ?? wholeLines(cells));
+  const box = cells && (boxOf(cells) ?? wholeLines(cells) ?? numbered(cells));
   const sheet = unquoted(quoted, plain);
   return box && sheet !== undefined ? { sheet, box } : undefined;
 }

@@ -147,6 +147,23 @@ describe("names", () => {
     await expect(port.nameCells("Test", "t50", "D9")).rejects.toThrow(/"t50" is already at .* and was left there/);
   });
 
+  test.each(["R C", "Z S"] as const)(
+    "are read, listed, filled and left where they are where Excel numbers its columns, with the letters %s",
+    async (letters) => {
+      withNames();
+      const wanted = ["readings", "t50", "apart", "lost", "constant", "elsewhere", "shared", "others", "absent"];
+      const seen = async () => [await port.readNames("Test", wanted), await port.listNames("Test")];
+      const before = await seen();
+      excel.switches.numberedColumns = letters;
+      expect(await seen()).toEqual(before);
+      const [found] = await port.findSheets(["readings", "absent"]);
+      expect(found).toMatchObject({ sheet: "Test", has: ["readings"] });
+      await expect(port.nameCells("Test", "t50", "D9")).rejects.toThrow(/"t50" is already at C1 and was left there/);
+      await port.fillNames("Test", { readings: [4] });
+      expect(excel.sheet("Test").values("A1:A3")).toEqual([[4], [2], [3]]);
+    },
+  );
+
   test("a name of whole rows or columns, or of too many cells, does not stop the others from being read or filled", async () => {
     withNames();
     excel
