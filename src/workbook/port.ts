@@ -195,6 +195,8 @@ export interface FoundSheet {
   readonly isActive: boolean;
   /** The names asked for that lead to cells of the sheet. */
   readonly has: readonly string[];
+  /** True if a person cannot bring the sheet into sight, but only a program. */
+  readonly isVeryHidden?: boolean;
 }
 
 /** What to read from one sheet. */

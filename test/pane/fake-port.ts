@@ -193,6 +193,7 @@ export class FakePort implements WorkbookPort {
         sheet: sheet.name,
         isActive: same(sheet.name, this.workbook.front),
         has: names.filter((name) => this.boxNamed(sheet, name)),
+        ...(sheet.isVeryHidden && { isVeryHidden: true }),
       })),
     );
 

@@ -26,6 +26,8 @@ export interface Sheet {
   hiddenRows: number[];
   hiddenCols: number[];
   isHidden: boolean;
+  /** True if only a program can bring the sheet into sight. */
+  isVeryHidden?: boolean;
   protection: "none" | "without password" | "with password";
   merges: readonly Box[];
   entries: readonly EntryRule[];

@@ -45,7 +45,7 @@ export interface Course {
 
 export interface Project {
   readonly specimens: readonly Specimen[];
-  /** Sheets that do not have the names of a data sheet. */
+  /** Sheets that do not have the names of a data sheet, without those that only programs see: other add-ins keep data on them. */
   readonly unread: readonly string[];
 }
 
@@ -96,7 +96,9 @@ async function readProject(port: WorkbookPort, { tell, signal, now }: Course): P
       await pause();
     }
   }
-  const others = found.filter(({ has }) => ![DATA_SHEET_NAME, ...OWN_SHEETS].some((name) => has.includes(name)));
+  const others = found.filter(
+    ({ has, isVeryHidden }) => !isVeryHidden && ![DATA_SHEET_NAME, ...OWN_SHEETS].some((name) => has.includes(name)),
+  );
   return { specimens, unread: others.map(({ sheet }) => sheet) };
 }
 

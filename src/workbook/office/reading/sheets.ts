@@ -10,6 +10,8 @@ import { runsOf } from "../requests";
 /** Names per request, each of about 700 bytes. */
 const NAMES_PER_REQUEST = 2_000;
 
+const PROPERTIES = "items/name,items/id,items/visibility";
+
 interface Listed {
   readonly sheets: readonly Excel.Worksheet[];
   /** undefined if a chart sheet is in front, which has no cells. */
@@ -19,12 +21,12 @@ interface Listed {
 async function list(context: Excel.RequestContext): Promise<Listed> {
   const { worksheets } = context.workbook;
   try {
-    const sheets = worksheets.load("items/name,items/id");
+    const sheets = worksheets.load(PROPERTIES);
     const active = worksheets.getActiveWorksheet().load("id");
     await context.sync();
     return { sheets: sheets.items, active: active.id };
   } catch {
-    const sheets = worksheets.load("items/name,items/id");
+    const sheets = worksheets.load(PROPERTIES);
     await context.sync();
     return { sheets: sheets.items };
   }
@@ -61,11 +63,12 @@ export async function namedBoxes(
 export async function findSheets(context: Excel.RequestContext, names: readonly string[]): Promise<FoundSheet[]> {
   const { sheets, active } = await list(context);
   const found = await namedBoxes(context, sheets, names);
-  return found.map(({ sheet: { id, name }, items }) => ({
+  return found.map(({ sheet: { id, name, visibility }, items }) => ({
     id,
     sheet: name,
     isActive: id === active,
     has: [...items.keys()],
+    ...(visibility === "VeryHidden" && { isVeryHidden: true }),
   }));
 }
 

@@ -61,6 +61,14 @@ test("the sheets of the add-in itself are not named as not read: register, limit
   expect(sentences.at(-1)).toBe(words.unread(["Sheet1"]));
 });
 
+test("a sheet that only programs see is not named as not read, unless it is a data sheet", async () => {
+  const ofAddIn = { ...sheetOf(limitsSheet(), "_settings"), names: new Map(), isVeryHidden: true };
+  port.workbook.sheets.push(ofAddIn);
+  port.sheet("BH-2").isVeryHidden = true;
+  const { sentences } = await insertSummary(port, AT_REST.choices, course());
+  expect(sentences.slice(1)).toEqual([words.added(["BH-1", "BH-2"]), words.unread(["Sheet1"])]);
+});
+
 test("a German summary has the formulas of an English one, and an update finds its columns", async () => {
   await insertSummary(port, AT_REST.choices, course());
   const { sentences } = await insertSummary(port, { system: "SI", language: "de" }, course());

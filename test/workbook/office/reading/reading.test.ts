@@ -320,6 +320,18 @@ describe("hidden rows and columns", () => {
   });
 });
 
+test("findSheets says which sheets only a program can bring into sight", async () => {
+  open({ sheets: ["Sheet1", "Aside", "_settings"] });
+  excel.sheet("Aside").hide("Hidden");
+  excel.sheet("_settings").hide("VeryHidden");
+  const found = await port.findSheets([]);
+  expect(found.map(({ sheet, isVeryHidden = false }) => [sheet, isVeryHidden])).toEqual([
+    ["Sheet1", false],
+    ["Aside", false],
+    ["_settings", true],
+  ]);
+});
+
 describe("show", () => {
   test("brings the sheet to the front, then selects", async () => {
     open({ sheets: ["Sheet1", "Report"] });
