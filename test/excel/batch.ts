@@ -127,7 +127,7 @@ export class Batch {
         const [, registered] = /^_(?:Unr|R)egister(?:Event)?(\w+?)(?:Event)?$/.exec(name)!;
         const event = EVENT_NAMES[registered] ?? registered;
         this.keepStep(one.path, "call", member, args);
-        if (one.className.startsWith("Worksheet"))
+        if (/^Work(sheet|book)/.test(one.className))
           this.need(this.memberOf(one, `on${event}`).needs, `${one.className}.on${event}`);
         return null;
       }

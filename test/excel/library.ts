@@ -131,11 +131,12 @@ const EVENTS = {
   rowHidden: 22,
   renamed: 25,
   moved: 27,
+  workbookActivated: 2203,
 };
 
 export type SheetEvent = keyof typeof EVENTS;
 
-/** Excel reports an event of a worksheet. */
+/** Excel reports an event of a worksheet or of the workbook. */
 export const reported = (event: SheetEvent): void =>
   (OfficeExtension as any)._testTriggerRichApiMessageEvent({
     entries: [{ messageCategory: 65536, messageType: EVENTS[event], targetId: "Workbook", message: "{}" }],

@@ -63,7 +63,7 @@ export const FAILURES = {
     ),
   chart: () =>
     new WorkbookError(
-      say`Excel could not ${say`read the selection`}: ${say`a chart, a picture or a button is selected: select cells, and try again`}.`,
+      say`Excel could not ${say`read the selection`}: ${say`a chart, a picture or a button is selected, or another workbook is in front: select cells of this workbook, and try again`}.`,
     ),
   structure: () =>
     new WorkbookError(

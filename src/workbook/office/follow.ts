@@ -51,18 +51,26 @@ function listen<T>(
   });
 }
 
-/** Excel before 1.17 does not report that a sheet was renamed or moved, and before 1.11 not that rows were hidden. */
+/**
+ * Excel before 1.17 does not report that a sheet was renamed or moved, and before 1.11 not that rows were hidden. While another workbook is in
+ * front, Excel for Mac refuses the names of a sheet (office-js issue 6365): when this one comes to the front again, what could not be read is
+ * read.
+ */
 export const followChanges = (listener: (change: Change) => void): Promise<Unsubscribe> =>
-  listen(listener, ({ worksheets }, hear) => [
-    worksheets.onChanged.add(hear("values")),
-    worksheets.onCalculated.add(hear("values")),
-    ...ifThere("1.11", () => worksheets.onRowHiddenChanged.add(hear("values"))),
-    worksheets.onActivated.add(hear("front")),
-    worksheets.onAdded.add(hear("sheets")),
-    worksheets.onDeleted.add(hear("sheets")),
-    ...ifThere("1.17", () => worksheets.onNameChanged.add(hear("sheets"))),
-    ...ifThere("1.17", () => worksheets.onMoved.add(hear("sheets"))),
-  ]);
+  listen(listener, (workbook, hear) => {
+    const { worksheets } = workbook;
+    return [
+      worksheets.onChanged.add(hear("values")),
+      worksheets.onCalculated.add(hear("values")),
+      ...ifThere("1.11", () => worksheets.onRowHiddenChanged.add(hear("values"))),
+      worksheets.onActivated.add(hear("front")),
+      worksheets.onAdded.add(hear("sheets")),
+      worksheets.onDeleted.add(hear("sheets")),
+      ...ifThere("1.17", () => worksheets.onNameChanged.add(hear("sheets"))),
+      ...ifThere("1.17", () => worksheets.onMoved.add(hear("sheets"))),
+      ...ifThere("1.13", () => workbook.onActivated.add(hear("front"))),
+    ];
+  });
 
 export const followSelection = (listener: () => void): Promise<Unsubscribe> =>
   listen(listener, (workbook, hear) => [

@@ -39,7 +39,7 @@ const CAUSES: Readonly<Record<string, Message>> = {
   InvalidOrTimedOutSession: LOST,
   InvalidReference: say`Excel does not accept a cell reference in it: look whether cells were deleted, and try again`,
   InvalidRequest: say`Excel did not understand it: a newer Excel may be needed`,
-  InvalidSelection: say`a chart, a picture or a button is selected: select cells, and try again`,
+  InvalidSelection: say`a chart, a picture or a button is selected, or another workbook is in front: select cells of this workbook, and try again`,
   ItemAlreadyExists: say`something of that name is there already: rename it, and try again`,
   ItemNotFound: say`it is not there: it may have been renamed or deleted`,
   MemoryLimitReached: say`Excel has too little memory: close other workbooks, and try again`,

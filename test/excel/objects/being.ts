@@ -50,7 +50,10 @@ export interface Switches {
    * (issue 2834).
    */
   numberedColumns: "R C" | "Z S" | undefined;
-  /** While another window of desktop Excel is in front, names are given without their type (office-js issue 5504). */
+  /**
+   * Another window of Excel is in front. Names are then given without their type (desktop, office-js issue 5504), nothing is selected (issues
+   * 561 and 5319), and on the Mac the names of a sheet are refused (issue 6365).
+   */
   isInBackground: boolean;
 }
 

@@ -38,10 +38,10 @@ export class Workbook extends Being {
     return new Functions(this.host);
   }
 
-  /** The selected areas; refuses if a chart or nothing is selected. */
+  /** The selected areas; refuses if a chart or nothing is selected, or another window is in front. */
   private selected(): { sheet: Sheet; boxes: RangeAreas["boxes"] } {
     const { selection } = this.host.book;
-    if (selection.kind !== "cells") throw invalidSelection();
+    if (selection.kind !== "cells" || this.host.switches.isInBackground) throw invalidSelection();
     return { sheet: sheetById(this.host.book, selection.sheet)!, boxes: selection.boxes };
   }
   getSelectedRange(): Range {

@@ -111,6 +111,8 @@ export class Worksheet extends Being {
   }
 
   get names(): NamedItemCollection {
+    if (this.host.switches.isInBackground && this.host.platform === "mac")
+      throw new Refusal("InvalidSelection", "The current selection is invalid for this operation.");
     return new NamedItemCollection(this.host, this.sheet);
   }
   get charts(): ChartCollection {

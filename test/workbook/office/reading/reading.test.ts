@@ -48,6 +48,19 @@ describe("the selection", () => {
     });
   });
 
+  test("says that another workbook may be in front, for the selection and on the Mac for the names of a sheet", async () => {
+    open({ platform: "mac" });
+    excel.switches.isInBackground = true;
+    await expect(port.selection()).rejects.toThrow(
+      "Excel could not read the selection: a chart, a picture or a button is selected, or another workbook is in front: ",
+    );
+    await expect(port.findSheets(["x"])).rejects.toThrow(
+      /or another workbook is in front: select cells of this workbook/,
+    );
+    excel.switches.isInBackground = false;
+    await expect(port.findSheets(["x"])).resolves.toMatchObject([{ sheet: "Sheet1" }]);
+  });
+
   test("refuses blocks in different rows with a sentence that gives the rows and the remedy", async () => {
     open();
     excel.select("Sheet1", "B4:B5,D6:D7");
@@ -95,7 +108,7 @@ describe("the selection", () => {
       .chart();
     excel.selectChart("Plots");
     await expect(port.selection()).rejects.toThrow(
-      "Excel could not read the selection: a chart, a picture or a button is selected: select cells, and try again.",
+      "Excel could not read the selection: a chart, a picture or a button is selected, or another workbook is in front: select cells of this workbook, and try again.",
     );
     await expect(port.activeSheet()).resolves.toBe("Plots");
     expect((await port.readSheets(["x"])).find(({ isActive }) => isActive)?.sheet).toBe("Plots");
@@ -378,6 +391,7 @@ describe("onChange and onSelect", () => {
     ["a result", () => excel.tell("calculated"), ["values"]],
     ["hidden rows", () => excel.tell("rowHidden"), ["values"]],
     ["the sheet in front", () => excel.tell("activated"), ["front", "selection"]],
+    ["the workbook, in front again", () => excel.tell("workbookActivated"), ["front"]],
     ["a sheet that was added", () => excel.tell("added"), ["sheets"]],
     ["a sheet that was deleted", () => excel.tell("deleted"), ["sheets"]],
     ["a sheet that was renamed", () => excel.tell("renamed"), ["sheets"]],

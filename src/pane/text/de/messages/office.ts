@@ -97,8 +97,8 @@ export const office: Readonly<Record<string, string>> = {
     "Excel nimmt einen Zellbezug darin nicht an: nachsehen, ob Zellen gelöscht wurden, und noch einmal versuchen",
   "Excel did not understand it: a newer Excel may be needed":
     "Excel hat es nicht verstanden: vielleicht ist ein neueres Excel nötig",
-  "a chart, a picture or a button is selected: select cells, and try again":
-    "ein Diagramm, ein Bild oder eine Schaltfläche ist ausgewählt: Zellen auswählen und noch einmal versuchen",
+  "a chart, a picture or a button is selected, or another workbook is in front: select cells of this workbook, and try again":
+    "ein Diagramm, ein Bild oder eine Schaltfläche ist ausgewählt, oder eine andere Arbeitsmappe ist vorn: Zellen dieser Arbeitsmappe auswählen und noch einmal versuchen",
   "something of that name is there already: rename it, and try again":
     "etwas mit diesem Namen gibt es schon: umbenennen und noch einmal versuchen",
   "it is not there: it may have been renamed or deleted": "nicht vorhanden: vielleicht umbenannt oder gelöscht",
