@@ -94,6 +94,7 @@ function StageLayer({ stage, isFirst, isNext, placeOf, goTo, onOpen }: StageLaye
   const { name, state, lacks, looks } = stage;
   const screen = SCREEN[name];
   const cell = firstCell(stage, placeOf);
+  const toDo = lacks.filter(({ what }) => what !== "results follow").length;
   return (
     <li className={styles.stage} aria-current={isNext ? "step" : undefined}>
       <div
@@ -110,7 +111,7 @@ function StageLayer({ stage, isFirst, isNext, placeOf, goTo, onOpen }: StageLaye
             {words.stages[name]}
           </Text>
           <Text size={200} className={shared.quiet}>
-            {state === "begun" ? words.open(lacks.length) : words.states[state]}
+            {state === "begun" ? toDo > 0 && words.open(toDo) : words.states[state]}
           </Text>
         </div>
         {state === "not begun" && (

@@ -92,6 +92,17 @@ test("the screen shows what another stage lacks when a person opens it", async (
   expect(stage("loaded").textContent).toContain(cellOf("readings_02"));
 });
 
+test("the number to do is that of the items listed: results that follow from them are none", async () => {
+  port.lay(SHEET, { ...VALUES, void_ratio_initial: [1.2], preconsolidation_stress: [""] });
+  await open();
+  const reduced = stage("reduced");
+  await act(async () => reduced.querySelector("button")!.click());
+  expect(reduced.textContent).toMatch(/results? follows? when/);
+  const listed = reduced.querySelectorAll("li").length;
+  expect(listed).toBeGreaterThan(1);
+  expect(reduced.textContent).toContain(words.open(listed));
+});
+
 test("a part of the sheet leads to its first missing cell", async () => {
   await open();
   await press(words.toPart("Identification", 15).slice(0, 20));
