@@ -142,11 +142,12 @@ export class DataCells {
   }
 }
 
-/** "Ring + dry soil (ring_and_dry), cell C21", or that the sheet has no such cell. */
+/** "Ring + dry soil (ring_and_dry), cell C21" or "cells C21:C40", or that the sheet has no such cell. */
 export function called(cells: DataCells, name: string, row?: number): Message {
   const place = cells.place(name, row);
-  return place === undefined
-    ? say`${cellNamed(name)}, no cell of this name on the sheet`
+  if (place === undefined) return say`${cellNamed(name)}, no cell of this name on the sheet`;
+  return place.includes(":")
+    ? say`${cellNamed(name)}, cells ${verbatim(place)}`
     : say`${cellNamed(name)}, cell ${verbatim(place)}`;
 }
 

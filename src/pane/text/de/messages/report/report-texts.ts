@@ -49,9 +49,9 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "the data sheet does not say which construction was chosen":
     "das Datenblatt sagt nicht, welche Konstruktion gewählt wurde",
   "by root time (Taylor): T90 = {0}, line factor {1}, unless a load's row says otherwise":
-    "nach Wurzel der Zeit (Taylor): T90 = {0}, Geradenfaktor {1}, wenn die Zeile nichts anderes sagt",
+    "nach Wurzel t (Taylor): T90 = {0}, Geradenfaktor {1}, wenn die Zeile nichts anderes sagt",
   "by log time (Casagrande): T50 = {0}, unless a load's row says otherwise":
-    "nach Log der Zeit (Casagrande): T50 = {0}, wenn die Zeile nichts anderes sagt",
+    "nach log t (Casagrande): T50 = {0}, wenn die Zeile nichts anderes sagt",
   "the data sheet does not say": "das Datenblatt sagt es nicht",
   "the end of primary (d100), or the end of the load where there is no d100":
     "dem Ende der Primärsetzung (d100), ohne d100 dem Ende der Stufe",
@@ -82,7 +82,7 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "Gs IS ASSUMED: its limit of error is an estimate, and governs e.":
     "Gs IST ANGENOMMEN: seine Fehlergrenze ist geschätzt und bestimmt e.",
   "U is k times the standard uncertainty. The interval of cv is a factor, since cv is known by its ratio to the truth: it comes from the 95 % interval that the fit to theory leaves on the same readings, made 1.5 times (log time) or 3 times (root time) as wide, and the height; with k = 2 it held the truth in 94 and 91 of 100 simulated curves. It says nothing of a time zero that is off, of swings of temperature, or of which construction is the right one. The constructions are a snapshot: each made by both ways on the same readings; cv is inverse to t50 and t90.":
-    "U ist k mal die Standardunsicherheit. Das Intervall von cv ist ein Faktor, denn cv ist im Verhältnis zur Wahrheit bekannt: es kommt aus dem 95-%-Intervall, das die Anpassung an die Theorie für dieselben Ablesungen lässt, 1,5-fach (Log der Zeit) oder 3-fach (Wurzel der Zeit) verbreitert, und aus der Höhe; mit k = 2 enthielt es die Wahrheit in 94 und 91 von 100 simulierten Kurven. Es sagt nichts über einen falschen Zeitnullpunkt, über Schwankungen der Temperatur oder darüber, welche Konstruktion die richtige ist. Die Konstruktionen sind der Stand beim Anlegen: jede auf beide Weisen mit denselben Ablesungen; cv verhält sich umgekehrt zu t50 und t90.",
+    "U ist k mal die Standardunsicherheit. Das Intervall von cv ist ein Faktor, denn cv ist im Verhältnis zur Wahrheit bekannt: es kommt aus dem 95-%-Intervall, das die Anpassung an die Theorie für dieselben Ablesungen lässt, 1,5-fach (log t) oder 3-fach (Wurzel t) verbreitert, und aus der Höhe; mit k = 2 enthielt es die Wahrheit in 94 und 91 von 100 simulierten Kurven. Es sagt nichts über einen falschen Zeitnullpunkt, über Schwankungen der Temperatur oder darüber, welche Konstruktion die richtige ist. Die Konstruktionen sind der Stand beim Anlegen: jede auf beide Weisen mit denselben Ablesungen; cv verhält sich umgekehrt zu t50 und t90.",
 
   // Remarks and picks.
   "nothing is said.": "keine Angabe.",
@@ -146,7 +146,7 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "The deflection of the apparatus is interpolated on the logarithm of stress in the table of the data sheet.":
     "Die Verformung des Geräts ist in der Tabelle des Datenblatts über dem Logarithmus der Spannung interpoliert.",
   "Log of time (Casagrande and Fadum): d0 by the parabola rule, d100 where the tangent at the inflection meets the tail, cv = {0} Hdr^2 / t50. Root of time (Taylor): line factor {1}, cv = {2} Hdr^2 / t90.":
-    "Log der Zeit (Casagrande und Fadum): d0 nach der Parabelregel, d100 im Schnitt der Wendetangente mit dem Kriechast, cv = {0} Hdr^2 / t50. Wurzel der Zeit (Taylor): Geradenfaktor {1}, cv = {2} Hdr^2 / t90.",
+    "Log t (Casagrande und Fadum): d0 nach der Parabelregel, d100 im Schnitt der Wendetangente mit dem Kriechast, cv = {0} Hdr^2 / t50. Wurzel t (Taylor): Geradenfaktor {1}, cv = {2} Hdr^2 / t90.",
   "{0} Hdr is of the height at 50 % of consolidation, by each construction's own d0 and d100.":
     "{0} Hdr gehört zur Höhe bei 50 % Konsolidation, nach d0 und d100 der jeweiligen Konstruktion.",
   "{0} Hdr is of the height at the middle of the load.": "{0} Hdr gehört zur Höhe in der Mitte der Laststufe.",
@@ -160,9 +160,9 @@ export const reportTexts: Readonly<Record<string, string>> = {
     "cv, k und C alpha stehen bei Laststufen, die den Probekörper konsolidieren: bei Entlastung und Wässern sind sie leer, und C alpha ist leer, wo die Ablesungen nach dem Ende der Primärsetzung weniger als 0,25 einer Dekade umfassen.",
   "The data sheet gives cv of unloading as well: it is none of consolidation.":
     "Das Datenblatt gibt cv auch für Entlastung an: es ist keines der Konsolidation.",
-  "cv by log time is reported for every load.": "Für jede Laststufe ist cv nach Log der Zeit berichtet.",
-  "cv by root time is reported for every load.": "Für jede Laststufe ist cv nach Wurzel der Zeit berichtet.",
-  "cv by root time is reported for loads {0}.": "Für die Laststufen {0} ist cv nach Wurzel der Zeit berichtet.",
+  "cv by log time is reported for every load.": "Für jede Laststufe ist cv nach log t berichtet.",
+  "cv by root time is reported for every load.": "Für jede Laststufe ist cv nach Wurzel t berichtet.",
+  "cv by root time is reported for loads {0}.": "Für die Laststufen {0} ist cv nach Wurzel t berichtet.",
   "ASSUMED: the specific gravity of solids, or it is not said that it was measured.":
     "ANGENOMMEN: die Korndichte, oder es ist nicht gesagt, dass sie gemessen wurde.",
   "ASSUMED: a seating stress of zero; none was entered.":
@@ -196,6 +196,7 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "({0}) {1}.": "({0}) {1}.",
   "{0}, no cell of this name on the sheet": "{0}, keine Zelle dieses Namens auf dem Blatt",
   "{0}, cell {1}": "{0}, Zelle {1}",
+  "{0}, cells {1}": "{0}, Zellen {1}",
   "loads {0}": "Laststufen {0}",
   "{0}, or {1}": "{0}, oder {1}",
   "{0}, by a mark: {1}, or a row below it": "{0}, durch ein Zeichen: {1}, oder eine Zeile darunter",
