@@ -59,7 +59,7 @@ export interface Facts {
     readonly first: string;
     readonly last: string;
   };
-  /** Refused; the reason is English, as Excel shows it. `meaning` has it in the language; undefined in English. */
+  /** Refused. `reason` is English; `meaning` has it as a pane in the language says it, undefined in English. */
   readonly swapped: {
     readonly formula: string;
     readonly error: string;

@@ -75,8 +75,8 @@ const answerSteps = ({ waterContent, schedule, swapped }: Facts): readonly Step[
     action: <>{code(swapped.formula)} in eine Zelle schreiben und auf das Zeichen daneben zeigen.</>,
     seen: (
       <>
-        Die Zelle zeigt {code(swapped.error)}, und das Zeichen sagt, auf Englisch: „
-        <span lang="en">{swapped.reason}</span>“ ({swapped.meaning}).
+        Die Zelle zeigt {code(swapped.error)}, und das Zeichen sagt: „{swapped.meaning}“ (englisch, wo der
+        Aufgabenbereich englisch ist).
       </>
     ),
     otherwise: <>Bitte melden, was das Zeichen sagt.</>,
@@ -94,8 +94,7 @@ const errorAndHelpSteps = ({ ofAnError, help }: Facts): readonly Step[] => [
     ),
     seen: (
       <>
-        H2 zeigt {code(ofAnError.error)}, und sein Zeichen nennt die Trockenmasse (<span lang="en">dry mass</span>) und{" "}
-        {code("#DIV/0!")}.
+        H2 zeigt {code(ofAnError.error)}, und sein Zeichen nennt die Trockenmasse und {code("#DIV/0!")}.
       </>
     ),
     otherwise: (
