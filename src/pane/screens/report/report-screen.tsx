@@ -165,7 +165,7 @@ export function ReportChoicesFields({ choices: { language, curve }, onChange }: 
       <Choice
         label={words.language}
         hint={words.languageHint}
-        options={optionsOf(words.languages)}
+        options={optionsOf(text.sheet.languages)}
         value={language}
         onChoose={(chosen) => onChange({ language: chosen })}
       />

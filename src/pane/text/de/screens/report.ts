@@ -3,7 +3,7 @@ export const report = {
   purpose:
     "Legt ein neues Blatt mit allem an, was ein Leser braucht: Ergebnisse, Laststufen, Diagramme, Messunsicherheit, Bemerkungen, von Hand gewählte Punkte, nicht bestandene Prüfungen, Hinweise. Seine Zahlen folgen dem Datenblatt. Ein älterer Bericht wird nie überschrieben.",
   looking: "Das Datenblatt wird gelesen…",
-  none: "In dieser Arbeitsmappe ist kein Datenblatt. Auf der Seite „Datenblatt“ eines einfügen, oder dort den Zellen eines eigenen Blatts Namen geben.",
+  none: "In dieser Arbeitsmappe ist kein Datenblatt. In der Ansicht „Datenblatt“ eines einfügen, oder dort den Zellen eines eigenen Blatts Namen geben.",
   lacks: (count: number) => (count === 1 ? "1 Pflichtangabe fehlt" : `${count} Pflichtangaben fehlen`),
   lacksHint: "Der Bericht kann trotzdem angelegt werden: er führt auf, was fehlt, mit der Zelle.",
   whole: "Keine Pflichtangabe fehlt.",
@@ -21,7 +21,6 @@ export const report = {
   paper: "Papier",
   language: "Sprache des Berichts",
   languageHint: "Der Bericht behält sie; der nächste Bericht zu diesem Blatt beginnt mit ihr.",
-  languages: { en: "English", de: "Deutsch" },
   curve: "Druck-Setzungs-Kurve in",
   curveHint: "Auf der ersten Seite. Die andere steht bei den Diagrammen.",
   curves: { e: "Porenzahl", strain: "Stauchung" },

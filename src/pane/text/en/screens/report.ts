@@ -21,7 +21,6 @@ export const report = {
   paper: "Paper",
   language: "Language of the report",
   languageHint: "The report keeps it; the next report of this sheet begins with it.",
-  languages: { en: "English", de: "Deutsch" },
   curve: "Compression curve in",
   curveHint: "On the first page. The other curve is among the plots.",
   curves: { e: "void ratio", strain: "strain" },
