@@ -24,7 +24,7 @@ export const GLOSSARY: readonly (readonly [RegExp, RegExp])[] = [
   [/steepest tangent/i, /Wendetangente/],
   [/deflections?\b/i, /Eigenverformung/],
   [/\bdrainage\b/i, /Entwässerung/],
-  [/per log cycle/i, /je Zehnerpotenz/],
+  [/per log cycle/i, /je Dekade/],
   [/picks by hand/i, /Festlegung(en)? von Hand/],
   [/water content/i, /Wassergehalt/],
   [/specific gravity/i, /Korndichte/],

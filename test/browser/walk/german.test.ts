@@ -200,7 +200,7 @@ withBrowser("in German", (openPage) => {
 
   test("the help for a function while it is typed, and the link to the help", async () => {
     const said = await helperOf("=CLAY.LOG_TIME(");
-    for (const german of ["Zeiten", "Ablesungen", "BESCHREIBUNG", "Wertet eine Laststufe nach dem Log-Zeit-Verfahren"])
+    for (const german of ["Zeiten", "Ablesungen", "BESCHREIBUNG", "Wertet eine Laststufe nach log t"])
       expect(said).toContain(german);
     expect(said).not.toMatch(/times|readings|Reduces|ABOUT|optional/);
     expect(await page.locator("[data-page='help.html']").getAttribute("href")).toBe("help-de.html");

@@ -4,10 +4,10 @@ import type { PageWords } from "../words";
 
 /** The names of the pictures. */
 const PICTURES: Readonly<Record<string, string>> = {
-  "log time": "Log der Zeit",
-  "log time, drawn": "Log der Zeit, wie gezeichnet",
-  "root time": "Wurzel der Zeit",
-  "root time, drawn": "Wurzel der Zeit, wie gezeichnet",
+  "log time": "log t",
+  "log time, drawn": "log t, wie gezeichnet",
+  "root time": "Wurzel t",
+  "root time, drawn": "Wurzel t, wie gezeichnet",
   casagrande: "Casagrande",
   work: "Arbeit",
   bilog: "bilog",

@@ -15,7 +15,7 @@ export const reasons: Readonly<Record<string, string>> = {
   'the drainage is "{0}": use one of {1}': "die Entwässerung ist „{0}“: eine von diesen verwenden: {1}",
   'the pick is "{0}": use one of {1}': "die Festlegung ist „{0}“: eine von diesen verwenden: {1}",
   "the log-of-time method does not apply: {0}; go on reading, or pick d0 and d100 by hand":
-    "das Log-Zeit-Verfahren ist nicht anwendbar: {0}; weiter ablesen, oder d0 und d100 von Hand festlegen",
+    "das Verfahren nach log t ist nicht anwendbar: {0}; weiter ablesen, oder d0 und d100 von Hand festlegen",
   "the readings stop at about {0} of primary compression: not finished enough for this method":
     "die Ablesungen enden bei etwa {0} der Primärsetzung: für dieses Verfahren nicht weit genug",
   "the ring and wet soil before ({0}) is less than the ring and dry soil ({1}): check the two weighings, they may be swapped":

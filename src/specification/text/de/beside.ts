@@ -31,7 +31,7 @@ export const beside: Readonly<Record<string, string>> = {
   "Row of the set": "Zeile im Satz",
 
   // The series of wetted specimens.
-  "Wetting series": "Bewässerungsversuche",
+  "Wetting series": "Wässerungsversuche",
   "Specimens wetted under different stresses: swelling pressure by zero strain":
     "Unter verschiedenen Spannungen gewässerte Probekörper: Schwelldruck bei Stauchung null",
   "One row for each specimen. Heights are those just before wetting and at its end, under the same stress, less the deflection of the apparatus. Swell is negative.":

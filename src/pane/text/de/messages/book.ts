@@ -115,7 +115,7 @@ export const book: Readonly<Record<string, string>> = {
   "f_T the viscosity of water at {0} deg C over that at 20":
     "f_T die Viskosität des Wassers bei {0} °C, geteilt durch die bei 20",
   "log time: the early parabola, on which movement goes with the root of time, carried back to time zero":
-    "log t: die anfängliche Parabel, auf der die Verformung mit der Wurzel der Zeit geht, zurück zur Zeit null",
+    "log t: die anfängliche Parabel, auf der die Verformung mit Wurzel t geht, zurück zur Zeit null",
   "log time: where the tangent at the inflection meets the line of the tail":
     "log t: Schnitt der Wendetangente mit der Geraden des Kriechasts",
   "log time: the time at which the curve reaches d50": "log t: die Zeit, zu der die Kurve d50 erreicht",
@@ -126,5 +126,5 @@ export const book: Readonly<Record<string, string>> = {
     "Wurzel t: Schnitt der 1,15-mal so weit außen liegenden Geraden mit der Kurve",
   "root time: the time of d90": "Wurzel t: die Zeit von d90",
   "log time: readings per log cycle of time on the line of the tail":
-    "log t: Skalenteile je Zehnerpotenz der Zeit auf der Geraden des Kriechasts",
+    "log t: Skalenteile je Dekade der Zeit auf der Geraden des Kriechasts",
 };

@@ -47,13 +47,13 @@ export const curve: Readonly<Record<string, string>> = {
   // A curve read for yield.
   "only {0} first-loading points: a preconsolidation stress needs {1} at the least":
     "nur {0} Punkte der Erstbelastung: eine Vorbelastungsspannung braucht mindestens {1}",
-  "recompression from": "Wiederbelastung von",
+  "recompression from": "Wiederbelastung ab",
   "recompression to": "Wiederbelastung bis",
-  "virgin from": "Erstbelastungsgerade von",
-  "virgin to": "Erstbelastungsgerade bis",
-  "loop from": "Schleife von",
+  "virgin from": "Erstbelastung ab",
+  "virgin to": "Erstbelastung bis",
+  "loop from": "Schleife ab",
   "loop to": "Schleife bis",
-  "unloading from": "Entlastung von",
+  "unloading from": "Entlastung ab",
   "unloading to": "Entlastung bis",
   "the picked {0} ({1}) must lie below {2} ({3}): move one of them":
     "die Festlegung {0} ({1}) muss unter {2} ({3}) liegen: eine der beiden verschieben",
@@ -90,7 +90,7 @@ export const curve: Readonly<Record<string, string>> = {
   "the virgin part flattens beyond stress {0}: its steepest stretch is used":
     "der Erstbelastungsast wird über der Spannung {0} flacher: sein steilstes Stück gilt",
   "the slope still grows at the last load ({0} times that of the step before): the virgin line may not be reached, and yield and Cc may read low":
-    "die Neigung wächst noch bei der letzten Last (das {0}-fache der Stufe davor): die Erstbelastungsgerade ist vielleicht nicht erreicht, und Vorbelastungsspannung und Cc lesen sich zu niedrig",
+    "die Neigung wächst noch bei der letzten Last (das {0}-Fache der Stufe davor): die Erstbelastungsgerade ist vielleicht nicht erreicht, und Vorbelastungsspannung und Cc lesen sich zu niedrig",
   "the specimen did not compress in the step before the last: check that reading; the virgin line may not be reached, and yield and Cc may read low":
     "der Probekörper hat sich in der vorletzten Laststufe nicht zusammengedrückt: Ablesung prüfen; die Erstbelastungsgerade ist vielleicht nicht erreicht, und Vorbelastungsspannung und Cc lesen sich zu niedrig",
   "the bend is widely rounded: the specimen may be disturbed, and yield may read high":
@@ -115,7 +115,7 @@ export const curve: Readonly<Record<string, string>> = {
     "die Winkelhalbierende trifft die Erstbelastungsgerade außerhalb der Lasten: es gibt keine Vorbelastungsspannung zu lesen",
   "the two lines meet outside the loads": "die beiden Geraden treffen sich außerhalb der Lasten",
   "the load steps about yield are coarser than {0} times: the fall of the modulus lies within one step":
-    "die Laststufen um die Vorbelastungsspannung sind gröber als das {0}-fache: der Abfall des Moduls liegt in einer Stufe",
+    "die Laststufen um die Vorbelastungsspannung sind gröber als das {0}-Fache: der Abfall des Moduls liegt in einer Stufe",
   "the modulus does not fall at yield": "der Modul fällt bei der Vorbelastungsspannung nicht ab",
   "modulus of the steps ending at {0}": "Modul der Stufen, die bei {0} enden",
   "recompression {0}, virgin {1}": "Wiederbelastung {0}, Erstbelastung {1}",
@@ -126,7 +126,7 @@ export const curve: Readonly<Record<string, string>> = {
   "the curve bends at about {0}, before the second load ({1}): yield cannot be read":
     "die Kurve knickt bei etwa {0}, vor der zweiten Last ({1}): die Vorbelastungsspannung ist nicht zu lesen",
   "the greatest stress is only {0} times the result: load to {1} times or more":
-    "die größte Spannung ist nur das {0}-fache des Ergebnisses: bis zum {1}-fachen oder weiter belasten",
+    "die größte Spannung ist nur das {0}-Fache des Ergebnisses: bis zum {1}-Fachen oder weiter belasten",
   "greatest curvature depends on the scale of the drawing": "die größte Krümmung hängt vom Maßstab der Zeichnung ab",
   "the greatest stresses weigh most, and on coarse loads or a rounded bend its lines meet late":
     "die größten Spannungen wiegen am meisten, und bei groben Lasten oder rundem Knick treffen sich seine Geraden spät",

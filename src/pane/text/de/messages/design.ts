@@ -40,7 +40,7 @@ export const design: Readonly<Record<string, string>> = {
   "the increase stays below the preconsolidation stress ({0}): RR applies, CR and the modulus number do not":
     "die Zunahme bleibt unter der Vorbelastungsspannung ({0}): RR gilt, CR und der Steifebeiwert nicht",
   "on the reload mv is {0} times that of first loading, which disturbance may have softened":
-    "bei der Wiederbelastung ist mv das {0}-fache von dem der Erstbelastung, die eine Störung weicher gemacht haben kann",
+    "bei der Wiederbelastung ist mv das {0}-Fache von dem der Erstbelastung, die eine Störung weicher gemacht haben kann",
 
   // Intrinsic properties.
   "the liquid limit": "die Fließgrenze",
@@ -64,11 +64,11 @@ export const design: Readonly<Record<string, string>> = {
   "the increase is {0}: this is the settlement under a load; heave on unloading is another calculation":
     "die Zunahme ist {0}: hier geht es um die Setzung unter einer Last; die Hebung beim Entlasten ist eine andere Rechnung",
   "{0} is {1}: enter strain per log cycle as a ratio, 0.2 for 20 %; from an index, divide by 1 + e0":
-    "{0} ist {1}: die Stauchung je Zehnerpotenz als Verhältnis eingeben, 0,2 für 20 %; einen Beiwert durch 1 + e0 teilen",
+    "{0} ist {1}: die Stauchung je Dekade als Verhältnis eingeben, 0,2 für 20 %; einen Beiwert durch 1 + e0 teilen",
   "the recompression ratio ({0}) is above the compression ratio ({1}): the two may be swapped":
     "das Wiederbelastungsverhältnis ({0}) ist größer als das Kompressionsverhältnis ({1}): vielleicht sind sie vertauscht",
   "the layer would settle by its whole thickness: the stresses may be in two units, or strain per log cycle does not hold so far":
-    "die Schicht würde sich um ihre ganze Dicke setzen: die Spannungen haben vielleicht zwei Einheiten, oder die Stauchung je Zehnerpotenz gilt nicht so weit",
+    "die Schicht würde sich um ihre ganze Dicke setzen: die Spannungen haben vielleicht zwei Einheiten, oder die Stauchung je Dekade gilt nicht so weit",
   "a compression ratio above {0} is rare outside peat: check that the index was divided by 1 + e0":
     "ein Kompressionsverhältnis über {0} ist außer bei Torf selten: prüfen, dass der Beiwert durch 1 + e0 geteilt wurde",
   "the increase does not pass the preconsolidation stress: use settlement_recompression below it, settlement_virgin above":
@@ -115,7 +115,7 @@ export const design: Readonly<Record<string, string>> = {
 
   // Wetting.
   "{0} ({1}) is more than {2} times {3} ({4}): check both, and that they are in one unit":
-    "{0} ({1}) ist mehr als das {2}-fache ({3}: {4}): beide prüfen, auch auf dieselbe Einheit",
+    "{0} ({1}) ist mehr als das {2}-Fache ({3}: {4}): beide prüfen, auch auf dieselbe Einheit",
   "the height before wetting": "die Höhe vor dem Wässern",
   "the height after wetting": "die Höhe nach dem Wässern",
   "the reference height": "die Bezugshöhe",

@@ -236,7 +236,7 @@ export const functions: Readonly<Record<string, string>> = {
   "the first mass": "die erste Masse",
   "the second mass": "die zweite Masse",
   "the temperature factor": "der Temperaturfaktor",
-  "the readings per log cycle of the tail": "die Ablesungen je Zehnerpotenz des Kriechasts",
+  "the readings per log cycle of the tail": "die Ablesungen je Dekade des Kriechasts",
   "C alpha by strain": "C alpha nach der Stauchung",
   "the void ratio at the in-situ stress": "die Porenzahl bei der In-situ-Spannung",
   "the share": "der Anteil",

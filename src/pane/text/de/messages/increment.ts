@@ -53,7 +53,7 @@ export const increment: Readonly<Record<string, string>> = {
   "the whole movement is only {0} steps of the instrument: it is lost in the resolution":
     "die ganze Bewegung ist nur {0} Schritte des Messgeräts: sie geht in der Auflösung unter",
   "primary compression is only {0} times the scatter of the readings: it is lost in the noise":
-    "die Primärsetzung ist nur das {0}-fache der Streuung der Ablesungen: sie geht im Rauschen unter",
+    "die Primärsetzung ist nur das {0}-Fache der Streuung der Ablesungen: sie geht im Rauschen unter",
   "the readings stop at about {0} of primary compression: not finished enough for this method; {1}":
     "die Ablesungen enden bei etwa {0} der Primärsetzung: für dieses Verfahren nicht weit genug; {1}",
   "no inflection in the readings: the curve is nowhere clearly steeper than its tail; {0}":
@@ -65,7 +65,7 @@ export const increment: Readonly<Record<string, string>> = {
   "primary compression is only {0} steps of the instrument: cv is uncertain":
     "die Primärsetzung ist nur {0} Schritte des Messgeräts: cv ist unsicher",
   "primary compression is only {0} times the scatter of the readings: cv is uncertain":
-    "die Primärsetzung ist nur das {0}-fache der Streuung der Ablesungen: cv ist unsicher",
+    "die Primärsetzung ist nur das {0}-Fache der Streuung der Ablesungen: cv ist unsicher",
   "the tail is nearly as steep as the primary part (much secondary compression): the end of primary is uncertain":
     "der Kriechast ist fast so steil wie der primäre Teil (viel Sekundärsetzung): das Ende der Primärkonsolidation ist unsicher",
   "the readings stop soon after (or before) the end of primary (T = {0}): the end of primary is uncertain":
@@ -80,37 +80,37 @@ export const increment: Readonly<Record<string, string>> = {
     "die Ablesungen weichen im Mittel um {0} der Primärsetzung von der Theorie ab: Diagramm ansehen",
 
   // Both constructions.
-  "log time": "log. Zeit",
-  "root time": "Wurzel der Zeit",
+  "log time": "log t",
+  "root time": "Wurzel t",
   "cv by {0} is {1} times that by {2}: do not rely on either without looking at the plot":
-    "cv nach {0} ist das {1}-fache von dem nach {2}: auf keines verlassen, ohne das Diagramm anzusehen",
-  "cv by {0} is {1} times that by {2}": "cv nach {0} ist das {1}-fache von dem nach {2}",
+    "cv nach {0} ist das {1}-Fache von dem nach {2}: auf keines verlassen, ohne das Diagramm anzusehen",
+  "cv by {0} is {1} times that by {2}": "cv nach {0} ist das {1}-Fache von dem nach {2}",
   "{0} by log time and by root time differ by {1} % of primary compression":
-    "{0} nach log. Zeit und nach Wurzel der Zeit unterscheiden sich um {1} % der Primärsetzung",
+    "{0} nach log t und nach Wurzel t unterscheiden sich um {1} % der Primärsetzung",
   "neither construction applies: {0}; {1}": "keine der beiden Konstruktionen ist anwendbar: {0}; {1}",
   "the first reading, {0}, stands off the straight part on root time by up to {1} and is left out of the beginning: bedding, slow loading or a late start of the clock":
-    "die erste Ablesung, {0}, liegt bis zu {1} neben dem geraden Stück über der Wurzel der Zeit und bleibt am Anfang weg: Bettung, langsames Belasten oder eine zu spät gestartete Uhr",
+    "die erste Ablesung, {0}, liegt bis zu {1} neben dem geraden Stück über Wurzel t und bleibt am Anfang weg: Bettung, langsames Belasten oder eine zu spät gestartete Uhr",
   "the first {0} readings, {1}, stand off the straight part on root time by up to {2} and are left out of the beginning: bedding, slow loading or a late start of the clock":
-    "die ersten {0} Ablesungen, {1}, liegen bis zu {2} neben dem geraden Stück über der Wurzel der Zeit und bleiben am Anfang weg: Bettung, langsames Belasten oder eine zu spät gestartete Uhr",
+    "die ersten {0} Ablesungen, {1}, liegen bis zu {2} neben dem geraden Stück über Wurzel t und bleiben am Anfang weg: Bettung, langsames Belasten oder eine zu spät gestartete Uhr",
 
   // Picks.
   "picked by hand: {0}": "von Hand festgelegt: {0}",
   d0: "d0",
   d90: "d90",
   d100: "d100",
-  "straight part from": "gerades Stück von",
-  "straight part to": "gerades Stück bis",
-  "tail from": "Kriechast von",
+  "straight part from": "Gerade ab",
+  "straight part to": "Gerade bis",
+  "tail from": "Kriechast ab",
   "tail to": "Kriechast bis",
-  "4:1 pair at": "Paar 4:1 bei",
-  "tangent from": "Tangente von",
+  "4:1 pair at": "4:1-Paar ab",
+  "tangent from": "Tangente ab",
   "tangent to": "Tangente bis",
   "{0} = {1}": "{0} = {1}",
   "straight span": "Spanne des geraden Stücks",
   "tail span": "Spanne des Kriechasts",
   "tangent span": "Spanne der Wendetangente",
   "the picked 4:1 pair has a negative time: give minutes":
-    "das festgelegte Paar 4:1 hat eine negative Zeit: Minuten angeben",
+    "das festgelegte 4:1-Paar hat eine negative Zeit: Minuten angeben",
   "the picked {0} has a negative time: give minutes": "festgelegte {0}: eine Zeit ist negativ; Minuten angeben",
   "the picked {0} ({1} min) must come before {2} ({3} min)":
     "das festgelegte {0} ({1} min) muss vor {2} ({3} min) liegen",
@@ -122,8 +122,8 @@ export const increment: Readonly<Record<string, string>> = {
   "d0 and d90": "d0 und d90",
 
   // Log time.
-  "the log-of-time method does not apply:": "das Verfahren der log. Zeit ist nicht anwendbar:",
-  "try the root-of-time method": "das Verfahren der Wurzel der Zeit versuchen",
+  "the log-of-time method does not apply:": "das Verfahren nach log t ist nicht anwendbar:",
+  "try the root-of-time method": "das Verfahren nach Wurzel t versuchen",
   "the picked d100 ({0}) lies outside the readings: pick it within them":
     "das festgelegte d100 ({0}) liegt außerhalb der Ablesungen: innerhalb festlegen",
   "the tangent and the tail do not cross within the readings: pick the tangent on the steepest part, or a later tail":
@@ -145,19 +145,19 @@ export const increment: Readonly<Record<string, string>> = {
   "{0}; tail_slope is not given": "{0}; tail_slope wird nicht angegeben",
   "tail_slope is that of the fit to theory: it is uncertain":
     "tail_slope ist die Neigung der Anpassung an die Theorie: sie ist unsicher",
-  "4:1 pair at {0} and {1} min": "Paar 4:1 bei {0} und {1} min",
+  "4:1 pair at {0} and {1} min": "4:1-Paar bei {0} und {1} min",
   "tangent through the readings from {0} to {1} min": "Tangente durch die Ablesungen von {0} bis {1} min",
   "tail through those from {0} to {1} min": "Kriechast durch die von {0} bis {1} min",
-  "log time as drawn: {0}": "log. Zeit, wie gezeichnet: {0}",
-  "log time as drawn: by the picks": "log. Zeit, wie gezeichnet: nach den Festlegungen",
+  "log time as drawn: {0}": "log t, wie gezeichnet: {0}",
+  "log time as drawn: by the picks": "log t, wie gezeichnet: nach den Festlegungen",
   "the 4:1 pairs of the early parabola give d0 from {0} to {1}, {2} apart: bedding, slow loading or a late start of the clock":
-    "die Paare 4:1 der Anfangsparabel geben d0 von {0} bis {1}, um {2} auseinander: Bettung, langsames Belasten oder eine zu spät gestartete Uhr",
+    "die 4:1-Paare der Anfangsparabel geben d0 von {0} bis {1}, um {2} auseinander: Bettung, langsames Belasten oder eine zu spät gestartete Uhr",
   "the picked 4:1 pair at {0} min and four times it must lie within the readings ({1} to {2} min)":
-    "die festgelegte erste Zeit des Paars 4:1 ({0} min) und ihr Vierfaches müssen innerhalb der Ablesungen liegen ({1} bis {2} min)",
+    "die festgelegte erste Zeit des 4:1-Paars ({0} min) und ihr Vierfaches müssen innerhalb der Ablesungen liegen ({1} bis {2} min)",
   "no reading and four times its time lie before half of primary compression; read earlier, or pick d0":
     "keine Ablesung liegt samt der vierfachen Zeit vor der halben Primärsetzung; früher ablesen oder d0 festlegen",
   "the 4:1 pair reaches {0} % of primary compression: d0 is uncertain":
-    "das Paar 4:1 reicht bis {0} % der Primärsetzung: d0 ist unsicher",
+    "das 4:1-Paar reicht bis {0} % der Primärsetzung: d0 ist unsicher",
   "no three readings show a steepest part; {0}": "keine drei Ablesungen zeigen ein steilstes Stück; {0}",
   "the picked tangent ({0} to {1} min) holds 1 reading: it needs 2":
     "die festgelegte Tangente ({0} bis {1} min) enthält 1 Ablesung: sie braucht 2",
@@ -170,17 +170,17 @@ export const increment: Readonly<Record<string, string>> = {
   "the readings": "Ablesungen",
   "the readings of the span": "Ablesungen der Spanne",
   "{0} past the end of primary span {1} of a log cycle: secondary compression needs {2} of a log cycle; go on reading":
-    "{0} nach dem Ende der Primärkonsolidation reichen über {1} einer Zehnerpotenz der Zeit: die Sekundärsetzung braucht {2}; weiter ablesen",
+    "{0} nach dem Ende der Primärkonsolidation reichen über {1} einer Dekade der Zeit: die Sekundärsetzung braucht {2}; weiter ablesen",
   "no two of {0} lie past the end of primary: secondary compression needs {1} of a log cycle; go on reading":
-    "keine zwei {0} liegen nach dem Ende der Primärkonsolidation: die Sekundärsetzung braucht {1} einer Zehnerpotenz der Zeit; weiter ablesen",
+    "keine zwei {0} liegen nach dem Ende der Primärkonsolidation: die Sekundärsetzung braucht {1} einer Dekade der Zeit; weiter ablesen",
   "the tail is only {0} of a log cycle long: its slope is uncertain":
-    "der Kriechast ist nur {0} einer Zehnerpotenz der Zeit lang: seine Neigung ist unsicher",
-  "the tail is only {0} of a log cycle long": "der Kriechast ist nur {0} einer Zehnerpotenz der Zeit lang",
+    "der Kriechast ist nur {0} einer Dekade der Zeit lang: seine Neigung ist unsicher",
+  "the tail is only {0} of a log cycle long": "der Kriechast ist nur {0} einer Dekade der Zeit lang",
   "the picked tail ({0} to {1} min) holds {2} readings: it needs 2":
     "der festgelegte Kriechast ({0} bis {1} min) enthält {2} Ablesungen: er braucht 2",
   '{0}, or use the procedure "{1}"': "{0}, oder das Verfahren „{1}“ wählen",
   "the tail begins at {0} times the end of primary: some of it is still primary compression":
-    "der Kriechast beginnt beim {0}-fachen des Endes der Primärkonsolidation: ein Teil ist noch Primärsetzung",
+    "der Kriechast beginnt beim {0}-Fachen des Endes der Primärkonsolidation: ein Teil ist noch Primärsetzung",
   "the tail is too short to show its slope: d100 leans on that of the fit to theory":
     "der Kriechast ist zu kurz, um seine Neigung zu zeigen: d100 stützt sich auf die der Anpassung an die Theorie",
   "readings of the tail were corrected by up to {0} for primary compression still to come and creep just begun: {1}":
@@ -191,15 +191,15 @@ export const increment: Readonly<Record<string, string>> = {
     "die Sekundärsetzung braucht 2 Ablesungen in ihrer Spanne ({0} bis {1} min); es gibt keine",
 
   // Root time.
-  "the root-of-time method does not apply:": "das Verfahren der Wurzel der Zeit ist nicht anwendbar:",
+  "the root-of-time method does not apply:": "das Verfahren nach Wurzel t ist nicht anwendbar:",
   "try the log-of-time method or the fit to theory":
-    "das Verfahren der log. Zeit oder die Anpassung an die Theorie versuchen",
+    "das Verfahren nach log t oder die Anpassung an die Theorie versuchen",
   "the picked d90 ({0}) lies outside the readings: pick it within them":
     "das festgelegte d90 ({0}) liegt außerhalb der Ablesungen: innerhalb festlegen",
   "the {0} line does not meet the curve within the readings; {1}":
     "die {0}-fache Gerade trifft die Kurve nicht innerhalb der Ablesungen; {1}",
   "root time as drawn: straight part through the readings from {0} to {1} min":
-    "Wurzel der Zeit, wie gezeichnet: gerades Stück durch die Ablesungen von {0} bis {1} min",
+    "Wurzel t, wie gezeichnet: gerades Stück durch die Ablesungen von {0} bis {1} min",
   "the picked straight part holds fewer than 2 readings: it needs 2":
     "das festgelegte gerade Stück enthält weniger als 2 Ablesungen: es braucht 2",
   "fewer than 2 readings in the straight part; read earlier":
@@ -216,7 +216,7 @@ export const increment: Readonly<Record<string, string>> = {
     "es gibt noch keine Ablesungen: eine Zeit und eine Ablesung eingeben; {0}",
   "the fixed time of {0} min is over": "die feste Zeit von {0} min ist vorbei",
   "the fixed time of {0} min is not over": "die feste Zeit von {0} min ist nicht vorbei",
-  "{0} times t100 is {1} min: {2}": "das {0}-fache von t100 ist {1} min: {2}",
+  "{0} times t100 is {1} min: {2}": "das {0}-Fache von t100 ist {1} min: {2}",
   "it is over": "das ist vorbei",
   "it is not over": "das ist nicht vorbei",
   "whether it is over cannot be told yet, {0}": "ob das vorbei ist, lässt sich noch nicht sagen, {0}",
@@ -241,9 +241,9 @@ export const increment: Readonly<Record<string, string>> = {
     "die Ablesungen weichen im Mittel um {0} % der Primärsetzung von der Theorie ab, die das Ende also nicht vorhersagen kann: Diagramm ansehen",
   "no secondary compression is seen yet": "Sekundärsetzung ist noch nicht zu sehen",
   "{0} of a log cycle of secondary compression is seen, too little for its slope":
-    "von der Sekundärsetzung ist {0} einer Zehnerpotenz der Zeit zu sehen, zu wenig für ihre Neigung",
+    "von der Sekundärsetzung ist {0} einer Dekade der Zeit zu sehen, zu wenig für ihre Neigung",
   "{0} of a log cycle of secondary compression is seen":
-    "von der Sekundärsetzung ist {0} einer Zehnerpotenz der Zeit zu sehen",
+    "von der Sekundärsetzung ist {0} einer Dekade der Zeit zu sehen",
   "the rectangular hyperbola puts t100 at {0} min": "nach der rechtwinkligen Hyperbel liegt t100 bei {0} min",
   "the rectangular hyperbola puts t100 at {0} min, outside that range: look at the plot":
     "nach der rechtwinkligen Hyperbel liegt t100 bei {0} min, außerhalb dieses Bereichs: Diagramm ansehen",

@@ -66,7 +66,7 @@ export const news: Readonly<Record<string, string>> = {
   "Values of a register of rings, frames, dials and balances say from which register they came, and on which day.":
     "Werte aus einem Verzeichnis von Ringen, Rahmen, Messuhren und Waagen sagen, aus welchem Verzeichnis und von welchem Tag sie sind.",
   "The method of the preconsolidation stress is chosen; values may be adopted with reason, initials and day, beside what the constructions give, and what follows goes on with them.":
-    "Das Verfahren der Vorbelastungsspannung wird gewählt; Werte lassen sich mit Grund, Kürzel und Tag neben denen der Konstruktionen festlegen, und das Weitere rechnet mit ihnen.",
+    "Das Verfahren der Vorbelastungsspannung wird gewählt; Werte lassen sich mit Grund, Kürzel und Tag neben denen der Konstruktionen einsetzen, und das Weitere rechnet mit ihnen.",
   "Design values stand beside the form: at the in-situ stress and over an increase of stress.":
     "Neben dem Formular stehen Kennwerte: bei der In-situ-Spannung und über einen Spannungszuwachs.",
   "The apparatus deflection deducted at a load is that of the table less that at the seating stress, under which the zero reading was taken.":
@@ -74,7 +74,7 @@ export const news: Readonly<Record<string, string>> = {
   "cv is worked out with the height at 50 % of consolidation of its own construction, and no longer with the mean of the heights at the ends of the load.":
     "cv wird mit der Höhe bei 50 % Konsolidation der eigenen Konstruktion berechnet und nicht mehr mit dem Mittel der Höhen zu Beginn und Ende der Laststufe.",
   "cv, k and C alpha are given only for loads that consolidate: not for unloading, for wetting, or for a load under which the specimen swelled.":
-    "cv, k und C alpha gibt es nur für Laststufen, die konsolidieren: nicht für Entlastung, Wässern oder eine Laststufe, unter der die Probe quoll.",
+    "cv, k und C alpha gibt es nur für Laststufen, die konsolidieren: nicht für Entlastung, Wässern oder eine Laststufe, unter der der Probekörper schwoll.",
   "Pacheco Silva's construction begins at the initial void ratio; the field curve says which branch its Cr came from.":
     "Die Konstruktion nach Pacheco Silva beginnt bei der Anfangsporenzahl; die Feldkurve sagt, von welchem Ast ihr Cr stammt.",
   "The constructions are aided or drawn, as the test or a load has it; readings of 0 count, as of a transducer that is zeroed for each load.":

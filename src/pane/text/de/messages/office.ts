@@ -82,7 +82,7 @@ export const office: Readonly<Record<string, string>> = {
   "it gives no reason: save the workbook, open it again, and try again":
     "ein Grund wird nicht genannt: die Arbeitsmappe speichern, wieder öffnen und noch einmal versuchen",
   "the add-in was renewed: close Excel, open it again, and try again":
-    "das Add-in wurde erneuert: Excel schließen, wieder öffnen und noch einmal versuchen",
+    "das Add-In wurde erneuert: Excel schließen, wieder öffnen und noch einmal versuchen",
   "the workbook is not the active one: click into it, and try again":
     "die Arbeitsmappe ist nicht die aktive: hineinklicken und noch einmal versuchen",
   "Excel does not accept a value or a name in it: look whether a name or a cell was changed by hand, and try again":

@@ -58,7 +58,7 @@ export const record: Readonly<Record<string, string>> = {
   "there is no row with both a time and a reading: select the column of times and that of readings":
     "es gibt keine Zeile mit Zeit und Ablesung: die Spalte der Zeiten und die der Ablesungen auswählen",
   'the sheet "{0}" has no cells named {1}: name them in the sheet check':
-    "das Blatt „{0}“ hat keine Zellen mit den Namen {1}: in der Prüfung des Blatts benennen",
+    "das Blatt „{0}“ hat keine Zellen mit den Namen {1}: in der Blattprüfung benennen",
   'the sheet "{0}" has no load with readings to draw': "das Blatt „{0}“ hat keine Laststufe mit Ablesungen zu zeichnen",
 
   // The calculation book.
@@ -114,7 +114,7 @@ export const record: Readonly<Record<string, string>> = {
     "{0} ist „{1}“ und die von {2} ist „{3}“: eine AGS4-Datei hat ein Projekt",
   "it is of the same specimen as {0}: correct {1}, or leave one of the two out":
     "es ist derselbe Probekörper wie {0}: {1} berichtigen oder einen der beiden weglassen",
-  "adopted value ({0})": "festgelegter Wert ({0})",
+  "adopted value ({0})": "eingesetzter Wert ({0})",
   "no reason given": "ohne Begründung",
   "{0}; the construction gave {1}": "{0}; die Konstruktion ergab {1}",
 };

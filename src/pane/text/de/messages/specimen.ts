@@ -16,7 +16,7 @@ export const specimen: Readonly<Record<string, string>> = {
   "the specific gravity": "die Korndichte (Gs)",
   "the water density": "die Dichte des Wassers",
   "the height": "die Höhe",
-  "the height of solids": "die Feststoffhöhe",
+  "the height of solids": "die Höhe der Festmasse",
   "the initial void ratio": "die Anfangsporenzahl",
   "the water content": "der Wassergehalt",
   "the void ratio": "die Porenzahl",
@@ -49,7 +49,7 @@ export const specimen: Readonly<Record<string, string>> = {
   "the water density is {0}: enter it in g/cm3 (1.000 for fresh water, about 1.02 for sea water)":
     "die Dichte des Wassers ist {0}: in g/cm3 eingeben (1,000 für Süßwasser, etwa 1,02 für Meerwasser)",
   "the height ({0}) is not above the height of solids ({1}), which leaves no voids: check both, and that they are in one unit":
-    "die Höhe ({0}) ist nicht größer als die Feststoffhöhe ({1}), es bleiben keine Poren: beide prüfen, auch auf dieselbe Einheit",
+    "die Höhe ({0}) ist nicht größer als die Höhe der Festmasse ({1}), es bleiben keine Poren: beide prüfen, auch auf dieselbe Einheit",
   "the strain is {0}: enter it as a ratio, 0.05 for 5 %, compression positive":
     "die Stauchung ist {0}: als Verhältnis eingeben, 0,05 für 5 %, Stauchung positiv",
   "a strain of {0} from a void ratio of {1} leaves no voids: check both (the strain is a ratio, 0.05 for 5 %)":
@@ -59,7 +59,7 @@ export const specimen: Readonly<Record<string, string>> = {
   "{0} ({1}) is {2} {3} ({4}): check the two weighings, they may be swapped":
     "{0} ({1}): {2} {3} ({4}); beide Wägungen prüfen, vielleicht sind sie vertauscht",
   "{0} ({1}) is not above the height of solids ({2}) that the dry mass, the specific gravity and the diameter give: check {3}, the diameter, the masses and the length unit":
-    "{0} ({1}) ist nicht größer als die Feststoffhöhe ({2}) aus Trockenmasse, Korndichte und Durchmesser: {3}, Durchmesser, Massen und Längeneinheit prüfen",
+    "{0} ({1}) ist nicht größer als die Höhe der Festmasse ({2}) aus Trockenmasse, Korndichte und Durchmesser: {3}, Durchmesser, Massen und Längeneinheit prüfen",
   "S0 is {0}, more water than the voids hold: check the height, the masses and the specific gravity":
     "S0 ist {0}, mehr Wasser, als in die Poren passt: Höhe, Massen und Korndichte prüfen",
   "S0 is {0}: not saturated as placed, so cv is not valid unless water filled it later; check the height and the masses":

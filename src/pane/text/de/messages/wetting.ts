@@ -46,10 +46,9 @@ export const wetting: Readonly<Record<string, string>> = {
   Wetting: "Wässern",
   "wetting against time": "Wässern über der Zeit",
   "rate at the end": "Rate am Ende",
-  "Rate at the end: swell of {0} % per log cycle of time.":
-    "Rate am Ende: Schwellen um {0} % je logarithmischer Dekade der Zeit.",
+  "Rate at the end: swell of {0} % per log cycle of time.": "Rate am Ende: Schwellen um {0} % je Dekade der Zeit.",
   "Rate at the end: compression of {0} % per log cycle of time.":
-    "Rate am Ende: Stauchung um {0} % je logarithmischer Dekade der Zeit.",
+    "Rate am Ende: Stauchung um {0} % je Dekade der Zeit.",
   // Report.
   "Wetted under": "Gewässert unter",
   "Strain on wetting": "Stauchung beim Wässern",

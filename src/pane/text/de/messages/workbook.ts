@@ -15,7 +15,7 @@ export const workbook: Readonly<Record<string, string>> = {
   'The sheet "{0}" could not be made and nothing was changed: {1}.':
     "Das Blatt „{0}“ konnte nicht erstellt werden, und nichts wurde geändert: {1}.",
   'The sheet "{0}" could not be written: it is protected, and row {1} of "{2}" is none of its inputs. Nothing was written: lift the protection (Data sheet, Sheet check), and try again.':
-    "Das Blatt „{0}“ konnte nicht beschrieben werden: Es ist geschützt, und Zeile {1} von „{2}“ ist keine seiner Eingaben. Nichts wurde geschrieben: den Schutz aufheben (Datenblatt, Blatt prüfen) und noch einmal versuchen.",
+    "Das Blatt „{0}“ konnte nicht beschrieben werden: Es ist geschützt, und Zeile {1} von „{2}“ ist keine seiner Eingaben. Nichts wurde geschrieben: den Schutz aufheben (Datenblatt, Blattprüfung) und noch einmal versuchen.",
   'The sheet "{0}" could not be written': "Das Blatt „{0}“ konnte nicht beschrieben werden",
   "{0} could not be named": "{0} konnte nicht benannt werden",
   '"{0}" is no address of cells.': "„{0}“ ist keine Adresse von Zellen.",
@@ -107,7 +107,7 @@ export const workbook: Readonly<Record<string, string>> = {
   "cell {0}: {1}": "Zelle {0}: {1}",
   'There is no sheet called "{0}" in this workbook.': "In dieser Arbeitsmappe gibt es kein Blatt namens „{0}“.",
   'The sheet "{0}" is hidden by a macro or another add-in, and only these can show it: ask whoever made the workbook.':
-    "Das Blatt „{0}“ ist von einem Makro oder einem anderen Add-in ausgeblendet, und nur diese können es einblenden: fragen, wer die Arbeitsmappe erstellt hat.",
+    "Das Blatt „{0}“ ist von einem Makro oder einem anderen Add-In ausgeblendet, und nur diese können es einblenden: fragen, wer die Arbeitsmappe erstellt hat.",
   'The sheet "{0}" is hidden: show it (right click on a sheet\'s tab, Unhide), and try again.':
     "Das Blatt „{0}“ ist ausgeblendet: einblenden (rechts auf den Reiter eines Blatts klicken, Einblenden) und noch einmal versuchen.",
   "no sheet has such a cell": "eine solche Zelle hat kein Blatt",

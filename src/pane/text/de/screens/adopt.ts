@@ -7,7 +7,7 @@ export const adopt = {
     compression_index: "Kompressionsbeiwert Cc",
     recompression_index: "Wiederbelastungsbeiwert Cr",
     swelling_index: "Schwellbeiwert Cs",
-    c_alpha_chosen: "Cα, Stauchung je Zehnerpotenz",
+    c_alpha_chosen: "Cα, Stauchung je Dekade",
     cv_recompression: "cv, Wiederbelastung",
     cv_virgin: "cv, Erstbelastung",
     cv_another: "cv, anderer Bereich",

@@ -4,7 +4,7 @@ export const bench = {
     "Begleitet eine Laststufe, solange sie steht: was abzulesen ist, was die Ablesungen bisher sagen und ob die nächste Last aufgebracht werden darf.",
   reading: "Das Datenblatt wird gelesen…",
   emptyTitle: "In dieser Arbeitsmappe ist kein Datenblatt",
-  empty: "Auf der Seite „Datenblatt“ eines einfügen: Seine Laststufen und Zeiten sind hier der Ableseplan.",
+  empty: "In der Ansicht „Datenblatt“ eines einfügen: Seine Laststufen und Zeiten sind hier der Ableseplan.",
   again: "Neu lesen",
   noLoads:
     "Noch keine Laststufe hat eine Spannung. Die Spannungen in die Lasttabelle eintragen; dann kann hier abgelesen werden.",
@@ -72,7 +72,7 @@ export const bench = {
   noAdvice: "Die bisher gelesenen Laststufen werfen keine Frage auf, die eine weitere Laststufe beantworten könnte.",
   mass: "Masse auf dem Gehänge",
   cap: "Masse von Kopfplatte und Kugel, kg",
-  capHint: "Was neben dem Hebel auf der Probe liegt; leer: nicht mitgerechnet.",
+  capHint: "Was neben dem Hebel auf dem Probekörper liegt; leer: nicht mitgerechnet.",
   massNow: (stress: string, mass: string) => `${stress}: ${mass} kg`,
   massNext: (load: number, stress: string, mass: string, more: string) =>
     `Laststufe ${load}, ${stress}: ${mass} kg, ${more}`,
@@ -83,7 +83,7 @@ export const bench = {
   frameMassesHint: "Jedes vorhandene Stück, etwa 10 5 2x2 1 0,5",
   notMasses: "Massen in kg mit Leerzeichen dazwischen eingeben; 2x5 für zwei zu 5 kg",
   fromRegister: "Massen des Verzeichnisses nehmen",
-  noMassesRegistered: "Kein Verzeichnis dieser Arbeitsmappe hat eine Zeile der Art „mass“.",
+  noMassesRegistered: "Kein Verzeichnis dieser Arbeitsmappe hat eine Zeile der Art „Gehängemasse“ (englisch „mass“).",
   massesRegistered: (count: number) =>
     count === 1 ? "Eine Masse ist übernommen." : `${count} Massen sind übernommen.`,
   hanging: "Diese hängen jetzt, kg",

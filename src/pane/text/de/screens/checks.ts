@@ -8,7 +8,7 @@ export const checks: Catalogue["checks"] = {
     `Auch ${others.map((one) => `„${one}“`).join(", ")} führt Grenzwerte und wird nicht gelesen: Gelesen wird „${read}“`,
   emptyTitle: "Kein Datenblatt in dieser Arbeitsmappe",
   empty:
-    "Auf der Seite „Datenblatt“ eines einfügen, oder die Zellen des eigenen benennen; dann können die Fragen gestellt werden.",
+    "In der Ansicht „Datenblatt“ eines einfügen, oder die Zellen des eigenen benennen; dann können die Fragen gestellt werden.",
   reading: "Es wird gefragt…",
   again: "Noch einmal versuchen",
   passed: (passed: number, asked: number, all: number) =>

@@ -48,8 +48,8 @@ export const next = {
   follow: (count: number) =>
     count === 1 ? "1 Ergebnis folgt, wenn dies getan ist." : `${count} Ergebnisse folgen, wenn dies getan ist.`,
   noConstruction: (load: number, method: string, reason: string) => `Laststufe ${load}, ${method}: ${reason}`,
-  methods: { "log time": "log. Zeit", "root time": "Wurzel der Zeit" },
-  unsignedPick: (row: number, load: string) => `Handwert in Zeile ${row}${load}: Begründung oder Kürzel fehlt`,
+  methods: { "log time": "log t", "root time": "Wurzel t" },
+  unsignedPick: (row: number, load: string) => `Festlegung in Zeile ${row}${load}: Begründung oder Kürzel fehlt`,
   ofCurve: ", die Druck-Setzungs-Kurve",
   ofLoad: (load: number) => `, Laststufe ${load}`,
   noReport: "In der Arbeitsmappe ist noch kein Bericht über diesen Versuch.",

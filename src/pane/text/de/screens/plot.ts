@@ -14,10 +14,10 @@ export const plot = {
   },
   readingSheet: "Das Datenblatt wird gelesen…",
   noSheetTitle: "In dieser Arbeitsmappe ist kein Datenblatt",
-  noSheet: "Eines auf der Seite „Datenblatt“ einfügen oder einen markierten Bereich zeichnen.",
+  noSheet: "Eines in der Ansicht „Datenblatt“ einfügen oder einen markierten Bereich zeichnen.",
   nothingTitle: "Noch nichts zu zeichnen.",
   noReadingsTitle: "Keine Laststufe hat Ablesungen.",
-  noReadings: "Zeiten und Ablesungen im Datenblatt eingeben oder auf der Seite „Ablesungen“ einlesen.",
+  noReadings: "Zeiten und Ablesungen im Datenblatt eingeben oder in der Ansicht „Ablesungen“ einlesen.",
   curveIn: "Werte",
   pointsAt: "Punkte aus",
   points: { end: "Ende der Laststufe", d100: "d100" },
@@ -31,7 +31,7 @@ export const plot = {
   loadName: (load: number, stress: string) => `Laststufe ${load}${stress && `, ${stress}`}`,
   unloadingLoad: (load: string) => `${load}, Entlastung`,
   small: (ends: readonly string[], axis: "log" | "root") =>
-    `${axis === "log" ? "Log der Zeit" : "Wurzel der Zeit"}${ends.length === 2 ? `, ${ends[0]} bis ${ends[1]} ${axis === "log" ? "min" : "√min"}` : ""}; Ablesungen wachsen nach unten, jede Laststufe in eigenem Maßstab. Eine Laststufe wählen, um ihr Diagramm zu sehen.`,
+    `${axis === "log" ? "Log t" : "Wurzel t"}${ends.length === 2 ? `, ${ends[0]} bis ${ends[1]} ${axis === "log" ? "min" : "√min"}` : ""}; Ablesungen wachsen nach unten, jede Laststufe in eigenem Maßstab. Eine Laststufe wählen, um ihr Diagramm zu sehen.`,
   remarks: "Bemerkungen",
   picks: "Von Hand gewählt",
   pick: (name: string, value: string, reason: string | undefined, by: string | undefined) =>
@@ -84,8 +84,8 @@ export const plot = {
   from: (sheet: string, address: string, begins: string) => `${sheet}, ${address}; Reihe 1 ist ${begins}`,
   against: "Was zu zeichnen ist",
   plots: {
-    log: "Log der Zeit",
-    root: "Wurzel der Zeit",
+    log: "Log t",
+    root: "Wurzel t",
     e: "Porenzahl",
     strain: "Stauchung",
   },

@@ -39,7 +39,7 @@ export const readings = {
   choose: "auswählen…",
   notSaid: "Die Datei sagt es nicht",
   delimiter: "Spalten sind getrennt durch",
-  delimiters: { ",": "Komma", ";": "Strichpunkt", "\t": "Tabulator" },
+  delimiters: { ",": "Komma", ";": "Semikolon", "\t": "Tabulator" },
   decimal: "Dezimalzeichen",
   decimals: { ".": "Punkt", ",": "Komma" },
   firstLine: "Ablesungen beginnen in Zeile",
@@ -70,7 +70,7 @@ export const readings = {
   loadKind: "Die Lastspalte enthält",
   loadKinds: { stress: "Spannung", force: "Kraft", number: "Nummer der Laststufe" },
   loadUnit: "Last in",
-  lever: "Hebelübersetzung",
+  lever: "Hebelverhältnis",
   temperature: "Temperatur",
   celsius: "Grad Celsius",
   leverHint: "1, wo die Kraft am Probekörper wirkt",
@@ -109,9 +109,9 @@ export const readings = {
   zeroShown: (rule: string, loads: number, of: number) =>
     of === 0
       ? "Die ersten Ablesungen zeigen nicht, wann die Lasten aufgebracht wurden: die ersten Minuten der Kurven ansehen."
-      : `„${rule}“: bei ${loads} von ${of} Laststufen liegen die ersten Ablesungen dann am geradesten über der Wurzel der Zeit.`,
+      : `„${rule}“: bei ${loads} von ${of} Laststufen liegen die ersten Ablesungen dann am geradesten über Wurzel t.`,
   thinning: "Zeilen für das Blatt",
-  thinnings: { even: "etwa 20 je Zehnerpotenz", hand: "Zeiten wie von Hand", all: "alle, die passen" },
+  thinnings: { even: "etwa 20 je Dekade", hand: "Zeiten wie von Hand", all: "alle, die passen" },
   tooMany: (found: number, most: number) =>
     `So gesucht zerfällt die Datei in ${whole(found)} Abschnitte. Mehr als ${most} können keine Laststufen sein: die Spalte zählt vielleicht Zeilen oder Messfolgen. Die Datei ist als ein Abschnitt gezeigt: hier einen anderen Weg oder oben eine andere Lastspalte wählen, oder von Hand teilen.`,
   whichLoad: "Laststufe auf dem Blatt",

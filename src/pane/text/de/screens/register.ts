@@ -1,7 +1,7 @@
 export const register = {
   heading: "Geräteverzeichnis",
   purpose:
-    "Ringe, Rahmen, Messuhren, Waagen und Verformungssätze mit ihren Werten und den Tagen ihrer Kalibrierung, auf einem Blatt dieser Arbeitsmappe oder in einer Datei des Hauses.",
+    "Ringe, Rahmen, Messuhren, Waagen und Verformungssätze mit ihren Werten und den Tagen ihrer Kalibrierung, auf einem Blatt dieser Arbeitsmappe oder in einer Datei des Büros.",
   open: "Ins Verzeichnis sehen",
   mode: "Werte des Verzeichnisses stehen auf diesem Blatt",
   modes: { frozen: "fest, mit dem Tag", live: "als lebende Formeln" },

@@ -17,7 +17,7 @@ export const results = {
     compression_index: "Kompressionsbeiwert Cc",
     recompression_index: "Wiederbelastungsbeiwert Cr",
     swelling_index: "Schwellbeiwert Cs",
-    c_alpha_chosen: "Cα, Stauchung je Zehnerpotenz",
+    c_alpha_chosen: "Cα, Stauchung je Dekade",
     c_alpha_ratio: "Cα / Cc",
     cv_recompression: "cv, Wiederbelastung",
     cv_virgin: "cv, Erstbelastung",

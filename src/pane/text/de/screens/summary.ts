@@ -13,7 +13,7 @@ export const summary = {
   charts: "Diagramme einfügen",
   chartsHint:
     "Spannungen über der Tiefe; Druck-Setzungs-Kurven in Porenzahl, Stauchung, e/e0 und Porenindex, und cv, übereinander; Cc über w0 und Fließgrenze, auf einem neuen Blatt.",
-  files: "Proben aus Dateien hinzufügen…",
+  files: "Probekörper aus Dateien hinzufügen…",
   filesHint:
     "Jede .xlsx wird über ihre Namen gelesen und nicht eingefügt. Ihre Werte kommen als feste Zahlen hinein, mit Datei, Tag und SHA-256 der Datei.",
   reading: "Die Datenblätter werden gelesen…",
@@ -47,7 +47,7 @@ export const summary = {
   unread: (sheets: readonly string[]) =>
     `Nicht gelesen, weil sie keinen der Namen des Datenblatts haben: ${sheets.map((sheet) => `„${sheet}“`).join(", ")}.`,
   twins: (pairs: readonly (readonly [string, string])[]) =>
-    `Von derselben Probe: ${pairs.map((pair) => [...pair].map((sheet) => `„${sheet}“`).join(" und ")).join("; ")}. Nachsehen, ob eines davon eine Kopie ist.`,
+    `Von demselben Probekörper: ${pairs.map((pair) => [...pair].map((sheet) => `„${sheet}“`).join(" und ")).join("; ")}. Nachsehen, ob eines davon eine Kopie ist.`,
   skipped: (file: string, why: string) => `„${file}“ wurde übergangen. ${why}`,
   noDataSheet: "Die Datei hat kein Datenblatt: Keines ihrer Blätter hat die Namen.",
   noResults: "Die Datei zeigt keine Ergebnisse: In Excel mit dem Add-In öffnen, speichern und neu wählen.",

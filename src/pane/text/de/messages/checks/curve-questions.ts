@@ -58,22 +58,22 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "the load was changed before primary was over": "die Last wurde gewechselt, bevor die Primärkonsolidation vorbei war",
   "the load was changed too early to show its tail": "die Last wurde zu früh gewechselt, um den Kriechast zu zeigen",
   "Is the tail long enough for the coefficient of secondary compression?":
-    "Ist der Kriechast lang genug für den Beiwert der Sekundärsetzung?",
+    "Ist der Kriechast lang genug für den Sekundärkonsolidationsbeiwert?",
   "the loads stay to the end of primary ({0}): no C alpha is given, and no tail is due":
     "die Laststufen dauern bis zum Ende der Primärkonsolidation ({0}): C alpha wird nicht angegeben, und ein Kriechast wird nicht verlangt",
-  "the tail beyond t100, in log cycles": "Kriechast nach t100, in Zehnerpotenzen der Zeit",
+  "the tail beyond t100, in log cycles": "Kriechast nach t100, in Dekaden der Zeit",
   "do not rely on C alpha of this load": "nicht auf C alpha dieser Laststufe verlassen",
-  "Do log time and root time agree on {0}?": "Stimmen log. Zeit und Wurzel der Zeit bei {0} überein?",
-  "{0} by log time": "{0} nach log. Zeit",
-  "{0} by root time": "{0} nach Wurzel der Zeit",
+  "Do log time and root time agree on {0}?": "Stimmen log t und Wurzel t bei {0} überein?",
+  "{0} by log time": "{0} nach log t",
+  "{0} by root time": "{0} nach Wurzel t",
   "look at both plots": "beide Diagramme ansehen",
-  "Do log time and root time agree on cv?": "Stimmen log. Zeit und Wurzel der Zeit bei cv überein?",
+  "Do log time and root time agree on cv?": "Stimmen log t und Wurzel t bei cv überein?",
   "{0}; root time is usually the higher (Sridharan et al. 1987; Al-Zoubi 2008, from their abstracts)":
-    "{0}; Wurzel der Zeit ist meist höher (Sridharan et al. 1987; Al-Zoubi 2008, aus den Kurzfassungen)",
+    "{0}; Wurzel t ist meist höher (Sridharan et al. 1987; Al-Zoubi 2008, aus den Kurzfassungen)",
   "the greater over the lesser cv": "das größere durch das kleinere cv",
   "rely on neither without looking at the plots": "auf keines verlassen, ohne die Diagramme anzusehen",
-  "cv by root time": "cv nach Wurzel der Zeit",
-  "cv by log time": "cv nach log. Zeit",
+  "cv by root time": "cv nach Wurzel t",
+  "cv by log time": "cv nach log t",
   "Does cv change gradually from load to load of first loading?":
     "Ändert sich cv von Laststufe zu Laststufe der Erstbelastung allmählich?",
   "cv over that of the load before, or the reverse": "cv durch das der Laststufe davor, oder umgekehrt",
@@ -136,9 +136,9 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   indices: "Beiwerte",
   "Is the compression index that of a soil?": "Ist der Kompressionsbeiwert der eines Bodens?",
   "compression index Cc": "Kompressionsbeiwert Cc",
-  "check the void ratios, and that it is per log cycle": "die Porenzahlen prüfen, und dass er je Zehnerpotenz gilt",
+  "check the void ratios, and that it is per log cycle": "die Porenzahlen prüfen, und dass er je Dekade gilt",
   "compression ratio CR": "Kompressionsverhältnis CR",
-  "check the strains, and that it is per log cycle": "die Stauchungen prüfen, und dass es je Zehnerpotenz gilt",
+  "check the strains, and that it is per log cycle": "die Stauchungen prüfen, und dass es je Dekade gilt",
   "it needs void ratios, or the whole specimen": "es braucht Porenzahlen oder den ganzen Probekörper",
   "Is secondary compression in proportion to the slope of the curve under the same load?":
     "Passt die Sekundärsetzung zur Neigung der Kurve unter derselben Last?",
@@ -159,7 +159,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "strain at the in-situ stress": "Stauchung bei der In-situ-Spannung",
   "change of void ratio over e0": "Änderung der Porenzahl durch e0",
   "Is the overconsolidation ratio possible, and does it rest on an in-situ stress?":
-    "Ist das Überkonsolidierungsverhältnis möglich, und ruht es auf einer In-situ-Spannung?",
+    "Ist der Überkonsolidierungsgrad möglich, und ruht er auf einer In-situ-Spannung?",
   "an OCR of {0} stands on the sheet without an in-situ stress: fill in {1}":
     "ein OCR von {0} steht auf dem Blatt ohne In-situ-Spannung: {1} ausfüllen",
   OCR: "OCR",

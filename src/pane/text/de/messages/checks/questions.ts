@@ -67,7 +67,7 @@ export const questions: Readonly<Record<string, string>> = {
   "Is the specimen of a size and shape that the standards allow?":
     "Hat der Probekörper Maße und Form, die die Normen zulassen?",
   "ASTM D2435 and ISO 17892-5: height 12 mm; BS 1377-5: 18 mm, where the sheet names it; diameter 2.5 times the height in all (BS 1377-5 says it as a height of 0.4 diameters); from memory: check the edition that applies":
-    "ASTM D2435 und ISO 17892-5: Höhe 12 mm; BS 1377-5: 18 mm, wo das Blatt sie nennt; Durchmesser das 2,5-fache der Höhe in allen (BS 1377-5 sagt es als Höhe von 0,4 Durchmessern); aus dem Gedächtnis: die geltende Ausgabe prüfen",
+    "ASTM D2435 und ISO 17892-5: Höhe 12 mm; BS 1377-5: 18 mm, wo das Blatt sie nennt; Durchmesser das 2,5-Fache der Höhe in allen (BS 1377-5 sagt es als Höhe von 0,4 Durchmessern); aus dem Gedächtnis: die geltende Ausgabe prüfen",
   "check it against the standard that you report to": "an der Norm prüfen, nach der berichtet wird",
   "diameter over height": "Durchmesser durch Höhe",
   diameter: "Durchmesser",

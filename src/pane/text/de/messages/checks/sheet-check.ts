@@ -53,7 +53,7 @@ export const sheetCheck: Readonly<Record<string, string>> = {
     "{0} Ergebnisse zeigen #NAME?: Die Funktionen des Add-ins waren beim Öffnen des Blatts nicht da, oder ein Name fehlt. Fehlende Namen anheften, dann die Formeln neu eingeben.",
   "Since data sheet {0}: {1}": "Seit Datenblatt {0}: {1}",
   "The sheet is of version {0}, and this add-in knows {1}: what is newer is not read. Update the add-in.":
-    "Das Blatt hat die Version {0}, und dieses Add-in kennt {1}: Neueres wird nicht gelesen. Das Add-in aktualisieren.",
+    "Das Blatt hat die Version {0}, und dieses Add-In kennt {1}: Neueres wird nicht gelesen. Das Add-In aktualisieren.",
   "{0} is a list: select its cells in one column, or in one row if the table lies on its side.":
     "{0} ist eine Liste: ihre Zellen in einer Spalte auswählen, oder in einer Zeile, wenn die Tabelle auf der Seite liegt.",
   "{0} is one cell, and {1} holds {2} values: select one cell.":

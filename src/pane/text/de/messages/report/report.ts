@@ -17,7 +17,7 @@ export const report: Readonly<Record<string, string>> = {
   value: "Wert",
   from: "von",
   to: "bis",
-  "In-situ stress": "Spannung in situ",
+  "In-situ stress": "In-situ-Spannung",
   "Preconsolidation stress": "Vorbelastungsspannung",
   "  as worked out": "  wie berechnet",
   "  adopted; constructed": "  eingesetzt; konstruiert",
