@@ -2,11 +2,10 @@
 import type { ConstructionLine } from "../reduction/construction";
 import { joined, say, verbatim, type Message } from "../reduction/message";
 import { LANGUAGE_TAGS } from "../record/cell-rows";
-import { englishWord } from "../record/cells";
 import { told } from "../record/told";
 import { firstOf, nth } from "../reduction/numeric/lists";
 import { badInput, type Outcome, type Refusal } from "../reduction/outcome";
-import { asText, CellError, isNoWord, languageAsked, toChoice } from "./cells";
+import { asText, CellError, isNoWord, languageAsked, means, toChoice } from "./cells";
 
 /** One line of a spilled answer: its label (also the word for `item`), value, and unit or basis. */
 export interface Item {
@@ -51,13 +50,10 @@ export const remarksOf = <T>(outcome: Outcome<T>): readonly Message[] => (outcom
 const textIn = (text: string | Message, language: string): string =>
   told(typeof text === "object" ? text : say([text]), language);
 
-/** Whether the item is this English word, or that of another language for it. */
-export const asksFor = (item: unknown, word: string): boolean => englishWord(asText(item)).toLowerCase() === word;
+/** Whether the whole table is asked for: there is no item, or it names a language. "Deutsch" is the German word for "English". */
+export const isTable = (item: unknown): boolean => isNoWord(item) || means(item, "english");
 
-/** Whether the whole table is asked for: there is no item, or it names a language. */
-export const isTable = (item: unknown): boolean => isNoWord(item) || asksFor(item, "english");
-
-/** The label that the item is in another language, as the whole table in that language shows it. */
+/** The label of which the item is the text in some language, as the whole table in that language shows it. */
 const labelElsewhere = (labels: readonly string[], item: unknown): string | undefined =>
   labels.find((label) => LANGUAGE_TAGS.some((tag) => textIn(label, tag).toLowerCase() === asText(item).toLowerCase()));
 
@@ -116,6 +112,6 @@ export function toldOrThrown(
     const reason = told(error.reason, languageAsked(item, refusal));
     return isTable(item)
       ? [...rows, "remark"].map((label) => [textIn(label, languageAsked(item)), label === "remark" ? reason : "", ""])
-      : [[asksFor(item, "remark") ? reason : ""]];
+      : [[means(item, "remark") ? reason : ""]];
   }
 }

@@ -185,6 +185,9 @@ export function toChoice<T extends string>(argument: unknown, name: Message, cho
 /** What an argument holds, as a text. */
 export const asText = (argument: unknown): string => String(single(argument)).trim();
 
+/** Whether an argument is this English word in any case, or the word of another language for it. */
+export const means = (argument: unknown, word: string): boolean => englishWord(asText(argument)).toLowerCase() === word;
+
 /** The tag of the language of the words that a formula asks with: of the first word that is not English, otherwise "en". */
 export const languageAsked = (...words: readonly unknown[]): string =>
   words.map((word) => languageOfWord(asText(word))).find(Boolean) ?? "en";

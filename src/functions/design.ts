@@ -6,15 +6,15 @@ import type { Index } from "../reduction/curve/indices";
 import { intrinsic } from "../reduction/curve/intrinsic";
 import { kindSeen, testCurve } from "../reduction/curve/shape/points";
 import { say } from "../reduction/message";
-import { englishWord } from "../record/cells";
 import { told } from "../record/told";
 import { badInput, given, then, type Outcome } from "../reduction/outcome";
 import { settlement } from "../reduction/settlement";
 import { convert } from "../reduction/units";
-import { answer, asksFor, isTable, itemOf, line, remarksOf, toldOrThrown, valueOf, type Item } from "./answer";
+import { answer, isTable, itemOf, line, remarksOf, toldOrThrown, valueOf, type Item } from "./answer";
 import {
   isNoWord,
   isOmitted,
+  means,
   languageAsked,
   toCellOrWord,
   toChoice,
@@ -196,7 +196,7 @@ export function DESIGN_PARAMETERS(
 /** A preconsolidation stress; `constructed` if it is left out, and a refusal if the cell says that there is none. */
 function toPreconsolidation(cell: unknown, constructed: () => Outcome<number>): Outcome<number> {
   if (isNoWord(cell)) return constructed();
-  if (englishWord(String(cell)).toLowerCase() === "none") return badInput(say`there is no preconsolidation stress`);
+  if (means(cell, "none")) return badInput(say`there is no preconsolidation stress`);
   return given(toPositive(cell, say`the preconsolidation stress`));
 }
 
@@ -211,7 +211,7 @@ function designTable(
   const { eInSitu, eFinal, mv, M, CR, RR, SR, modulusNumber, beyond } = valueOf(outcome);
   // The table and its remark are refused if the in-situ or the final stress lies beyond the curve; an item that does
   // not need that stress is given.
-  if (beyond && (isTable(item) || asksFor(item, "remark"))) valueOf(beyond);
+  if (beyond && (isTable(item) || means(item, "remark"))) valueOf(beyond);
   const perKilopascal = then(mv, (value) => given(value / convert(1, "stress", unit, "kPa")));
   const ratio = (label: string, index: Outcome<Index>): Item =>
     itemOf(
