@@ -31,8 +31,9 @@ const METHODS = {
 const REACH = 4;
 
 /**
- * A result this many times outside the range is remarked: by Casagrande's construction none of 1600 made curves of 27
- * kinds, by Pacheco Silva's most curves whose recompression is steep.
+ * A result gets a remark if it lies above the upper end of the range times this factor, or below the lower end over it.
+ * Of 1600 made curves of 27 kinds Casagrande's construction gives none such, and Pacheco Silva's gives one for most curves with a
+ * steep recompression.
  */
 const OUTSIDE = 1.05;
 

@@ -79,7 +79,10 @@ const DAYS_LAST = 4;
  * seconds, which a sheet takes for hours and minutes: 0:30 becomes 0.0208 of a day.
  */
 const CLOCK_FIRST = 0.03;
-/** Steps of 0.05 s of a logger may be whole minutes of a day as well: 0.25 s is 6/1440 min. */
+/**
+ * Times that are all whole steps of 0.05 s, of which a minute has this many, are those of a logger: they may be whole minutes
+ * of a day as well, as 0.25 s, which is 6/1440 min.
+ */
 const STEPS_OF_LOGGER = 1200;
 
 /**
