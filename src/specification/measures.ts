@@ -9,8 +9,8 @@ export type UnitCell =
 
 interface MeasureSpec {
   /**
-   * The cell of the sheet that contains the unit, or a fixed unit; "" for a pure number. With `unlessOne`, the unit of the cell
-   * is that of readings typed as lengths, whose dial factor is 1; otherwise they have this unit.
+   * The cell of the sheet that contains the unit, or a fixed unit; "" for a pure number. `unlessOne` is the unit of readings
+   * whose dial factor is not 1; readings with a factor of 1 are lengths, in the unit of the cell.
    */
   readonly unit: { readonly cell: UnitCell; readonly per?: string; readonly unlessOne?: string } | string;
   /**
@@ -89,7 +89,7 @@ export function unitOf(measure: Measure): { value: string } | { formula: string 
   return { formula: `={${unit.cell}}${unit.per ? `&"${unit.per}"` : ""}` };
 }
 
-/** The unit beside a number. `inCell` gives the content of a unit cell, and of that with the dial factor. */
+/** The unit beside a number. `inCell` gives the content of a unit cell, or of the cell with the dial factor. */
 export function unitText(measure: Measure, inCell: (cell: UnitCell | typeof FACTOR) => string): string {
   const { unit } = spec(measure);
   if (typeof unit === "string") return unit;

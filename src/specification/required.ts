@@ -21,8 +21,8 @@ export interface Required {
 }
 
 /**
- * Required results that a person makes by filling in another cell, and that cell, or another one on sheets without it: a
- * mark says under which stress the specimen was inundated.
+ * Required results that follow from the mark of a person, with the cells for that mark: the first of them that the sheet has
+ * is the one to fill in. The mark of inundation stands in the row of the stress under which the specimen was inundated.
  */
 const FILLED_IN: Readonly<Record<string, readonly string[]>> = { inundation_stress: ["seating_mark", "load_mark"] };
 

@@ -154,14 +154,14 @@ export function inputChanges(target: Target, layout: Layout, seatingReading?: nu
 export type Misreading =
   /** Every deformation comes out so many times too large, or too small. */
   | { readonly what: "too large" | "too small"; readonly times: number }
-  /** Every deformation is wrong by this many readings. */
+  /** Every deformation is wrong by this length or these divisions, whichever the readings are. */
   | { readonly what: "shifted"; readonly by: number }
   /** Compression is taken for swelling, and swelling for compression. */
   | { readonly what: "turned round" };
 
 /**
- * By how much the sheet misreads the file if the cell stays as it is; undefined where that is not known: of a blank cell, of
- * one without a number, and where the file does not show the value that it needs.
+ * How the sheet misreads the file if the cell stays as it is; undefined where that is not known: for a blank cell, for one
+ * without a number, and where the file does not show which value the cell needs.
  */
 export function misreading({ name, now, wanted }: InputChange): Misreading | undefined {
   if (now === "" || wanted === "") return undefined;

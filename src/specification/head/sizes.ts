@@ -87,20 +87,20 @@ function isUnusual(one: SizeLimits): string[] {
   ];
 }
 
-/** The bulk densities in Mg/m3 of soils: peat to glacial till (common practice, no source), with room for both. */
+/** The bulk densities in Mg/m3 of soils, from peat to glacial till, with some room at both ends. Common practice, no source. */
 export const BULK = { least: 0.85, most: 2.7 } as const;
 
 /** The bulk density in Mg/m3, as weighed; an error if a number is missing. */
 const BULK_DENSITY =
   'CLAY.DENSITY({ring_and_wet_before}-{ring_mass},{diameter},{initial_height},{length_unit},"Mg/m3")';
 
-/** Where the ring has too much soil, or too little, for its size. Where the solids alone would fill it, the head says that. */
+/** The sentence on a bulk density that no soil has; "" for others, and where the solids alone would fill the ring: the head says that. */
 const LIGHT_OR_HEAVY =
   `IFERROR(IF(OR(COUNT({solids_height},{ring_and_wet_before},{initial_height})<3,{solids_height}>={initial_height},{ring_and_wet_before}<={ring_mass}),"",` +
   `IF(AND(${BULK_DENSITY}>=${BULK.least},${BULK_DENSITY}<=${BULK.most}),"",` +
   `${toldSentence(lightOrHeavy(live(`ROUND(${BULK_DENSITY},2)`), liveAt("ring_and_wet_before"), liveAt("ring_mass"), liveAt("diameter"), liveAt("initial_height")))})),"")`;
 
-/** A specimen is wider than high. */
+/** The sentence on a specimen that is not wider than high; "" for others. */
 const SWAPPED = `IF(COUNT({diameter},{initial_height})<2,"",IF({initial_height}<{diameter},"",${toldSentence(maybeSwapped(liveAt("initial_height"), liveAt("diameter")))}))`;
 
 const remark = (name: string, label: string, formula: string, note: string): Field => ({

@@ -46,7 +46,7 @@ export const noTest = (cells: Value): Message =>
 export const fewTests = (cells: Value): Message =>
   say`Check the number and its unit, unusual for an oedometer test: ${cells}.`;
 
-/** A specimen that is as high as it is wide. */
+/** A specimen that is not wider than high. */
 export const maybeSwapped = (height: Value, diameter: Value): Message =>
   say`The height, ${height}, is not less than the diameter, ${diameter}: check whether they were exchanged.`;
 
