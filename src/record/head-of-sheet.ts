@@ -98,11 +98,15 @@ class Cells {
     return { name, address: this.address(name, row) };
   }
 
-  /** A sentence about an impossible input, or about several of which one is, with the cell that it names first. */
-  impossible(sentence: Message, name: string, row?: number, ...others: readonly string[]): HeadSentence {
+  /** A sentence about an impossible input. */
+  impossible(sentence: Message, name: string, row?: number): HeadSentence {
     const cell = this.named(name, row);
-    const named = [cell, ...others.map((other) => this.named(other))];
-    return { kind: "impossible", sentence, address: cell.address, cells: named };
+    return { kind: "impossible", sentence, address: cell.address, cells: [cell] };
+  }
+
+  /** A sentence about two inputs of which one is wrong; it leads to the first of them. */
+  oneOf(kind: HeadSentence["kind"], sentence: Message, names: readonly [string, string]): HeadSentence {
+    return { kind, sentence, address: this.address(names[0]), cells: names.map((name) => this.named(name)) };
   }
 
   /** A sentence about what follows from inputs that are each possible, with the cell that it names first. */
@@ -192,7 +196,8 @@ function ofHeavier(cells: Cells, { more, less, called, orAsHeavy }: Heavier): He
   const masses = cells.numbers({ more, less });
   if (!masses || masses.more > masses.less || (orAsHeavy && masses.more === masses.less)) return [];
   const sentence = orAsHeavy ? sentences.mustBeAsHeavy : sentences.mustBeHeavier;
-  return [cells.impossible(sentence(sentences.AT_START[more], cells.at(more), called, cells.at(less)), more, 1, less)];
+  const said = sentence(sentences.AT_START[more], cells.at(more), called, cells.at(less));
+  return [cells.oneOf("impossible", said, [more, less])];
 }
 
 function ofSolids(cells: Cells): HeadSentence[] {
@@ -297,7 +302,29 @@ function notFitting<F extends Pick<Field, "name">>(
   });
 }
 
-/** The cells of the table of picks that cannot be, as numbers and as words. Sheets up to version 9 name them in their rows alone. */
+/** A sentence that lists these cells; none if there is no cell. */
+function listing(
+  kind: HeadSentence["kind"],
+  sentence: (cells: Value) => Message,
+  named: readonly NamedCell[],
+): HeadSentence[] {
+  const addresses = named.map(({ address }) => address);
+  const [address] = addresses;
+  if (address === undefined) return [];
+  return [{ kind, sentence: sentence(verbatim(addresses.join(" "))), address, cells: named }];
+}
+
+/** The cells of a row of the table of picks. */
+interface PickCells {
+  readonly load: CellValue;
+  readonly of: CellValue;
+  readonly after: CellValue;
+}
+
+/**
+ * The cells of the table of picks that cannot be used: those that need a number, and those that need a word of a list. A column
+ * names its lowest cell. Sheets up to version 9 have no sentence for them.
+ */
 function picksNotFitting(cells: Cells): readonly [numbers: NamedCell[], words: NamedCell[]] {
   if (cells.cell(UNUSUAL_REMARK) === undefined) return [[], []];
   const columns = { load: cells.column("pick_load"), of: cells.column("pick_of"), after: cells.column("pick_after") };
@@ -308,11 +335,8 @@ function picksNotFitting(cells: Cells): readonly [numbers: NamedCell[], words: N
   const isValue = (value: CellValue, of: CellValue): boolean =>
     isNumber(value) || isSame(value, AUTOMATIC) || isOfWords(of);
   const isPick = (of: CellValue, load: CellValue): boolean => {
-    const pick = pickNamed(englishWord(String(of)))?.toLowerCase() ?? "";
-    const names: readonly string[] = isSame(load, OF_CURVE)
-      ? CURVE_PICK_NAMES
-      : [...PICK_NAMES, METHOD_PICK, PROCEDURE_PICK];
-    return names.some((name) => name.toLowerCase() === pick);
+    const names: readonly string[] = isSame(load, OF_CURVE) ? CURVE_PICK_NAMES : PICK_NAMES;
+    return names.includes(pickNamed(englishWord(String(of))));
   };
   const lowest = (name: string, column: readonly CellValue[], isWrong: (row: PickCells) => boolean): NamedCell[] => {
     const row = lastRow(column, (value, index) => {
@@ -336,31 +360,18 @@ function picksNotFitting(cells: Cells): readonly [numbers: NamedCell[], words: N
   ];
 }
 
-/** The cells of a row of the table of picks. */
-interface PickCells {
-  readonly load: CellValue;
-  readonly of: CellValue;
-  readonly after: CellValue;
-}
-
 /** The entries from which no result follows, and that cannot be; a column names its lowest cell. */
 function otherEntries(cells: Cells): HeadSentence[] {
   const { dates, dateColumns, numbers, words, wordColumns } = CHECKED_ENTRIES;
   const [numbersPicked, wordsPicked] = picksNotFitting(cells);
-  const found = [
-    [sentences.enterDates, notFitting(cells, [...dates, ...dateColumns], (value) => fits(value, DATE_LIMITS))],
-    [
-      sentences.enterNumbers,
-      [...notFitting(cells, numbers, (value, field) => fits(value, limitsIn(field))), ...numbersPicked],
-    ],
-    [sentences.chooseWords, [...notFitting(cells, [...words, ...wordColumns], isOnList), ...wordsPicked]],
-  ] as const;
-  return found.flatMap(([sentence, named]): HeadSentence[] => {
-    const addresses = named.map(({ address }) => address);
-    const [address] = addresses;
-    if (address === undefined) return [];
-    return [{ kind: "entry", sentence: sentence(verbatim(addresses.join(" "))), address, cells: named }];
-  });
+  const datesAmiss = notFitting(cells, [...dates, ...dateColumns], (value) => fits(value, DATE_LIMITS));
+  const numbersAmiss = notFitting(cells, numbers, (value, field) => fits(value, limitsIn(field)));
+  const wordsAmiss = notFitting(cells, [...words, ...wordColumns], isOnList);
+  return [
+    ...listing("entry", sentences.enterDates, datesAmiss),
+    ...listing("entry", sentences.enterNumbers, [...numbersAmiss, ...numbersPicked]),
+    ...listing("entry", sentences.chooseWords, [...wordsAmiss, ...wordsPicked]),
+  ];
 }
 
 /** mm in the unit of length of the sheet, or kPa in its unit of stress; 1 where the cell has no such unit. */
@@ -382,50 +393,57 @@ function sizesWhere(
     const row = lastRow(cells.column(limits.name), (value) => isNumber(value) && isWrong(value, limits, unit));
     return row === undefined ? [] : [cells.named(limits.name, row)];
   });
-  const addresses = named.map(({ address }) => address);
-  const [address] = addresses;
-  if (address === undefined) return [];
-  return [{ kind, sentence: sentence(verbatim(addresses.join(" "))), address, cells: named }];
+  return listing(kind, sentence, named);
 }
 
+/** Sizes and stresses that no oedometer test has. */
 const noTest = (cells: Cells): HeadSentence[] =>
   sizesWhere(cells, "impossible", sentences.noTest, (value, { most = Infinity }, unit) => value > most / unit);
 
+/** Sizes and stresses that few oedometer tests have. */
 const fewTests = (cells: Cells): HeadSentence[] =>
   sizesWhere(cells, "unusual", sentences.fewTests, (value, { most = Infinity, usual = {} }, unit) => {
     const isHigh = value > (usual.most ?? Infinity) / unit && !(value > most / unit);
     return isHigh || (value > 0 && value < (usual.least ?? 0) / unit);
   });
 
-/** A specimen that is not wider than high, and a bulk density that no soil has. */
-function oddSpecimen(cells: Cells): HeadSentence[] {
+/** A specimen that is not wider than high. */
+function notWide(cells: Cells): HeadSentence[] {
   const sizes = cells.numbers({ diameter: "diameter", height: "initial_height" });
-  const masses = cells.numbers({ wet: "ring_and_wet_before", solids: "solids_height" });
-  if (!sizes) return [];
-  const { diameter, height } = sizes;
-  const at = { diameter: cells.named("diameter"), height: cells.named("initial_height") };
-  const isSwapped = height >= diameter;
-  const swapped = sentences.maybeSwapped(cells.at("initial_height"), cells.at("diameter"));
-  const ring = cells.cell("ring_mass");
-  const odd: HeadSentence[] = isSwapped
-    ? [{ kind: "unusual", sentence: swapped, address: at.height.address, cells: [at.height, at.diameter] }]
-    : [];
-  if (!masses || !isNumber(ring) || masses.solids >= height || masses.wet <= ring) return odd;
-  const unit = unitOfLimits(cells, "length");
-  const density = ((masses.wet - ring) * 4000) / (Math.PI * diameter ** 2 * height * unit ** 3);
-  if (!(density < BULK.least || density > BULK.most)) return odd;
-  const [wet, bare] = [cells.at("ring_and_wet_before"), cells.at("ring_mass")];
-  const shown = Math.round(density * 100) / 100;
-  const sentence = sentences.lightOrHeavy(shown, wet, bare, cells.at("diameter"), cells.at("initial_height"));
-  const named = ["ring_and_wet_before", "ring_mass"].map((name) => cells.named(name));
-  return [...odd, { kind: "unusual", sentence, address: cells.address("ring_and_wet_before"), cells: named }];
+  if (!sizes || sizes.height < sizes.diameter) return [];
+  const sentence = sentences.maybeSwapped(cells.at("initial_height"), cells.at("diameter"));
+  return [cells.oneOf("unusual", sentence, ["initial_height", "diameter"])];
+}
+
+/** A bulk density that no soil has. Where the solids alone would fill the ring, `ofSolids` says that. */
+function oddDensity(cells: Cells): HeadSentence[] {
+  const found = cells.numbers({
+    diameter: "diameter",
+    height: "initial_height",
+    wet: "ring_and_wet_before",
+    ring: "ring_mass",
+    solids: "solids_height",
+  });
+  if (!found) return [];
+  const { diameter, height, wet, ring, solids } = found;
+  if (solids >= height || wet <= ring) return [];
+  const density = ((wet - ring) * 4000) / (Math.PI * diameter ** 2 * height * unitOfLimits(cells, "length") ** 3);
+  if (density >= BULK.least && density <= BULK.most) return [];
+  const sentence = sentences.lightOrHeavy(
+    Math.round(density * 100) / 100,
+    cells.at("ring_and_wet_before"),
+    cells.at("ring_mass"),
+    cells.at("diameter"),
+    cells.at("initial_height"),
+  );
+  return [cells.oneOf("unusual", sentence, ["ring_and_wet_before", "ring_mass"])];
 }
 
 /** What few tests have; it counts. Sheets up to version 9 have no cell for it. */
 const unusual = (cells: Cells): HeadSentence[] =>
   cells.cell(UNUSUAL_REMARK) === undefined
     ? []
-    : [...fewTests(cells), ...(noTest(cells).length > 0 ? [] : oddSpecimen(cells))];
+    : [...fewTests(cells), ...(noTest(cells).length > 0 ? [] : [...notWide(cells), ...oddDensity(cells)])];
 
 /** The entries that cannot be, each by itself. */
 function impossibleEntries(cells: Cells): HeadSentence[] {
@@ -487,8 +505,8 @@ export function impossibleInputs(sheet: ReadSheet): HeadSentence[] {
 }
 
 /**
- * What the head of a sheet says: impossible inputs, then entries from which no result follows and that cannot be, then a load whose readings jump, then what is missing, then whether
- * further loads are needed.
+ * What the head of a sheet says, in this order: impossible inputs, entries from which no result follows and that cannot be,
+ * unusual numbers, readings that cannot be, a load whose readings jump, what is missing, and whether further loads are needed.
  */
 export function headOf(sheet: ReadSheet): HeadSentence[] {
   if (!hasHead(sheet)) return [];
