@@ -18,9 +18,9 @@ export const NEWS: readonly News[] = [
     sentences: [
       "Where the dial factor is 1, the unit beside the readings is that of lengths; d0, d50, d90 and d100 of 100 and more show one decimal.",
       "The remark on the design values says so where the chosen method gives no preconsolidation stress, and no longer takes Casagrande's.",
-      "Sizes, deflections and stresses have limits in the unit of their cell: the head of the sheet names a number that no oedometer test has, with which there are no void ratios, and one that few tests have, which counts.",
+      "The head of the sheet names a size, a deflection or a stress that no oedometer test has in the unit of its cell, and the void ratios stay blank; it also names one that few tests have, and the results follow from it.",
       "The head of the sheet names a cell of the picks by hand that cannot be used, a specimen that is higher than wide, and masses and sizes that give a bulk density that no soil has.",
-      "A preconsolidation stress that lies more than 5 percent outside the range that the points allow says so; a last load that compressed more than those before is no longer the virgin line alone.",
+      "The remark on the preconsolidation stress says so where it lies more than 5 percent outside the range that the points allow; where only the last load step is steeper, the steps before it that are nearly as steep belong to the virgin line as well.",
     ],
     names: ["size_remark", "unusual_remark"],
   },

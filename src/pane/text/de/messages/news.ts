@@ -1,7 +1,7 @@
 /** The news of the versions of the data sheet. */
 export const news: Readonly<Record<string, string>> = {
-  "A preconsolidation stress that lies more than 5 percent outside the range that the points allow says so; a last load that compressed more than those before is no longer the virgin line alone.":
-    "Eine Vorbelastungsspannung, die mehr als 5 Prozent außerhalb des Bereichs der Punkte liegt, sagt es; eine letzte Laststufe, die sich stärker zusammendrückt als die davor, ist nicht mehr allein die Erstbelastungsgerade.",
+  "The remark on the preconsolidation stress says so where it lies more than 5 percent outside the range that the points allow; where only the last load step is steeper, the steps before it that are nearly as steep belong to the virgin line as well.":
+    "Die Bemerkung zur Vorbelastungsspannung sagt es, wenn diese mehr als 5 Prozent außerhalb des Bereichs liegt, den die Punkte zulassen; ist nur die letzte Laststufe steiler, gehören die Laststufen davor, die fast so steil sind, mit zur Erstbelastungsgeraden.",
   "The head of the sheet names a date, a number or a word of a list that cannot be, also where no result follows from it.":
     "Der Kopf des Blatts nennt ein Datum, eine Zahl oder ein Wort einer Liste, die nicht sein können, auch wo kein Ergebnis daraus folgt.",
   "A remark that names a row of readings names its time as well.":
@@ -14,8 +14,8 @@ export const news: Readonly<Record<string, string>> = {
     "Ein deutsches Blatt schreibt die Einheiten mit Zeit deutsch: m2/a, m/a, ft2/d; die englischen werden ebenfalls gelesen.",
   "Design values are given also where the constructions refuse the preconsolidation stress.":
     "Kennwerte stehen auch dort, wo die Konstruktionen die Vorbelastungsspannung ablehnen.",
-  "Sizes, deflections and stresses have limits in the unit of their cell: the head of the sheet names a number that no oedometer test has, with which there are no void ratios, and one that few tests have, which counts.":
-    "Maße, Verformungen und Spannungen haben Grenzen in der Einheit ihrer Zelle: der Kopf des Blatts nennt eine Zahl, die kein Ödometerversuch hat und mit der es keine Porenzahlen gibt, und eine, die wenige Versuche haben und die gilt.",
+  "The head of the sheet names a size, a deflection or a stress that no oedometer test has in the unit of its cell, and the void ratios stay blank; it also names one that few tests have, and the results follow from it.":
+    "Der Kopf des Blatts nennt ein Maß, eine Verformung oder eine Spannung, die in der Einheit ihrer Zelle in keinem Ödometerversuch vorkommt, und die Porenzahlen bleiben leer; er nennt auch, was nur selten vorkommt, und damit wird gerechnet.",
   "The head of the sheet names a cell of the picks by hand that cannot be used, a specimen that is higher than wide, and masses and sizes that give a bulk density that no soil has.":
     "Der Kopf des Blatts nennt eine Zelle der Festlegungen, die nicht verwendbar ist, einen Probekörper, der höher als breit ist, und Massen und Maße mit einer Feuchtdichte, die kein Boden hat.",
   "Where the dial factor is 1, the unit beside the readings is that of lengths; d0, d50, d90 and d100 of 100 and more show one decimal.":
