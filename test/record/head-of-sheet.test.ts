@@ -246,7 +246,9 @@ describe("numbers in another unit than that of the sheet", () => {
     const plan = inInches({ initial_height: 25.4, diameter: 63.5 });
     const { sentences, inWords } = await readHead(plan);
     const [diameter, height] = ["diameter", "initial_height"].map((name) => addressIn(plan, name));
-    expect(inWords).toEqual([`Correct the number or its unit, no oedometer test has as much: ${diameter} ${height}.`]);
+    expect(inWords).toEqual([
+      `Correct the number or its unit, too large for an oedometer test: ${diameter} ${height}.`,
+    ]);
     expect(sentences[0]!.cells!.map(({ name }) => name)).toEqual(["diameter", "initial_height"]);
     expect((await calculate(plan)).value("void_ratio_initial")).toBe("");
     expect((await calculate(plan)).errors).toEqual([]);
@@ -265,7 +267,7 @@ describe("numbers in another unit than that of the sheet", () => {
       cellAddress(plan.names.apparatus_loading.row + 2, plan.names.apparatus_loading.col),
     ];
     expect((await readHead(plan)).inWords[0]).toBe(
-      `Correct the number or its unit, no oedometer test has as much: ${deflection} ${stress}.`,
+      `Correct the number or its unit, too large for an oedometer test: ${deflection} ${stress}.`,
     );
   });
 

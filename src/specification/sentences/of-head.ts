@@ -42,7 +42,7 @@ export const chooseWords = (cells: Value): Message => say`Choose a word of the l
 
 /** Sizes and stresses that no oedometer test has in the unit of their cell, and that few have: "C12 H13". */
 export const noTest = (cells: Value): Message =>
-  say`Correct the number or its unit, no oedometer test has as much: ${cells}.`;
+  say`Correct the number or its unit, too large for an oedometer test: ${cells}.`;
 export const fewTests = (cells: Value): Message =>
   say`Check the number and its unit, unusual for an oedometer test: ${cells}.`;
 

@@ -43,10 +43,10 @@ export const formulas: Readonly<Record<string, string>> = {
   "Enter a number that can be:. ": "Mögliche Zahl eingeben:. ",
   "Choose a word of the list:": "Ein Wort der Liste wählen:",
   "Choose a word of the list:. ": "Ein Wort der Liste wählen:. ",
-  "Correct the number or its unit, no oedometer test has as much:":
-    "Zahl oder Einheit berichtigen, so viel hat kein Ödometerversuch:",
-  "Correct the number or its unit, no oedometer test has as much:. ":
-    "Zahl oder Einheit berichtigen, so viel hat kein Ödometerversuch:. ",
+  "Correct the number or its unit, too large for an oedometer test:":
+    "Zahl oder Einheit berichtigen, zu groß für einen Ödometerversuch:",
+  "Correct the number or its unit, too large for an oedometer test:. ":
+    "Zahl oder Einheit berichtigen, zu groß für einen Ödometerversuch:. ",
   "Check the number and its unit, unusual for an oedometer test:":
     "Zahl und Einheit prüfen, ungewöhnlich für einen Ödometerversuch:",
   "Check the number and its unit, unusual for an oedometer test:. ":
@@ -55,7 +55,7 @@ export const formulas: Readonly<Record<string, string>> = {
   ", is not less than the diameter, ": ", ist nicht kleiner als der Durchmesser, ",
   ": check whether they were exchanged. ": ": prüfen, ob sie vertauscht wurden. ",
   "The bulk density is ": "Die Feuchtdichte ist ",
-  " Mg/m3: check the masses, ": " Mg/m3: die Massen prüfen, ",
+  " Mg/m3: check the masses, ": " Mg/m3: zu prüfen sind die Massen, ",
   " with its ring and ": " mit Ring und ",
   ", and the height, ": ", und die Höhe, ",
   "Missing: ": "Es fehlt: ",

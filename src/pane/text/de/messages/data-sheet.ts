@@ -45,14 +45,14 @@ export const dataSheet: Readonly<Record<string, string>> = {
   "{0}, {1}: enter {2}.": "{0}, {1}: {2} eingeben.",
   "Enter a date: {0}.": "Datum eingeben: {0}.",
   "Enter a number that can be: {0}.": "Mögliche Zahl eingeben: {0}.",
-  "Correct the number or its unit, no oedometer test has as much: {0}.":
-    "Zahl oder Einheit berichtigen, so viel hat kein Ödometerversuch: {0}.",
+  "Correct the number or its unit, too large for an oedometer test: {0}.":
+    "Zahl oder Einheit berichtigen, zu groß für einen Ödometerversuch: {0}.",
   "Check the number and its unit, unusual for an oedometer test: {0}.":
     "Zahl und Einheit prüfen, ungewöhnlich für einen Ödometerversuch: {0}.",
   "The height, {0}, is not less than the diameter, {1}: check whether they were exchanged.":
     "Die Höhe, {0}, ist nicht kleiner als der Durchmesser, {1}: prüfen, ob sie vertauscht wurden.",
   "The bulk density is {0} Mg/m3: check the masses, {1} with its ring and {2}, the diameter, {3}, and the height, {4}.":
-    "Die Feuchtdichte ist {0} Mg/m3: die Massen prüfen, {1} mit Ring und {2}, der Durchmesser, {3}, und die Höhe, {4}.",
+    "Die Feuchtdichte ist {0} Mg/m3: zu prüfen sind die Massen, {1} mit Ring und {2}, der Durchmesser, {3}, und die Höhe, {4}.",
   "Choose a word of the list: {0}.": "Ein Wort der Liste wählen: {0}.",
   "Load {0}: {1}.": "Laststufe {0}: {1}.",
   "{0}, {1}, must be heavier than {2}, {3}, or as heavy: correct one of them.":

@@ -199,7 +199,7 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "{0}, cells {1}": "{0}, Zellen {1}",
   "loads {0}": "Laststufen {0}",
   "{0}, or {1}": "{0}, oder {1}",
-  "{0}, by a mark: {1}, or a row below it": "{0}, durch ein Zeichen: {1}, oder eine Zeile darunter",
+  "{0}, by a mark: {1}, or a row below it": "{0}, durch eine Markierung: {1}, oder eine Zeile darunter",
   "{0}: only where it was measured or is known": "{0}: nur wo gemessen oder bekannt",
   "loads: {0}, holds none": "Laststufen: {0}, enthält keine",
   "{0}, of {1}": "{0}, für {1}",
