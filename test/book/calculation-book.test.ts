@@ -2,7 +2,8 @@
  * The calculation book of the demonstration: every number has a line, and the result of each line is the number on the
  * sheet.
  */
-import { bookSheet, calculationBook, type Entry } from "../../src/book/calculation-book";
+import { bookSheet } from "../../src/book/book-sheet";
+import { calculationBook, type Entry } from "../../src/book/calculation-book";
 import { evaluateAgain } from "../../src/book/second-evaluation";
 import { comparisonSheet, lastPlace, quantities } from "../../src/book/comparison";
 import { demoSheet, FIELDS, fillSheet, type System } from "../../src/datasheet";

@@ -1,5 +1,6 @@
 /** The calculation book of a German sheet is German, with decimal commas and the units of the sheet. */
-import { bookSheet, calculationBook } from "../../src/book/calculation-book";
+import { bookSheet } from "../../src/book/book-sheet";
+import { calculationBook } from "../../src/book/calculation-book";
 import { demoSheet, fillSheet, type SheetValues } from "../../src/datasheet";
 import { inOneLanguage } from "../../src/pane/live/sheet-language";
 import { readRecord } from "../../src/record/record";

@@ -1,5 +1,6 @@
 /** The sheets that the add-in writes beside a German data sheet are German, and nothing of them is cut off. */
-import { bookSheet, type Entry } from "../../src/book/calculation-book";
+import { bookSheet } from "../../src/book/book-sheet";
+import type { Entry } from "../../src/book/calculation-book";
 import { comparisonSheet } from "../../src/book/comparison";
 import { inNumbers } from "../../src/book/line";
 import { answersSheet } from "../../src/checks/answers";

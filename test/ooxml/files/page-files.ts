@@ -1,5 +1,6 @@
 /** Workbooks as a person saves them from the page of `npm start`, made with the page's own engine. */
-import { calculationBook, bookSheet } from "../../../src/book/calculation-book";
+import { bookSheet } from "../../../src/book/book-sheet";
+import { calculationBook } from "../../../src/book/calculation-book";
 import { answersSheet } from "../../../src/checks/answers";
 import { comparisonSheet } from "../../../src/book/comparison";
 import { limitsSheet } from "../../../src/checks/limits";

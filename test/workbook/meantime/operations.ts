@@ -3,7 +3,7 @@
  * the whole of its work, from the reading that a screen shows to the last writing.
  */
 import { limitsSheet } from "../../../src/checks/limits";
-import { bookSheet } from "../../../src/book/calculation-book";
+import { bookSheet } from "../../../src/book/book-sheet";
 import { COMPARISON_NAMES, comparisonSheet } from "../../../src/book/comparison";
 import { blankSheet } from "../../../src/datasheet";
 import { readingSheet } from "../../../src/datasheet/reading-sheet";

@@ -1,6 +1,7 @@
 /** Every kind of sheet that the project makes, as a plan. */
 import { answersSheet } from "../../../src/checks/answers";
-import { bookSheet, calculationBook } from "../../../src/book/calculation-book";
+import { bookSheet } from "../../../src/book/book-sheet";
+import { calculationBook } from "../../../src/book/calculation-book";
 import { comparisonSheet } from "../../../src/book/comparison";
 import { runChecks } from "../../../src/checks";
 import { limitsSheet } from "../../../src/checks/limits";

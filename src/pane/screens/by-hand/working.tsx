@@ -1,7 +1,8 @@
 /** Shows how each number is calculated, evaluated twice, and inserts the calculation book. */
 import { Button, Text } from "@fluentui/react-components";
 import { useEffect, useMemo, useState } from "react";
-import { bookSheet, calculationBook, type Entry } from "../../../book/calculation-book";
+import { bookSheet } from "../../../book/book-sheet";
+import { calculationBook, type Entry } from "../../../book/calculation-book";
 import type { evaluateAgain } from "../../../book/second-evaluation";
 import { refuseNotYet } from "../../../workbook/rules/busy";
 import { languageNamed } from "../../../specification/text/language";

@@ -1,5 +1,5 @@
 /** The work of the summary in the workbook and with files: it reads data sheets, writes rows, inserts the charts. */
-import { BOOK_MARK } from "../../../book/calculation-book";
+import { BOOK_MARK } from "../../../book/book-sheet";
 import { runChecks } from "../../../checks";
 import { ANSWER_NAMES, ANSWERS_SHEET_NAME, answerTo, readAnswers, type Acknowledgement } from "../../../checks/answers";
 import { LIMITS_SHEET_NAME } from "../../../checks/limits";

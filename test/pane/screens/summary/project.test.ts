@@ -3,7 +3,7 @@ import "../../../workbook/embedded/engine-in-node";
 import ExcelJS from "exceljs";
 import { blankSheet, demoSheet } from "../../../../src/datasheet";
 import { registerSheet } from "../../../../src/datasheet/register-sheet";
-import { bookSheet } from "../../../../src/book/calculation-book";
+import { bookSheet } from "../../../../src/book/book-sheet";
 import { answersSheet } from "../../../../src/checks/answers";
 import { limitsSheet } from "../../../../src/checks/limits";
 import { COLUMNS } from "../../../../src/summary/columns";
