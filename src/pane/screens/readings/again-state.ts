@@ -42,9 +42,16 @@ export function againAnswered(answers: AgainAnswers, action: AgainAction): Again
   return action.do === "finished" ? { ...answers, isFinished: action.is } : { ...answers, recut: action.answer };
 }
 
-/** The lines of a file that can be read now: a last line without an end waits, unless the file is finished. */
-export const readable = (file: TextFile, isFinished: boolean): TextFile =>
-  isFinished || file.endsWhole ? file : { ...file, lines: file.lines.slice(0, -1), endsWhole: true };
+/**
+ * The lines of a file that can be read now: a last line without an end waits, unless the file is finished. If that line was kept, it stays
+ * as it was kept: a file whose last line never had an end is no shorter than what was kept of it.
+ */
+export function readable(file: TextFile, isFinished: boolean, keptLines: readonly string[]): TextFile {
+  if (isFinished || file.endsWhole) return file;
+  const last = file.lines.length - 1;
+  const ofLast = keptLines.slice(last, last + 1).filter((kept) => file.lines[last]?.startsWith(kept));
+  return { ...file, lines: [...file.lines.slice(0, last), ...ofLast], endsWhole: true };
+}
 
 export type AgainFound =
   | { readonly is: "same" }

@@ -72,7 +72,11 @@ function useCompared({ port, source, kept }: KnownProps, isFinished: boolean): C
       setCompared(undefined);
       try {
         const keptLines = await keptLinesOf(port, sheet, lines);
-        const rows = await inSlices(readRows(readable(source.file, isFinished), layout), () => {}, controller.signal);
+        const rows = await inSlices(
+          readRows(readable(source.file, isFinished, keptLines), layout),
+          () => {},
+          controller.signal,
+        );
         if (!controller.signal.aborted) setCompared({ keptLines, rows });
       } catch (error) {
         if (!controller.signal.aborted) setCompared(sentenceOf(error));
@@ -125,7 +129,7 @@ function KnownFile(props: KnownProps) {
         ? againFound(
             {
               ...compared,
-              file: readable(source.file, answers.isFinished),
+              file: readable(source.file, answers.isFinished, compared.keptLines),
               kept,
               target: dataSheet.target,
               values: dataSheet.values,

@@ -126,7 +126,7 @@ describe("what a file has to add", () => {
     readingUnit = "div",
   ) => {
     const layout = { ...LAYOUT, readingUnit };
-    const file = readable({ lines, encoding: "UTF-8", endsWhole }, isFinished);
+    const file = readable({ lines, encoding: "UTF-8", endsWhole }, isFinished, keptLines);
     const rows = atOnce(readRows(file, layout));
     return againFound(
       {
@@ -148,6 +148,15 @@ describe("what a file has to add", () => {
     expect(running.keep).toHaveLength(6);
     expect(finished.value.additions[0]!.times).toEqual([4, 5, 6, 7, 8, 9]);
     expect(finished.keep).toHaveLength(10);
+  });
+
+  test("a file whose last line has no end is the same if that line was kept, also while the line grows; it is shorter if a line is gone", () => {
+    expect(look(LINES.slice(0, 4), false, false).is).toBe("same");
+    expect(look(LINES.slice(0, 4), false, false, [...LINES.slice(0, 3), "3,1"]).is).toBe("same");
+    expect(look([...LINES.slice(0, 3), "9,13,25"], false, false)).toMatchObject({ is: "changed", missing: 1 });
+    expect(look(LINES.slice(0, 3), false, false)).toMatchObject({ is: "changed", missing: 1 });
+    const grown = look(LINES.slice(0, 9), false, false);
+    expect(grown.is === "grown" && grown.value.additions[0]!.times).toEqual([4]);
   });
 
   test("the same file is told to be the same, a changed line by its number", () => {
