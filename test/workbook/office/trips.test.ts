@@ -65,8 +65,9 @@ interface Costs {
 
 /** The most trips of each screen, for any number of sheets. */
 const MOST: Readonly<Record<string, Costs>> = {
-  // The first screen opens with the pane, which asks once for unfinished work.
-  next: { open: 7, keystroke: 3, move: 0 },
+  // The first screen opens with the pane, which asks once for unfinished work, and registers once for the event that the workbook comes to the
+  // front.
+  next: { open: 8, keystroke: 3, move: 0 },
   sheet: { open: 0, keystroke: 0, move: 0 },
   bench: { open: 3, keystroke: 3, move: 0 },
   summary: { open: 2, keystroke: 0, move: 0 },
