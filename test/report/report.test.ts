@@ -385,15 +385,21 @@ describe("in the workbook", () => {
     expect(beside("Initial void ratio e0")).toMatch(/^\d\.\d{3}$/);
     expect(beside("Initial water content w0")).toMatch(/^\d+\.\d%$/);
     expect(beside("Preconsolidation stress, kPa")).toMatch(/^1\d0$/);
-    expect(beside("  as worked out")).toMatch(/^1\d\d\.\d$/);
+    expect(beside("  before rounding (for OCR)")).toMatch(/^1\d\d\.\d$/);
+    const notes = shown.filter(({ col, text }) => col === 0 && text !== "").map(({ text }) => text);
+    expect(notes.join(" ")).toContain("OCR and design values follow from the number before rounding");
   });
 
   test("beside an adopted stress stands the one that the constructions give", () => {
-    const { plan } = reportSheet(changed({ adopted_value: [180], adopted_reason: ["agreed"], adopted_by: ["AB"] }));
-    const label = plan.cells.find(({ value }) => value === "  adopted; constructed")!;
+    const adopted = { adopted_value: [183.5], adopted_reason: ["agreed"], adopted_by: ["AB"] };
+    const { plan } = reportSheet(changed({ ...adopted, preconsolidation_stress: [183.5] }));
+    const label = plan.cells.find(({ value }) => value === "  by the construction")!;
     const cell = plan.cells.find(({ row, col }) => row === label.row && col === 3)!;
-    const { formula } = plan.cells.find(({ row, col }) => row === label.row - 1 && col === 3)!;
+    const { formula, format } = plan.cells.find(({ row, col }) => row === label.row - 1 && col === 3)!;
     expect(cell.formula).not.toBe(formula);
+    // The adopted stress keeps the digits that the engineer typed.
+    expect(formula).not.toContain("ROUND(");
+    expect(format).toBe("0.0");
     const { row, col } = source.names.find(({ name }) => name === "adopted_constructed")!.place as Box;
     expect(cell.formula?.replaceAll("$", "")).toContain(cellAddress(row, col));
   });
@@ -415,7 +421,7 @@ describe("in the workbook", () => {
       const { row } = plan.cells.find(({ value, col: at }) => at === 0 && value === label)!;
       return plan.cells.find((cell) => cell.row === row && cell.col === col)?.formula;
     };
-    expect(beside("  adopted; constructed", 3)).toMatch(/^=IF\(ISNA\(.*\),"-",/);
+    expect(beside("  by the construction", 3)).toMatch(/^=IF\(ISNA\(.*\),"-",/);
     const first = plan.cells.filter(({ col }) => col === 0).map(({ value }) => String(value));
     expect(first.find((one) => one.startsWith("On the preconsolidation stress: "))).toContain("no bend in the curve");
     expect(first).toContain("The methods gave nothing: the curve has no points, or they do not apply to it.");

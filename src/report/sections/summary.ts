@@ -6,7 +6,17 @@ import { remarkOfTest } from "../../record/sheet-remarks";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
 import { ADOPTABLE } from "../../specification/results/adoptable";
 import { inFormula } from "../../specification/sentences/told-formula";
-import { FORMATS, formatIn, NOTHING, shownCell, shownFormula, twoFigures, worded, worked } from "../page/cells";
+import {
+  FORMATS,
+  formatIn,
+  NOTHING,
+  shownCell,
+  shownFormula,
+  twoFigures,
+  typedFormat,
+  worded,
+  worked,
+} from "../page/cells";
 import { band, COLUMNS, fits, gap, paragraph, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 import { wrapped } from "../page/text";
@@ -28,13 +38,18 @@ const ADOPTABLE_STRESS = ADOPTABLE.findIndex(({ name }) => name === "preconsolid
 /** The two cells of the range that the points allow. */
 const LIMITS = ["preconsolidation_low", "preconsolidation_high"] as const;
 
+const isStressAdopted = ({ source }: DataCells): boolean =>
+  source.record.adopted?.preconsolidation_stress !== undefined;
+
 /**
- * The preconsolidation stress as reported; the full number stands beside it. It has two significant figures, and three
- * where two would put it outside its own range.
+ * The preconsolidation stress as reported; the full number stands below it. It has two significant figures, and three
+ * where two would put it outside its own range. An adopted stress is shown as it was typed.
  */
 function reportedStress(cells: DataCells): { formula: string; format: string } {
   const [reference, value] = [cells.at("preconsolidation_stress"), cells.number("preconsolidation_stress")];
   if (!reference) return { formula: `="${NOTHING}"`, format: twoFigures(value) };
+  if (isStressAdopted(cells) && value !== undefined)
+    return { formula: shownFormula(cells, reference), format: typedFormat([value]) };
   const [low, high] = LIMITS.map((name) => cells.at(name));
   const two = inFigures(reference, 2);
   const rounded =
@@ -125,10 +140,9 @@ const unlessRefused = (cells: DataCells, reference: string): string =>
 
 /** The stress that the constructions give, with a further digit: also where the engineer adopted another one. */
 function asWorkedOut(cells: DataCells, value: number | undefined): Result {
-  const isAdopted = cells.source.record.adopted?.preconsolidation_stress !== undefined;
   const constructed = cells.at("adopted_constructed", ADOPTABLE_STRESS);
   return {
-    label: isAdopted ? say`  adopted; constructed` : say`  as worked out`,
+    label: isStressAdopted(cells) ? say`  by the construction` : say`  before rounding (for OCR)`,
     ...(constructed ? { formula: unlessRefused(cells, constructed) } : { name: "preconsolidation_stress" }),
     format: decimals(value, 4),
   };
@@ -194,6 +208,9 @@ export interface CurveBeside {
   readonly rows: number;
 }
 
+const ROUNDED_STRESS = say`The preconsolidation stress is rounded to two figures, or to three if two would lie outside its range; OCR and design values follow from the number before rounding.`;
+const ADOPTED_STRESS = say`The preconsolidation stress is the adopted one, and OCR and design values follow from it; below it stands the one that the construction gives.`;
+
 /** The results with their ranges on the left, and the compression curve on the right. */
 export function results(cells: DataCells, loads: readonly ReportedLoad[], { chart, rows }: CurveBeside): Block[] {
   const t = cells.words;
@@ -202,9 +219,9 @@ export function results(cells: DataCells, loads: readonly ReportedLoad[], { char
     ([col, word]) => ({ row: 0, col, kind: "unit", value: t(word), align: "right" }),
   );
   const notes = paragraph(
-    t(
+    `${t(isStressAdopted(cells) ? ADOPTED_STRESS : ROUNDED_STRESS)} ${t(
       say`Ranges. e0: limits of error, k = 2. Preconsolidation stress: what the points of the curve allow, about 95 %. By all methods: the least and the greatest of them. cv: loads of first loading from the preconsolidation stress on, without reloading.`,
-    ),
+    )}`,
     { kind: "note", until: HALF },
   ).flatMap(({ cells: line }, index) => line.map((cell) => ({ ...cell, row: all.length + 1 + index })));
   const needed = all.length + 1 + notes.length;

@@ -19,8 +19,12 @@ export const report: Readonly<Record<string, string>> = {
   to: "bis",
   "In-situ stress": "In-situ-Spannung",
   "Preconsolidation stress": "Vorbelastungsspannung",
-  "  as worked out": "  wie berechnet",
-  "  adopted; constructed": "  eingesetzt; konstruiert",
+  "  before rounding (for OCR)": "  ungerundet (für OCR)",
+  "  by the construction": "  nach der Konstruktion",
+  "The preconsolidation stress is rounded to two figures, or to three if two would lie outside its range; OCR and design values follow from the number before rounding.":
+    "Die Vorbelastungsspannung ist auf zwei Stellen gerundet, oder auf drei, falls zwei außerhalb ihres Bereichs lägen; OCR und Entwurfswerte folgen aus der ungerundeten Zahl.",
+  "The preconsolidation stress is the adopted one, and OCR and design values follow from it; below it stands the one that the construction gives.":
+    "Die Vorbelastungsspannung ist die eingesetzte, und OCR und Entwurfswerte folgen aus ihr; darunter steht die der Konstruktion.",
   "  by all methods": "  nach allen Verfahren",
   "Overconsolidation ratio": "Überkonsolidierungsgrad",
   "Compression index Cc": "Kompressionsbeiwert Cc",
