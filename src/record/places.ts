@@ -1,6 +1,7 @@
 /** Finds the positions of the names of a sheet in the list of a workbook port. */
 import { addressInList, asColumn, lengthOf } from "../workbook/lists";
 import type { Layout } from "../specification/placed-formulas";
+import { MOST_LOADS, timesName } from "../specification/readings";
 import { languageOfFormulas } from "../specification/placed-language";
 import { LANGUAGE_CELL, languageOf, type SheetLanguage } from "../specification/text/language";
 import type { Box, SheetName } from "../workbook/port";
@@ -15,6 +16,18 @@ export function boxesByName(names: readonly SheetName[]): ReadonlyMap<string, Bo
   for (const { name, place } of names)
     if (place !== "lost" && !boxes.has(name.toLowerCase())) boxes.set(name.toLowerCase(), place);
   return boxes;
+}
+
+const overlap = (a: Box, b: Box): boolean =>
+  a.row < b.row + b.rows && b.row < a.row + a.rows && a.col < b.col + b.cols && b.col < a.col + a.cols;
+
+/** The loads that have times in cells in which another load has its times too: a time written for one counts for both. */
+export function loadsThatShareTimes(names: readonly SheetName[]): readonly number[] {
+  const boxes = boxesByName(names);
+  const times = Array.from({ length: MOST_LOADS }, (_, index) => boxes.get(timesName(index + 1)));
+  return times.flatMap((box, index) =>
+    box && times.some((other, at) => at !== index && other && overlap(box, other)) ? [index + 1] : [],
+  );
 }
 
 /** The address of the cell of a name in a row, counted from 1; undefined if the sheet has none there. */

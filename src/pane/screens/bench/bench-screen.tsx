@@ -3,9 +3,9 @@
  * and what the readings show so far.
  */
 import { Text } from "@fluentui/react-components";
-import { useReducer } from "react";
+import { useMemo, useReducer } from "react";
 import { stressInWords } from "../load-stress";
-import { cellBeside } from "../../../record/places";
+import { cellBeside, loadsThatShareTimes } from "../../../record/places";
 import { lengthOfReadings } from "../../../record/reading-unit";
 import { loadInFrame, loadsToRead, standingLoad, type StandingLoad } from "../../../record/standing-load";
 import { DAY_MINUTES, localDayNumber } from "../../../workbook/day-number";
@@ -92,7 +92,10 @@ function LoadInFrame({ port, reading, again }: LoadInFrameProps) {
   const load = loads.find((one) => one.number === number);
   const standing = number === undefined ? undefined : standingLoad(record, values, number);
   const offered = standing && offeredNow(standing, now, state);
-  const { write, takeBack, start } = useBenchWriting({ port, sheet, record, load, standing, state, dispatch, again });
+  const sharing = useMemo(() => loadsThatShareTimes(reading.names), [reading.names]);
+  const sharesTimes = number !== undefined && sharing.includes(number);
+  const work = { port, sheet, record, load, standing, sharesTimes, state, dispatch, again };
+  const { write, takeBack, start } = useBenchWriting(work);
   if (!load || !standing) return <Notice intent="info">{words.noLoads}</Notice>;
   const due = dueReadings(standing, now);
   const moment = cellBeside(reading.names, "load_started", standing.row);

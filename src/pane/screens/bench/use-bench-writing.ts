@@ -36,13 +36,16 @@ export interface BenchWriting {
   readonly record: TestRecord;
   readonly load: LoadRecord | undefined;
   readonly standing: StandingLoad | undefined;
+  /** Whether other loads have their times in the same cells. */
+  readonly sharesTimes: boolean;
   readonly state: BenchState;
   readonly dispatch: Dispatch<BenchAct>;
   /** Reads the sheet again. */
   readonly again: () => Promise<void>;
 }
 
-export function useBenchWriting({ port, sheet, record, load, standing, state, dispatch, again }: BenchWriting) {
+export function useBenchWriting(writing: BenchWriting) {
+  const { port, sheet, record, load, standing, sharesTimes, state, dispatch, again } = writing;
   const change = useCallback(
     async (work: () => Promise<Written>, done: BenchAct): Promise<void> => {
       dispatch({ does: "begin" });
@@ -63,6 +66,8 @@ export function useBenchWriting({ port, sheet, record, load, standing, state, di
     const reading = readingIn(state.typed, record);
     if (typeof reading === "string") return dispatch({ does: "tell", telling: { intent: "error", sentence: reading } });
     const at = offered.byClock ? written(time) : time;
+    if (sharesTimes && at !== offered.scheduled)
+      return dispatch({ does: "tell", telling: { intent: "error", sentence: words.timesShared(load.number) } });
     const doubt = readAlready(standing, at) ?? offCurve(incrementOfLoad(record, load), time, reading);
     if (doubt && !state.doubt) return dispatch({ does: "doubt", why: doubt });
     const entry: Entry = {

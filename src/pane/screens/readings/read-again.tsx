@@ -178,7 +178,14 @@ function KnownFile(props: KnownProps) {
       ) : !found ? (
         <Notice intent="info">{words.looking}</Notice>
       ) : (
-        <Found found={found} answers={answers} kept={kept} onAnswer={answer} onWrite={(grown) => void write(grown)} />
+        <Found
+          found={found}
+          sharing={dataSheet.sharing}
+          answers={answers}
+          kept={kept}
+          onAnswer={answer}
+          onWrite={(grown) => void write(grown)}
+        />
       )}
       {!source.file.endsWhole || (found?.is === "grown" && !answers.isFinished) || answers.isFinished ? (
         <Checkbox
@@ -197,6 +204,8 @@ function KnownFile(props: KnownProps) {
 
 interface FoundProps {
   readonly found: AgainFound;
+  /** The loads whose times stand in cells that other loads share. */
+  readonly sharing: readonly number[];
   readonly answers: AgainAnswers;
   readonly kept: KeptFile;
   readonly onAnswer: (action: AgainAction) => void;
@@ -205,7 +214,7 @@ interface FoundProps {
 
 const factorShown = (content: CellValue): string => contentText(contentOnSheet(content));
 
-function Found({ found, answers, kept, onAnswer, onWrite }: FoundProps) {
+function Found({ found, sharing, answers, kept, onAnswer, onWrite }: FoundProps) {
   if (found.is === "same") return <Notice intent="info">{words.same(kept.dataSheet)}</Notice>;
   if (found.is === "other loads") return <Notice intent="warning">{words.otherLoads(found.line)}</Notice>;
   if (found.is === "changed")
@@ -217,7 +226,8 @@ function Found({ found, answers, kept, onAnswer, onWrite }: FoundProps) {
   const { recut, factor, value, newLines } = found;
   const readings = value.additions.reduce((sum, { times }) => sum + times.length, 0);
   const isCutOpen = recut !== undefined && answers.recut === undefined;
-  const isOpen = isCutOpen || (factor !== undefined && answers.takesFactor !== true);
+  const shared = value.additions.map(({ load }) => load).filter((load) => sharing.includes(load));
+  const isOpen = isCutOpen || shared.length > 0 || (factor !== undefined && answers.takesFactor !== true);
   return (
     <>
       <Text block>{words.grown(newLines, kept.dataSheet)}</Text>
@@ -249,6 +259,7 @@ function Found({ found, answers, kept, onAnswer, onWrite }: FoundProps) {
           onChange={(_, { checked }) => onAnswer({ do: "factor", takes: checked === true })}
         />
       )}
+      {shared.length > 0 && <Notice intent="error">{text.readings.timesShared(shared)}</Notice>}
       {readings === 0 && <Text block>{words.nothing}</Text>}
       <div>
         <Button

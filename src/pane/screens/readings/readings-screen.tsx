@@ -204,6 +204,7 @@ function LoadSteps({ port, source, targets, read, onBusy }: FileStepsProps & { r
               choices={choices}
               dataSheet={dataSheet.sheet}
               target={dataSheet.target}
+              sharing={dataSheet.sharing}
               onBusy={onBusy}
               onEnded={setEnded}
             />

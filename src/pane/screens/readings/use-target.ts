@@ -3,6 +3,7 @@ import { useMemo } from "react";
 import { readBeforeFrom } from "../../../exchange/logger/again";
 import { KEPT_NAMES, LAYOUT_NAMES, layoutFrom, linesKept } from "../../../exchange/logger/file-sheet";
 import { targetOf, type Target } from "../../../exchange/logger/target";
+import { loadsThatShareTimes } from "../../../record/places";
 import type { Looked } from "../../../workbook/port";
 import { useTest } from "../../live/use-test";
 import type { Want } from "../../live/want";
@@ -19,6 +20,8 @@ export interface DataSheet {
   readonly target: Target;
   /** The values of its names. */
   readonly values: NamedValues;
+  /** The loads whose times stand in cells that other loads share. */
+  readonly sharing: readonly number[];
 }
 
 export interface Targets {
@@ -62,6 +65,7 @@ export function useTarget(): Targets {
     () =>
       reading && {
         ...{ id: reading.id, sheet: reading.sheet, target: targetOf(reading.values), values: reading.values },
+        sharing: loadsThatShareTimes(reading.names),
       },
     [reading],
   );

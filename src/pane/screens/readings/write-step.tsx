@@ -48,6 +48,8 @@ export interface ReadingsWriteProps {
   readonly choices: LoadChoices;
   readonly dataSheet: string;
   readonly target: Target;
+  /** The loads whose times stand in cells that other loads share: a file cannot be written to them. */
+  readonly sharing: readonly number[];
   /** Called with true when the writing begins and with false when it ends. */
   readonly onBusy: (busy: boolean) => void;
   /** Called with the reason if the writing ended early. The reason must be shown even if the data sheet is gone. */
@@ -169,7 +171,7 @@ function useWriting(props: ReadingsWriteProps, taken: number, forget: () => void
 }
 
 export function ReadingsWrite(props: ReadingsWriteProps) {
-  const { source, dataSheet, target } = props;
+  const { source, dataSheet, target, sharing } = props;
   const styles = useStyles();
   const [answers, answer] = useReducer(answered, NO_ANSWERS);
   const [keep, setKeep] = useState(true);
@@ -180,6 +182,8 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
   const canKeep = lines.length <= MOST_LINES && lines.every((line) => line.length <= LONGEST_LINE);
   const writing = writingOf(props, answers);
   const { taken, inputs } = writing;
+  const shared = taken.flatMap(({ load }) => (load !== null && sharing.includes(load) ? [load] : []));
+  const isHindered = writing.twice.length + shared.length > 0 || taken.length === 0 || undecided(writing).length > 0;
   const { state, write, stop } = useWriting(props, taken.length, () => answer({ do: "forget" }));
 
   return (
@@ -211,7 +215,7 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
           : (keep ? words.keepHint : words.doesNotKeep)(fileSheetName(dataSheet, languageOfLabels()))}{" "}
         {words.stressesToo}
       </Text>
-      <Hindrances writing={writing} isDone={state.at === "done"} />
+      <Hindrances writing={writing} shared={shared} isDone={state.at === "done"} />
       {state.at === "busy" && (
         <Progress
           what={state.kept && state.kept.lines < state.of ? words.keeping : words.writing}
@@ -223,7 +227,7 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
         <div>
           <Button
             appearance="primary"
-            disabledFocusable={writing.twice.length > 0 || taken.length === 0 || undecided(writing).length > 0}
+            disabledFocusable={isHindered}
             onClick={() => void write(jobOf(props, writing, answers, keep && canKeep))}
           >
             {words.write(taken.length, dataSheet)}
@@ -238,13 +242,20 @@ export function ReadingsWrite(props: ReadingsWriteProps) {
 /** The cells of the sheet that do not suit the file and are not decided. */
 const undecided = ({ inputs }: Writing): Input[] => inputs.filter(({ answer }) => answer === undefined);
 
-/** What stands against writing: a load given twice, nothing to write, cells that are not decided. */
-function Hindrances({ writing, isDone }: { writing: Writing; isDone: boolean }) {
+interface HindrancesProps {
+  readonly writing: Writing;
+  readonly shared: readonly number[];
+  readonly isDone: boolean;
+}
+
+/** What stands against writing: a load given twice, times shared with other loads, nothing to write, cells that are not decided. */
+function Hindrances({ writing, shared, isDone }: HindrancesProps) {
   const { taken, twice } = writing;
   const open = undecided(writing);
   return (
     <>
       {twice.length > 0 && <Notice intent="error">{words.twice(twice.join(", "))}</Notice>}
+      {shared.length > 0 && <Notice intent="error">{words.timesShared(shared)}</Notice>}
       {twice.length === 0 && taken.length === 0 && !isDone && <Notice intent="info">{words.nothingToWrite}</Notice>}
       {open.length > 0 && taken.length > 0 && !isDone && (
         <Notice intent="warning">{words.undecided(open.map(({ name }) => words.inputs[name]).join(", "))}</Notice>

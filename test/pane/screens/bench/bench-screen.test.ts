@@ -121,6 +121,21 @@ test("a reading far from the schedule gets the time of the clock; undoing it res
   expect([times()[10], readings()[10]]).toEqual([60, ""]);
 });
 
+test("a time of its own is not written to a load whose times other loads share; a reading at a time of the schedule is", async () => {
+  await show(sheet(10, 80));
+  const { names } = port.sheet(SHEET);
+  names.set("times_02", names.get("times_01")!);
+  await act(async () => port.tell("values"));
+  await settle();
+  const before = times();
+  await enter("1950");
+  expect(said()).toContain(words.timesShared(1));
+  expect([times(), readings()[10]]).toEqual([before, ""]);
+  await act(async () => place.querySelector<HTMLInputElement>("input[type=radio][value=schedule]")!.click());
+  await enter("1950");
+  expect([times(), readings()[10]]).toEqual([before, 1950]);
+});
+
 test("a cell that got a reading in the meantime is not changed", async () => {
   await show(sheet(10, 60.5));
   await type("1936");

@@ -270,6 +270,22 @@ test("a stress typed wrong on the sheet: the screen says where the stretch goes,
   );
 });
 
+test("no file is written to loads that share one column of times, and the screen says what to do", async () => {
+  const { names } = port.sheet("Test 7");
+  names.set("times_02", names.get("times_01")!);
+  await act(async () => port.tell("values"));
+  await settle();
+  await paste(ROWS);
+  await press("Use these columns");
+  expect(told("alert")).toContain("Nothing is written to load 1, 2: the times stand in cells that other loads share");
+  await press("Write 2 loads to “Test 7”");
+  expect([port.filled, port.inserted]).toEqual([[], []]);
+  await enter("Stretch 2: Load on the sheet", "3");
+  await enter("Stretch 3: Load on the sheet", "4");
+  await press("Write 2 loads to “Test 7”");
+  expect(port.column("readings_04")).toEqual([1.3, 1.45, 1.6]);
+});
+
 test("a load with readings is not changed until the person agrees for that load", async () => {
   port.put("Test 7", "readings_01", 0, 77);
   port.put("Test 7", "load_stress", 0, 25);

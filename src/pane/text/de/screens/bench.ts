@@ -45,6 +45,8 @@ export const bench = {
   takeBack: (time: string, reading: string) => `${reading} bei ${time} zurücknehmen`,
   tookBack: (sheet: string, load: number, time: string) =>
     `Die Ablesung der Laststufe ${load} bei ${time} ist auf „${sheet}“ gelöscht; im Feld berichtigen.`,
+  timesShared: (load: number) =>
+    `Es wurde nichts geschrieben: Andere Laststufen haben ihre Zeiten in denselben Zellen wie Laststufe ${load}, und eine neue Zeit gälte auch für sie. Die Zeit des Plans wählen, oder eine Spalte mit Zeiten nur für diese Laststufe benennen.`,
   changedMeanwhile:
     "Die Zellen dieser Ablesung enthalten inzwischen etwas anderes. Es wurde nichts geschrieben: Auf dem Blatt nachsehen und es noch einmal versuchen.",
   progress: "Was die Ablesungen bisher sagen",

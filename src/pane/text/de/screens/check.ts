@@ -77,7 +77,7 @@ export const check = {
     "Die Spalten der Zeiten und Ablesungen markieren, nebeneinander oder nacheinander: Zeiten und Ablesungen der ersten Laststufe, dann die der nächsten. Liegen die Reihen in Zeilen, werden die Zeilen ebenso markiert.",
   sharedTimes: "Die erste davon hat die Zeiten aller Laststufen",
   sharedTimesHint:
-    "Zuerst die Zeiten markieren, dann die Ablesungen jeder Laststufe. Die Ablesungen auf dem Blatt eintippen: Die Ansicht „Am Gerät“ und eine eingelesene Datei schreiben eigene Zeiten, die dann für jede Laststufe gelten.",
+    "Zuerst die Zeiten markieren, dann die Ablesungen jeder Laststufe. Die Ablesungen auf dem Blatt eintippen, oder in der Ansicht „Am Gerät“ zu den Zeiten der Spalte eingeben: Eine Zeit einer Laststufe gälte für alle, daher wird in diese Laststufen keine Datei eingelesen.",
   nameReadings: { columns: "An die markierten Spalten vergeben", rows: "An die markierten Zeilen vergeben" },
   readingsNamed: (from: number, to: number, sheet: string) =>
     from === to

@@ -139,6 +139,8 @@ export const readings = {
   splitWrong: "Eine Zeile eingeben, die gelesen wurde und innerhalb eines Abschnitts liegt",
   twice: (loads: string) =>
     `Mehr als einem Abschnitt zugewiesen: Laststufe ${loads}. Eine ändern oder die Abschnitte verbinden.`,
+  timesShared: (loads: readonly number[]) =>
+    `In Laststufe ${loads.join(", ")} wird nichts geschrieben: Die Zeiten stehen in Zellen, die andere Laststufen mitbenutzen, und die der Datei gälten für alle. Spalten mit Zeiten nur für diese Laststufen benennen, oder die Ablesungen auf dem Blatt eintippen.`,
   faultsTitle: (out: number, used: number) =>
     [
       out > 0 && `${whole(out)} ${out === 1 ? "Zeile bleibt" : "Zeilen bleiben"} weg`,

@@ -44,6 +44,8 @@ export const bench = {
   takeBack: (time: string, reading: string) => `Undo the reading ${reading} at ${time}`,
   tookBack: (sheet: string, load: number, time: string) =>
     `The reading of load ${load} at ${time} is cleared on “${sheet}”; correct it in the field.`,
+  timesShared: (load: number) =>
+    `Nothing was written: other loads have their times in the same cells as load ${load}, and a new time would count for them too. Choose the time of the schedule, or name a column of times for this load alone.`,
   changedMeanwhile:
     "The cells of this reading have changed in the meantime. Nothing was written: look at the sheet, and try again.",
   progress: "What the readings show so far",

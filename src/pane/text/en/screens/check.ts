@@ -76,7 +76,7 @@ export const check = {
     "Select the columns of times and readings, side by side or one after the other: times and readings of the first load, then of the next. Rows are selected in the same way if the series lie in rows.",
   sharedTimes: "The first of them has the times of all loads",
   sharedTimesHint:
-    "Select the times first, then the readings of each load. Type the readings on the sheet: the bench and an imported file write times of their own, which would then be those of every load.",
+    "Select the times first, then the readings of each load. Type the readings on the sheet, or enter them at the bench at the times of the column: a time of one load would count for all, so no file is imported into these loads.",
   nameReadings: { columns: "Attach to the selected columns", rows: "Attach to the selected rows" },
   readingsNamed: (from: number, to: number, sheet: string) =>
     from === to

@@ -131,6 +131,8 @@ export const readings = {
   splitButton: "Split",
   splitWrong: "Enter a line that was read and lies within a stretch",
   twice: (loads: string) => `Given to more than one stretch: load ${loads}. Change one, or join the stretches.`,
+  timesShared: (loads: readonly number[]) =>
+    `Nothing is written to load ${loads.join(", ")}: the times stand in cells that other loads share, and those of the file would count for all of them. Name columns of times for these loads alone, or type the readings on the sheet.`,
   faultsTitle: (out: number, used: number) =>
     [
       out > 0 && `${whole(out)} ${out === 1 ? "line is" : "lines are"} left out`,
