@@ -19,3 +19,4 @@ export {
   type FirmLayout,
   type MissingName,
 } from "./firm-layout";
+export { cellsOfLines, looksLikeTimes } from "./firm-times";

@@ -3,8 +3,10 @@ import {
   boxAddress,
   boxOf,
   calledAll,
+  cellsOfLines,
   cellsToName,
   placeOfCell,
+  looksLikeTimes,
   readingLines,
   workings,
   CHECKED_NAMES,
@@ -147,7 +149,8 @@ const addressed = ({ name, box }: { readonly name: string; readonly box: Box }) 
 
 /**
  * Attaches the names of the readings, from this load on, to the selected columns or rows. Throws if a name already refers
- * to other cells. If `isShared` is true, the first column or row has the times of all these loads.
+ * to other cells, or if the cells of times do not look like times. If `isShared` is true, the first column or row has the
+ * times of all these loads.
  */
 export async function attachReadings(
   port: WorkbookPort,
@@ -156,10 +159,14 @@ export async function attachReadings(
   isShared = false,
 ): Promise<Done> {
   if (fromLoad === undefined) throw new WorkbookError(asTyped(words.fromLoadWrong));
-  const { sheet, address } = await port.selection();
+  const { sheet, address, values } = await port.selection();
   const boxes = blockAddresses(address).flatMap((part) => boxOf(part) ?? []);
   const lines = readingLines(boxes, fromLoad, lie, isShared);
   if ("sentence" in lines) throw new WorkbookError(lines.sentence);
+  const cells = cellsOfLines(boxes, values, lie);
+  const doubtful = lines.findIndex((_, at) => at % 2 === 0 && !looksLikeTimes(cells[isShared ? 0 : at] ?? []));
+  const times = lines[doubtful];
+  if (times) throw new WorkbookError(asTyped(words.noTimes(plain(times.box), fromLoad + doubtful / 2, times.name)));
   await port.nameAll(sheet, lines.map(addressed));
   const sentence = words.readingsNamed(fromLoad, fromLoad + lines.length / 2 - 1, sheet);
   return { sheet, telling: { intent: "success", sentence } };

@@ -299,6 +299,52 @@ describe("a firm's own cells", () => {
     expect(port.asked).toHaveLength(4);
   });
 
+  test.each([
+    [
+      "readings that rise on the dial",
+      [
+        [0, 500, 700, 900],
+        [1, 510, 720, 930],
+        [4, 530, 760, 980],
+      ],
+      "ZC4:ZC6",
+      2,
+      "times_02",
+    ],
+    [
+      "readings that fall",
+      [
+        [4, 9, 900, 3],
+        [8, 8, 700, 2],
+        [9, 7, 500, 1],
+      ],
+      "ZC4:ZC6",
+      2,
+      "times_02",
+    ],
+    [
+      "days in place of minutes",
+      [
+        [45000.1, 9, 0, 3],
+        [45000.2, 8, 1, 2],
+        [45000.3, 7, 4, 1],
+      ],
+      "ZA4:ZA6",
+      1,
+      "times_01",
+    ],
+  ] as const)("%s get no name of times, and the pane says what to do", async (_, values, cells, load, name) => {
+    port.nameSheet(
+      "Sheet1",
+      WHOLE.filter(({ name: one }) => !/^(times|readings)_/.test(one)),
+    );
+    await open();
+    port.select(values, "ZA4:ZD6");
+    await press(words.nameReadings.columns);
+    expect(status()).toContain(words.noTimes(cells, load, name));
+    expect(port.asked).toEqual([]);
+  });
+
   test("readings keep names that they already have", async () => {
     await open();
     port.select([["", ""]], "ZA4:ZB4");

@@ -79,6 +79,8 @@ export const check = {
   sharedTimesHint:
     "Zuerst die Zeiten markieren, dann die Ablesungen jeder Laststufe. Die Ablesungen auf dem Blatt eintippen, oder in der Ansicht „Am Gerät“ zu den Zeiten der Spalte eingeben: Eine Zeit einer Laststufe gälte für alle, daher wird in diese Laststufen keine Datei eingelesen.",
   nameReadings: { columns: "An die markierten Spalten vergeben", rows: "An die markierten Zeilen vergeben" },
+  noTimes: (cells: string, load: number, name: string) =>
+    `Es wurde nichts benannt: ${cells} wären die Zeiten der Laststufe ${load}, aber die Zahlen steigen nicht wie Minuten seit der Belastung. Hat eine Spalte oder Zeile die Zeiten aller Laststufen, das oben ankreuzen und sie zuerst markieren. Sind es die Zeiten, sie berichtigen, oder ${name} einzeln an sie vergeben.`,
   readingsNamed: (from: number, to: number, sheet: string) =>
     from === to
       ? `Die Ablesungen der Laststufe ${from} haben auf „${sheet}“ ihre Namen.`

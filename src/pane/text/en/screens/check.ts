@@ -78,6 +78,8 @@ export const check = {
   sharedTimesHint:
     "Select the times first, then the readings of each load. Type the readings on the sheet, or enter them at the bench at the times of the column: a time of one load would count for all, so no file is imported into these loads.",
   nameReadings: { columns: "Attach to the selected columns", rows: "Attach to the selected rows" },
+  noTimes: (cells: string, load: number, name: string) =>
+    `Nothing was named: ${cells} would be the times of load ${load}, but its numbers do not rise as minutes since loading do. If one column or row has the times of all loads, tick that above, and select it first. If these are the times, correct them, or attach ${name} to them by itself.`,
   readingsNamed: (from: number, to: number, sheet: string) =>
     from === to
       ? `The readings of load ${from} have their names on “${sheet}”.`
