@@ -95,7 +95,12 @@ export interface ChartSeries {
   readonly shape?: "circle" | "triangle";
   /** Whether the name stands beside the end of the line. */
   readonly lettered?: boolean;
+  /** Where it stands; above the end of a heavy or dashed line and below others if omitted. */
+  readonly nameAt?: NamePlace;
 }
+
+/** Where the name of a line stands beside its end. */
+export type NamePlace = "above" | "below" | "left" | "right";
 
 /** A scatter chart of cells of a sheet: it changes with the cells. */
 export interface ChartPlan {
@@ -105,6 +110,8 @@ export interface ChartPlan {
   readonly x: ChartAxis;
   readonly y: ChartAxis;
   readonly series: readonly ChartSeries[];
+  /** Whether the chart is small: its texts are then smaller. */
+  readonly isSmall?: boolean;
 }
 
 /** A whole sheet to be made, as data. */

@@ -11,6 +11,7 @@ import { ADOPTABLE, type AdoptableName } from "../../specification/results/adopt
 import { Sheet, curvePicksOf, frameOf, titled } from "./sheet-cells";
 import { FIELD_LABELS } from "../../plots/field";
 import type { BlockColumn, BlockSeries, SeriesBlock, Where } from "./series-block";
+import type { NamePlace } from "../../workbook/port";
 import type { Frame } from "./series-lines";
 
 /** The cells and expressions to which the formulas refer. */
@@ -85,14 +86,24 @@ function laboratoryColumns({ stresses, voidRatios, yieldStress }: FieldSource, {
   ];
 }
 
+const named = (nameAt: NamePlace) => ({ lettered: true, nameAt }) as const;
+
+/** The points lie close together: each name has a side of its own. */
 const SERIES: readonly BlockSeries[] = [
   { name: FIELD_LABELS.laboratory, style: "thin", x: "x", y: "y" },
   { name: FIELD_LABELS.loads, style: "points", symbol: "filled", x: "x", y: "y" },
-  { name: FIELD_LABELS.field, style: "line", lettered: true, x: "line x", y: "line y" },
-  { name: FIELD_LABELS.inSitu, style: "points", symbol: "open", lettered: true, x: "in situ x", y: "in situ y" },
-  { name: FIELD_LABELS.fieldYield, style: "points", symbol: "open", lettered: true, x: "bend x", y: "bend y" },
-  { name: FIELD_LABELS.laboratoryYield, style: "points", symbol: "cross", lettered: true, x: "yield x", y: "yield y" },
-  { name: FIELD_LABELS.meeting, style: "points", symbol: "cross", lettered: true, x: "meeting x", y: "meeting y" },
+  { name: FIELD_LABELS.field, style: "line", ...named("right"), x: "line x", y: "line y" },
+  { name: FIELD_LABELS.inSitu, style: "points", symbol: "open", ...named("above"), x: "in situ x", y: "in situ y" },
+  { name: FIELD_LABELS.fieldYield, style: "points", symbol: "open", ...named("right"), x: "bend x", y: "bend y" },
+  {
+    name: FIELD_LABELS.laboratoryYield,
+    style: "points",
+    symbol: "cross",
+    ...named("below"),
+    x: "yield x",
+    y: "yield y",
+  },
+  { name: FIELD_LABELS.meeting, style: "points", symbol: "cross", ...named("left"), x: "meeting x", y: "meeting y" },
 ];
 
 function fieldBlock(source: FieldSource, frame: Frame): Pick<SeriesBlock, "x" | "y" | "columns" | "series"> {

@@ -8,7 +8,7 @@ import type { LineLabel } from "../../reduction/construction";
 import { LINE_FACTOR } from "../../reduction/increment/cv";
 import { listWord } from "../../reduction/message";
 import type { MethodName } from "../../reduction/curve/method-words";
-import type { ChartAxis } from "../../workbook/port";
+import type { ChartAxis, NamePlace } from "../../workbook/port";
 import type { BlockColumn, BlockSeries, Where } from "./series-block";
 
 /**
@@ -22,14 +22,17 @@ interface Line {
   /** How many lines with that label the function gives, one after the other; the first is taken. */
   readonly of?: number;
   readonly letters?: string;
+  /** Where its name stands, if not where those of such lines usually do. */
+  readonly nameAt?: NamePlace;
 }
 
 export type Construction = "log time" | "root time" | MethodName;
 
-const line = (label: LineLabel): Line => ({ label, as: "line", points: 2 });
+const line = (label: LineLabel, nameAt?: NamePlace): Line => ({ label, as: "line", points: 2, nameAt });
 const level = (label: LineLabel): Line => ({ label, as: "level", points: 2 });
 const upright = (label: LineLabel, letters?: string): Line => ({ label, as: "upright", points: 2, letters });
-const SMOOTH: Line = { label: "smooth curve", as: "curve", points: 61 };
+/** Its name stands at the left of its end, where the virgin line ends too. */
+const SMOOTH: Line = { label: "smooth curve", as: "curve", points: 61, nameAt: "left" };
 const YIELD = upright("preconsolidation stress", "σ′p");
 /** The most points that a method reads: the rows of the load table. */
 const READ = MOST_LOADS;
@@ -62,10 +65,11 @@ export const LINES: Readonly<Record<Construction, readonly Line[]>> = {
   casagrande: [
     SMOOTH,
     line("virgin line"),
-    { label: "greatest curvature", as: "cross", points: 1 },
-    line("horizontal"),
-    line("tangent"),
-    line("bisector"),
+    { label: "greatest curvature", as: "cross", points: 1, nameAt: "left" },
+    // These three end side by side.
+    line("horizontal", "above"),
+    line("tangent", "below"),
+    line("bisector", "right"),
     YIELD,
   ],
   intersection: [line("recompression line"), line("virgin line"), YIELD],
@@ -220,8 +224,9 @@ export function constructionColumns(
     { name: "line x", heading: "x", rows: SPILL_ROWS, cells: () => [] },
     { name: "line y", heading: "y", rows: SPILL_ROWS, cells: () => [] },
   ];
-  const series = lines.map(({ label, as, letters }, index): BlockSeries => ({
+  const series = lines.map(({ label, as, letters, nameAt }, index): BlockSeries => ({
     ...LOOKS[as],
+    ...(nameAt && { nameAt }),
     name: letters ?? label,
     x: `line ${index + 1} x`,
     y: `line ${index + 1} y`,

@@ -6,7 +6,7 @@ import { wettingPlaces } from "../../record/wetting";
 import { digits, say, verbatim, type Message } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
-import { band, COLUMNS, gap, paragraph, type Block } from "../page/page";
+import { band, COLUMNS, gap, paragraph, ROWS_PER_PAGE, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 import { blockRows, chartOf, placeBlock, type SeriesBlock } from "../charts/series-block";
 import { yieldMethodOf } from "../../record/reduced-test";
@@ -18,6 +18,9 @@ const LARGE_ACROSS = 2;
 /** The rows of a time curve, and of a larger plot. A page of Letter is shorter than a page of A4. */
 const ROWS = { A4: 10, Letter: 9 } as const;
 const LARGE_ROWS = { A4: 18, Letter: 15 } as const;
+
+/** A row of charts has at least this share of its usual rows. */
+const LEAST = 0.75;
 
 export interface ReportPlots {
   /** The curve of the first page, and the same curve in strain instead of void ratio, or the other way round. */
@@ -133,12 +136,13 @@ const abreast = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across
 /** The same charts; they may be lower by a quarter to fit on the page. */
 const lowerAbreast = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across: number): Block => ({
   ...abreast(charts, rows, across),
-  lower: { least: Math.ceil(0.75 * rows), to: (room) => abreast(charts, room, across) },
+  lower: { least: Math.ceil(LEAST * rows), to: (room) => abreast(charts, room, across) },
 });
 
-/** The chart without names beside its lines: a small plot has no room for them. */
-const unlettered = (chart: Omit<ChartPlan, "box">): Omit<ChartPlan, "box"> => ({
+/** The chart with smaller texts, and without names beside its lines: a small plot has no room for them. */
+const small = (chart: Omit<ChartPlan, "box">): Omit<ChartPlan, "box"> => ({
   ...chart,
+  isSmall: true,
   series: chart.series.map((series) => ({ ...series, lettered: false })),
 });
 
@@ -148,18 +152,33 @@ const inRows = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across:
     lowerAbreast(charts.slice(row * across, (row + 1) * across), rows, across),
   );
 
+/** The head of a page, and the two headings above the plots. */
+const HEADINGS = 4;
+
+/** The rows of larger and of small plots: the usual ones, or fewer if all plots then stand on one page. */
+function rowsOfPlots(paper: DataCells["source"]["paper"], large: number, few: number): readonly [number, number] {
+  const [usualLarge, usualSmall] = [LARGE_ROWS[paper], ROWS[paper]];
+  const [lines, lower] = [Math.ceil(large / LARGE_ACROSS), Math.ceil(few / ACROSS)];
+  for (let share = 1; share >= LEAST; share -= 0.01) {
+    const [ofLarge, ofSmall] = [Math.ceil(share * usualLarge), Math.ceil(share * usualSmall)];
+    if (lines * ofLarge + lower * ofSmall + HEADINGS <= ROWS_PER_PAGE[paper]) return [ofLarge, ofSmall];
+  }
+  return [usualLarge, usualSmall];
+}
+
 /** All plots except the one on the first page; a page never ends within a row of them. */
 export function figures(cells: DataCells, plots: ReportPlots, placed: Placed): Block[] {
   const t = cells.words;
   const { other, field, cv, cAlpha, swell, times, reasons } = plots;
   const { paper } = cells.source;
   const large = [other, field, cv, cAlpha, ...swell].filter((block) => block !== undefined).map(placed.chart);
-  const small = times.map((block) => unlettered(placed.chart(block)));
+  const ofTimes = times.map((block) => small(placed.chart(block)));
+  const [largeRows, smallRows] = rowsOfPlots(paper, large.length, ofTimes.length);
   return [
     band(t(say`Plots`)),
     ...reasons.flatMap((reason) => paragraph(t(say`Not drawn: ${reason}.`))),
-    ...inRows(large, LARGE_ROWS[paper], LARGE_ACROSS),
-    ...(small.length ? [band(t(say`Time curves`)), ...inRows(small, ROWS[paper], ACROSS)] : []),
+    ...inRows(large, largeRows, LARGE_ACROSS),
+    ...(ofTimes.length ? [band(t(say`Time curves`)), ...inRows(ofTimes, smallRows, ACROSS)] : []),
     gap,
   ];
 }

@@ -45,6 +45,13 @@ test("the table of lines agrees with the lines of every method, on many made cur
   for (const count of seen.values()) expect(count).toBeGreaterThan(0);
 });
 
+test("the names of lines that end side by side stand on different sides", () => {
+  const places = ["horizontal", "tangent", "bisector"].map(
+    (name) => LINES.casagrande.find(({ label }) => label === name)?.nameAt,
+  );
+  expect(new Set(places)).toEqual(new Set(["above", "below", "right"]));
+});
+
 test("the table of lines agrees with the lines of the time constructions", () => {
   const times = [0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440];
   const readings = [917, 932, 948, 972, 1005, 1053, 1121, 1206, 1317, 1406, 1446, 1467, 1490, 1528];

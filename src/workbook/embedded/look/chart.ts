@@ -30,6 +30,7 @@ export interface KeptChart<R = SheetZone> {
   readonly x: ChartAxis;
   readonly y: ChartAxis;
   readonly series: readonly KeptSeries<R>[];
+  readonly isSmall?: boolean;
 }
 
 /** A chart for drawing: the numbers in its cells now; the line has a gap where x or y is missing. */

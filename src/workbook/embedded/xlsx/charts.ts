@@ -5,8 +5,9 @@
 import { unquoted } from "../../address";
 import { nth } from "../../../reduction/numeric/lists";
 import { evenStep } from "../../look/chart-axis";
+import { nameAt, textSizes } from "../../look/chart-text";
 import { seriesName } from "../../look/series-name";
-import type { ChartAxis } from "../../port";
+import type { ChartAxis, ChartSeries, NamePlace } from "../../port";
 import { CHART_TAG, chartGetters, drawingOf, rangeText, type KeptChart, type SheetZone } from "../look/chart";
 import type { Model } from "../engine";
 import type { Zone } from "../zones";
@@ -44,8 +45,9 @@ const words = (text: string, size: number, bold: boolean): string =>
 const title = (text: string, size: number, bold = false): string =>
   `<c:title>${words(text, size, bold)}<c:overlay val="0"/></c:title>`;
 
-const textOf = (size: number): string =>
-  `<c:txPr><a:bodyPr/><a:p><a:pPr><a:defRPr sz="${size * 100}"/></a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`;
+/** The look of numbers; `isLevel` forbids to turn them. */
+const textOf = (size: number, isLevel = false): string =>
+  `<c:txPr><a:bodyPr${isLevel ? ' rot="0" vert="horz"' : ""}/><a:p><a:pPr><a:defRPr sz="${size * 100}"/></a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`;
 
 /** The reference to a column, with the numbers that the column held. */
 function reference(range: string, values: readonly (number | null)[]): string {
@@ -60,33 +62,44 @@ type Drawn = NonNullable<ReturnType<typeof drawingOf>>["series"][number];
 
 const LINES = { line: [1.5, ""], thin: [0.75, ""], dashed: [0.75, "dash"] } as const;
 const MANY = 60;
+/**
+ * The fill of open symbols, and that of files of earlier versions: LibreOffice draws symbols without their outline, so that white
+ * ones were not to be seen.
+ */
+const OPEN: readonly string[] = ["BFBFBF", "FFFFFF"];
 
 function marker({ style, symbol = "filled", shape, points }: Drawn): string {
   if (style !== "points") return `<c:marker><c:symbol val="none"/></c:marker>`;
   const name = symbol === "cross" ? "x" : shape === "triangle" ? "triangle" : "circle";
   const size = symbol === "cross" ? 8 : points.length > MANY ? 3 : 6;
-  const fill = symbol === "cross" ? "<a:noFill/>" : ink(symbol === "open" ? "FFFFFF" : "000000");
+  const fill = symbol === "cross" ? "<a:noFill/>" : ink(symbol === "open" ? OPEN[0]! : "000000");
   return `<c:marker><c:symbol val="${name}"/><c:size val="${size}"/><c:spPr>${fill}${stroke(0.75)}</c:spPr></c:marker>`;
 }
 
+/** The places of names in the file (ST_DLblPos). */
+const PLACES: Readonly<Record<NamePlace, string>> = { above: "t", below: "b", left: "l", right: "r" };
+
+const NAME_PLACES = ["above", "below", "left", "right"] as const;
+
 /** The name of a line as a label of its last point. */
-function lettering({ lettered, style, points }: Drawn): string {
+function lettering(series: Drawn, size: number): string {
+  const { lettered, points } = series;
   if (!lettered) return "";
   const shown = (on: boolean): string =>
     `<c:showLegendKey val="0"/><c:showVal val="0"/><c:showCatName val="0"/><c:showSerName val="${Number(on)}"/>` +
     `<c:showPercent val="0"/><c:showBubbleSize val="0"/>`;
   return (
-    `<c:dLbls><c:dLbl><c:idx val="${points.length - 1}"/><c:spPr><a:noFill/>${NO_LINE}</c:spPr>${textOf(8)}` +
-    `<c:dLblPos val="${style === "line" || style === "dashed" ? "t" : "b"}"/>${shown(true)}</c:dLbl>${shown(false)}</c:dLbls>`
+    `<c:dLbls><c:dLbl><c:idx val="${points.length - 1}"/><c:spPr><a:noFill/>${NO_LINE}</c:spPr>${textOf(size)}` +
+    `<c:dLblPos val="${PLACES[nameAt(series)]}"/>${shown(true)}</c:dLbl>${shown(false)}</c:dLbls>`
   );
 }
 
-function seriesXml(series: Drawn, index: number, xRange: string, yRange: string): string {
+function seriesXml(series: Drawn, index: number, [xRange, yRange]: readonly [string, string], letters: number): string {
   const { name, style, points } = series;
   const line = style === "points" ? NO_LINE : stroke(LINES[style][0], "000000", LINES[style][1]);
   return (
     `<c:ser><c:idx val="${index}"/><c:order val="${index}"/><c:tx><c:v>${written(heldText(seriesName(name)))}</c:v></c:tx>` +
-    `<c:spPr>${line}</c:spPr>${marker(series)}${lettering(series)}` +
+    `<c:spPr>${line}</c:spPr>${marker(series)}${lettering(series, letters)}` +
     `<c:xVal>${reference(
       xRange,
       points.map((point) => point?.[0] ?? null),
@@ -98,9 +111,11 @@ function seriesXml(series: Drawn, index: number, xRange: string, yRange: string)
   );
 }
 
-/** One axis. The other axis crosses it where the labels are at the left, or at the bottom. */
-function axisXml(axis: ChartAxis, id: number, other: ChartAxis, otherId: number, at: "b" | "l"): string {
+/** The axis `of` a chart. The other axis crosses it where the labels are at the left, or at the bottom. */
+function axisXml(chart: Pick<KeptChart, "x" | "y" | "isSmall">, of: "x" | "y"): string {
+  const [axis, other, id, at] = of === "x" ? [chart.x, chart.y, 1, "b"] : [chart.y, chart.x, 2, "l"];
   const { label, scale, domain, reversed } = axis;
+  const size = textSizes(chart.isSmall).axis;
   const step = evenStep(domain);
   const units =
     scale === "linear"
@@ -112,8 +127,8 @@ function axisXml(axis: ChartAxis, id: number, other: ChartAxis, otherId: number,
     `<c:valAx><c:axId val="${id}"/><c:scaling>${scale === "log" ? `<c:logBase val="10"/>` : ""}` +
     `<c:orientation val="${reversed ? "maxMin" : "minMax"}"/><c:max val="${domain[1]}"/><c:min val="${domain[0]}"/></c:scaling>` +
     `<c:delete val="0"/><c:axPos val="${at}"/>${grid("majorGridlines", "A6A6A6")}${grid("minorGridlines", "E0E0E0")}` +
-    `${title(label, 9)}<c:numFmt formatCode="General" sourceLinked="0"/><c:majorTickMark val="out"/><c:minorTickMark val="none"/>` +
-    `<c:tickLblPos val="nextTo"/><c:spPr>${stroke(0.75)}</c:spPr>${textOf(9)}<c:crossAx val="${otherId}"/>` +
+    `${title(label, size)}<c:numFmt formatCode="General" sourceLinked="0"/><c:majorTickMark val="out"/><c:minorTickMark val="none"/>` +
+    `<c:tickLblPos val="nextTo"/><c:spPr>${stroke(0.75)}</c:spPr>${textOf(size, chart.isSmall)}<c:crossAx val="${3 - id}"/>` +
     `<c:crosses val="${other.reversed ? "max" : "min"}"/>${units}</c:valAx>`
   );
 }
@@ -122,18 +137,19 @@ function axisXml(axis: ChartAxis, id: number, other: ChartAxis, otherId: number,
 function chartXml(model: Model, figureId: string, chart: KeptChart, nameOf: (sheetId: string) => string): string {
   const drawing = drawingOf(model, figureId)!;
   const range = ({ sheetId, zone }: SheetZone): string => rangeText(nameOf(sheetId), zone);
+  const sizes = textSizes(chart.isSmall);
   const series = drawing.series.map((one, i) => {
     const { x, y } = nth(chart.series, i);
-    return seriesXml(one, i, range(x), range(y));
+    return seriesXml(one, i, [range(x), range(y)], sizes.letters);
   });
   return (
     `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n` +
     `<c:chartSpace xmlns:c="${CHART}" xmlns:a="${MAIN}" xmlns:r="${RELATIONS}"><c:roundedCorners val="0"/><c:chart>` +
-    `${title(chart.title, 11, true)}<c:autoTitleDeleted val="0"/><c:plotArea><c:layout/>` +
+    `${title(chart.title, sizes.title, true)}<c:autoTitleDeleted val="0"/><c:plotArea><c:layout/>` +
     `<c:scatterChart><c:scatterStyle val="lineMarker"/><c:varyColors val="0"/>${series.join("")}` +
     `<c:axId val="1"/><c:axId val="2"/></c:scatterChart>` +
-    axisXml(chart.x, 1, chart.y, 2, "b") +
-    axisXml(chart.y, 2, chart.x, 1, "l") +
+    axisXml(chart, "x") +
+    axisXml(chart, "y") +
     `<c:spPr>${stroke(0.75)}</c:spPr></c:plotArea><c:plotVisOnly val="0"/><c:dispBlanksAs val="gap"/></c:chart>` +
     `<c:spPr>${ink("FFFFFF")}${stroke(0.5, "A6A6A6")}</c:spPr></c:chartSpace>`
   );
@@ -272,6 +288,15 @@ function readAxis(axis: Element): ChartAxis {
   };
 }
 
+/** Whether the name of a series stands beside its line, and where. */
+function readName(series: Element, style: ChartSeries["style"]): Pick<ChartSeries, "lettered" | "nameAt"> {
+  const labels = child(series, "dLbls");
+  if (!labels) return {};
+  const held = valueOf(labels, "dLblPos");
+  const place = NAME_PLACES.find((one) => PLACES[one] === held);
+  return { lettered: true, ...(place && place !== nameAt({ style }) && { nameAt: place }) };
+}
+
 function readSeries(series: Element): FileChart["chart"]["series"][number] | undefined {
   const [x, y] = ["xVal", "yVal"].map((name) => {
     const formula = child(series, name) && first(child(series, name)!, "f");
@@ -283,15 +308,16 @@ function readSeries(series: Element): FileChart["chart"]["series"][number] | und
   const symbol = valueOf(mark, "symbol");
   const isLine = symbol === "none";
   const width = Number(look && first(look, "ln")?.getAttribute("w"));
-  const isOpen = mark && [...all(mark, "srgbClr")][0]?.getAttribute("val") === "FFFFFF";
+  const isOpen = mark && OPEN.includes([...all(mark, "srgbClr")][0]?.getAttribute("val") ?? "");
+  const style = !isLine ? "points" : valueOf(look, "prstDash") ? "dashed" : width > PER_POINT ? "line" : "thin";
   return {
     name: plainText(first(child(series, "tx") ?? series, "v")?.textContent ?? ""),
     x,
     y,
-    style: !isLine ? "points" : valueOf(look, "prstDash") ? "dashed" : width > PER_POINT ? "line" : "thin",
+    style,
     ...(!isLine && { symbol: symbol === "x" ? ("cross" as const) : isOpen ? ("open" as const) : ("filled" as const) }),
     ...(symbol === "triangle" && { shape: "triangle" as const }),
-    ...(child(series, "dLbls") && { lettered: true }),
+    ...readName(series, style),
   };
 }
 
@@ -338,7 +364,9 @@ function readChart(document: Document): FileChart["chart"] | undefined {
   const series = [...plot.children]
     .filter(({ localName }) => localName === "ser")
     .flatMap((one) => readSeries(one) ?? []);
-  return { title: titleOf(child(root, "title")), x: readAxis(x), y: readAxis(y), series };
+  const heading = child(root, "title");
+  const isSmall = Number(heading && first(heading, "defRPr")?.getAttribute("sz")) === 100 * textSizes(true).title;
+  return { title: titleOf(heading), x: readAxis(x), y: readAxis(y), series, ...(isSmall && { isSmall }) };
 }
 
 /** The part of the engine's data on a sheet that figures need. */

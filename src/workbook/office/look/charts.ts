@@ -1,8 +1,9 @@
 /** The charts of a plan as native scatter charts of Excel (ExcelApi 1.9), in black and white. */
 import { firstOf } from "../../../reduction/numeric/lists";
 import { evenStep } from "../../look/chart-axis";
+import { nameAt, textSizes } from "../../look/chart-text";
 import { seriesName } from "../../look/series-name";
-import type { ChartAxis, ChartCells, ChartPlan, ChartSeries } from "../../port";
+import type { ChartAxis, ChartCells, ChartPlan, ChartSeries, NamePlace } from "../../port";
 import { rangeOf } from "../reading/read";
 import { send, type Step } from "../requests";
 
@@ -10,9 +11,6 @@ const INK = "#000000";
 const PAPER = "#FFFFFF";
 const MAJOR = "#A6A6A6";
 const MINOR = "#E0E0E0";
-
-/** Font sizes in points. */
-const SIZES = { title: 11, axis: 9, letters: 8 };
 
 type Line = Exclude<ChartSeries["style"], "points">;
 
@@ -39,8 +37,9 @@ const BYTES_PER_PART = 5_000;
 /** Above this many cells symbols are small, so that the series of a logger looks like a line of dots. */
 const MANY = 60;
 
-function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: ChartAxis): void {
+function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: ChartAxis, isSmall?: boolean): void {
   const [low, high] = domain;
+  const { axis: size } = textSizes(isSmall);
   axis.scaleType = SCALES[scale];
   if (scale === "log") axis.logBase = 10;
   axis.minimum = low;
@@ -59,9 +58,11 @@ function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: Cha
   axis.numberFormat = "General";
   axis.visible = true;
   axis.title.text = label;
-  axis.title.format.font.size = SIZES.axis;
+  axis.title.format.font.size = size;
   axis.title.format.font.color = INK;
-  axis.format.font.size = SIZES.axis;
+  axis.format.font.size = size;
+  // Excel would turn numbers that do not fit, which leaves no height for the curve.
+  if (isSmall) axis.textOrientation = 0;
   axis.format.font.color = INK;
   axis.format.line.color = INK;
   axis.majorGridlines.visible = true;
@@ -90,9 +91,17 @@ function drawLook(series: Excel.ChartSeries, { style, symbol = "filled", shape =
   series.markerBackgroundColor = symbol === "open" ? PAPER : INK;
 }
 
+const PLACES: Readonly<Record<NamePlace, Excel.ChartDataLabel["position"]>> = {
+  above: "Top",
+  below: "Bottom",
+  left: "Left",
+  right: "Right",
+};
+
 /** Writes the names of lines at their ends. */
 function letter(chart: Excel.ChartSeriesCollection, plan: ChartPlan): void {
-  plan.series.forEach(({ lettered, style, y }, index) => {
+  plan.series.forEach((series, index) => {
+    const { lettered, y } = series;
     if (!lettered) return;
     const point = chart.getItemAt(index).points.getItemAt(y.box.rows - 1);
     point.hasDataLabel = true;
@@ -101,8 +110,8 @@ function letter(chart: Excel.ChartSeriesCollection, plan: ChartPlan): void {
     label.showValue = false;
     label.showCategoryName = false;
     label.showLegendKey = false;
-    label.position = style === "line" || style === "dashed" ? "Top" : "Bottom";
-    label.format.font.size = SIZES.letters;
+    label.position = PLACES[nameAt(series)];
+    label.format.font.size = textSizes(plan.isSmall).letters;
     label.format.font.color = INK;
   });
 }
@@ -117,7 +126,7 @@ interface Begun {
 function drawSteps(context: Excel.RequestContext, sheet: Excel.Worksheet, { plan, chart, guessed }: Begun): Step[] {
   const cells = ({ sheet: named, box }: ChartCells): Excel.Range =>
     rangeOf(named === undefined ? sheet : context.workbook.worksheets.getItem(named), box);
-  const { box, series, title } = plan;
+  const { box, series, title, isSmall } = plan;
   return [
     {
       bytes: BYTES_PER_PART,
@@ -127,7 +136,7 @@ function drawSteps(context: Excel.RequestContext, sheet: Excel.Worksheet, { plan
           sheet.getCell(box.row + box.rows - 1, box.col + box.cols - 1),
         );
         chart.title.text = title;
-        chart.title.format.font.size = SIZES.title;
+        chart.title.format.font.size = textSizes(isSmall).title;
         chart.title.format.font.color = INK;
         chart.legend.visible = false;
         chart.displayBlanksAs = "NotPlotted";
@@ -148,8 +157,8 @@ function drawSteps(context: Excel.RequestContext, sheet: Excel.Worksheet, { plan
       act: () => {
         // The series that Excel guessed are deleted last: a chart without series loses its axes.
         for (let index = guessed.count - 1; index >= 0; index--) chart.series.getItemAt(index).delete();
-        drawAxis(chart.axes.categoryAxis, plan.x);
-        drawAxis(chart.axes.valueAxis, plan.y);
+        drawAxis(chart.axes.categoryAxis, plan.x, isSmall);
+        drawAxis(chart.axes.valueAxis, plan.y, isSmall);
         chart.format.fill.setSolidColor(PAPER);
       },
     },

@@ -133,6 +133,23 @@ describe("a chart on the embedded sheet", () => {
 });
 
 describe("the .xlsx file", () => {
+  test("holds the texts of a small chart smaller and level, the places of names, and open symbols that LibreOffice shows", async () => {
+    const port = new EmbeddedPort(newWorkbook());
+    const series = chart.series.map((one) => (one.name === "tangent" ? { ...one, nameAt: "right" as const } : one));
+    await port.insertSheet({ ...plan, charts: [{ ...chart, series, isSmall: true }] });
+    const bytes = await saveXlsx(port.workbook);
+    const parts = unzipSync(bytes);
+    const xml = strFromU8(parts[Object.keys(parts).find((name) => name.startsWith("xl/charts/"))!]!);
+    expect(xml.match(/<c:txPr><a:bodyPr rot="0" vert="horz"\/><a:p><a:pPr><a:defRPr sz="600"\/>/g)).toHaveLength(2);
+    expect([...xml.matchAll(/<c:dLblPos val="(.)"/g)].map(([, at]) => at)).toEqual(["r", "t"]);
+    // LibreOffice draws no outline of a symbol: a white one would not be seen.
+    expect(xml).not.toMatch(/<c:size val="6"\/><c:spPr><a:solidFill><a:srgbClr val="FFFFFF"/);
+    const { series: _, ...kept } = drawn(openXlsx(bytes).workbook.model);
+    expect(kept).toMatchObject({ isSmall: true });
+    const again = drawn(openXlsx(bytes).workbook.model).series.find(({ name }) => name === "tangent");
+    expect(again).toMatchObject({ lettered: true, nameAt: "right" });
+  });
+
   test("holds a scatter chart with log and reversed axes, its cells by reference, in parts that are all declared", async () => {
     const bytes = await saveXlsx((await open()).workbook);
     const parts = unzipSync(bytes);

@@ -100,6 +100,24 @@ test("a log axis has base ten and whole decades; a reversed axis has the other a
   expect(axis("valueAxis")).not.toHaveProperty("logBase");
 });
 
+test("a small chart has smaller texts, and numbers that are not turned; a name stands where the plan says", async () => {
+  const [first, second] = chart.series;
+  const small = { ...chart, isSmall: true, series: [{ ...first!, nameAt: "right" as const }, second!] };
+  const { charts, seriesOf } = await drawn({ ...PLAN, charts: [small] });
+  expect(charts[0].properties).toMatchObject({
+    "title.format.font.size": 9,
+    "axes.categoryAxis.format.font.size": 6,
+    "axes.categoryAxis.title.format.font.size": 6,
+    "axes.categoryAxis.textOrientation": 0,
+  });
+  const nameOf = (name: string) => seriesOf(name).points[1];
+  expect(nameOf("steepest tangent")).toMatchObject({ "dataLabel.position": "Right" });
+  expect(nameOf("d0")).toMatchObject({ "dataLabel.position": "Top" });
+  const { charts: usual } = await drawn();
+  expect(usual[0].properties).toMatchObject({ "axes.categoryAxis.format.font.size": 9 });
+  expect(usual[0].properties).not.toHaveProperty(["axes.categoryAxis.textOrientation"]);
+});
+
 test("lines have no markers and symbols no lines, distinguished in black and white", async () => {
   const { seriesOf, charts } = await drawn();
   expect(seriesOf("d0").properties).toMatchObject({
