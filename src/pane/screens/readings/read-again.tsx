@@ -168,6 +168,7 @@ function KnownFile(props: KnownProps) {
     onBusy(false);
   };
 
+  const asked = { answers, kept, sharing: dataSheet.sharing, onAnswer: answer };
   return (
     <Step title={words.heading}>
       {ended && <Notice intent={ended.intent}>{ended.sentence}</Notice>}
@@ -178,14 +179,7 @@ function KnownFile(props: KnownProps) {
       ) : !found ? (
         <Notice intent="info">{words.looking}</Notice>
       ) : (
-        <Found
-          found={found}
-          sharing={dataSheet.sharing}
-          answers={answers}
-          kept={kept}
-          onAnswer={answer}
-          onWrite={(grown) => void write(grown)}
-        />
+        <Found found={found} {...asked} onWrite={(grown) => void write(grown)} />
       )}
       {!source.file.endsWhole || (found?.is === "grown" && !answers.isFinished) || answers.isFinished ? (
         <Checkbox
