@@ -177,7 +177,10 @@ export interface Naming {
 /** Whether the series of a selection are its columns or its rows. */
 export type SeriesLie = "columns" | "rows";
 
-const LINES: Readonly<Record<SeriesLie, Message>> = { columns: say`columns`, rows: say`rows` };
+const counted: Readonly<Record<SeriesLie, (count: number) => Message>> = {
+  columns: (count) => (count === 1 ? say`1 column` : say`${count} columns`),
+  rows: (count) => (count === 1 ? say`1 row` : say`${count} rows`),
+};
 
 /**
  * Attaches the names of readings to columns that stand side by side or were picked one after the other, or to rows in the
@@ -201,11 +204,11 @@ export function readingLines(
   const names = READING_NAMES.slice(2 * (fromLoad - 1));
   if (isShared && lines.length === 0)
     return {
-      sentence: say`${selected.length} ${LINES[lie]} are selected: select the times, and the readings of each load.`,
+      sentence: say`Selected: ${counted[lie](selected.length)}. Select the times, and the readings of each load.`,
     };
   if (lines.length % 2 === 1 || lines.length === 0)
     return {
-      sentence: say`${lines.length} ${LINES[lie]} are selected, and every load has two, its times and its readings: select both of each load.`,
+      sentence: say`Selected: ${counted[lie](lines.length)}. Every load has two, its times and its readings: select both of each load.`,
     };
   if (lines.length > names.length)
     return {

@@ -269,7 +269,7 @@ describe("a firm's own cells", () => {
     expect(status()).toContain(words.readingsNamed(3, 4, "Sheet1"));
     port.select([[1, 2, 3]], "ZA4:ZC4");
     await press(words.nameReadings.columns);
-    expect(status()).toContain("3 columns are selected, and every load has two");
+    expect(status()).toContain("Selected: 3 columns. Every load has two");
     expect(port.asked).toHaveLength(4);
   });
 
@@ -295,7 +295,7 @@ describe("a firm's own cells", () => {
     expect(status()).toContain(words.readingsNamed(1, 2, "Sheet1"));
     port.select([[""]], "ZA4:ZA9");
     await press(words.nameReadings.columns);
-    expect(status()).toContain("1 columns are selected: select the times, and the readings of each load.");
+    expect(status()).toContain("Selected: 1 column. Select the times, and the readings of each load.");
     expect(port.asked).toHaveLength(4);
   });
 

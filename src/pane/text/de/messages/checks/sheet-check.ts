@@ -1,9 +1,13 @@
 /** What the check of the sheet finds, and the reasons why cells cannot get a name. */
 export const sheetCheck: Readonly<Record<string, string>> = {
-  "{0} {1} are selected: select the times, and the readings of each load.":
-    "{0} {1} sind markiert: die Zeiten und die Ablesungen jeder Laststufe markieren.",
-  "{0} {1} are selected, and every load has two, its times and its readings: select both of each load.":
-    "{0} {1} sind ausgewählt, und jede Laststufe hat zwei, Zeiten und Ablesungen: beide jeder Laststufe auswählen.",
+  "1 column": "1 Spalte",
+  "{0} columns": "{0} Spalten",
+  "1 row": "1 Zeile",
+  "{0} rows": "{0} Zeilen",
+  "Selected: {0}. Select the times, and the readings of each load.":
+    "Markiert: {0}. Die Zeiten und die Ablesungen jeder Laststufe markieren.",
+  "Selected: {0}. Every load has two, its times and its readings: select both of each load.":
+    "Markiert: {0}. Jede Laststufe hat zwei, Zeiten und Ablesungen: beide jeder Laststufe markieren.",
   "{0} loads from load {1} on are more than the names reach to: select fewer.":
     "{0} Laststufen ab Laststufe {1} sind mehr, als die Namen reichen: weniger auswählen.",
   "{0} and {1} more": "{0} und {1} weitere",
