@@ -1,14 +1,14 @@
 /**
  * Finds what happened to the cells of a data sheet, cell by cell: formulas that were lost or overwritten with
- * constants, formulas unlike the others of their column, results that do not follow from the inputs, hidden rows and
- * columns with data, and cells with unusable content (text, a number as text, a date). It reads contents, shown values
- * and the positions of names, and changes nothing.
+ * constants, formulas unlike the others of their column, unknown functions and names, results that do not follow
+ * from the inputs, hidden rows and columns with data, and cells with unusable content (text, a number as text, a
+ * date). It reads contents, shown values and the positions of names, and changes nothing.
  */
 import { isFormula } from "../workbook/contents";
 import { runsOf } from "../reduction/numeric/runs";
 import { say, verbatim, type Message } from "../reduction/message";
 import { cellAddress, columnLetters, columnNumber } from "../workbook/address";
-import { isError } from "../workbook/cell-error";
+import { isError, isUnknown } from "../workbook/cell-error";
 import { addressInList, cellOfList, lengthOf, liesAcross } from "../workbook/lists";
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE } from "../specification/load-table";
@@ -20,7 +20,8 @@ import { boxesByName, layoutOf } from "../record/places";
 import { differing } from "./questions/record";
 
 export interface CellFinding {
-  readonly kind: "overwritten" | "lost formula" | "in the way" | "unlike formula" | "differs" | "hidden" | "cell";
+  readonly kind:
+    "overwritten" | "lost formula" | "in the way" | "unlike formula" | "unknown" | "differs" | "hidden" | "cell";
   /** "H12", or "12:12" and "H:H" for hidden rows and columns. */
   readonly address: string;
   /** Names the cell, and says what is wrong and what to do. */
@@ -221,6 +222,24 @@ function wayFindings(boxes: ReadonlyMap<string, Box>, { contents, values }: Shee
   return findings;
 }
 
+/** One finding for all results that the workbook cannot calculate, because it does not know a function or a name. */
+function unknownFindings(boxes: ReadonlyMap<string, Box>, { values }: SheetState): CellFinding[] {
+  const cells = WORKED.flatMap(({ name }) => {
+    const box = boxes.get(name);
+    if (!box) return [];
+    const shown = values[name] ?? [];
+    return shown.flatMap(([value], row) => (isUnknown(value) ? [{ name, address: addressInList(box, row) }] : []));
+  });
+  const [first] = cells;
+  if (!first) return [];
+  const [at, called] = [verbatim(first.address), cellNamed(first.name)];
+  const sentence =
+    cells.length === 1
+      ? say`${at}, ${called}, has no result: a function or a name of a formula is not known; attach missing names, and enter the formulas again (Data sheet, Sheet check)`
+      : say`${cells.length} results are missing, the first in ${at}, ${called}: a function or a name of a formula is not known; attach missing names, and enter the formulas again (Data sheet, Sheet check)`;
+  return [{ kind: "unknown", address: first.address, sentence }];
+}
+
 /** Results that do not follow from the inputs. */
 function differences(boxes: ReadonlyMap<string, Box>, { record, values }: SheetState): CellFinding[] {
   return differing(record).flatMap(({ name, load, sentence }) => {
@@ -282,6 +301,7 @@ export function integrity(state: SheetState): CellFinding[] {
   return [
     ...formulaFindings(state),
     ...wayFindings(boxes, state),
+    ...unknownFindings(boxes, state),
     ...differences(boxes, state),
     ...faults,
     ...hiddenFindings(boxes, state),

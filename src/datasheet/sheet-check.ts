@@ -4,6 +4,7 @@
  */
 import { listed, listWord, say, verbatim, type Message, type Value } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
+import { isUnknown } from "../workbook/cell-error";
 import type { Box, SheetName } from "../workbook/port";
 import { boxAddress, columnLetters } from "../workbook/address";
 import { asColumn, cellOfList, liesAcross } from "../workbook/lists";
@@ -256,8 +257,6 @@ function pickFindings(
   });
 }
 
-const isUnbound = (value: unknown): boolean => value === "#NAME?" || value === "#BAD_EXPR";
-
 export function checkSheet(names: readonly SheetName[], values: NamedValues): SheetCheck {
   const places = placesByName(names);
   const version = Number(values.template_version?.[0]?.[0]) || undefined;
@@ -279,12 +278,12 @@ export function checkSheet(names: readonly SheetName[], values: NamedValues): Sh
     const field = KNOWN.get(key) ?? { name: firstOf(called).name, column: true };
     return place === undefined || place === "lost" ? [] : [{ field, box: place }];
   });
-  const unbound = Object.values(values).flat(2).filter(isUnbound).length;
+  const unbound = Object.values(values).flat(2).filter(isUnknown).length;
   const record = readRecord(values);
   const boxOfName = (name: string) => standing.find(({ field }) => field.name === name)?.box;
   const faults = record.faults.filter(({ name, row, kind }) => {
     const value = asColumn(values[name] ?? [])[(row ?? 1) - 1]?.[0];
-    return !(kind === "error" && isUnbound(value));
+    return !(kind === "error" && isUnknown(value));
   });
   const findings: Finding[] = [
     ...namesFindings(places, lacking, values),

@@ -171,6 +171,24 @@ test("a constant in the way of a formula that fills a row or a block, if the for
   expect(inBlock(1, 1, "=1")).toEqual([]);
 });
 
+test("results of unknown functions or names are one finding, at the first of them", () => {
+  const seen = (shown: NamedValues) => look({}, { values: shown }).filter(({ kind }) => kind === "unknown");
+  const one = withValues(values, { strain_end: values.strain_end.map(([own], row) => (row === 3 ? "#NAME?" : own)) });
+  expect(seen(one)).toEqual([
+    {
+      kind: "unknown",
+      address: at("strain_end", 3),
+      sentence: `${at("strain_end", 3)}, Strain at the end of the load (strain_end), has no result: a function or a name of a formula is not known; attach missing names, and enter the formulas again (Data sheet, Sheet check)`,
+    },
+  ]);
+  const several = withValues(one, { void_ratio_initial: ["#BAD_EXPR"] });
+  expect(seen(several)).toMatchObject([
+    { address: at("void_ratio_initial"), sentence: expect.stringMatching(/^2 results are missing, the first in /) },
+  ]);
+  const refused = withValues(values, { void_ratio_initial: ["#N/A"] });
+  expect(seen(refused)).toEqual([]);
+});
+
 test("hidden rows and columns with content are named together, from the first to the last", () => {
   const { row, col } = plan.names.load_stress;
   const hide = (rows: number[], cols: number[] = []) => look({}, { hidden: { rows, cols } });

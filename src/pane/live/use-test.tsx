@@ -9,6 +9,7 @@ import {
   useState,
   type ReactNode,
 } from "react";
+import { isUnknown } from "../../workbook/cell-error";
 import type { WorkbookPort } from "../../workbook/port";
 import type { CurrentTest } from "./current-test";
 import { covers, type Want } from "./want";
@@ -115,9 +116,9 @@ const isOnRequestIn = ({ reading }: Snapshot): boolean => reading?.isOnRequest ?
 export const useIsOnRequest = (): boolean => useOfSnapshot(isOnRequestIn);
 
 const isUnknownIn = ({ reading }: Snapshot): boolean =>
-  Object.values(reading?.values ?? {}).some((rows) => rows.some((row) => row.includes("#NAME?")));
+  Object.values(reading?.values ?? {}).some((rows) => rows.some((row) => row.some(isUnknown)));
 
-/** Whether a named cell of the test shows #NAME?: the host does not know a function or a name of its formula. */
+/** Whether a named cell of the test has a formula with a function or a name that the host does not know. */
 export const useIsUnknown = (): boolean => useOfSnapshot(isUnknownIn);
 
 /** Stops reading from the workbook while the pane itself writes. */

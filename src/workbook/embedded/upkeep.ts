@@ -1,6 +1,6 @@
 /** Maintains a sheet in the embedded workbook: its names and its formulas. */
 import { say, verbatim } from "../../reduction/message";
-import { helpers } from "@odoo/o-spreadsheet";
+import { isUnknown } from "../cell-error";
 import { WorkbookError, type SheetName } from "../port";
 import { withPresentNames } from "../renamed-functions";
 import type { Command, Model } from "./engine";
@@ -86,9 +86,6 @@ export function roomCommands(
   ];
 }
 
-/** The errors that the engine shows for an unknown function or name. */
-const UNKNOWN = new Set(["#NAME?", "#BAD_EXPR"]);
-
 interface Unbound {
   readonly command: Command;
   readonly isChanged: boolean;
@@ -100,7 +97,7 @@ export function unboundFormulas({ getters }: Model, sheetId: string): Unbound[] 
     if (!isFormula) return [];
     const position = getters.getCellPosition(id);
     const { value } = getters.getEvaluatedCell(position);
-    if (typeof value !== "string" || !helpers.isEvaluationError(value) || !UNKNOWN.has(value)) return [];
+    if (!isUnknown(value)) return [];
     const formula = formulaAt(getters, position);
     const content = withPresentNames(formula);
     return [{ command: { type: "UPDATE_CELL", ...position, content }, isChanged: content !== formula }];

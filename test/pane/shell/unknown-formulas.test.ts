@@ -12,6 +12,7 @@ const { place, settle, show } = onPage("made");
 
 test.each([
   ["#NAME?", true],
+  ["#BAD_EXPR", true],
   ["#N/A", false],
   [0.9, false],
 ])("a void ratio of %s: the pane says that formulas are not known: %s", async (shown, isSaid) => {

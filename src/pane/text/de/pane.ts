@@ -29,8 +29,8 @@ export const pane = {
     calculate: "Jetzt berechnen",
   },
   unknown: {
-    title: "Zellen zeigen #NAME?",
-    what: "Excel kennt in Formeln dieses Versuchs eine Funktion oder einen Namen nicht, daher fehlen Ergebnisse. In der Ansicht „Datenblatt“ „Formeln neu eingeben“ drücken. Bleibt #NAME?, nachsehen, ob das Add-In geladen ist und ob dort kein Name fehlt.",
+    title: "Unbekannte Funktionen oder Namen",
+    what: "Formeln dieses Versuchs enthalten eine Funktion oder einen Namen, den das Programm nicht kennt; ihre Zellen zeigen einen Fehler (in Excel #NAME?). In der Ansicht „Datenblatt“ auf „Formeln neu eingeben“ drücken. Bleibt der Fehler, prüfen, ob das Add-In geladen ist, und dort fehlende Namen anheften.",
   },
   daysFrom1904: {
     title: "Tage zählen ab 1904",

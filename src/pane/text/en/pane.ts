@@ -29,8 +29,8 @@ export const pane = {
     calculate: "Calculate now",
   },
   unknown: {
-    title: "Cells show #NAME?",
-    what: "Excel does not know a function or a name in formulas of this test, so results are missing. Press “Enter formulas again” on the tab “Data sheet”. If #NAME? stays, see that the add-in is loaded, and there that no name is missing.",
+    title: "Unknown functions or names",
+    what: "Formulas of this test have a function or a name that is not known, and their cells show an error (in Excel #NAME?). Press “Enter formulas again” on the tab “Data sheet”. If the error stays, check that the add-in is loaded, and attach missing names there.",
   },
   daysFrom1904: {
     title: "Days are counted from 1904",
