@@ -13,6 +13,7 @@ import { formatOf } from "../specification/measures";
 import { REMARKS, SECTIONS } from "../specification/main-page";
 import { namesOf, namesOfColumns } from "../specification/parts";
 import { PICK_TABLE } from "../specification/pick-table";
+import { loadOfReadings } from "../specification/readings";
 import {
   columnsBeside,
   NAMES_WITH_FORMULAS,
@@ -55,7 +56,7 @@ const group = (title: string, names: readonly string[]): Group => ({
 });
 
 /** The names of the readings: two of each load, in the order of the loads. */
-const READING_NAMES = FIELDS.map(({ name }) => name).filter((name) => /^(times|readings)_\d\d$/.test(name));
+const READING_NAMES = FIELDS.map(({ name }) => name).filter((name) => loadOfReadings(name) !== undefined);
 
 /** The groups in the order of the data sheet. */
 const GROUPS: readonly Group[] = [

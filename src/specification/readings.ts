@@ -17,6 +17,12 @@ export const loadSuffix = (load: number): string => String(load).padStart(2, "0"
 export const timesName = (load: number): string => `times_${loadSuffix(load)}`;
 export const readingsName = (load: number): string => `readings_${loadSuffix(load)}`;
 
+/** The load whose times or readings have this name; undefined for any other name. */
+export function loadOfReadings(name: string): number | undefined {
+  const [, digits] = /^(?:times|readings)_(\d\d)$/.exec(name) ?? [];
+  return digits === undefined ? undefined : Number(digits);
+}
+
 /** A sheet that has this name is a data sheet. */
 export const DATA_SHEET_NAME = timesName(1);
 

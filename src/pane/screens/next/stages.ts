@@ -18,6 +18,7 @@ import { IDENTIFICATION } from "../../../specification/form/identification";
 import { MASSES, TINS } from "../../../specification/form/masses";
 import { LOAD_TABLE } from "../../../specification/load-table";
 import { namesOf } from "../../../specification/parts";
+import { loadOfReadings } from "../../../specification/readings";
 
 const STAGES = ["received", "sized", "loaded", "reduced", "reviewed", "checked", "reported"] as const;
 export type StageName = (typeof STAGES)[number];
@@ -113,7 +114,7 @@ const AT_THE_END = ["final_height_measured", "largest_particle", "swelling_press
 
 /** The stage in which a person types this cell. */
 function stageOfEntry(name: string): StageName {
-  if (/^(times|readings)_\d/.test(name)) return "loaded";
+  if (loadOfReadings(name) !== undefined) return "loaded";
   if (isTyped(name) || AT_THE_END.includes(name)) return stageOf(name);
   return STAGES.find((stage) => PARTS[stage]?.includes(name)) ?? "reduced";
 }

@@ -6,6 +6,7 @@ import { boxAddress } from "../../../workbook/address";
 import { pause, Stopped, type Course } from "../../../workbook/in-slices";
 import { WorkbookError, type NamedColumns, type WorkbookPort } from "../../../workbook/port";
 import { asTyped } from "../../../reduction/message";
+import { loadOfReadings } from "../../../specification/readings";
 import { noted } from "../../live/unfinished";
 import { text } from "../../text";
 import { firstNotKept, NotKept, staying } from "./into-workbook";
@@ -25,11 +26,6 @@ export interface AgainJob {
   readonly lines: readonly string[];
   readonly standing: number;
 }
-
-/** Thrown if the file sheet has no row left in its list of readings. */
-export class ListFull extends WorkbookError {}
-/** Thrown if cells of the data sheet that were blank are not blank any more. */
-export class SheetFilled extends WorkbookError {}
 
 /** Reads the lines that a file sheet keeps. */
 export async function keptLinesOf(port: WorkbookPort, sheet: string, count: number): Promise<string[]> {
@@ -72,27 +68,26 @@ const isOfNewLoad = (name: string, given: NamedColumns[string]): boolean =>
 /** The names whose cells get readings only if they are still blank. */
 const freeIn = (columns: NamedColumns, replaced: ReadonlySet<string>): string[] =>
   Object.entries(columns).flatMap(([name, given]) =>
-    /^(times|readings)_\d+$/.test(name) && !isOfNewLoad(name, given) && !replaced.has(name) ? [name] : [],
+    loadOfReadings(name) !== undefined && !isOfNewLoad(name, given) && !replaced.has(name) ? [name] : [],
   );
 
 /** Whether the cells that get readings are those that were looked at: blank, or the one that is written again. */
 async function checkBlank(port: WorkbookPort, { dataSheet, columns }: AgainJob, replaced: ReadonlySet<string>) {
-  const names = Object.keys(columns).filter((name) => /^(times|readings)_\d+$/.test(name));
-  const now = await port.readNames(dataSheet, names);
-  for (const name of names) {
+  const names = Object.keys(columns).filter((name) => loadOfReadings(name) !== undefined);
+  for (const [name, cells] of Object.entries(await port.readNames(dataSheet, names))) {
     const given = columns[name] ?? [];
     const from = firstGiven(given);
-    if (isOfNewLoad(name, given)) continue;
-    const filled = (now[name] ?? []).slice(from).some(([cell]) => cell !== "" && cell !== undefined);
-    if (filled && !replaced.has(name))
-      throw new SheetFilled(asTyped(words.filled(Number(name.replace(/^\D+/, "")), dataSheet)));
+    const load = loadOfReadings(name);
+    if (load === undefined || isOfNewLoad(name, given)) continue;
+    const filled = cells.slice(from).some(([cell]) => cell !== "" && cell !== undefined);
+    if (filled && !replaced.has(name)) throw new WorkbookError(asTyped(words.filled(load, dataSheet)));
   }
 }
 
 /**
  * Adds the lines, fills the data sheet, and then records what was read: if the writing ends in between, the same
  * readings are found again, and those that stand on the sheet do not come twice. `replaced` names columns whose last
- * reading may be written over. Throws Stopped, NotKept, SheetChanged, ListFull or SheetFilled; of these, none leaves
+ * reading may be written over. Throws Stopped, NotKept, SheetChanged or WorkbookError; of these, none leaves
  * the data sheet half written.
  */
 export const writeAgain = (
@@ -113,7 +108,7 @@ async function writeNoted(
   const [dayName] = AGAIN_NAMES;
   const { [dayName]: days = [] } = await port.readNames(fileSheet, [dayName]);
   const row = days.findIndex(([cell]) => cell === "" || cell === undefined);
-  if (row < 0) throw new ListFull(asTyped(words.full(fileSheet)));
+  if (row < 0) throw new WorkbookError(asTyped(words.full(fileSheet)));
   await checkBlank(port, job, replaced);
   await makeRoom(port, fileSheet, lines.length);
   // The last line that stands may have been cut short.

@@ -18,6 +18,7 @@ import { labelOnSheet } from "../../live/sheet-language";
 import { RECORD } from "../../live/want";
 import { FIELDS, MORE_FIELDS } from "../../../specification/fields";
 import { formatOf, isDate, type Measure, type System } from "../../../specification/measures";
+import { loadOfReadings } from "../../../specification/readings";
 import { readTest } from "../../live/workbook-store";
 import type { NamedValues } from "../../../record/record";
 import { isoDay, isoMoment } from "../../../workbook/day-number";
@@ -84,7 +85,7 @@ export async function comparedWith(port: WorkbookPort, sheet: string, issue: Iss
 
 /** "Readings of load 3 (readings_03), row 5": what changed, in the words of the sheet. */
 export const calledInIssue = ({ name, row }: Changed): string =>
-  /^(times|readings)_\d\d$/.test(name) || row > 1 ? text.report.rowOf(labelOnSheet(name), row) : labelOnSheet(name);
+  loadOfReadings(name) !== undefined || row > 1 ? text.report.rowOf(labelOnSheet(name), row) : labelOnSheet(name);
 
 const ALL_FIELDS = new Map([...FIELDS, ...MORE_FIELDS].map((field) => [field.name, field]));
 

@@ -5,13 +5,7 @@ import {
   readable,
   type KeptFile,
 } from "../../../../src/pane/screens/readings/again-state";
-import {
-  keptLinesOf,
-  ListFull,
-  SheetFilled,
-  writeAgain,
-  type AgainJob,
-} from "../../../../src/pane/screens/readings/write-again";
+import { keptLinesOf, writeAgain, type AgainJob } from "../../../../src/pane/screens/readings/write-again";
 import type { ReadBefore } from "../../../../src/exchange/logger/again";
 import {
   AGAIN_NAMES,
@@ -25,6 +19,7 @@ import {
 import type { Layout } from "../../../../src/exchange/logger/layout";
 import { readRows } from "../../../../src/exchange/logger/rows";
 import { targetOf } from "../../../../src/exchange/logger/target";
+import { text } from "../../../../src/pane/text";
 import { atOnce } from "../../../../src/workbook/in-slices";
 import type { CellValue } from "../../../../src/workbook/port";
 import type { Course } from "../../../../src/workbook/in-slices";
@@ -93,7 +88,7 @@ test("the kept lines grow past their piece, and the list says day, lines, hash a
 test("a cell of the data sheet that was filled in the meantime is not written over, and nothing is recorded", async () => {
   const port = await workbook();
   port.put("Test 7", "readings_01", 2, 99);
-  await expect(writeAgain(port, JOB, new Set(), course())).rejects.toBeInstanceOf(SheetFilled);
+  await expect(writeAgain(port, JOB, new Set(), course())).rejects.toThrow(text.readAgain.filled(1, "Test 7"));
   expect(port.columns("Test 7").readings_01).toEqual([10, 11, 99, "", ""]);
   expect(JSON.parse(String(port.columns("Readings Test 7").logger_read![0]))).toEqual(READ);
 });
@@ -102,7 +97,7 @@ test("a full list of readings is told before anything is written", async () => {
   const port = await workbook();
   const rows = port.columns("Readings Test 7").logger_again_day!.length;
   await port.fillNames("Readings Test 7", { logger_again_day: Array<string>(rows).fill("x") });
-  await expect(writeAgain(port, JOB, new Set(), course())).rejects.toBeInstanceOf(ListFull);
+  await expect(writeAgain(port, JOB, new Set(), course())).rejects.toThrow(text.readAgain.full("Readings Test 7"));
   expect(port.columns("Test 7").readings_01).toEqual([10, 11, "", "", ""]);
 });
 
