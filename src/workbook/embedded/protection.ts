@@ -46,9 +46,10 @@ export function whileLifted<T>(work: () => T): T {
   }
 }
 
-/** Sets the function that tells a person why an entry was refused. */
+/** Whether such changes are being made. */
 export const isLifted = (): boolean => lifted > 0;
 
+/** Sets the function that tells a person why an entry was refused. */
 export const tellRefusals = (tell: (sentence: Message) => void): void => void (onRefused = tell);
 
 /** Tells a person why something was refused. */

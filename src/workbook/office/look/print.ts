@@ -55,14 +55,14 @@ function scaleOf(box: Box, { columnWidths, paper = "A4" }: SheetPlan, landscape:
   return Math.max(10, Math.min(100, Math.floor((100 * room) / width)));
 }
 
-type Set = (sheet: Excel.Worksheet, layout: Excel.PageLayout) => void;
+type Way = (sheet: Excel.Worksheet, layout: Excel.PageLayout) => void;
 
 /** One setting, with words that follow "did not take"; without words, the first rows are frozen. */
 interface Setting {
   readonly what?: Message;
-  readonly set: Set;
+  readonly set: Way;
   /** Other ways to the same, which are tried in this order if Excel refuses the first. */
-  readonly others?: readonly Set[];
+  readonly others?: readonly Way[];
 }
 
 /**
@@ -74,7 +74,7 @@ function pagesOf(plan: SheetPlan): Pick<Setting, "set" | "others"> {
   const pages = plan.pages ?? [{ row: 0, col: 0, rows: plan.rows, cols: plan.cols }];
   const landscape = isLandscape(pages, plan.columnWidths);
   const asAreas =
-    (area: string): Set =>
+    (area: string): Way =>
     (_, layout) => {
       layout.orientation = landscape ? "Landscape" : "Portrait";
       // Some desktop Excels do not fit pages unless their Page Layout tab is in front (office-js issue 1860): they keep
@@ -83,7 +83,7 @@ function pagesOf(plan: SheetPlan): Pick<Setting, "set" | "others"> {
       layout.zoom = { horizontalFitToPages: 1 };
       layout.setPrintArea(area);
     };
-  const withBreaks: Set = (sheet, layout) => {
+  const withBreaks: Way = (sheet, layout) => {
     layout.orientation = landscape ? "Landscape" : "Portrait";
     const whole = around(pages);
     layout.leftMargin = MARGIN;
@@ -147,7 +147,7 @@ function settingsOf(plan: SheetPlan): Setting[] {
 const NOT_FROZEN = say`Excel did not freeze the first rows of the sheet: choose View, Freeze Panes.`;
 
 /** Tries ways one after another, each in a request of its own, until Excel takes one. */
-async function isTaken(context: Excel.RequestContext, sheet: Excel.Worksheet, ways: readonly Set[]): Promise<boolean> {
+async function isTaken(context: Excel.RequestContext, sheet: Excel.Worksheet, ways: readonly Way[]): Promise<boolean> {
   for (const way of ways) {
     try {
       way(sheet, sheet.pageLayout);
