@@ -5,15 +5,10 @@
 import { writeFileSync } from "node:fs";
 import { demoSheet } from "../../datasheet";
 import { asText, EmbeddedPort, newWorkbook } from "../../workbook/embedded";
-
-// Node 20 lacks this function, which the engine calls.
-(Object as any).groupBy ??= (items: Iterable<unknown>, keyOf: (item: unknown) => string) => {
-  const groups: Record<string, unknown[]> = {};
-  for (const item of items) (groups[keyOf(item)] ??= []).push(item);
-  return groups;
-};
+import { haveGroupBy } from "./group-by";
 
 async function make(file: string): Promise<void> {
+  haveGroupBy();
   const port = new EmbeddedPort(newWorkbook(undefined, { isOnlyCopied: true }));
   await port.insertSheet(demoSheet("SI"));
   writeFileSync(file, asText(port.workbook));

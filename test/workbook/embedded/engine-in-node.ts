@@ -3,11 +3,9 @@
  * Node 22 (Object.groupBy) and reads .xlsx with the XML parser of the browser, which a test in jsdom already has. Its
  * timings are kept off the console.
  */
-(Object as any).groupBy ??= (items: Iterable<unknown>, keyOf: (item: unknown) => string) => {
-  const groups: Record<string, unknown[]> = {};
-  for (const item of items) (groups[keyOf(item)] ??= []).push(item);
-  return groups;
-};
+import { haveGroupBy } from "../../../src/host/build/group-by";
+
+haveGroupBy();
 
 if (typeof DOMParser === "undefined" || typeof XMLSerializer === "undefined") {
   let parsers: Pick<typeof globalThis, "DOMParser" | "XMLSerializer"> | undefined;
