@@ -10,7 +10,7 @@ export interface Program {
   readonly called: string;
   /** Names of its executable. */
   readonly files: readonly string[];
-  /** Names of Debian packages that have it; the first that can be installed is taken. */
+  /** Names of Debian packages that have it, tried in this order. */
   readonly debian: readonly string[];
   /** The environment variable that names its executable. */
   readonly variable: string;
@@ -49,17 +49,18 @@ function install(program: Program): string | undefined {
     try {
       execFileSync("apt-get", ["update"], { ...options, env });
       execFileSync("apt-get", ["install", "--yes", "--no-install-recommends", name], { ...options, env });
-      break;
     } catch (error) {
       loudly(`The installation failed: ${String(error)}`);
     }
+    const file = find(program);
+    if (file) return file;
   }
-  return find(program);
+  return undefined;
 }
 
 /** The executable of the program, or why there is none; if its tests are skipped, a loud message says so. */
 export function provide(program: Program): { readonly file: string } | { readonly missing: string } {
-  const { called, variable, without, tests } = program;
+  const { called, debian, variable, without, tests } = program;
   if (process.env[without] === "1" && !process.env.CI) {
     loudly(`${without}=1: THE ${tests.toUpperCase()} ARE LEFT OUT.`);
     return { missing: `${without}=1` };
@@ -71,8 +72,8 @@ export function provide(program: Program): { readonly file: string } | { readonl
     ? `${variable} names ${named}, which is no program`
     : `no ${called} was found or could be installed`;
   const missing =
-    `The ${tests} cannot run: ${reason}. Install ${called}, or give its path in ${variable}; to leave them out on your own ` +
-    `machine set ${without}=1.`;
+    `The ${tests} cannot run: ${reason}. Install ${called} (on Debian the package ${debian.join(" or ")}), or give its path in ` +
+    `${variable}; to leave them out on your own machine set ${without}=1.`;
   loudly(missing);
   return { missing };
 }

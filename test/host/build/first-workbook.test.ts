@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { mkdtempSync, readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { isDeepStrictEqual } from "node:util";
@@ -35,10 +35,12 @@ function contents(workbook: OpenWorkbook) {
 describe("the workbook on which the page opens", () => {
   let text: string;
   beforeAll(async () => {
-    const file = path.join(mkdtempSync(path.join(tmpdir(), "first-")), "first-workbook.json");
+    const folder = mkdtempSync(path.join(tmpdir(), "first-"));
+    const file = path.join(folder, "first-workbook.json");
     const script = path.join(root, "src/host/build/first-workbook.ts");
     execFileSync(process.execPath, ["--import", "tsx", script, file], { cwd: root, stdio: "ignore" });
     text = readFileSync(file, "utf8");
+    rmSync(folder, { recursive: true });
     await haveRealFunctions();
   });
 
