@@ -12,7 +12,7 @@ import {
   pickNamed,
   PROCEDURE_PICK,
 } from "../reduction/increment/constructions/picks";
-import { WETTEST } from "../reduction/specimen";
+import { density, WETTEST } from "../reduction/specimen";
 import type { Column, Field } from "../specification/field";
 import * as sentences from "../specification/sentences/of-head";
 import { CHECKED_ENTRIES } from "../specification/head/entries";
@@ -426,11 +426,11 @@ function oddDensity(cells: Cells): HeadSentence[] {
   });
   if (!found) return [];
   const { diameter, height, wet, ring, solids } = found;
-  if (solids >= height || wet <= ring) return [];
-  const density = ((wet - ring) * 4000) / (Math.PI * diameter ** 2 * height * unitOfLimits(cells, "length") ** 3);
-  if (density >= BULK.least && density <= BULK.most) return [];
+  const unit = unitOfLimits(cells, "length");
+  const bulk = density(wet - ring, diameter * unit, height * unit);
+  if (solids >= height || !bulk.ok || (bulk.value >= BULK.least && bulk.value <= BULK.most)) return [];
   const sentence = sentences.lightOrHeavy(
-    Math.round(density * 100) / 100,
+    Math.round(bulk.value * 100) / 100,
     cells.at("ring_and_wet_before"),
     cells.at("ring_mass"),
     cells.at("diameter"),
