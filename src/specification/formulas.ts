@@ -80,8 +80,11 @@ export const METHOD = 'IF(IFERROR({preconsolidation_method},"")="","Casagrande",
 
 /** Whether the table of picks has a row of the compression curve. */
 const HAS_CURVE_PICKS = hasWord("{pick_load}", OF_CURVE);
-/** The picks of the compression curve that count; blank if there is none. */
-export const CURVE_PICKS = `IF(${HAS_CURVE_PICKS},CLAY.LOAD_PICKS("${OF_CURVE}",{pick_load},{pick_of},{pick_after}),"")`;
+/**
+ * The picks of the compression curve that count; blank if there is none. A row with a number that says itself that it cannot be
+ * used has a pick of no list: the head of the sheet names it, and no result shows an error for it.
+ */
+export const CURVE_PICKS = `IF(${HAS_CURVE_PICKS},CLAY.LOAD_PICKS("${OF_CURVE}",IF(({pick_remark}="cannot be used")*ISNUMBER({pick_after})*(1-ISERROR({pick_load})),"",{pick_load}),{pick_of},{pick_after}),"")`;
 
 /** An item that a formula asks for: a text in the language of the sheet. */
 export const asked = (item: string): string =>

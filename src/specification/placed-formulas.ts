@@ -55,6 +55,8 @@ const OPTIONAL: ReadonlySet<string> = new Set([
   "pick_load",
   "pick_of",
   "pick_after",
+  "pick_remark",
+  "load_remark",
   "test_state",
   "date_ended",
   "preconsolidation_method",
