@@ -31,7 +31,7 @@ import { readingsName, timesName } from "../specification/readings";
 import { boxesByName, cellBeside } from "./places";
 import type { LoadRecord, NamedValues, TestRecord } from "./record";
 import { jumpsIn, reduced, rowAt } from "./reduced-test";
-import { numbersOutside } from "./sheet-remarks";
+import { firstSlip, firstSwelled, numbersOutside } from "./sheet-remarks";
 
 /** A sentence of the head, with the first cell that it names. */
 export interface HeadSentence {
@@ -234,6 +234,32 @@ function ofCurve(cells: Cells): HeadSentence[] {
   const [table, stress] = [cells.at("apparatus_stress"), cells.at("load_stress", row)];
   const reason = sentences.beyondTable(table, stress, cells.at("seating_stress"));
   return [cells.contradiction(sentences.noPoint(load, reason), "apparatus_stress")];
+}
+
+/** A curve that cannot be used, because its greatest void ratio is that under the greatest stress. Sheets up to version 9 do not say it. */
+function ofHighest(cells: Cells, record: TestRecord): HeadSentence[] {
+  const [points, stresses] = [cells.column("void_ratio_curve"), cells.column("load_stress")];
+  const numbers = points.filter(isNumber);
+  const load = firstSwelled(record);
+  const ofGreatest = points[stresses.indexOf(Math.max(...stresses.filter(isNumber)))];
+  if (cells.cell(UNUSUAL_REMARK) === undefined || numbers.length < 3 || load === undefined) return [];
+  const { constructedStress: found } = reduced(record);
+  if (ofGreatest !== Math.max(...numbers) || found.ok || found.fault !== "input") return [];
+  const sentence = sentences.highestUnderGreatest(load, cells.at("dial_sense"));
+  return [cells.contradiction(sentence, readingsName(load))];
+}
+
+/** The first load that has what looks like a slip. */
+function ofSlip(cells: Cells, record: TestRecord): HeadSentence[] {
+  const found = firstSlip(record);
+  if (!found) return [];
+  const { number, row } = found.load;
+  const address = {
+    times: () => cells.address(timesName(number)),
+    stress: () => cells.address("load_stress", row),
+    readings: () => cells.address(readingsName(number)),
+  }[found.slip.of]();
+  return [{ kind: "unusual", sentence: sentences.ofLoad(number, found.slip.said), address }];
 }
 
 /** The first load whose readings jump, with its first reading after the jump. */
@@ -439,11 +465,15 @@ function oddDensity(cells: Cells): HeadSentence[] {
   return [cells.oneOf("unusual", sentence, ["ring_and_wet_before", "ring_mass"])];
 }
 
-/** What few tests have; it counts. Sheets up to version 9 have no cell for it. */
-const unusual = (cells: Cells): HeadSentence[] =>
+/** What few tests have, and what looks like a slip; it counts. Sheets up to version 9 have no cell for it. */
+const unusual = (cells: Cells, record: TestRecord, { curve }: Impossible): HeadSentence[] =>
   cells.cell(UNUSUAL_REMARK) === undefined
     ? []
-    : [...fewTests(cells), ...(noTest(cells).length > 0 ? [] : [...notWide(cells), ...oddDensity(cells)])];
+    : [
+        ...fewTests(cells),
+        ...(noTest(cells).length > 0 ? [] : [...notWide(cells), ...oddDensity(cells)]),
+        ...(curve.length > 0 ? [] : ofSlip(cells, record)),
+      ];
 
 /** The entries that cannot be, each by itself. */
 function impossibleEntries(cells: Cells): HeadSentence[] {
@@ -472,7 +502,7 @@ interface Impossible {
 
 /** A curve is refused only if it has the points of all loads, and every entry can be. */
 function impossibleOn(cells: Cells, record: TestRecord): Impossible {
-  const [entries, curve] = [impossibleEntries(cells), ofCurve(cells)];
+  const [entries, curve] = [impossibleEntries(cells), [...ofCurve(cells), ...ofHighest(cells, record)]];
   const hasCurve = cells.column("void_ratio_curve").some(isNumber) && curve.length === 0;
   if (isNumber(cells.cell("preconsolidation_stress")) || !hasCurve || entries.length > 0) return { entries, curve };
   const { preconsolidation: found } = reduced(record);
@@ -518,7 +548,7 @@ export function headOf(sheet: ReadSheet): HeadSentence[] {
   return [
     ...impossibleSentences(cells, impossible),
     ...otherEntries(cells),
-    ...unusual(cells),
+    ...unusual(cells, sheet.record, impossible),
     ...ofReadings(cells, sheet.record),
     ...ofJump(cells, sheet.record),
     ...missing(cells, sheet.record),

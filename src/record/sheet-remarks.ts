@@ -22,6 +22,7 @@ import {
   NO_STRESS,
   NO_VALUE,
   NOT_CORRECTED,
+  NOT_MARKED,
   NOT_WETTING,
   READINGS_WITHOUT_STRESS,
   ROSE,
@@ -30,12 +31,17 @@ import {
   STRESS_NOT_POSITIVE,
   STRESS_TURNS,
   SWELLED,
+  SWELLED_FIRST,
   readingOutside,
   timeBeforeLoad,
   timeOutside,
+  timesLong,
+  timesOfDay,
+  timesShort,
   WETTING,
 } from "../specification/sentences/of-remarks";
 import { MOST } from "../specification/measures";
+import { LEAST_STEP, LONGEST_LOAD } from "../specification/readings";
 import { ADOPTABLE, CV_RANGES, type ALL_ADOPTABLE } from "../specification/results/adoptable";
 import { languageNamed } from "../specification/text/language";
 import { shownOnSheet, wordsOf } from "../specification/text/words";
@@ -116,6 +122,68 @@ export function numbersOutside({ readings }: LoadRecord): Outside[] {
 const outsideNotes = ({ version = TEMPLATE_VERSION }: TestRecord, { record: load }: LoadReduced): Message[] =>
   version < 9 ? [] : numbersOutside(load).map(({ said }) => said);
 
+/** Whether the specimen swelled under the load. */
+function hasSwelled(record: TestRecord, { record: load }: LoadReduced, before: LoadReduced | undefined): boolean {
+  const { height_end: height } = load.results;
+  const above = before ? before.record.results.height_end : record.numbers.initial_height;
+  return load.words.load_branch === "loading" && height !== undefined && above !== undefined && height > above;
+}
+
+/** The number of the first load under which the specimen swelled; undefined if it swelled under none. */
+export function firstSwelled(record: TestRecord): number | undefined {
+  const { loads } = reduced(record);
+  return loads.find((load, index) => hasEnd(load) && hasSwelled(record, load, loads[index - 1]))?.record.number;
+}
+
+/** What looks like a slip of a load: of its times, its stress or its readings, and what the load table says of it. */
+interface Slip {
+  readonly of: "times" | "stress" | "readings";
+  readonly said: Message;
+}
+
+function slipsOfTimes(loads: readonly LoadRecord[], { number, readings, appliedAt }: LoadRecord): Message[] {
+  const times = readings.flatMap(({ time }) => (time === undefined ? [] : [time])).sort((a, b) => a - b);
+  const [first = 0, second = 0] = times;
+  const last = times.at(-1) ?? 0;
+  const next = loads.find((one) => one.number === number + 1)?.appliedAt;
+  const toNext = appliedAt === undefined || next === undefined ? 0 : 1440 * (next - appliedAt);
+  const isLong = last > LONGEST_LOAD || (toNext > 0 && last > 2 * (toNext + 1440));
+  const step = second - first;
+  return [
+    ...(isLong && last <= MOST.time ? [timesLong(last, Math.round(last / 1440))] : []),
+    ...(last !== 0 && Math.abs(toNext / last - 60) < 1 ? [timesShort(last)] : []),
+    ...(first > 0 && step > 0 && step < first * LEAST_STEP ? [timesOfDay(Math.round(first * 1e4) / 1e4)] : []),
+  ];
+}
+
+/** The remarks of the load table on what looks like a slip. Sheets up to version 9 have none. */
+function slipsOf(record: TestRecord, load: LoadReduced, before: LoadReduced | undefined): Slip[] {
+  if (!rulesOf(record).slipsAreAsked || !hasEnd(load)) return [];
+  const { number, stress = 0, inundated, words } = load.record;
+  const { loads } = record;
+  const isEqual = number === 2 && words.load_branch === "wetting" && !inundated;
+  const above = before?.record.results.height_end;
+  const { initial_height: initial } = record.numbers;
+  const isHighest = loads.every((one) => one.number >= number || (one.stress ?? 0) < stress);
+  const wasCompressed = above !== undefined && initial !== undefined && above < initial;
+  const rose = !inundated && isHighest && wasCompressed && hasSwelled(record, load, before);
+  return [
+    ...slipsOfTimes(loads, load.record).map((said) => ({ of: "times", said }) as const),
+    ...(isEqual && !loads.some((one) => one.number === 1 && one.inundated)
+      ? [{ of: "stress", said: NOT_MARKED } as const]
+      : []),
+    ...(rose ? [{ of: "readings", said: SWELLED_FIRST } as const] : []),
+  ];
+}
+
+/** The first load that has what looks like a slip, with the first slip of its remark. */
+export function firstSlip(record: TestRecord): { readonly load: LoadRecord; readonly slip: Slip } | undefined {
+  const { loads } = reduced(record);
+  const found = loads.map((load, index) => ({ load: load.record, slip: slipsOf(record, load, loads[index - 1])[0] }));
+  for (const { load, slip } of found) if (slip) return { load, slip };
+  return undefined;
+}
+
 /** The remark of the load table on a load that was taken off. Sheets up to version 6 have none. */
 function unloadedNotes(record: TestRecord, load: LoadReduced, before: LoadReduced | undefined): Message[] {
   const [height, above] = [load.record.results.height_end, before?.record.results.height_end];
@@ -139,8 +207,6 @@ function notes(record: TestRecord, load: LoadReduced, before: LoadReduced | unde
   const { height_end: height, deformation, apparatus_deflection: deflection } = load.record.results;
   const { solids_height: solids } = record.results;
   const { initial_height: initial } = record.numbers;
-  const above = before ? before.record.results.height_end : initial;
-  const swelled = branch === "loading" && height !== undefined && above !== undefined && height > above;
   // If the solids alone fill the ring, the head of the sheet says so, and the loads do not.
   const hasNoVoids =
     height !== undefined && solids !== undefined && initial !== undefined && height <= solids && solids < initial;
@@ -150,12 +216,13 @@ function notes(record: TestRecord, load: LoadReduced, before: LoadReduced | unde
   if (!hasEnd(load)) return atOnce;
   return [
     ...atOnce,
+    ...slipsOf(record, load, before).map(({ said }) => said),
     ...(record.deflections.every(({ stress }) => stress === undefined) ? [NOT_CORRECTED] : []),
     ...(seatingDeflection(record).ok ? (isBeyond ? [STRESS_BEYOND_TABLE] : []) : [SEATING_BEYOND_TABLE]),
     ...(hasNoVoids ? [HEIGHT_TOO_LOW] : []),
     ...(load.record.wetting && branch !== "wetting" ? [NOT_WETTING] : []),
     ...(branch === "wetting" ? [WETTING] : []),
-    ...(swelled ? [SWELLED] : []),
+    ...(hasSwelled(record, load, before) ? [SWELLED] : []),
     ...unloadedNotes(record, load, before),
     ...(noPoint ? [NO_D100] : []),
     ...(hasFailed(record, load) ? [CURVE_REFUSED] : []),

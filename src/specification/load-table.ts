@@ -9,7 +9,7 @@ import { when, type Column, type Table } from "./field";
 import { asked, atLoad, SENSE, shown, TIME_METHOD } from "./formulas";
 import { isWord, shownWord } from "./list-words";
 import { MOST, positive, type Measure } from "./measures";
-import { LOADS } from "./readings";
+import { LEAST_STEP, LOADS, LONGEST_LOAD } from "./readings";
 import {
   BEFORE_LOAD_ABOVE,
   COMPRESSED,
@@ -19,6 +19,7 @@ import {
   NO_MOMENT,
   NO_STRESS,
   NOT_CORRECTED,
+  NOT_MARKED,
   NOT_WETTING,
   readingOutside,
   READINGS_WITHOUT_STRESS,
@@ -28,8 +29,12 @@ import {
   STRESS_NOT_POSITIVE,
   STRESS_TURNS,
   SWELLED,
+  SWELLED_FIRST,
   timeBeforeLoad,
   timeOutside,
+  timesLong,
+  timesOfDay,
+  timesShort,
   WETTING,
 } from "./sentences/of-remarks";
 import { live, toldExpression, toldPart } from "./sentences/told-formula";
@@ -345,6 +350,28 @@ const CLOCK =
   `IFERROR(IF(AND(COUNT([load_started],[^load_started])=2,[load_started]<[^load_started]),${toldPart(BEFORE_LOAD_ABOVE)},""),"")&` +
   `IF(AND([load_started]="",[end_reading]<>"",COUNT({load_started})>0),${toldPart(NO_MOMENT)},"")`;
 
+/** The minutes from the moment of loading to that of the next load; 0 if one of them is not known. */
+const NEXT_STARTED = atLoad("load_started", "([load_number]+1)");
+const TO_NEXT = `IF(COUNT([load_started],${NEXT_STARTED})=2,1440*(${NEXT_STARTED}-[load_started]),0)`;
+const LAST_TIME = "MAX({times_#})";
+const FIRST_TIME = "SMALL({times_#},1)";
+const FIRST_STEP = `(SMALL({times_#},2)-${FIRST_TIME})`;
+
+/** True if the stress is that of load 1, and neither load is marked. Later equal stresses come from wetting, or from a load left standing. */
+const IS_UNMARKED = `AND([load_number]=2,${isOnBranch("wetting")},[load_mark]="",IFERROR(${atLoad("load_mark", "1")}&"","")="")`;
+
+/** True if the specimen is below its initial height, and rose under the greatest stress so far without a mark of water. */
+const ROSE_UNDER_GREATEST =
+  `AND(${isOnBranch("loading")},[load_mark]="",COUNT([height_end],[^height_end],{initial_height})=3,IFERROR([height_end]>[^height_end],FALSE),` +
+  `IFERROR([^height_end]<{initial_height},FALSE),COUNTIFS({load_number},"<"&[load_number],{load_stress},">="&[load_stress])=0)`;
+
+/** The remarks on what looks like a slip: the unit of the times, or where they begin; an increment for a stress; readings that turn. */
+const SLIPS =
+  `IFERROR(IF(AND(${LAST_TIME}<=${MOST.time},OR(${LAST_TIME}>${LONGEST_LOAD},AND(${TO_NEXT}>0,${LAST_TIME}>2*(${TO_NEXT}+1440)))),${toldPart(timesLong(live(LAST_TIME), live(`ROUND(${LAST_TIME}/1440,0)`)))},""),"")&` +
+  `IFERROR(IF(ABS(${TO_NEXT}/${LAST_TIME}-60)<1,${toldPart(timesShort(live(LAST_TIME)))},""),"")&` +
+  `IFERROR(IF(AND(${FIRST_TIME}>0,${FIRST_STEP}>0,${FIRST_STEP}<${FIRST_TIME}*${LEAST_STEP}),${toldPart(timesOfDay(live(`ROUND(${FIRST_TIME},4)`)))},""),"")&` +
+  `IF(${IS_UNMARKED},${toldPart(NOT_MARKED)},"")&IF(${ROSE_UNDER_GREATEST},${toldPart(SWELLED_FIRST)},"")`;
+
 const COEFFICIENTS: readonly Column[] = [
   ...repeated("coefficients"),
   result(
@@ -487,7 +514,7 @@ const COEFFICIENTS: readonly Column[] = [
     measure: "text",
     kind: "remark",
     formula:
-      `=${OUT_OF_ORDER}&${CLOCK}&${OUTSIDE}&IF([end_reading]="","",` +
+      `=${OUT_OF_ORDER}&${CLOCK}&${OUTSIDE}&IF([end_reading]="","",${SLIPS}&` +
       `IF(COUNT({apparatus_stress})=0,${toldPart(NOT_CORRECTED)},"")` +
       `&IF(AND(COUNT({apparatus_stress})>0,COUNT({apparatus_deflection_seating})=0),${toldPart(SEATING_BEYOND_TABLE)},IF(AND(COUNT([deformation])=1,[apparatus_deflection]=""),${toldPart(STRESS_BEYOND_TABLE)},""))` +
       `&IF(COUNT([height_end],{solids_height},{initial_height})<3,"",IF(OR([height_end]>{solids_height},{solids_height}>={initial_height}),"",${toldPart(HEIGHT_TOO_LOW)}))` +

@@ -21,6 +21,7 @@ export const NEWS: readonly News[] = [
       "The head of the sheet names a size, a deflection or a stress that no oedometer test has in the unit of its cell, and the void ratios stay blank; it also names one that few tests have, and the results follow from it.",
       "The head of the sheet names a cell of the picks by hand that cannot be used, a specimen that is higher than wide, and masses and sizes that give a bulk density that no soil has.",
       "The remark on the preconsolidation stress says so where it lies more than 5 percent outside the range that the points allow; where only the last load step is steeper, the steps before it that are nearly as steep belong to the virgin line as well.",
+      "The head of the sheet names the first load whose times, stress or readings look like a slip: seconds, hours or times of day for minutes, an increment for a total stress, a specimen that swells under the greatest stress.",
     ],
     names: ["size_remark", "unusual_remark"],
   },
@@ -295,6 +296,8 @@ export interface SheetRules {
   readonly clockIsAsked: boolean;
   /** The remark on a load speaks of compression while load is taken off; up to version 6, it does not. */
   readonly unloadingIsAsked: boolean;
+  /** The remark on a load speaks of what looks like a slip of times, stress or readings; up to version 9, it does not. */
+  readonly slipsAreAsked: boolean;
   /** Only loads that consolidate have cv, k and C alpha; up to version 3, unloading has cv as well. */
   readonly cvOfConsolidation: boolean;
   /**
@@ -316,6 +319,7 @@ export function rulesOf({ version = TEMPLATE_VERSION }: { readonly version?: num
     curveIsPicked: version >= 6,
     clockIsAsked: version >= 6,
     unloadingIsAsked: version >= 7,
+    slipsAreAsked: version >= 10,
   };
 }
 

@@ -3,6 +3,7 @@ import { blankSheet, demoSheet, fillSheet, type SheetValues } from "../../src/da
 import { demoTest } from "../../src/datasheet/demo-test";
 import { headOf, type HeadSentence } from "../../src/record/head-of-sheet";
 import { readRecord, type NamedValues } from "../../src/record/record";
+import { HAND_TIMES } from "../../src/specification/readings";
 import { wordIn } from "../../src/specification/list-words";
 import { labelOn } from "../../src/record/labels/sheet-labels";
 import { english } from "../../src/reduction/message";
@@ -112,6 +113,71 @@ const WITHOUT_RING = { ring_and_wet_before: 136.67, ring_and_wet_after: 111.6, r
 /** The readings of load 5 of the demonstration, with a dial that was reset by 600 divisions after the ninth reading. */
 const RESET = { readings_05: demoTest("SI").readings[4]!.map((reading, index) => reading + (index > 8 ? 600 : 0)) };
 
+/** The demonstration with what a technician mistakes: times in seconds, and readings from a load on. */
+const ofLoads = (name: string, column: (index: number) => readonly number[]): SheetValues =>
+  Object.fromEntries(READ.map((_, index) => [`${name}_${String(index + 1).padStart(2, "0")}`, column(index)]));
+const READ = demoTest("SI").readings;
+const IN_SECONDS = ofLoads("times", () => HAND_TIMES.map((time) => 60 * time));
+const BACKWARDS = ofLoads("readings", (index) =>
+  READ[index]!.map((reading) => (index < 4 ? reading : 2 * READ[3]!.at(-1)! - reading)),
+);
+const PAST_ZERO = ofLoads("readings", (index) =>
+  READ[index]!.map((reading) => (index < 10 ? reading : reading - 2400)),
+);
+const PICK_OF_LOAD = { pick_load: ["curve"], pick_of: ["d0"], pick_after: [50] };
+
+describe("slips in times, stresses and readings", () => {
+  const told = async (values: SheetValues) => {
+    const plan = changed(values);
+    const [{ sentences, text }, { errors }] = [await readHead(plan), await calculate(plan)];
+    const cell = (name: string, row = 0) => cellAddress(plan.names[name].row + row, plan.names[name].col);
+    return { text, errors, addresses: sentences.map(({ address }) => address), cell };
+  };
+
+  test("times in seconds are named once, with the first load that has them", async () => {
+    const { text, addresses, cell } = await told(IN_SECONDS);
+    expect(text).toBe("Load 1: check whether the times are seconds: the last one is 86400 min, which is 60 days.");
+    expect(addresses).toEqual([cell("times_01")]);
+  });
+
+  test("a dial read backwards is named with the load and the cell of its sense, and no cell shows an error", async () => {
+    const { text, errors, addresses, cell } = await told(BACKWARDS);
+    expect(text).toBe(
+      `The specimen swelled under load 5 and is highest under the greatest stress: correct readings taken backwards or after the dial passed its zero, the sense of the readings, ${cell("dial_sense")}, or the stresses.`,
+    );
+    expect(errors).toEqual([]);
+    expect(addresses).toEqual([cell("readings_05")]);
+  });
+
+  test("a dial that passes its zero is named with the load under which it did", async () => {
+    const { text, addresses, cell } = await told(PAST_ZERO);
+    expect(text).toMatch(/Load 11: check whether load was taken off, the dial passed its zero or was read backwards: /);
+    expect(addresses).toContain(cell("readings_11"));
+  });
+
+  test("a second load with the stress of the first is named with its cell, unless water is marked", async () => {
+    const load_stress = [12.5, 12.5, 25, 50];
+    const { text, addresses, cell } = await told({ load_stress, load_mark: [""] });
+    expect(text).toMatch(/Load 2: check whether this stress is an increment, as it is that of load 1 /);
+    expect(addresses).toContain(cell("load_stress", 1));
+    expect((await told({ load_stress, load_mark: ["inundated"] })).text).not.toContain("increment");
+  });
+
+  test("a load's pick of the curve is named by its cell, and no cell shows an error", async () => {
+    const { text, errors, cell } = await told(PICK_OF_LOAD);
+    expect(text).toBe(`Choose a word of the list: ${cell("pick_of")}.`);
+    expect(errors).toEqual([]);
+  });
+
+  test("loads of a week and the steps of a logger are none", async () => {
+    const week = [...HAND_TIMES.slice(0, -1), 10_080];
+    const fast = HAND_TIMES.map((_, index) => 0.005 * 2.3 ** index);
+    const load_started = READ.map((_, index) => 48_000 + 7 * index);
+    const times = ofLoads("times", (index) => (index % 2 ? week : fast));
+    expect((await told({ ...times, load_started })).text).not.toContain("check whether");
+  });
+});
+
 test("a dial that was reset within a load is named at the head in the words of the load's remark, with its first cell", async () => {
   const plan = changed({ ...RESET, in_situ_stress: "" });
   const { sentences, inWords, text } = await readHead(plan);
@@ -168,6 +234,10 @@ describe.each<[string, SheetValues]>([
   ["a height in the place of the diameter", { initial_height: 63.5, diameter: 25.4 }],
   ["masses without the ring", WITHOUT_RING],
   ["picks that cannot be used", BAD_PICKS],
+  ["times in seconds", IN_SECONDS],
+  ["a dial read backwards from load 5 on", BACKWARDS],
+  ["a dial that passes its zero under load 11", PAST_ZERO],
+  ["a load's pick of the curve", PICK_OF_LOAD],
   ["blank inputs", { diameter: "", in_situ_stress: "", zero_reading: "" }],
 ])("%s", (_, values) => {
   test("the sentences made from the values are those of the sheet", async () => {

@@ -3,6 +3,7 @@ import { demoSheet, fillSheet, type SheetValues } from "../../src/datasheet";
 import { readRecord, type NamedValues, type TestRecord } from "../../src/record/record";
 import { messageOf, remarkOfLoad, remarkOfTest, saidInCell } from "../../src/record/sheet-remarks";
 import { english, type Message } from "../../src/reduction/message";
+import { HAND_TIMES } from "../../src/specification/readings";
 import { namedValues } from "../datasheet/read-sheet";
 
 jest.setTimeout(240_000);
@@ -77,6 +78,31 @@ const UNCORRECTED = { apparatus_stress: Array(11).fill("") };
 const DAY = 48_000;
 
 describe.each<[string, SheetValues, RegExp]>([
+  [
+    "times in seconds",
+    { times_05: HAND_TIMES.map((time) => 60 * time) },
+    /^check whether the times are seconds: the last one is 86400 min, which is 60 days; /,
+  ],
+  [
+    "times in hours",
+    { times_05: HAND_TIMES.map((time) => time / 60) },
+    /^check whether the times are hours: the last one is 24 min, and the next load was applied 60 times as long after/,
+  ],
+  [
+    "times of day",
+    { times_05: HAND_TIMES.map((time) => 540 + time) },
+    /^check whether the times are times of day, or count from the start of the test: they begin at 540 min, /,
+  ],
+  [
+    "increments for stresses",
+    { load_stress: [12.5, 12.5, 25, 50, 100, 200, 300], load_mark: [""] },
+    /^check whether this stress is an increment, as it is that of load 1 and no water is marked: the sheet takes total/,
+  ],
+  [
+    "unloading typed as loading",
+    { load_stress: [12.5, 25, 50, 100, 200, 400, 800, 1600] },
+    /^check whether load was taken off, the dial passed its zero or was read backwards: the specimen swelled .*; the specimen swelled under the load: no cv/,
+  ],
   ["no table of deflection", UNCORRECTED, /^not corrected for the apparatus; /],
   ["a table that does not reach every stress", { load_stress: [12.5, 25, 30_000] }, /does not reach this stress/],
   ["a table that does not reach the seating stress", { seating_stress: 20_000 }, /does not reach the seating stress/],

@@ -11,22 +11,25 @@ import { APPARATUS, DEFLECTION } from "../form/apparatus";
 import { CHOICES } from "../form/choices";
 import { CLASSIFICATION } from "../form/classification";
 import { isTable, type Column, type Field, type Part } from "../field";
-import { atLoad, CHOICE_REMARK, CURVE_GAP, INPUT_REMARK, SIZE_REMARK } from "../formulas";
+import { atLoad, CHOICE_REMARK, CURVE_GAP, CURVE_IS_WRONG, INPUT_REMARK, SIZE_REMARK } from "../formulas";
 import { everyWord, haveWord } from "../list-words";
 import { LOAD_TABLE } from "../load-table";
 import { MASSES, TINS } from "../form/masses";
 import { isDate, limitsOf, type Limits } from "../measures";
+import { MOST_LOADS } from "../readings";
 import {
   beyondTable,
   chooseWord,
   enterNumber,
+  highestUnderGreatest,
   LOAD_NUMBER,
   noPoint,
   notAboveSolids,
   numberWithin,
   pickWord,
 } from "../sentences/of-head";
-import { live, toldExpression, toldSentence } from "../sentences/told-formula";
+import { SWELLED } from "../sentences/of-remarks";
+import { live, toldExpression, toldPart, toldSentence } from "../sentences/told-formula";
 
 /** Inputs that no result follows from. */
 const UNUSED = new Set([
@@ -150,6 +153,20 @@ const NO_POINT =
   `${toldExpression(english(notAboveSolids(liveAt("initial_height"), liveAt("zero_reading"), liveAt("dial_factor"), liveAt("dial_sense"))))},` +
   `${toldExpression(english(beyondTable(live(topOf("apparatus_stress")), live(addressAtLoad("load_stress", WITHOUT_POINT)), liveAt("seating_stress"))))})`;
 
+/** A number that no load has. */
+export const NO_LOAD = MOST_LOADS + 1;
+
+/** The number of the first load whose remark has this text, an expression; NO_LOAD if there is none. */
+export const loadWith = (said: string): string =>
+  `${NO_LOAD}-SUMPRODUCT(MAX(ISNUMBER(FIND(${said},{load_remark}))*(${NO_LOAD}-{load_number})))`;
+
+/** A curve that cannot be used, because its greatest void ratio is that under the greatest stress. */
+const OF_GREATEST = "INDEX({void_ratio_curve},MATCH(MAX({load_stress}),{load_stress},0))";
+const FIRST_SWELLED = loadWith(toldPart(SWELLED));
+const HIGHEST =
+  `IFERROR(IF(AND(COUNT({void_ratio_curve})>2,${OF_GREATEST}=MAX({void_ratio_curve}),${FIRST_SWELLED}<${NO_LOAD}),` +
+  `IF(${CURVE_IS_WRONG},${toldSentence(highestUnderGreatest(live(FIRST_SWELLED), liveAt("dial_sense")))},""),""),"")`;
+
 /** The remarks on what cannot be, for the page of remarks; the head of the sheet repeats them in one line. */
 export const IMPOSSIBLE: readonly Field[] = [
   remark(
@@ -167,7 +184,7 @@ export const IMPOSSIBLE: readonly Field[] = [
   remark(
     CURVE_GAP,
     "On the points",
-    `=IF(COUNT({solids_height},{initial_height},{dial_factor},{zero_reading})<4,"",IF(OR({initial_height}<={solids_height},{dial_factor}<=0,${WITHOUT_POINT}=0),"",${toldSentence(noPoint(live(WITHOUT_POINT), live(NO_POINT)))}))`,
-    "A load that was read and has no point on the curve, and why. The results of the curve stay blank until it has one.",
+    `=IF(COUNT({solids_height},{initial_height},{dial_factor},{zero_reading})<4,"",IF(OR({initial_height}<={solids_height},{dial_factor}<=0,${WITHOUT_POINT}=0),"",${toldSentence(noPoint(live(WITHOUT_POINT), live(NO_POINT)))}))&${HIGHEST}`,
+    "A load that was read and has no point on the curve, or points that rise with the stress, and why. The results of the curve stay blank until that is corrected.",
   ),
 ];

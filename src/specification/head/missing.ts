@@ -35,8 +35,7 @@ import {
   wrongCurve,
 } from "../sentences/of-head";
 import { isWord } from "../list-words";
-import { MOST_LOADS } from "../readings";
-import { addressAtLoad, liveAt as at, topOf as atTop } from "./impossible";
+import { addressAtLoad, liveAt as at, loadWith, NO_LOAD, topOf as atTop } from "./impossible";
 import { inFormula, live, toldExpression, toldSentence } from "../sentences/told-formula";
 
 /** The inputs that every result needs, in the order of the form, and the in-situ stress. */
@@ -119,13 +118,10 @@ const impossible = [
   isCurveWrong,
 ].join("&");
 
-/** A number that no load has. */
-const NO_LOAD = MOST_LOADS + 1;
-
 /** The sentence on the first load whose remark has these words: the remark from them on, and up to the next remark. */
-function firstLoadWith(words: string): string {
+export function firstLoadWith(words: string): string {
   const said = inFormula(words);
-  const load = `${NO_LOAD}-SUMPRODUCT(MAX(ISNUMBER(FIND(${said},{load_remark}))*(${NO_LOAD}-{load_number})))`;
+  const load = loadWith(said);
   const remark = atLoad("load_remark", load);
   const from = `MID(${remark},FIND(${said},${remark}),999)`;
   return `IF(IFERROR(${load},${NO_LOAD})=${NO_LOAD},"",${toldSentence(ofLoad(live(load), live(`LEFT(${from},FIND(";",${from}&";")-1)`)))})`;

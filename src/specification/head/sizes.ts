@@ -5,10 +5,11 @@
  */
 import { live, toldSentence } from "../sentences/told-formula";
 import type { Field } from "../field";
-import { SIZE_REMARK, UNUSUAL_REMARK } from "../formulas";
-import { fewTests, lightOrHeavy, maybeSwapped, noTest } from "../sentences/of-head";
+import { CURVE_GAP, SIZE_REMARK, UNUSUAL_REMARK } from "../formulas";
+import { fewTests, lightOrHeavy, maybeSwapped, noTest, SLIP_BEGINS } from "../sentences/of-head";
 import { addressOf, listing, lowest } from "./entries";
 import { liveAt } from "./impossible";
+import { firstLoadWith } from "./missing";
 
 /** What a cell may have, in mm or in kPa. */
 export interface SizeLimits {
@@ -128,7 +129,8 @@ export const SIZES: readonly Field[] = [
         SIZE_LIMITS.filter(({ usual }) => usual).map((one) => addressWhere(one, isUnusual(one))),
       ),
       `IF(IFERROR({${SIZE_REMARK}},"")="",${SWAPPED}&${LIGHT_OR_HEAVY},"")`,
+      `IF(IFERROR({${CURVE_GAP}},"")="",${firstLoadWith(SLIP_BEGINS)},"")`,
     ].join("&")}`,
-    "Numbers that few oedometer tests have in the unit beside them, by their cells. They count; no result stays blank for them.",
+    "Numbers that few oedometer tests have in the unit beside them, by their cells, and the first load whose times, stress or readings look like a slip. They count; no result stays blank for them.",
   ),
 ];

@@ -88,6 +88,13 @@ export const JUMP_BEGINS = "the readings jump by ";
 /** How a remark on a row with a number that cannot be begins. */
 export const OUTSIDE_BEGINS = "enter a number that can be in row ";
 
+/** How a remark on what looks like a slip of a load begins. */
+export const SLIP_BEGINS = "check whether ";
+
+/** A curve that cannot be used, because the specimen is highest under the greatest stress. */
+export const highestUnderGreatest = (load: Value, sense: Value): Message =>
+  say`The specimen swelled under load ${load} and is highest under the greatest stress: correct readings taken backwards or after the dial passed its zero, the sense of the readings, ${sense}, or the stresses.`;
+
 /** A value of the curve that cannot be used, in the words of the remark on the curve. */
 export const wrongCurve = (stresses: Value, remark: Value): Message => say`Loads, from ${stresses} on: ${remark}.`;
 

@@ -15,6 +15,15 @@ export const timeBeforeLoad = (row: Value, time: Value): Message =>
 /** A row of readings with a number beyond its limits. It begins with OUTSIDE_BEGINS of the sentences at the head. */
 export const timeOutside = (row: Value): Message => say`enter a number that can be in row ${row} of the times`;
 export const readingOutside = (row: Value): Message => say`enter a number that can be in row ${row} of the readings`;
+/** What looks like a slip of a load. Each begins with SLIP_BEGINS of the sentences at the head, which repeats the first of them. */
+export const timesLong = (last: Value, days: Value): Message =>
+  say`check whether the times are seconds: the last one is ${last} min, which is ${days} days`;
+export const timesShort = (last: Value): Message =>
+  say`check whether the times are hours: the last one is ${last} min, and the next load was applied 60 times as long after this one`;
+export const timesOfDay = (first: Value): Message =>
+  say`check whether the times are times of day, or count from the start of the test: they begin at ${first} min, and the next follows within a fiftieth of it`;
+export const NOT_MARKED: Message = say`check whether this stress is an increment, as it is that of load 1 and no water is marked: the sheet takes total stresses`;
+export const SWELLED_FIRST: Message = say`check whether load was taken off, the dial passed its zero or was read backwards: the specimen swelled under the greatest stress so far`;
 export const BEFORE_LOAD_ABOVE: Message = say`applied before the load above it: correct one of the two moments`;
 export const NO_MOMENT: Message = say`the moment of loading is blank, and other loads have one: enter it`;
 export const NOT_CORRECTED: Message = say`not corrected for the apparatus`;

@@ -51,6 +51,10 @@ export const formulas: Readonly<Record<string, string>> = {
     "Zahl und Einheit prüfen, ungewöhnlich für einen Ödometerversuch:",
   "Check the number and its unit, unusual for an oedometer test:. ":
     "Zahl und Einheit prüfen, ungewöhnlich für einen Ödometerversuch:. ",
+  "The specimen swelled under load ": "Der Probekörper schwoll unter Laststufe ",
+  " and is highest under the greatest stress: correct readings taken backwards or after the dial passed its zero, the sense of the readings, ":
+    " und ist unter der größten Spannung am höchsten: Ablesungen berichtigen, die rückwärts oder nach dem Lauf der Messuhr über null gelesen wurden, den Sinn der Ablesungen, ",
+  ", or the stresses. ": ", oder die Spannungen. ",
   "The height, ": "Die Höhe, ",
   ", is not less than the diameter, ": ", ist nicht kleiner als der Durchmesser, ",
   ": check whether they were exchanged. ": ": prüfen, ob sie vertauscht wurden. ",
@@ -136,6 +140,21 @@ export const formulas: Readonly<Record<string, string>> = {
     "vor der Laststufe darüber aufgebracht: einen der beiden Zeitpunkte berichtigen; ",
   "the moment of loading is blank, and other loads have one: enter it; ":
     "der Zeitpunkt der Belastung fehlt, und andere Laststufen haben einen: eintragen; ",
+  "check whether ": "prüfen, ob ",
+  "check whether the times are seconds: the last one is ": "prüfen, ob die Zeiten Sekunden sind: die letzte ist ",
+  " min, which is ": " min, das sind ",
+  " days; ": " Tage; ",
+  "check whether the times are hours: the last one is ": "prüfen, ob die Zeiten Stunden sind: die letzte ist ",
+  " min, and the next load was applied 60 times as long after this one; ":
+    " min, und die nächste Laststufe wurde 60-mal so lang nach dieser aufgebracht; ",
+  "check whether the times are times of day, or count from the start of the test: they begin at ":
+    "prüfen, ob die Zeiten Uhrzeiten sind oder ab Versuchsbeginn zählen: sie beginnen bei ",
+  " min, and the next follows within a fiftieth of it; ":
+    " min, und die nächste folgt innerhalb eines Fünfzigstels davon; ",
+  "check whether this stress is an increment, as it is that of load 1 and no water is marked: the sheet takes total stresses; ":
+    "prüfen, ob diese Spannung ein Zuwachs ist, denn sie ist die der Laststufe 1, und keine Wasserzugabe ist angegeben: das Blatt nimmt gesamte Spannungen; ",
+  "check whether load was taken off, the dial passed its zero or was read backwards: the specimen swelled under the greatest stress so far; ":
+    "prüfen, ob entlastet wurde, die Messuhr über null lief oder rückwärts gelesen wurde: der Probekörper schwoll unter der bisher größten Spannung; ",
   "not corrected for the apparatus; ": "nicht um das Gerät berichtigt; ",
   "the deflection table does not reach the seating stress: enter a row for it; ":
     "die Tabelle der Eigenverformung reicht nicht bis zur Anfangsspannung: eine Zeile für sie eingeben; ",

@@ -313,7 +313,7 @@ export const notes: Readonly<Record<string, string>> = {
     "Daten, Zahlen und Wörter, die nicht sein können und aus denen kein Ergebnis folgt, mit ihren Zellen. Kein Ergebnis bleibt ihretwegen leer.",
   "Words that are not on the list of their cell, and impossible numbers of the classification and of the adopted cv. Results that need them stay blank.":
     "Wörter, die nicht in der Liste ihrer Zelle stehen, und Zahlen der Einordnung und des eingesetzten cv, die nicht sein können. Ergebnisse, die sie brauchen, bleiben leer.",
-  "A load that was read and has no point on the curve, and why. The results of the curve stay blank until it has one.":
+  "A load that was read and has no point on the curve, or points that rise with the stress, and why. The results of the curve stay blank until that is corrected.":
     "Eine abgelesene Laststufe ohne Punkt auf der Kurve, und warum. Die Ergebnisse der Kurve bleiben leer, bis sie einen hat.",
   "Inputs that are still to be typed, and impossible inputs, each with its cell. The head of the sheet shows as much of it as fits.":
     "Eingaben, die noch fehlen, und Eingaben, die nicht sein können, je mit ihrer Zelle. Der Kopf des Blatts zeigt davon, was hineinpasst.",
@@ -325,8 +325,8 @@ export const notes: Readonly<Record<string, string>> = {
     "geflutet: unter dieser Laststufe wurde Wasser zugegeben. Wässern: eine Stufe für sich, in der unter der Spannung der Laststufe davor gewässert wurde.",
   "Numbers that no oedometer test has in the unit beside them, by their cells. Void ratios, and what follows from them, stay blank.":
     "Zahlen, die in der Einheit daneben kein Ödometerversuch hat, mit ihren Zellen. Porenzahlen, und was aus ihnen folgt, bleiben leer.",
-  "Numbers that few oedometer tests have in the unit beside them, by their cells. They count; no result stays blank for them.":
-    "Zahlen, die in der Einheit daneben wenige Ödometerversuche haben, mit ihren Zellen. Sie gelten; kein Ergebnis bleibt ihretwegen leer.",
+  "Numbers that few oedometer tests have in the unit beside them, by their cells, and the first load whose times, stress or readings look like a slip. They count; no result stays blank for them.":
+    "Zahlen, die in der Einheit daneben wenige Ödometerversuche haben, mit ihren Zellen, und die erste Laststufe, deren Zeiten, Spannung oder Ablesungen nach einem Versehen aussehen. Sie gelten; kein Ergebnis bleibt ihretwegen leer.",
   "Mark this cell where the specimen was inundated under the seating stress, before the first load. Where the readings of that wetting stand in the first load, mark the first load instead.":
     "Diese Zelle markieren, wo der Probekörper unter der Anfangsspannung, vor der ersten Laststufe, gewässert wurde. Stehen die Ablesungen dieses Wässerns in der ersten Laststufe, diese markieren.",
   "Date and time of day, typed as 2031-03-07 09:15 or in this computer's own form. A date alone shows 00:00 and counts as a day whose time is not known.":

@@ -26,7 +26,7 @@ const HEAD: readonly Sentence[] = [
   ...[ofHead.AT_START.ring_and_wet_before, ofHead.AT_START.ring_and_wet_after, ofHead.chooseWord],
   ...[ofHead.solidsFill, ofHead.noPoint, ofHead.notAboveSolids, ofHead.beyondTable],
   ...[ofHead.missing, ofHead.stressesMissing, ofHead.stressMissing, ofHead.readingsMissing],
-  ...[ofHead.wrongCurve, ofHead.NOT_FAR_ENOUGH],
+  ...[ofHead.wrongCurve, ofHead.highestUnderGreatest, ofHead.NOT_FAR_ENOUGH],
 ];
 
 export const dataSheet: Readonly<Record<string, string>> = {
