@@ -36,6 +36,17 @@ test("of a column, the cell of the load that the message names is given, found b
   expect(addresses("Q19", say`all of them`)).toEqual(["B21", "C21", "D21"]);
 });
 
+test("a missing stress of inundation leads to the mark that gives it, in every question about missing cells alone", () => {
+  const result = column("inundation_stress", 7, 1);
+  const [seating, marks] = [column("seating_mark", 8, 1), column("load_mark", 9)];
+  const leads = (id: string, names: readonly SheetName[]): string[] =>
+    cellsOf(said(id, say`${cellNamed("inundation_stress")}`), names, VALUES).map(({ address }) => address);
+  expect(leads("Q63", [result, seating, marks])).toEqual(["I21"]);
+  expect(leads("Q63", [result, marks])).toEqual(["J21"]);
+  expect(leads("Q63", [result])).toEqual(["H21"]);
+  expect(leads("Q19", [result, seating, marks])).toEqual(["H21"]);
+});
+
 test("the readings of a load are given from their first row", () => {
   expect(addresses("Q23", say`${load(5)}: back`)).toEqual(["F21"]);
   expect(addresses("Q23", say`no load`)).toEqual(["E21"]);
