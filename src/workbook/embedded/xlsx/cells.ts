@@ -25,6 +25,8 @@ const MOST_COVERED = 1_000_000;
 
 /** A style of the file: its positions in the lists of number formats and of borders, and from which number on it shows days, if it does. */
 export interface FileStyle {
+  /** True if it looks as the first style, which a cell without a style has: it may differ from it in its lock. */
+  readonly isPlain: boolean;
   readonly format: number;
   readonly border: number;
   readonly dayFrom?: number;
@@ -244,6 +246,8 @@ type Looks = Pick<Cells, "styles" | "formats" | "borders">;
 class Sheet {
   readonly cells: Record<string, string> = {};
   readonly looks: Looks = { styles: {}, formats: {}, borders: {} };
+  /** The cells of the file, which have their own look, and those to which their row or column has given one. */
+  readonly looked = new Set<string>();
   readonly rows: Cells["rows"] = {};
   readonly left = new Set<string>();
   /** The first formula of each shared one. */
@@ -260,17 +264,17 @@ class Sheet {
 
   constructor(readonly about: Surroundings) {}
 
-  /** Gives a cell the look with a number in the file, unless it has one. */
+  /** Gives a cell the look with a number in the file, unless it has one. A cell of a plain look has none here, so that it is not stored. */
   look(at: string, index: number): void {
-    const style = this.about.styles[index];
-    if (style === undefined) {
-      this.lost.looks++;
-      return;
-    }
+    if (this.looked.has(at)) return;
+    this.looked.add(at);
     if (index === 0) return;
-    this.looks.styles[at] ??= index + 1;
-    this.looks.formats[at] ??= style.format + 1;
-    this.looks.borders[at] ??= style.border + 1;
+    const style = this.about.styles[index];
+    if (style === undefined) this.lost.looks++;
+    if (style === undefined || style.isPlain) return;
+    this.looks.styles[at] = index + 1;
+    this.looks.formats[at] = style.format + 1;
+    this.looks.borders[at] = style.border + 1;
   }
 
   /** The number of rows and columns that the engine gets. It visits every position: a tall sheet is not made wider than it is. */
@@ -346,7 +350,6 @@ const IN_A_STEP = 500;
 /** Reads the rows with their cells in steps; each gives the number of rows read. */
 function* readRows(document: Document, lines: readonly LightElement[], sheet: Sheet): Generator<number, void> {
   const hyperlinks = new Map(all(document, "hyperlink").map((link) => [link.getAttribute("ref") ?? "", link]));
-  const seen = new Set<string>();
   let count = 0;
   for (const line of lines) {
     const row = Number(line.getAttribute("r")) - 1;
@@ -357,11 +360,10 @@ function* readRows(document: Document, lines: readonly LightElement[], sheet: Sh
     for (const cell of childrenOf(line)) {
       if (cell.localName !== "c") continue;
       const at = cell.getAttribute("r")!;
-      if (seen.has(at)) throw damaged(say`the sheet "${verbatim(sheet.about.sheet)}" has two cells ${verbatim(at)}`);
-      seen.add(at);
+      if (sheet.looked.has(at))
+        throw damaged(say`the sheet "${verbatim(sheet.about.sheet)}" has two cells ${verbatim(at)}`);
       const col = helpers.lettersToNumber(at.replace(/\d+$/, ""));
-      const style = cell.getAttribute("s");
-      if (style !== null) sheet.look(at, Number(style));
+      sheet.look(at, Number(cell.getAttribute("s") ?? 0));
       sheet.lastRow = Math.max(sheet.lastRow, row + 1);
       sheet.lastCol = Math.max(sheet.lastCol, col + 1);
       readContent(sheet, cell, row, col, hyperlinks.get(at));

@@ -59,6 +59,13 @@ export function checkStyleCount(text: string): void {
     );
 }
 
+/** What a style shows: two styles that differ only in their lock show the same. */
+const shows = (style: Element): string =>
+  [
+    ...["numFmtId", "fontId", "fillId", "borderId"].map((id) => style.getAttribute(id) ?? "0"),
+    ...[...(first(style, "alignment")?.attributes ?? [])].map(({ name, value }) => `${name}=${value}`).sort(),
+  ].join();
+
 /**
  * Corrects the part in place. Returns, for each style, its positions in the lists of number formats and of borders, and
  * whether it shows numbers as days.
@@ -106,8 +113,10 @@ export function patchStyles(document: Document): FileStyle[] {
   root.prepend(formats);
   for (const [id, formatCode] of Object.entries(BUILT_IN_FORMATS))
     append(formats, "numFmt", { numFmtId: id, formatCode });
+  const plain = styles[0] && shows(styles[0]);
   return styles.map((style) => {
     const format = Number(style.getAttribute("numFmtId") ?? 0) || 0;
-    return { format, border: Number(style.getAttribute("borderId") ?? 0) || 0, dayFrom: daysFrom.get(format) };
+    const border = Number(style.getAttribute("borderId") ?? 0) || 0;
+    return { isPlain: shows(style) === plain, format, border, dayFrom: daysFrom.get(format) };
   });
 }

@@ -5,7 +5,7 @@ import { helpers } from "@odoo/o-spreadsheet";
 import { neighbours, nth } from "../../../reduction/numeric/lists";
 import type { Protection } from "../protection";
 import { joinedZones, type Zone } from "../zones";
-import { LAST_COLUMN } from "../../rules/names";
+import { LAST_COLUMN, LAST_ROW } from "../../rules/names";
 import type { LightElement } from "../../file/light-xml";
 import { all, append, first } from "../../file/xml";
 
@@ -29,20 +29,61 @@ function gapsBetween(taken: readonly number[]): { left: number; right: number }[
     .filter(({ left, right }) => left <= right);
 }
 
-/** The protection of a sheet; cells that are not in the file are open where their row is. */
+/** Neighbouring columns. */
+type Columns = Pick<Zone, "left" | "right">;
+const ALL_COLUMNS: Columns = { left: 0, right: LAST_COLUMN - 1 };
+
+/** The columns that are open as a whole: a cell of them is open unless it, or its row, has a style of its own. */
+function openColumns(document: Document, isOpen: (style: string | null) => boolean): Columns[] {
+  const found: Columns[] = [];
+  const add = (left: number, right: number, style: string | null): void => {
+    if (left > right || !isOpen(style)) return;
+    const last = found.at(-1);
+    if (last?.right === left - 1) found.splice(-1, 1, { ...last, right });
+    else found.push({ left, right });
+  };
+  const given = all(document, "col")
+    .map(
+      (one) =>
+        [Number(one.getAttribute("min")) - 1, Number(one.getAttribute("max")) - 1, one.getAttribute("style")] as const,
+    )
+    .sort(([a], [b]) => a - b);
+  let next = 0;
+  for (const [left, right, style] of given) {
+    add(next, left - 1, null);
+    add(left, right, style);
+    next = right + 1;
+  }
+  add(next, ALL_COLUMNS.right, null);
+  return found;
+}
+
+/** The protection of a sheet; cells that are not in the file are open where their row is or, if it has no style, their column. */
 export function readProtection(document: Document, rows: readonly LightElement[], open: OpenStyles): Protection {
   const mark = first(document, "sheetProtection");
-  const isOpen = (element: LightElement): boolean => open.has(Number(element.getAttribute("s") ?? 0));
+  const isOpen = (style: string | null): boolean => open.has(Number(style ?? 0));
+  const columns = openColumns(document, isOpen);
   const zones: Zone[] = [];
+  const add = (gap: Columns, within: readonly Columns[], top: number, bottom: number): void => {
+    for (const one of within) {
+      const [left, right] = [Math.max(gap.left, one.left), Math.min(gap.right, one.right)];
+      if (left <= right) zones.push({ left, right, top, bottom });
+    }
+  };
   for (const row of rows) {
     const cells = row.children.filter(({ localName }) => localName === "c");
     const top = Number(row.getAttribute("r")) - 1;
-    const columns = cells.map((cell) => helpers.toCartesian(cell.getAttribute("r")!).col);
-    if (isOpen(row)) for (const gap of gapsBetween(columns)) zones.push({ ...gap, top, bottom: top });
-    columns.forEach((col, index) => {
-      if (isOpen(nth(cells, index))) zones.push({ left: col, right: col, top, bottom: top });
+    const places = cells.map((cell) => helpers.toCartesian(cell.getAttribute("r")!).col);
+    const style = row.getAttribute("s");
+    const within = style === null ? columns : isOpen(style) ? [ALL_COLUMNS] : [];
+    if (within.length > 0) for (const gap of gapsBetween(places)) add(gap, within, top, top);
+    places.forEach((col, index) => {
+      if (isOpen(nth(cells, index).getAttribute("s"))) zones.push({ left: col, right: col, top, bottom: top });
     });
   }
+  const given = rows.map((row) => Number(row.getAttribute("r")) - 1).sort((a, b) => a - b);
+  for (const [before, next] of columns.length > 0 ? neighbours([-1, ...given, LAST_ROW]) : [])
+    if (before + 1 < next) add(ALL_COLUMNS, columns, before + 1, next - 1);
   return { on: mark !== undefined && !/^(0|false)$/.test(mark.getAttribute("sheet") ?? "0"), open: joinedZones(zones) };
 }
 

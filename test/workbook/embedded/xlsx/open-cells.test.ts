@@ -7,6 +7,7 @@ import { mayWrite, protectionOf } from "../../../../src/workbook/embedded/protec
 import { cellAddress } from "../../../../src/workbook/address";
 import type { SheetPlan } from "../../../../src/workbook/port";
 import { opened } from "../opened";
+import { fileOf, textsOf } from "./base-file";
 
 /** The addresses of the open cells of the last sheet, among its first columns and rows. */
 function openCells({ model }: OpenWorkbook, cols: number, rows: number): Set<string> {
@@ -43,6 +44,52 @@ test.each(Object.entries(SHEETS))("%s", async (_, plan) => {
   expect(wanted.size).toBeGreaterThan(10);
   const again = openXlsx(await saveXlsx(workbook)).workbook;
   expect([...openCells(again, cols, plan.rows)].sort()).toEqual([...wanted].sort());
+});
+
+/** The cells of the last sheet as they stand in the file, each with its style, and the length of all of its rows. */
+function inFile(bytes: Uint8Array): { cells: Set<string>; length: number } {
+  const sheets = Object.entries(textsOf(bytes)).filter(([path]) => /^xl\/worksheets\/sheet\d+\.xml$/.test(path));
+  const rows = /<sheetData>.*<\/sheetData>/s.exec(sheets.sort().at(-1)![1])![0];
+  return { cells: new Set(rows.match(/(?<=<c )r="[A-Z]+\d+"(?: s="\d+")?/g)), length: rows.length };
+}
+
+test.each(Object.entries(SHEETS))("saved and opened three times, the file has no more cells: %s", async (_, plan) => {
+  let { workbook } = (await opened(plan)).port;
+  const files: ReturnType<typeof inFile>[] = [];
+  for (let time = 0; time < 3; time++) {
+    const bytes = await saveXlsx(workbook);
+    files.push(inFile(bytes));
+    ({ workbook } = openXlsx(bytes));
+  }
+  const [first, second, third] = files;
+  expect(first!.cells.size).toBeGreaterThan(2);
+  const added = (later: typeof first): string[] => [...later!.cells].filter((cell) => !first!.cells.has(cell));
+  expect([added(second), added(third)]).toEqual([[], []]);
+  expect(third!.length).toBe(second!.length);
+});
+
+test("columns that a firm has unlocked as a whole are open, but for their locked cells", async () => {
+  const { workbook } = (
+    await opened({
+      ...{ ...PLAIN, name: "Firm", cols: 8, open: [{ row: 4, col: 0, rows: 1, cols: 1 }] },
+      cells: [{ row: 5, col: 2, kind: "label", value: "locked" }],
+    })
+  ).port;
+  const texts = textsOf(await saveXlsx(workbook));
+  const path = Object.keys(texts)
+    .filter((one) => one.startsWith("xl/worksheets/sheet"))
+    .sort()
+    .at(-1)!;
+  const unlocked = /<c r="A5" s="(\d+)"/.exec(texts[path]!)![1]!;
+  const columns = `<cols><col min="3" max="3" width="9" style="${unlocked}"/><col min="4" max="4" width="9" style="${unlocked}"/></cols>`;
+  const lockedRow = '<row r="9" s="0" customFormat="1"/></sheetData>';
+  texts[path] = texts[path]!.replace(/<cols>.*<\/cols>/s, columns).replace("</sheetData>", lockedRow);
+  const firm = openXlsx(fileOf(texts)).workbook;
+  const rows = [1, 2, 3, 4, 5, 6, 7, 8, 10, 11, 12];
+  const wanted = ["A5", ...rows.flatMap((row) => (row === 6 ? ["D6"] : [`C${row}`, `D${row}`]))].sort();
+  expect([...openCells(firm, 8, 12)].sort()).toEqual(wanted);
+  const again = openXlsx(await saveXlsx(firm)).workbook;
+  expect([...openCells(again, 8, 12)].sort()).toEqual(wanted);
 });
 
 test("in a row that holds something, only its open cells are open, up to the last column that is used", async () => {
