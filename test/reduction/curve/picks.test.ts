@@ -65,6 +65,18 @@ test("Cs is the slope through the picked points of the final unloading", () => {
   expect(value(swellingIndex(TEST, undefined, { unloading_to: 200 })).value).toBeCloseTo(0.05 / (2 * decade), 12);
 });
 
+test("a remark names the picked ends of the final unloading, and no other", () => {
+  const remarks = (picks: CurvePicks): string[] => {
+    const found = swellingIndex(TEST, undefined, picks);
+    return found.ok ? found.remarks.map(english) : [refusal(found)];
+  };
+  expect(remarks({ unloading_from: 200, unloading_to: 800 })).toEqual([
+    "picked by hand: unloading from = 200, unloading to = 800",
+  ]);
+  expect(remarks({ unloading_to: 200 })).toEqual(["picked by hand: unloading to = 200"]);
+  expect(remarks({})).toEqual([]);
+});
+
 // Janbu's method reads no yield from these straight lines.
 const APPLICABLE = METHOD_NAMES.filter((method) => method !== "janbu");
 

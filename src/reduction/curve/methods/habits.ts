@@ -31,11 +31,11 @@ export const ALONE: Readonly<Record<MethodName, Message>> = {
 };
 
 const percent = (value: number): Message =>
-  value === 0
-    ? say`neither high nor low`
-    : value > 0
-      ? say`about ${value} percent high`
-      : say`about ${-value} percent low`;
+  value > 0
+    ? say`about ${value} percent high`
+    : value < 0
+      ? say`about ${-value} percent low`
+      : say`neither high nor low`;
 
 /** The effect that the form of a curve has on a method, in words; undefined if no effect is known. */
 export function effectOn(
