@@ -1,6 +1,6 @@
 /** The pane is reloaded in the middle of a long writing: the next pane says what is half done, and what to do. */
 import type { Page } from "playwright-core";
-import { eventually, paneFrame, readNames, settled, sheetNames, withBrowser } from "../page";
+import { clickCell, eventually, paneFrame, readNames, settled, sheetNames, withBrowser } from "../page";
 
 declare const document: { readonly querySelector: (selector: string) => { readonly contentWindow: any } };
 declare const window: {
@@ -33,6 +33,12 @@ withBrowser("a pane that is reloaded", (openPage) => {
     await pane().getByRole("button", { name: "Insert blank sheet" }).click();
     await pane().getByText("was made").waitFor();
   });
+
+  /** How many lines of a piece the sheet has. */
+  const linesOf = async (piece: string): Promise<number> => {
+    const { [piece]: lines } = await readNames(page, KEPT, [piece]);
+    return lines.flat().filter((value) => value !== "").length;
+  };
 
   const reload = async (): Promise<void> => {
     await page.evaluate(() => {
@@ -68,6 +74,16 @@ withBrowser("a pane that is reloaded", (openPage) => {
       .click();
     await pane().getByRole("button", { name: "Stop" }).waitFor();
     await page.waitForFunction(() => window.isHeld);
+    await clickCell(page, "A1");
+    const before = await linesOf("logger_lines_009");
+    expect(before).toBeGreaterThan(0);
+    await page.keyboard.press("Control+z");
+    await page
+      .locator("#message", {
+        hasText: `Not done: the pane is writing to “${SHEET}”. Wait until it has ended, or stop it`,
+      })
+      .waitFor();
+    expect(await linesOf("logger_lines_009")).toBe(before);
     await reload();
     await pane().getByText(`Importing readings into “${SHEET}” began on`).waitFor();
     expect(await pane().getByRole("status").filter({ hasText: "Not finished" }).textContent()).toContain(
@@ -80,17 +96,21 @@ withBrowser("a pane that is reloaded", (openPage) => {
   });
 
   test("no more lines come after the reload", async () => {
-    /** How many lines of a piece the sheet has. */
-    const count = async (piece: string): Promise<number> => {
-      const { [piece]: lines } = await readNames(page, KEPT, [piece]);
-      return lines.flat().filter((value) => value !== "").length;
-    };
     await page.evaluate(() => window.goOn());
     // The workbook still takes the piece that it was given.
-    await eventually(async () => (await count("logger_lines_010")) > 0);
+    await eventually(async () => (await linesOf("logger_lines_010")) > 0);
     await settled(paneFrame(page));
-    expect(await count("logger_lines_011")).toBe(0);
-    expect(await count("logger_lines_072")).toBe(0);
+    expect(await linesOf("logger_lines_011")).toBe(0);
+    expect(await linesOf("logger_lines_072")).toBe(0);
+  });
+
+  test("nobody goes on with the writing: undo takes the last piece back, and redo brings it again", async () => {
+    const lines = await linesOf("logger_lines_010");
+    await clickCell(page, "A1");
+    await page.keyboard.press("Control+z");
+    await eventually(async () => (await linesOf("logger_lines_010")) === 0);
+    await page.keyboard.press("Control+y");
+    await eventually(async () => (await linesOf("logger_lines_010")) === lines);
   });
 
   test("the next pane says it again until a person takes it out", async () => {
