@@ -31,8 +31,7 @@ export type Construction = "log time" | "root time" | MethodName;
 const line = (label: LineLabel, nameAt?: NamePlace): Line => ({ label, as: "line", points: 2, nameAt });
 const level = (label: LineLabel): Line => ({ label, as: "level", points: 2 });
 const upright = (label: LineLabel, letters?: string): Line => ({ label, as: "upright", points: 2, letters });
-/** Its name stands at the left of its end, where the virgin line ends too. */
-const SMOOTH: Line = { label: "smooth curve", as: "curve", points: 61, nameAt: "left" };
+const SMOOTH: Line = { label: "smooth curve", as: "curve", points: 61 };
 const YIELD = upright("preconsolidation stress", "σ′p");
 /** The most points that a method reads: the rows of the load table. */
 const READ = MOST_LOADS;
