@@ -158,7 +158,8 @@ function slipsOfTimes(loads: readonly LoadRecord[], { number, readings, appliedA
 
 /** The remarks of the load table on what looks like a slip. Sheets up to version 9 have none. */
 function slipsOf(record: TestRecord, load: LoadReduced, before: LoadReduced | undefined): Slip[] {
-  if (!rulesOf(record).slipsAreAsked || !hasEnd(load)) return [];
+  const { version = TEMPLATE_VERSION } = record;
+  if (version < 10 || !hasEnd(load)) return [];
   const { number, stress = 0, inundated, words } = load.record;
   const { loads } = record;
   const isEqual = number === 2 && words.load_branch === "wetting" && !inundated;

@@ -296,8 +296,6 @@ export interface SheetRules {
   readonly clockIsAsked: boolean;
   /** The remark on a load speaks of compression while load is taken off; up to version 6, it does not. */
   readonly unloadingIsAsked: boolean;
-  /** The remark on a load speaks of what looks like a slip of times, stress or readings; up to version 9, it does not. */
-  readonly slipsAreAsked: boolean;
   /** Only loads that consolidate have cv, k and C alpha; up to version 3, unloading has cv as well. */
   readonly cvOfConsolidation: boolean;
   /**
@@ -319,7 +317,6 @@ export function rulesOf({ version = TEMPLATE_VERSION }: { readonly version?: num
     curveIsPicked: version >= 6,
     clockIsAsked: version >= 6,
     unloadingIsAsked: version >= 7,
-    slipsAreAsked: version >= 10,
   };
 }
 
