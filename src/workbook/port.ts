@@ -249,6 +249,8 @@ export interface SheetName {
 export interface NamedAddress {
   readonly name: string;
   readonly address: string;
+  /** What the first and the last cell showed when the address was found: if they show something else by now, no name is given. */
+  readonly ends?: readonly [CellValue, CellValue];
 }
 
 /** The result of inserting the sheets of a file. */
@@ -387,7 +389,8 @@ export interface WorkbookPort {
   /**
    * Gives several cells of a sheet their names, in one step of undo if the host has such steps. Gives none of them, and
    * says why, if one of the names already leads to cells of the sheet, or cannot be given. `found` are the names of the sheet by
-   * which the places were found: if one of them lies elsewhere by now, no name is given either.
+   * which the places were found: if one of them lies elsewhere by now, no name is given either; nor if the `ends` of an address show
+   * something else.
    */
   nameAll(sheet: string, names: readonly NamedAddress[], found?: readonly SheetName[]): Promise<void>;
   /**

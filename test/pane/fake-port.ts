@@ -31,7 +31,7 @@ import {
 } from "../../src/workbook/port";
 import { freeSheetName, hiddenSheet, noSheet, withoutApostrophes } from "../../src/workbook/rules/sheet-names";
 import { withReferences } from "../../src/workbook/references";
-import { refuseMoved, refuseReadElsewhere } from "../../src/workbook/rules/moved";
+import { refuseMoved, refuseOtherEnds, refuseReadElsewhere } from "../../src/workbook/rules/moved";
 import { checkWrite } from "../../src/workbook/rules/write-check";
 import { isXlsx } from "../../src/workbook/file/xlsx-file";
 import { sheetsOfFile } from "./fake-file";
@@ -417,8 +417,12 @@ export class FakePort implements WorkbookPort {
     this.answer("nameAll", async () => {
       if (found) refuseMoved(sheet, found, await this.listNames(sheet));
       const of = this.sheet(sheet);
-      const given = names.map(({ name, address }) => {
+      const given = names.map(({ name, address, ends }) => {
         checkNaming(name, address);
+        const box = this.blocksAt(address)[0]!;
+        const { row, col, rows, cols } = box;
+        const corners = [cellAddress(row, col), cellAddress(row + rows - 1, col + cols - 1)];
+        refuseOtherEnds(sheet, ends, corners.map((cell) => of.cells.get(cell)?.value ?? "")); // prettier-ignore
         const called = [...of.names.keys()].find((one) => same(one, name)) ?? name;
         const present = of.names.get(called);
         if (present && present !== "lost") {
@@ -427,7 +431,7 @@ export class FakePort implements WorkbookPort {
             say`The name "${verbatim(name)}" is already at ${verbatim(at)} and was left there: say that it may be moved.`,
           );
         }
-        return { called, box: this.blocksAt(address)[0]! };
+        return { called, box };
       });
       for (const { called, box } of given) of.names.set(called, box);
       this.asked.push(...names.map(({ name, address }) => `name ${name} ${sheet}!${address}`));

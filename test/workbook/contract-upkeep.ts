@@ -1,6 +1,6 @@
 /** The contract of `WorkbookPort`: names, formulas entered again, protection, and sheets from files. */
 import { english } from "../../src/reduction/message";
-import type { SheetName } from "../../src/workbook/port";
+import type { CellValue, SheetName } from "../../src/workbook/port";
 import { box, RING, type Bench, type Host } from "./contract-bench";
 import { fileWithChart, foreignFile, POINTS } from "./contract-files";
 import { CANNOT_UNDO, HAS_NO_PASSWORD, columnOf, either, refuses, withRing } from "./contract-steps";
@@ -136,6 +136,21 @@ export function upkeepContract(host: Host): void {
       await says("wet mass", "B3", /wet mass/);
       await says("other", "rubbish cells", /./);
       await refuses(bench, () => bench.port.nameAll("Nowhere", [tin]), /no sheet called "Nowhere"/);
+    });
+
+    test("gives none if the first or the last cell shows something else than when it was found", async () => {
+      const bench = await withRing(host);
+      const [[first], [last]] = await bench.port.values("Ring", "B2:B3");
+      const named = (ends: readonly [CellValue, CellValue]) =>
+        bench.port.nameAll("Ring", [
+          { name: "lid", address: "C3" },
+          { name: "tin", address: "B2:B3", ends },
+        ]);
+      const changed = /Somebody else changed cells of the sheet "Ring" in the meantime\. Nothing was written/;
+      await refuses(bench, () => named([5, last!]), changed);
+      await refuses(bench, () => named([first!, ""]), changed);
+      await named([first!, last!]);
+      expect(await bench.port.readNames("Ring", ["tin"])).toEqual({ tin: [[first], [last]] });
     });
 
     either(

@@ -30,7 +30,7 @@ import { firstOf } from "../../reduction/numeric/lists";
 import { checkFill } from "../rules/fill";
 import { inSlices, isStopped, partOf, unwatched, type Course } from "../in-slices";
 import { withReferences } from "../references";
-import { refuseMoved, refuseReadElsewhere } from "../rules/moved";
+import { refuseMoved, refuseOtherEnds, refuseReadElsewhere } from "../rules/moved";
 import { checkWrite } from "../rules/write-check";
 import { blockAddresses, joined, sideBySide } from "../picked";
 import { changesOf } from "./changes";
@@ -425,10 +425,20 @@ export class EmbeddedPort implements WorkbookPort {
     const local = new Map(this.#localNames.get(sheetId));
     const taken = this.#model.getters.getNamedRanges().map((range) => range.name);
     const zones: Zone[] = [];
-    const commands = [...names].map(({ name, address }): Command => {
+    const commands = [...names].map(({ name, address, ends }): Command => {
       checkNaming(name, address);
       const [zone] = this.#zonesAt(sheetId, address);
       if (!zone) throw new WorkbookError(say`"${verbatim(address)}" is no address of cells.`);
+      const { left, right, top, bottom } = zone;
+      const [first, last] = [
+        { row: top, col: left },
+        { row: bottom, col: right },
+      ];
+      refuseOtherEnds(
+        sheet,
+        ends,
+        [first, last].map((cell) => this.#valueAt({ sheetId, ...cell })),
+      );
       const called = calledIn(local, name) ?? freeNames([name], taken).get(name) ?? name;
       zones.push(zone);
       taken.push(called);

@@ -2,7 +2,7 @@
 import { say, verbatim } from "../../reduction/message";
 import { boxAddress, cellAddress, quoted } from "../address";
 import { localName, planName } from "../rules/names";
-import { refuseMoved } from "../rules/moved";
+import { refuseMoved, refuseOtherEnds } from "../rules/moved";
 import { checkNaming } from "../rules/naming";
 import { WorkbookError, type NamedAddress, type SheetName } from "../port";
 import { note, strike, strikeNow } from "./journal";
@@ -84,15 +84,22 @@ export async function nameAll(
 ): Promise<void> {
   if (names.length === 0) return;
   for (const { name, address } of names) checkNaming(name, address);
-  const found = names.map(({ name, address }) => ({
-    ...{ name, address },
-    item: sheet.names.getItemOrNullObject(localName(name)).load("type,value"),
-    range: sheet.getRange(address).load(PLACE_OF_ONE),
-  }));
+  const found = names.map(({ name, address, ends }) => {
+    const range = sheet.getRange(address).load(PLACE_OF_ONE);
+    return {
+      ...{ name, address, range },
+      item: sheet.names.getItemOrNullObject(localName(name)).load("type,value"),
+      corners: ends && [range.getCell(0, 0), range.getLastCell()].map((cell) => cell.load("values")),
+    };
+  });
   const now = before && askForNames(context, sheet);
   sheet.load("name");
   await context.sync();
   if (now) refuseMoved(sheet.name, before, now());
+  for (const [index, { corners = [] }] of found.entries()) {
+    const shown = corners.map(({ values }) => values[0]?.[0]);
+    refuseOtherEnds(sheet.name, names[index]?.ends, shown);
+  }
   if (!replace) for (const { name, item } of found) refuseTaken(name, item);
   const isNew = found.filter(({ item }) => item.isNullObject);
   // Until all names are given, a comment tells ours from names that somebody else gives in the meantime.

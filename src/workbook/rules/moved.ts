@@ -1,6 +1,6 @@
 /** Whether the names of a sheet still lie where a piece of work has found them: both adapters ask this before they write by places. */
 import { say, verbatim } from "../../reduction/message";
-import { WorkbookError, type SheetName, type SheetPlan } from "../port";
+import { WorkbookError, type NamedAddress, type SheetName, type SheetPlan } from "../port";
 
 const placesOf = (names: readonly SheetName[]): ReadonlyMap<string, string> =>
   new Map(names.map(({ name, scope, place }) => [`${scope} ${name.toLowerCase()}`, JSON.stringify(place)]));
@@ -16,6 +16,14 @@ export function refuseMoved(sheet: string, before: readonly SheetName[], now: re
   if (haveMoved(before, now))
     throw new WorkbookError(
       say`Rows or columns of the sheet "${verbatim(sheet)}" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again.`,
+    );
+}
+
+/** Throws a sentence if the first or the last of the cells that get a name shows something else than when they were found. */
+export function refuseOtherEnds(sheet: string, ends: NamedAddress["ends"], now: readonly unknown[]): void {
+  if (ends?.some((shown, index) => shown !== now[index]))
+    throw new WorkbookError(
+      say`Somebody else changed cells of the sheet "${verbatim(sheet)}" in the meantime. ${say`Nothing was written: look at the cells, and try again.`}`,
     );
 }
 

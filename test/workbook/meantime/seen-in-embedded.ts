@@ -152,8 +152,8 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
   "name columns of readings": {
     "the sheet is deleted": "refused",
     "the sheet is renamed": "done, refused",
-    "a row is inserted above": "done, both",
-    "a row is inserted in the middle": "done, both",
+    "a row is inserted above": "done, refused",
+    "a row is inserted in the middle": "done, refused",
     "the last step is taken back": "after",
     "another workbook is opened": "refused",
     "the same is done in a second pane": "refused",

@@ -172,8 +172,8 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
   "name columns of readings": {
     "the sheet is deleted": "refused",
     "the sheet is renamed": "done, refused, done",
-    "a row is inserted above": "after, done",
-    "a row is inserted in the middle": "after, done",
+    "a row is inserted above": "after, refused, done",
+    "a row is inserted in the middle": "after, refused, done",
     "the same is done in a second pane": "refused, done, refused",
     "another sheet comes to the front": "refused, done",
   },

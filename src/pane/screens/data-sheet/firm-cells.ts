@@ -20,7 +20,15 @@ import { LANGUAGE_CELL } from "../../../specification/text/language";
 import { indexInList, isIn } from "../../../workbook/lists";
 import { blockAddresses } from "../../../workbook/picked";
 import { asTyped } from "../../../reduction/message";
-import { WorkbookError, type Box, type Looked, type SheetName, type WorkbookPort } from "../../../workbook/port";
+import {
+  WorkbookError,
+  type Box,
+  type CellValue,
+  type Looked,
+  type NamedAddress,
+  type SheetName,
+  type WorkbookPort,
+} from "../../../workbook/port";
 import { noted } from "../../live/unfinished";
 import { asShown, type SeenOfSheet } from "../as-shown";
 import { language } from "../../text/language";
@@ -164,10 +172,15 @@ export async function attachReadings(
   const lines = readingLines(boxes, fromLoad, lie, isShared);
   if ("sentence" in lines) throw new WorkbookError(lines.sentence);
   const cells = cellsOfLines(boxes, values, lie);
-  const doubtful = lines.findIndex((_, at) => at % 2 === 0 && !looksLikeTimes(cells[isShared ? 0 : at] ?? []));
+  const cellsAt = (at: number): readonly CellValue[] => cells[!isShared ? at : at % 2 === 0 ? 0 : (at + 1) / 2] ?? [];
+  const doubtful = lines.findIndex((_, at) => at % 2 === 0 && !looksLikeTimes(cellsAt(at)));
   const times = lines[doubtful];
   if (times) throw new WorkbookError(asTyped(words.noTimes(plain(times.box), fromLoad + doubtful / 2, times.name)));
-  await port.nameAll(sheet, lines.map(addressed));
+  const named = lines.map((line, at): NamedAddress => {
+    const shown = cellsAt(at);
+    return { ...addressed(line), ends: [shown[0] ?? "", shown.at(-1) ?? ""] };
+  });
+  await port.nameAll(sheet, named);
   const sentence = words.readingsNamed(fromLoad, fromLoad + lines.length / 2 - 1, sheet);
   return { sheet, telling: { intent: "success", sentence } };
 }
