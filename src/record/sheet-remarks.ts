@@ -351,9 +351,12 @@ const readAs = ({ ofSheet, ofFunctions }: Remark): Remark =>
     ? { ofSheet, ofFunctions }
     : { ofSheet, ofFunctions: ofFunctions.filter((one) => english(one) !== "ok") };
 
-/** A text without its numbers: a formula shows those of the sheet with the decimal sign of the computer. */
+/**
+ * A text without its numbers, which a formula shows with the decimal sign of the computer, and without the "ok" that sheets
+ * up to version 9 have behind other remarks.
+ */
 const wordsAlone = (text: string): string =>
-  text.replace(/-?\d+(?:[.,]\d+)*(?:e[+-]?\d+)?/gi, "#").replace(/[;\s]+$/, "");
+  text.replace(/-?\d+(?:[.,]\d+)*(?:e[+-]?\d+)?/gi, "#").replace(/(?:(?<=.); ok)?[;\s]*$/, "");
 
 /**
  * What a cell of remarks says, as a message: that of the remark if the cell shows it in the words of its sheet, otherwise

@@ -22,6 +22,7 @@ export const NEWS: readonly News[] = [
       "The head of the sheet names a cell of the picks by hand that cannot be used, a specimen that is higher than wide, and masses and sizes that give a bulk density that no soil has.",
       "The remark on the preconsolidation stress says so where it lies more than 5 percent outside the range that the points allow; where only the last load step is steeper, the steps before it that are nearly as steep belong to the virgin line as well.",
       "The head of the sheet names the first load whose times, stress or readings look like a slip: seconds, hours or times of day for minutes, an increment for a total stress, a specimen that swells under the greatest stress.",
+      "The remark on a load says that a stress is not a number greater than 0, and does not end with ok behind another remark.",
     ],
     names: ["size_remark", "unusual_remark"],
   },

@@ -1,4 +1,4 @@
-import { blankSheet, fillSheet } from "../../src/datasheet";
+import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
 import { calculate } from "../datasheet/sheet-in-engine";
 
 /** The remarks of the rows of a sheet with these stresses and no readings. */
@@ -21,3 +21,19 @@ test.each([
     ["", "no stress, and the next load has one: enter it; ", "", "", "", "", "", ""],
   ],
 ])("%s", async (_, stresses, expected) => expect(await remarks(stresses)).toEqual(expected));
+
+test("a stress that is no number above 0 is called so, with what to do", async () => {
+  const [below] = await remarks([-5, 50]);
+  expect(below).toMatch(/^the stress is not a number greater than 0: enter the stress of the load; $/);
+});
+
+test("ok stands alone in a remark, and not behind another one", async () => {
+  const said = async (changed: Parameters<typeof fillSheet>[1]): Promise<string[]> => {
+    const sheet = await calculate(fillSheet(demoSheet("SI"), changed));
+    return Array.from({ length: 12 }, (_, row) => String(sheet.value("load_remark", row)));
+  };
+  const [whole, uncorrected] = [await said({}), await said({ apparatus_stress: Array(11).fill("") })];
+  expect(whole).toContain("ok");
+  expect(uncorrected).toContain("not corrected for the apparatus; ");
+  expect([...whole, ...uncorrected].filter((text) => /; ok|~/.test(text))).toEqual([]);
+});

@@ -8,7 +8,7 @@ import { say, type Message, type Value } from "../../reduction/message";
 /** In the load table. */
 export const NO_STRESS: Message = say`no stress, and the next load has one: enter it`;
 export const READINGS_WITHOUT_STRESS: Message = say`readings and no stress: enter it`;
-export const STRESS_NOT_POSITIVE: Message = say`the stress is a number greater than 0: correct it`;
+export const STRESS_NOT_POSITIVE: Message = say`the stress is not a number greater than 0: enter the stress of the load`;
 export const STRESS_TURNS: Message = say`the stress turns back under this load alone: correct it if it was mistyped`;
 export const timeBeforeLoad = (row: Value, time: Value): Message =>
   say`the time in row ${row} (${time} min) is before the load: correct or clear it`;

@@ -127,7 +127,8 @@ export const formulas: Readonly<Record<string, string>> = {
     "der Probekörper setzte sich, während Last abgenommen wurde: Spannung und Ablesungen prüfen; ",
   "the specimen rose above its initial height: check the readings, unless the soil swells; ":
     "der Probekörper stieg über seine Anfangshöhe: die Ablesungen prüfen, wenn der Boden nicht quillt; ",
-  "the stress is a number greater than 0: correct it; ": "die Spannung ist eine Zahl über 0: berichtigen; ",
+  "the stress is not a number greater than 0: enter the stress of the load; ":
+    "die Spannung ist keine Zahl über 0: die Spannung der Laststufe eingeben; ",
   "the stress turns back under this load alone: correct it if it was mistyped; ":
     "die Spannung kehrt nur unter dieser Laststufe um: berichtigen, wenn vertippt; ",
   "the time in row ": "die Zeit in Zeile ",

@@ -20,6 +20,8 @@ export const news: Readonly<Record<string, string>> = {
     "Der Kopf des Blatts nennt eine Zelle der Festlegungen, die nicht verwendbar ist, einen Probekörper, der höher als breit ist, und Massen und Maße mit einer Feuchtdichte, die kein Boden hat.",
   "The head of the sheet names the first load whose times, stress or readings look like a slip: seconds, hours or times of day for minutes, an increment for a total stress, a specimen that swells under the greatest stress.":
     "Der Kopf des Blatts nennt die erste Laststufe, deren Zeiten, Spannung oder Ablesungen nach einem Versehen aussehen: Sekunden, Stunden oder Uhrzeiten statt Minuten, ein Zuwachs statt der gesamten Spannung, ein Probekörper, der unter der größten Spannung schwillt.",
+  "The remark on a load says that a stress is not a number greater than 0, and does not end with ok behind another remark.":
+    "Die Bemerkung zu einer Laststufe sagt, dass eine Spannung keine Zahl über 0 ist, und endet nach einer anderen Bemerkung nicht mit ok.",
   "Where the dial factor is 1, the unit beside the readings is that of lengths; d0, d50, d90 and d100 of 100 and more show one decimal.":
     "Bei einem Uhrfaktor von 1 steht bei den Ablesungen die Einheit von Längen; d0, d50, d90 und d100 ab 100 haben eine Nachkommastelle.",
   "The remark on the design values says so where the chosen method gives no preconsolidation stress, and no longer takes Casagrande's.":
