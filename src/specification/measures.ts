@@ -1,5 +1,5 @@
 /** The measure of each number on the data sheet: its unit, which stands beside it, and its number format. */
-import { THREE_FIGURES } from "../workbook/look/number-format";
+import { LEVELS, THREE_FIGURES } from "../workbook/look/number-format";
 
 export type System = "SI" | "US";
 
@@ -74,7 +74,7 @@ export const MEASURES = {
    * Readings that a construction finds, between two steps of the dial: readings of 100 and more are divisions, and smaller ones
    * may be millimetres or, on a US sheet below 2, inches. A format cannot follow the unit.
    */
-  drawn: { unit: OF_READINGS, format: { SI: "[>=100]0.0;0.0##", US: "[>=100]0.0;[>=2]0.0##;0.0####" } },
+  drawn: { unit: OF_READINGS, format: LEVELS },
 } as const satisfies Record<string, MeasureSpec>;
 
 export type Measure = keyof typeof MEASURES;

@@ -6,6 +6,9 @@
  */
 export const THREE_FIGURES = "[<0.1]0.00E+00;[<1]0.000;0.00";
 
+/** Levels of readings: one decimal from 100 up; below, up to three, and on a US sheet up to five below 2, which may be inches. */
+export const LEVELS = { SI: "[>=100]0.0;0.0##", US: "[>=100]0.0;[>=2]0.0##;0.0####" } as const;
+
 /**
  * The section of a format that shows a number: the first whose condition the number meets, otherwise the one without a
  * condition.

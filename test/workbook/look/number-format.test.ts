@@ -8,7 +8,7 @@ import { toXlsx } from "../../../src/datasheet/xlsx";
 import { numberText } from "../../../src/pane/text/number";
 import { EmbeddedPort, newWorkbook } from "../../../src/workbook/embedded";
 import { toEngineFormat, toExcelFormat } from "../../../src/workbook/embedded/look/formats";
-import { partFor, THREE_FIGURES } from "../../../src/workbook/look/number-format";
+import { LEVELS, partFor, THREE_FIGURES } from "../../../src/workbook/look/number-format";
 import type { SheetPlan } from "../../../src/workbook/port";
 
 /** Number of significant digits: "4.40e-08" has 3, "0.0432" has 3, "11.35" has 4. */
@@ -83,3 +83,28 @@ test("the pane shows the same digits, and a file keeps the original format", () 
   expect(numberText(4.4e-8, THREE_FIGURES)).toBe("4.40e−8");
   expect(toExcelFormat(toEngineFormat(THREE_FIGURES))).toBe(THREE_FIGURES);
 });
+
+test.each([
+  ["SI", ["2.014", "102.2", "16.655"]],
+  ["US", ["2.014", "102.2", "0.01235"]],
+] as const)(
+  "the embedded sheet shows levels of readings rounded, %s, and a file keeps their format",
+  async (system, shown) => {
+    const numbers = [2.0140824, 102.20067, system === "SI" ? 16.655 : 0.0123456];
+    const format = LEVELS[system];
+    const port = new EmbeddedPort(newWorkbook());
+    const cells = numbers.map((value, row) => ({
+      row,
+      col: 0,
+      kind: "result" as const,
+      formula: `=1*${value}`,
+      format,
+    }));
+    await port.insertSheet({ ...plan, cells });
+    const { getters } = port.workbook.model;
+    const sheetId = getters.getActiveSheetId();
+    const at = (row: number): string => getters.getEvaluatedCell({ sheetId, row, col: 0 }).formattedValue;
+    expect(numbers.map((_, row) => at(row))).toEqual(shown);
+    expect(toExcelFormat(toEngineFormat(format))).toBe(format);
+  },
+);

@@ -1,6 +1,6 @@
 /** Converts number formats between the spelling of Excel and that of the engine. */
 import { DEFAULT_LOCALE, helpers } from "@odoo/o-spreadsheet";
-import { partFor, THREE_FIGURES } from "../../look/number-format";
+import { LEVELS, partFor, THREE_FIGURES } from "../../look/number-format";
 
 /**
  * Formats with conditions, which the engine does not know, and the format that the engine gets instead. Its spelling is
@@ -8,6 +8,8 @@ import { partFor, THREE_FIGURES } from "../../look/number-format";
  */
 const BY_SIZE: readonly { readonly excel: string; readonly engine: string }[] = [
   { excel: THREE_FIGURES, engine: "0.00e;-0.00e" },
+  { excel: LEVELS.SI, engine: "0.0##;-0.0##" },
+  { excel: LEVELS.US, engine: "0.0####;-0.0####" },
 ];
 
 /** The format of the engine in which a number is shown, if the format of its cell follows the size of the number. */
