@@ -81,7 +81,7 @@ describe.each<[string, SheetValues, RegExp]>([
   [
     "times in seconds",
     { times_05: HAND_TIMES.map((time) => 60 * time) },
-    /^check whether the times are seconds: the last one is 86400 min, which is 60 days; /,
+    /^check whether the times are seconds: the last one is 86400 min, which is 60 days;( |$)/,
   ],
   [
     "times in hours",
