@@ -351,11 +351,11 @@ const CLOCK =
   `IF(AND([load_started]="",[end_reading]<>"",COUNT({load_started})>0),${toldPart(NO_MOMENT)},"")`;
 
 /** The minutes from the moment of loading to that of the next load; 0 if one of them is not known. */
-const NEXT_STARTED = atLoad("load_started", "([load_number]+1)");
+const NEXT_STARTED = atLoad("load_started", "[load_number]+1");
 const TO_NEXT = `IF(COUNT([load_started],${NEXT_STARTED})=2,1440*(${NEXT_STARTED}-[load_started]),0)`;
 const LAST_TIME = "MAX({times_#})";
 const FIRST_TIME = "SMALL({times_#},1)";
-const FIRST_STEP = `(SMALL({times_#},2)-${FIRST_TIME})`;
+const FIRST_STEP = `SMALL({times_#},2)-${FIRST_TIME}`;
 
 /** True if the stress is that of load 1, and neither load is marked. Later equal stresses come from wetting, or from a load left standing. */
 const IS_UNMARKED = `AND([load_number]=2,${isOnBranch("wetting")},[load_mark]="",IFERROR(${atLoad("load_mark", "1")}&"","")="")`;

@@ -71,8 +71,10 @@ const UNIT = {
 
 /** The address of a cell, or of the lowest cell of a column, with a number for which one of these products is 1. */
 function addressWhere({ name, isColumn }: SizeLimits, isWrong: readonly string[]): string {
-  if (isColumn) return lowest(name, `ISNUMBER({${name}})*(${isWrong.join("+")})`);
-  return `IF(COUNT({${name}})=0,"",IF(${isWrong.join("+")}>0,${addressOf(`ROW({${name}})`, `{${name}}`)},""))`;
+  const either = isWrong.join("+");
+  // A product needs no parentheses among its factors, and the embedded sheet leaves them out of a file.
+  if (isColumn) return lowest(name, `ISNUMBER({${name}})*${isWrong.length > 1 ? `(${either})` : either}`);
+  return `IF(COUNT({${name}})=0,"",IF(${either}>0,${addressOf(`ROW({${name}})`, `{${name}}`)},""))`;
 }
 
 const isAbove = ({ name, quantity }: SizeLimits, most: number): string => `({${name}}>${most}/${UNIT[quantity]})`;
