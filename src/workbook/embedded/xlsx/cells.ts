@@ -213,7 +213,7 @@ const MOST_WORK = 2e7;
 const SHORT = 1000;
 
 /**
- * Tells whether the engine may take one more formula; a formula that differs from an earlier one only in its cells
+ * Tells whether the engine may take one more formula; a formula that differs from an earlier one only in its cells and texts
  * costs nothing more.
  */
 export function workLimit(): (formula: string) => boolean {
@@ -221,9 +221,10 @@ export function workLimit(): (formula: string) => boolean {
   let work = 0;
   return (formula) => {
     if (formula.length <= SHORT) return true;
-    const form = formula.replace(/\$?[A-Z]{1,3}\$?\d+/gi, "#");
+    const code = formula.replace(/"[^"]*"/g, '""');
+    const form = code.replace(/\$?[A-Z]{1,3}\$?\d+/gi, "#");
     if (known.has(form)) return true;
-    const operators = formula.replace(/"[^"]*"/g, "").replace(/[^-+*/^&=<>,;(%]/g, "").length;
+    const operators = code.replace(/[^-+*/^&=<>,;(%]/g, "").length;
     if (work + operators ** 2 > MOST_WORK) return false;
     work += operators ** 2;
     known.add(form);

@@ -7,6 +7,7 @@ import fc from "../../../properties";
 import { strToU8, unzipSync, zipSync } from "fflate";
 import { EmbeddedPort, newWorkbook, openXlsx } from "../../../../src/workbook/embedded";
 import { WorkbookError } from "../../../../src/workbook/port";
+import { workLimit } from "../../../../src/workbook/embedded/xlsx/cells";
 import { baseFile, contentsOf, fileOf, textsOf, type Texts } from "./base-file";
 import { rawZip, type RawEntry } from "./raw-zip";
 
@@ -268,6 +269,14 @@ describe("a malicious file", () => {
     const found = opened(edited(FIRST, (text) => text.replace(/<f[^>]*>IF[^<]*<\/f>\s*<v>[^<]*<\/v>/, formula)));
     expect(found.told).toMatch(/1 formulas of "First" have too many operators/);
     expect(found.contents![1]!.cells.C4![1]).toBe("1");
+  });
+
+  test("formulas that differ only in their cells and texts, as of sheets in two languages, count once", () => {
+    const isLight = workLimit();
+    const formula = (word: string, cell: string) => `=IF(${cell}="${word}",${"1+".repeat(4000)}1)`;
+    expect(isLight(formula("wetting", "C90"))).toBe(true);
+    expect(isLight(formula("Wässern", "C91"))).toBe(true);
+    expect(isLight(`${formula("wetting", "C92")}-1`)).toBe(false);
   });
 
   test("elements nested 100,000 deep are refused", () => {
