@@ -190,7 +190,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a name is deleted":
       'after, refused, half done: Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again. The cells of “Data” have their names already: write the missing formulas, and type the labels., done',
     "a cell to be written is typed into":
-      'refused, done, half done: H2 of the sheet "Data" could not be written, and nothing was changed: it holds typed already: say that it may be replaced, or clear it. The cells of “Data” have their names already: write the missing formulas, and type the labels., done',
+      'refused, half done: H2 of the sheet "Data" could not be written, and nothing was changed: it holds typed already: say that it may be replaced, or clear it. The cells of “Data” have their names already: write the missing formulas, and type the labels., done',
     "the last step is taken back": "after",
     "another workbook is opened": "after, refused, done",
     "the same is done in a second pane": "done, refused, done",
