@@ -1,18 +1,60 @@
+/** The ends of several operations that write in the same way. */
+const WRITING_A_BLANK_CELL = {
+  "the sheet is deleted": "refused",
+  "the sheet is renamed": "refused",
+  "a row is inserted in the middle": "after",
+  "a name is deleted": "refused",
+  "a cell to be written is typed into": "refused",
+  "the last step is taken back": "after",
+  "another workbook is opened": "refused",
+  "the same is done in a second pane": "refused",
+};
+
+const ADOPTING = {
+  "the sheet is deleted": "refused",
+  "the sheet is renamed": "refused",
+  "a name is deleted": "refused",
+  "a cell to be written is typed into": "after, refused",
+  "the last step is taken back": "after",
+  "another workbook is opened": "refused",
+  "the same is done in a second pane": "done, refused",
+};
+
+const TAKING_FROM_THE_REGISTER = {
+  "the sheet is deleted": "refused",
+  "the sheet is renamed": "refused",
+  "a row is inserted above": "done, refused",
+  "a row is inserted in the middle": "done, refused",
+  "a name is deleted": "after, refused",
+  "a cell to be written is typed into": "after, refused",
+  "the last step is taken back": "after",
+  "another workbook is opened": "refused",
+  "the same is done in a second pane": "done, refused",
+};
+
+const SIGNING = {
+  "the last step is taken back": "after",
+  "another workbook is opened": "after",
+  "the same is done in a second pane": "done, both",
+};
+
+const RENEWING_A_SUMMARY = {
+  "the sheet is deleted": "refused, done",
+  "the sheet is renamed": "done, refused, done",
+  "a row is inserted above": "done, refused, done",
+  "a row is inserted in the middle": "done, refused, done",
+  "a name is deleted": "done, refused, done",
+  "the last step is taken back": "after",
+  "another workbook is opened": "refused, done",
+  "the same is done in a second pane": "done, both, refused, done",
+};
+
 /**
  * What is seen at the end of each operation, by what somebody else did in the middle, in the order of the calls of the port: the words of
  * `ends.ts`. An operation or a change that is not named is "done".
  */
 export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  "enter a reading": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused",
-    "a row is inserted in the middle": "after",
-    "a name is deleted": "refused",
-    "a cell to be written is typed into": "refused",
-    "the last step is taken back": "after",
-    "another workbook is opened": "refused",
-    "the same is done in a second pane": "refused",
-  },
+  "enter a reading": WRITING_A_BLANK_CELL,
   "undo a reading": {
     "the sheet is deleted": "refused",
     "the sheet is renamed": "refused",
@@ -23,75 +65,13 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "another workbook is opened": "refused",
     "the same is done in a second pane": "refused",
   },
-  "enter the time of a load": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused",
-    "a row is inserted in the middle": "after",
-    "a name is deleted": "refused",
-    "a cell to be written is typed into": "refused",
-    "the last step is taken back": "after",
-    "another workbook is opened": "refused",
-    "the same is done in a second pane": "refused",
-  },
-  "save a pick": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused",
-    "a row is inserted in the middle": "after",
-    "a name is deleted": "refused",
-    "a cell to be written is typed into": "refused",
-    "the last step is taken back": "after",
-    "another workbook is opened": "refused",
-    "the same is done in a second pane": "refused",
-  },
-  "adopt a value": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused",
-    "a name is deleted": "refused",
-    "a cell to be written is typed into": "after, refused",
-    "the last step is taken back": "after",
-    "another workbook is opened": "refused",
-    "the same is done in a second pane": "done, refused",
-  },
-  "adopt another value": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused",
-    "a name is deleted": "refused",
-    "a cell to be written is typed into": "after, refused",
-    "the last step is taken back": "after",
-    "another workbook is opened": "refused",
-    "the same is done in a second pane": "done, refused",
-  },
-  "take an adopted value back": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused",
-    "a name is deleted": "refused",
-    "a cell to be written is typed into": "after, refused",
-    "the last step is taken back": "after",
-    "another workbook is opened": "refused",
-    "the same is done in a second pane": "done, refused",
-  },
-  "take a value of the register": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused",
-    "a row is inserted above": "done, refused",
-    "a row is inserted in the middle": "done, refused",
-    "a name is deleted": "after, refused",
-    "a cell to be written is typed into": "after, refused",
-    "the last step is taken back": "after",
-    "another workbook is opened": "refused",
-    "the same is done in a second pane": "done, refused",
-  },
-  "follow a value of the register": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused",
-    "a row is inserted above": "done, refused",
-    "a row is inserted in the middle": "done, refused",
-    "a name is deleted": "after, refused",
-    "a cell to be written is typed into": "after, refused",
-    "the last step is taken back": "after",
-    "another workbook is opened": "refused",
-    "the same is done in a second pane": "done, refused",
-  },
+  "enter the time of a load": WRITING_A_BLANK_CELL,
+  "save a pick": WRITING_A_BLANK_CELL,
+  "adopt a value": ADOPTING,
+  "adopt another value": ADOPTING,
+  "take an adopted value back": ADOPTING,
+  "take a value of the register": TAKING_FROM_THE_REGISTER,
+  "follow a value of the register": TAKING_FROM_THE_REGISTER,
   "write a deflection set": {
     "the sheet is deleted": "refused",
     "the sheet is renamed": "refused",
@@ -113,11 +93,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "another workbook is opened": "after, refused",
     "the same is done in a second pane": "done, refused",
   },
-  "answer the first question": {
-    "the last step is taken back": "after",
-    "another workbook is opened": "after",
-    "the same is done in a second pane": "done, both",
-  },
+  "answer the first question": SIGNING,
   "sign a comparison": {
     "the sheet is deleted": "after, refused",
     "the sheet is renamed": "done, refused",
@@ -128,11 +104,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "another workbook is opened": "after, refused",
     "the same is done in a second pane": "done, refused",
   },
-  "sign the first comparison": {
-    "the last step is taken back": "after",
-    "another workbook is opened": "after",
-    "the same is done in a second pane": "done, both",
-  },
+  "sign the first comparison": SIGNING,
   "attach a name": {
     "the sheet is deleted": "after, refused",
     "the sheet is renamed":
@@ -220,26 +192,8 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "another workbook is opened":
       'refused, half done: A6 of the sheet "Summary" could not be written, and nothing was changed: its formula refers to "times_01", which has no cells on the sheet "Data". The new sheet “Summary” is incomplete: delete it, and make it again., refused, done',
   },
-  "bring a summary up to date": {
-    "the sheet is deleted": "refused, done",
-    "the sheet is renamed": "done, refused, done",
-    "a row is inserted above": "done, refused, done",
-    "a row is inserted in the middle": "done, refused, done",
-    "a name is deleted": "done, refused, done",
-    "the last step is taken back": "after",
-    "another workbook is opened": "refused, done",
-    "the same is done in a second pane": "done, both, refused, done",
-  },
-  "add files to a summary": {
-    "the sheet is deleted": "refused, done",
-    "the sheet is renamed": "done, refused, done",
-    "a row is inserted above": "done, refused, done",
-    "a row is inserted in the middle": "done, refused, done",
-    "a name is deleted": "done, refused, done",
-    "the last step is taken back": "after",
-    "another workbook is opened": "refused, done",
-    "the same is done in a second pane": "done, both, refused, done",
-  },
+  "bring a summary up to date": RENEWING_A_SUMMARY,
+  "add files to a summary": RENEWING_A_SUMMARY,
   "insert the charts of a summary": {
     "the sheet is deleted":
       'refused, half done: There is no sheet called "Summary" in this workbook. The new sheet “Summary charts” is incomplete: delete it, and make it again., done',

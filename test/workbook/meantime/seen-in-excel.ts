@@ -1,16 +1,63 @@
+/** The ends of several operations that write in the same way. */
+const INSERTING_A_SHEET = {
+  "the workbook's structure is protected": "refused, done",
+  "a sheet is added": "after, done",
+};
+
+const WRITING_A_BLANK_CELL = {
+  "the sheet is deleted": "refused",
+  "the sheet is renamed": "refused, done",
+  "a row is inserted in the middle": "after",
+  "a name is deleted": "refused, done",
+  "a cell to be written is typed into": "refused",
+  "the same is done in a second pane": "refused, done, refused",
+};
+
+const ADOPTING = {
+  "the sheet is deleted": "refused",
+  "the sheet is renamed": "refused, done",
+  "a name is deleted": "refused, done",
+  "a cell to be written is typed into": "after, refused",
+  "the same is done in a second pane": "done, refused, done, refused",
+};
+
+const TAKING_FROM_THE_REGISTER = {
+  "the sheet is deleted": "refused",
+  "the sheet is renamed": "refused, done",
+  "the sheet is protected": "done, refused",
+  "the sheet is protected with a password": "refused",
+  "a row is inserted above": "done, refused, done",
+  "a row is inserted in the middle": "done, refused, done",
+  "a name is deleted": "after, refused, done",
+  "the same is done in a second pane": "done, refused, done, refused",
+  "a cell to be written is typed into": "after, refused",
+};
+
+const SIGNING = {
+  "the workbook's structure is protected": "refused, done",
+  "a sheet is added": "after, done",
+  "the same is done in a second pane": "done, both, done",
+};
+
+const RENEWING_A_SUMMARY = {
+  "the sheet is deleted": "refused, done",
+  "the sheet is renamed": "done, refused, done",
+  "the sheet is protected": "done, refused, done",
+  "the sheet is protected with a password": "refused, done",
+  "a row is inserted above": "done, refused, done",
+  "a row is inserted in the middle": "done, refused, done",
+  "a name is deleted": "done, refused, done",
+  "the same is done in a second pane":
+    'done, both, done, refused, half done: Somebody else changed cells of the sheet "Summary" in the meantime. Nothing was written: look at the cells, and try again., done',
+};
+
 /**
  * What is seen at the end of each operation, by what somebody else did in the middle, in the order of the requests: the words of
  * `ends.ts`. An operation or a change that is not named is "done".
  */
 export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = {
-  "insert a German data sheet": {
-    "the workbook's structure is protected": "refused, done",
-    "a sheet is added": "after, done",
-  },
-  "insert the sheet of limits": {
-    "the workbook's structure is protected": "refused, done",
-    "a sheet is added": "after, done",
-  },
+  "insert a German data sheet": INSERTING_A_SHEET,
+  "insert the sheet of limits": INSERTING_A_SHEET,
   "insert a calculation book": {
     "the sheet is deleted": "refused, done",
     "the sheet is renamed": "refused, done",
@@ -20,10 +67,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a name is deleted": "done, refused, done",
     "a sheet is added": "after, done",
   },
-  "insert charts": {
-    "the workbook's structure is protected": "refused, done",
-    "a sheet is added": "after, done",
-  },
+  "insert charts": INSERTING_A_SHEET,
   "insert a sheet to print": {
     "the sheet is deleted": "refused, done",
     "the sheet is renamed": "refused, done",
@@ -49,14 +93,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a sheet is added": "after, done",
     "a cell to be written is typed into": "after, done",
   },
-  "enter a reading": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused, done",
-    "a row is inserted in the middle": "after",
-    "a name is deleted": "refused, done",
-    "a cell to be written is typed into": "refused",
-    "the same is done in a second pane": "refused, done, refused",
-  },
+  "enter a reading": WRITING_A_BLANK_CELL,
   "undo a reading": {
     "the sheet is deleted": "refused",
     "the sheet is renamed": "refused, done",
@@ -65,14 +102,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a cell to be written is typed into": "refused",
     "the same is done in a second pane": "refused, done, refused",
   },
-  "enter the time of a load": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused, done",
-    "a row is inserted in the middle": "after",
-    "a name is deleted": "refused, done",
-    "a cell to be written is typed into": "refused",
-    "the same is done in a second pane": "refused, done, refused",
-  },
+  "enter the time of a load": WRITING_A_BLANK_CELL,
   "save a pick": {
     "the sheet is deleted": "refused",
     "the sheet is renamed": "refused, done",
@@ -81,20 +111,8 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a cell to be written is typed into": "refused",
     "the same is done in a second pane": "refused, done, refused, done, refused",
   },
-  "adopt a value": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused, done",
-    "a name is deleted": "refused, done",
-    "a cell to be written is typed into": "after, refused",
-    "the same is done in a second pane": "done, refused, done, refused",
-  },
-  "adopt another value": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused, done",
-    "a name is deleted": "refused, done",
-    "a cell to be written is typed into": "after, refused",
-    "the same is done in a second pane": "done, refused, done, refused",
-  },
+  "adopt a value": ADOPTING,
+  "adopt another value": ADOPTING,
   "take an adopted value back": {
     "the sheet is deleted": "refused",
     "the sheet is renamed": "refused, done",
@@ -102,17 +120,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "the same is done in a second pane": "done, refused, done, refused",
     "a cell to be written is typed into": "after, refused",
   },
-  "take a value of the register": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused, done",
-    "the sheet is protected": "done, refused",
-    "the sheet is protected with a password": "refused",
-    "a row is inserted above": "done, refused, done",
-    "a row is inserted in the middle": "done, refused, done",
-    "a name is deleted": "after, refused, done",
-    "the same is done in a second pane": "done, refused, done, refused",
-    "a cell to be written is typed into": "after, refused",
-  },
+  "take a value of the register": TAKING_FROM_THE_REGISTER,
   "write a deflection set": {
     "the sheet is deleted": "refused",
     "the sheet is renamed": "refused, done",
@@ -132,11 +140,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a cell to be written is typed into": "after, refused",
     "the same is done in a second pane": "done, refused",
   },
-  "answer the first question": {
-    "the workbook's structure is protected": "refused, done",
-    "a sheet is added": "after, done",
-    "the same is done in a second pane": "done, both, done",
-  },
+  "answer the first question": SIGNING,
   "sign a comparison": {
     "the sheet is deleted": "after, refused",
     "the sheet is renamed": "done, refused, done",
@@ -145,11 +149,7 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a cell to be written is typed into": "after, refused",
     "the same is done in a second pane": "done, refused",
   },
-  "sign the first comparison": {
-    "the workbook's structure is protected": "refused, done",
-    "a sheet is added": "after, done",
-    "the same is done in a second pane": "done, both, done",
-  },
+  "sign the first comparison": SIGNING,
   "attach a name": {
     "the sheet is deleted": "after, refused",
     "the same is done in a second pane": "refused, done, refused, done",
@@ -252,28 +252,8 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a name is deleted":
       'half done: A6 of the sheet "Summary" could not be written, and nothing was changed: its formula refers to "times_01", which has no cells on the sheet "Data". The new sheet “Summary” is incomplete: delete it, and make it again., done',
   },
-  "bring a summary up to date": {
-    "the sheet is deleted": "refused, done",
-    "the sheet is renamed": "done, refused, done",
-    "the sheet is protected": "done, refused, done",
-    "the sheet is protected with a password": "refused, done",
-    "a row is inserted above": "done, refused, done",
-    "a row is inserted in the middle": "done, refused, done",
-    "a name is deleted": "done, refused, done",
-    "the same is done in a second pane":
-      'done, both, done, refused, half done: Somebody else changed cells of the sheet "Summary" in the meantime. Nothing was written: look at the cells, and try again., done',
-  },
-  "add files to a summary": {
-    "the sheet is deleted": "refused, done",
-    "the sheet is renamed": "done, refused, done",
-    "the sheet is protected": "done, refused, done",
-    "the sheet is protected with a password": "refused, done",
-    "a row is inserted above": "done, refused, done",
-    "a row is inserted in the middle": "done, refused, done",
-    "a name is deleted": "done, refused, done",
-    "the same is done in a second pane":
-      'done, both, done, refused, half done: Somebody else changed cells of the sheet "Summary" in the meantime. Nothing was written: look at the cells, and try again., done',
-  },
+  "bring a summary up to date": RENEWING_A_SUMMARY,
+  "add files to a summary": RENEWING_A_SUMMARY,
   "insert the charts of a summary": {
     "the sheet is deleted":
       'refused, half done: There is no sheet called "Summary" in this workbook. The new sheet “Summary charts” is incomplete: delete it, and make it again.',
@@ -289,21 +269,8 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
     "a sheet is added": "after, done",
     "another cell is written": "after, done",
   },
-  "follow a value of the register": {
-    "the sheet is deleted": "refused",
-    "the sheet is renamed": "refused, done",
-    "the sheet is protected": "done, refused",
-    "the sheet is protected with a password": "refused",
-    "a row is inserted above": "done, refused, done",
-    "a row is inserted in the middle": "done, refused, done",
-    "a name is deleted": "after, refused, done",
-    "the same is done in a second pane": "done, refused, done, refused",
-    "a cell to be written is typed into": "after, refused",
-  },
-  "insert a file": {
-    "the workbook's structure is protected": "refused, done",
-    "a sheet is added": "after, done",
-  },
+  "follow a value of the register": TAKING_FROM_THE_REGISTER,
+  "insert a file": INSERTING_A_SHEET,
   "lock a report as an issue": {
     "the sheet is deleted": "refused, done",
     "the sheet is renamed": "refused, done",
