@@ -236,13 +236,17 @@ function ofCurve(cells: Cells): HeadSentence[] {
   return [cells.contradiction(sentences.noPoint(load, reason), "apparatus_stress")];
 }
 
-/** A curve that cannot be used, because its greatest void ratio is that under the greatest stress. Sheets up to version 9 do not say it. */
+/** Whether the sheet tells of unusual numbers, of slips and of picks that cannot be used: sheets up to version 9 do not. */
+const tellsUnusual = (cells: Cells): boolean => cells.cell(UNUSUAL_REMARK) !== undefined;
+
+/** A curve that cannot be used, because its greatest void ratio is that under the greatest stress. */
 function ofHighest(cells: Cells, record: TestRecord): HeadSentence[] {
+  if (!tellsUnusual(cells)) return [];
   const [points, stresses] = [cells.column("void_ratio_curve"), cells.column("load_stress")];
   const numbers = points.filter(isNumber);
   const load = firstSwelled(record);
   const ofGreatest = points[stresses.indexOf(Math.max(...stresses.filter(isNumber)))];
-  if (cells.cell(UNUSUAL_REMARK) === undefined || numbers.length < 3 || load === undefined) return [];
+  if (numbers.length < 3 || load === undefined) return [];
   const { constructedStress: found } = reduced(record);
   if (ofGreatest !== Math.max(...numbers) || found.ok || found.fault !== "input") return [];
   const sentence = sentences.highestUnderGreatest(load, cells.at("dial_sense"));
@@ -352,7 +356,7 @@ interface PickCells {
  * names its lowest cell. Sheets up to version 9 have no sentence for them.
  */
 function picksNotFitting(cells: Cells): readonly [numbers: NamedCell[], words: NamedCell[]] {
-  if (cells.cell(UNUSUAL_REMARK) === undefined) return [[], []];
+  if (!tellsUnusual(cells)) return [[], []];
   const columns = { load: cells.column("pick_load"), of: cells.column("pick_of"), after: cells.column("pick_after") };
   const numbers = cells.column("load_number");
   const isLoad = (value: CellValue): boolean =>
@@ -465,18 +469,18 @@ function oddDensity(cells: Cells): HeadSentence[] {
   return [cells.oneOf("unusual", sentence, ["ring_and_wet_before", "ring_mass"])];
 }
 
-/** What few tests have, and what looks like a slip; it counts. Sheets up to version 9 have no cell for it. */
-const unusual = (cells: Cells, record: TestRecord, { curve }: Impossible): HeadSentence[] =>
-  cells.cell(UNUSUAL_REMARK) === undefined
-    ? []
-    : [
+/** What few tests have, and what looks like a slip; it counts. */
+const unusual = (cells: Cells, record: TestRecord, { sizes, curve }: Impossible): HeadSentence[] =>
+  tellsUnusual(cells)
+    ? [
         ...fewTests(cells),
-        ...(noTest(cells).length > 0 ? [] : [...notWide(cells), ...oddDensity(cells)]),
+        ...(sizes.length > 0 ? [] : [...notWide(cells), ...oddDensity(cells)]),
         ...(curve.length > 0 ? [] : ofSlip(cells, record)),
-      ];
+      ]
+    : [];
 
 /** The entries that cannot be, each by itself. */
-function impossibleEntries(cells: Cells): HeadSentence[] {
+function impossibleEntries(cells: Cells, sizes: readonly HeadSentence[]): HeadSentence[] {
   const { numbers, columns, words, picks, classes, cvColumns } = CHECKED_INPUTS;
   return [
     ...numbers.flatMap((field) => ofNumber(cells, field)),
@@ -486,12 +490,14 @@ function impossibleEntries(cells: Cells): HeadSentence[] {
     ...picks.flatMap((pick) => ofPick(cells, pick)),
     ...classes.flatMap((field) => ofNumber(cells, field)),
     ...cvColumns.flatMap((column) => ofColumn(cells, column)),
-    ...(cells.cell(SIZE_REMARK) === undefined ? [] : noTest(cells)),
+    ...(cells.cell(SIZE_REMARK) === undefined ? [] : sizes),
   ];
 }
 
 /** What is impossible on a sheet, by what follows from it. */
 interface Impossible {
+  /** The sizes and stresses that no test has. */
+  readonly sizes: readonly HeadSentence[];
   /** The entries that cannot be, each by itself. */
   readonly entries: readonly HeadSentence[];
   /** The load that was read and gives no point of the curve. */
@@ -502,11 +508,14 @@ interface Impossible {
 
 /** A curve is refused only if it has the points of all loads, and every entry can be. */
 function impossibleOn(cells: Cells, record: TestRecord): Impossible {
-  const [entries, curve] = [impossibleEntries(cells), [...ofCurve(cells), ...ofHighest(cells, record)]];
+  const sizes = noTest(cells);
+  const entries = impossibleEntries(cells, sizes);
+  const curve = [...ofCurve(cells), ...ofHighest(cells, record)];
   const hasCurve = cells.column("void_ratio_curve").some(isNumber) && curve.length === 0;
-  if (isNumber(cells.cell("preconsolidation_stress")) || !hasCurve || entries.length > 0) return { entries, curve };
+  if (isNumber(cells.cell("preconsolidation_stress")) || !hasCurve || entries.length > 0)
+    return { sizes, entries, curve };
   const { preconsolidation: found } = reduced(record);
-  return { entries, curve, ...(!found.ok && found.fault === "input" && { refusal: found.reason }) };
+  return { sizes, entries, curve, ...(!found.ok && found.fault === "input" && { refusal: found.reason }) };
 }
 
 function impossibleSentences(cells: Cells, { entries, curve, refusal }: Impossible): HeadSentence[] {
