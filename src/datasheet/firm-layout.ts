@@ -184,6 +184,17 @@ const counted: Readonly<Record<SeriesLie, (count: number) => Message>> = {
 };
 
 /**
+ * What belongs to selected lines, in pairs of times and readings: as it is, or, if the loads share their times, the first again
+ * before each of the others.
+ * @example inPairs(["times", "load 1", "load 2"], true) // ["times", "load 1", "times", "load 2"]
+ */
+export function inPairs<T>(ofLines: readonly T[], isShared: boolean): readonly T[] {
+  if (!isShared) return ofLines;
+  const times = ofLines.slice(0, 1);
+  return ofLines.slice(1).flatMap((readings) => [...times, readings]);
+}
+
+/**
  * Attaches the names of readings to columns that stand side by side or were picked one after the other, or to rows in the
  * same way: first the times and readings of one load, then those of the next load. If the loads share their times, the
  * first line has them, and every other line the readings of a load. Returns a sentence instead if the lines do not form
@@ -200,8 +211,7 @@ export function readingLines(
       ? Array.from({ length: cols }, (_, index): Box => ({ row, col: col + index, rows, cols: 1 }))
       : Array.from({ length: rows }, (_, index): Box => ({ row: row + index, col, rows: 1, cols })),
   );
-  const [times, ...readings] = selected;
-  const lines = isShared && times ? readings.flatMap((line) => [times, line]) : selected;
+  const lines = inPairs(selected, isShared);
   const names = READING_NAMES.slice(2 * (fromLoad - 1));
   if (isShared && lines.length === 0)
     return {

@@ -11,6 +11,7 @@ export {
   calledAll,
   labelOf,
   firmLayout,
+  inPairs,
   placeOfCell,
   readingLines,
   type SeriesLie,

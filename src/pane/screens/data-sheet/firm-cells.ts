@@ -4,6 +4,7 @@ import {
   boxOf,
   calledAll,
   cellsOfLines,
+  inPairs,
   cellsToName,
   placeOfCell,
   looksLikeTimes,
@@ -23,7 +24,6 @@ import { asTyped } from "../../../reduction/message";
 import {
   WorkbookError,
   type Box,
-  type CellValue,
   type Looked,
   type NamedAddress,
   type SheetName,
@@ -171,13 +171,12 @@ export async function attachReadings(
   const boxes = blockAddresses(address).flatMap((part) => boxOf(part) ?? []);
   const lines = readingLines(boxes, fromLoad, lie, isShared);
   if ("sentence" in lines) throw new WorkbookError(lines.sentence);
-  const cells = cellsOfLines(boxes, values, lie);
-  const cellsAt = (at: number): readonly CellValue[] => cells[!isShared ? at : at % 2 === 0 ? 0 : (at + 1) / 2] ?? [];
-  const doubtful = lines.findIndex((_, at) => at % 2 === 0 && !looksLikeTimes(cellsAt(at)));
+  const cells = inPairs(cellsOfLines(boxes, values, lie), isShared);
+  const doubtful = lines.findIndex((_, at) => at % 2 === 0 && !looksLikeTimes(cells[at] ?? []));
   const times = lines[doubtful];
   if (times) throw new WorkbookError(asTyped(words.noTimes(plain(times.box), fromLoad + doubtful / 2, times.name)));
   const named = lines.map((line, at): NamedAddress => {
-    const shown = cellsAt(at);
+    const shown = cells[at] ?? [];
     return { ...addressed(line), ends: [shown[0] ?? "", shown.at(-1) ?? ""] };
   });
   await port.nameAll(sheet, named);
