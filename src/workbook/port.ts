@@ -100,7 +100,8 @@ export interface ChartSeries {
 }
 
 /** Where the name of a line stands beside its end. */
-export type NamePlace = "above" | "below" | "left" | "right";
+export const NAME_PLACES = ["above", "below", "left", "right"] as const;
+export type NamePlace = (typeof NAME_PLACES)[number];
 
 /** A scatter chart of cells of a sheet: it changes with the cells. */
 export interface ChartPlan {

@@ -7,7 +7,7 @@ import { nth } from "../../../reduction/numeric/lists";
 import { evenStep } from "../../look/chart-axis";
 import { nameAt, textSizes } from "../../look/chart-text";
 import { seriesName } from "../../look/series-name";
-import type { ChartAxis, ChartSeries, NamePlace } from "../../port";
+import { NAME_PLACES, type ChartAxis, type ChartSeries, type NamePlace } from "../../port";
 import { CHART_TAG, chartGetters, drawingOf, rangeText, type KeptChart, type SheetZone } from "../look/chart";
 import type { Model } from "../engine";
 import type { Zone } from "../zones";
@@ -78,8 +78,6 @@ function marker({ style, symbol = "filled", shape, points }: Drawn): string {
 
 /** The places of names in the file (ST_DLblPos). */
 const PLACES: Readonly<Record<NamePlace, string>> = { above: "t", below: "b", left: "l", right: "r" };
-
-const NAME_PLACES = ["above", "below", "left", "right"] as const;
 
 /** The name of a line as a label of its last point. */
 function lettering(series: Drawn, size: number): string {
