@@ -45,7 +45,7 @@ function type(name: string, row: number, content: string): string {
   return cellAddress(box.row + row, box.col);
 }
 
-test.each([2, 3, 4, 5, 6, 7, 8, 9])(
+test.each([2, 3, 4, 5, 6, 7, 8, 9, 10])(
   "a sheet of version %p, which has fewer names, gives no finding",
   async (version) => {
     const file = readFileSync(path.join(__dirname, `../datasheet/versions/clayledger-si-version-${version}.xlsx`));
