@@ -26,8 +26,13 @@ const TYPES = {
 const ALWAYS = {
   "X-Content-Type-Options": "nosniff",
   "Referrer-Policy": "no-referrer",
-  "Cache-Control": "no-cache",
 };
+
+/**
+ * A browser asks for each file again. The pictures for Excel go without this header: Office keeps the pictures of the ribbon, and shows
+ * a picture of its own in place of one that comes with any Cache-Control (Microsoft, manifest reference, "Image element").
+ */
+const cachingOf = (type, forExcel) => (forExcel && type.startsWith("image/") ? {} : { "Cache-Control": "no-cache" });
 
 /** No page of another origin may frame or load the files served here. */
 const FOR_THIS_PAGE = { "Cross-Origin-Resource-Policy": "same-origin", "Cross-Origin-Opener-Policy": "same-origin" };
@@ -100,6 +105,7 @@ async function openPlain(file) {
 export function answerFrom(folder, { names, forExcel }) {
   const headers = (type) => ({
     ...ALWAYS,
+    ...cachingOf(type, forExcel),
     ...(forExcel ? FOR_EXCEL : FOR_THIS_PAGE),
     "Content-Type": type,
     "Content-Security-Policy": policyOf(type, forExcel),

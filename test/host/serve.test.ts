@@ -40,6 +40,7 @@ beforeAll(() => {
   writeFileSync(path.join(folder, "index.html"), "<p>page</p>");
   writeFileSync(path.join(folder, "functions.js"), "0123456789");
   writeFileSync(path.join(folder, "vendor/LICENSE"), "licence");
+  writeFileSync(path.join(folder, "icon-32.png"), "picture");
   writeFileSync(path.join(folder, "empty.txt"), "");
   writeFileSync(path.join(folder, "large.bin"), Buffer.alloc(LARGE));
   writeFileSync(path.join(folder, ".secret.txt"), "secret");
@@ -334,6 +335,9 @@ describe("for Excel", () => {
     expect(headers["cross-origin-resource-policy"]).toBeUndefined();
     const page = await secureGet(port, "/index.html");
     expect(page.headers["content-security-policy"]).toBe("object-src 'none'; base-uri 'none'; form-action 'none'");
+    // Office shows no picture of the ribbon that comes with this header.
+    const caching = async (address: string) => (await secureGet(port, address)).headers["cache-control"];
+    expect([await caching("/icon-32.png"), await caching("/functions.js")]).toEqual([undefined, "no-cache"]);
     const elsewhere = await start({ PORT: String(port) }, folder, certificate, key);
     expect(elsewhere.said).toMatch(/busy, and the manifest names it/);
     expect(elsewhere.server.exitCode).toBe(1);
