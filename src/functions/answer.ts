@@ -47,7 +47,7 @@ export const remarkIn = (language: string, remarks: readonly Message[]): string 
 export const remarksOf = <T>(outcome: Outcome<T>): readonly Message[] => (outcome.ok ? outcome.remarks : []);
 
 /** A text in the language with this tag: a label, a unit or a basis. */
-const textIn = (text: string | Message, language: string): string =>
+export const textIn = (text: string | Message, language: string): string =>
   told(typeof text === "object" ? text : say([text]), language);
 
 /** Whether the whole table is asked for: there is no item, or it names a language. "Deutsch" is the German word for "English". */

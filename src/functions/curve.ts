@@ -24,7 +24,7 @@ import { badInput, then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
 import { englishWord, wordElsewhere } from "../record/cells";
 import { told } from "../record/told";
-import { answer, line, type Item, remarksOf, rowsOfLines, toldOrThrown, valueOf } from "./answer";
+import { answer, isTable, line, type Item, remarksOf, rowsOfLines, textIn, toldOrThrown, valueOf } from "./answer";
 import {
   isNoWord,
   languageAsked,
@@ -97,7 +97,7 @@ export function PRECONSOLIDATION(
  * @param values Void ratios, or strains as ratios with compression positive, at the end of each load.
  * @param [kind] What the values are: "e" (default) or "strain".
  * @param [initial_value] Value before the first load (e0, or a strain), for Pacheco Silva's construction; left out, the value of a first row without stress, or the first value.
- * @param [labels] "codes" (default), or "words": labels in words for people, as a data sheet shows them; what the verdict and the remark say then stands in the third column.
+ * @param [labels] "codes" (default), or "words": labels for people, as a data sheet shows them; verdict and remark then stand in the third column. "Deutsch": the table of codes in German.
  * @returns Rows of label, value and note: one row per method (its stress, the points used, the effect of the form of the curve, and whether the stress lies outside the range; or why the method does not apply), then median, spread (greatest less least over the median), low, high, verdict, remark.
  * @example =CLAY.PRECONSOLIDATION_SPREAD(C2:C18,D2:D18)
  * @refuses =CLAY.PRECONSOLIDATION_SPREAD(C2:C5,D2:D5)
@@ -124,9 +124,9 @@ export function PRECONSOLIDATION_SPREAD(
     line("high", high, range),
     line("verdict", verdict),
   ];
-  const table = answer(rows, remarksOf(outcome), undefined, labels);
-  const isWorded = toChoice(labels, say`the labels`, ["codes", "words"], "codes") === "words";
-  return isWorded ? table.map((row) => inWords(row, language)) : table;
+  const form = toChoice(labels, say`the labels`, ["codes", "words", "English"], "codes");
+  const table = answer(rows, remarksOf(outcome), form === "English" ? labels : undefined, labels);
+  return form === "words" ? table.map((row) => inWords(row, language)) : table;
 }
 
 /** Puts a row of the table of methods into words. A text is in the third column, where it has room to overflow. */
@@ -521,6 +521,7 @@ function neededVoidRatio(test: TestCurve, argument: unknown): number {
  * @param [picks] Range of two columns, names and stresses, of picks by hand, as in PRECONSOLIDATION: the virgin line and the recompression follow them.
  * @param [recompression_index] Recompression index by the kind of the values, in the place of that of the test.
  * @param [refusal] "error" (default): a refusal is an error of the cell; "words": the remark gives the reason, and the rest is blank.
+ * @param [language] Language of the answer: "English" (default) or "Deutsch".
  * @returns Rows of label, stress and void ratio along the field curve; then Cc and Cr of the field curve, with the branch that Cr was read from, and the remark.
  * @example =CLAY.FIELD_CURVE(C2:C18,D2:D18,62)
  * @refuses =CLAY.FIELD_CURVE(C2:C18,D2:D18,0)
@@ -537,9 +538,11 @@ export function FIELD_CURVE(
   picks?: any[][],
   recompression_index?: any,
   refusal?: any,
+  language?: any,
 ): any[][] {
   const rows = ["Cc", "Cr", "meets the laboratory line"];
-  return toldOrThrown(refusal, { rows }, () => {
+  const item = isTable(language) ? language : undefined;
+  return toldOrThrown(refusal, { item, rows }, () => {
     const test = valueOf(toTest(stresses, values, kind));
     const outcome = fieldCurve({
       test,
@@ -552,14 +555,14 @@ export function FIELD_CURVE(
     });
     const curve = valueOf(outcome);
     return [
-      ...curve.points.map(({ label, stress, voidRatio }) => [label, stress, voidRatio]),
+      ...curve.points.map(({ label, stress, voidRatio }) => [textIn(label, languageAsked(item)), stress, voidRatio]),
       ["Cc", curve.compressionIndex, ""],
       [
         "Cr",
         curve.recompression?.value ?? "",
-        curve.recompression ? told(curve.recompression.basis, languageAsked(refusal)) : "",
+        curve.recompression ? told(curve.recompression.basis, languageAsked(item, refusal)) : "",
       ],
-      ...answer([], remarksOf(outcome), undefined, refusal),
+      ...answer([], remarksOf(outcome), item, refusal),
     ];
   });
 }

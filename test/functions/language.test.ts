@@ -1,4 +1,6 @@
 /** Worksheet functions answer in the language of the word that asks; without the translator of a page, in English. */
+import { readdirSync, readFileSync } from "node:fs";
+import path from "node:path";
 import { CellError, languageAsked, toPositive, toSeries } from "../../src/functions/cells";
 import { CHECKS, COMPARE, WORKING } from "../../src/functions/checking";
 import {
@@ -25,7 +27,12 @@ import { APPARATUS_DEFLECTION } from "../../src/functions/loading";
 import { PROGRESS } from "../../src/functions/progress";
 import { REMARKS_BY_LOAD } from "../../src/functions/remarks";
 import { SALT_CORRECTION, SPECIMEN } from "../../src/functions/specimen";
-import { STRAIN_UNCERTAINTY, STRESS_UNCERTAINTY, VOID_RATIO_UNCERTAINTY } from "../../src/functions/uncertainty";
+import {
+  CV_UNCERTAINTY,
+  STRAIN_UNCERTAINTY,
+  STRESS_UNCERTAINTY,
+  VOID_RATIO_UNCERTAINTY,
+} from "../../src/functions/uncertainty";
 import { COLLAPSE, SWELLING_PRESSURE } from "../../src/functions/wetting";
 import { EXAMPLE_SHEET } from "../../src/help/example-sheet";
 import { translateAnswers } from "../../src/pane/live/sheet-language";
@@ -147,7 +154,14 @@ test("the line of a calculation book has decimal commas by a German word, of the
 test("a German remark on loads keeps its remedy, and two remarks stand apart", () => {
   translateAnswers();
   const said = (text: string): string => REMARKS_BY_LOAD(column([3]), column([text]), "Deutsch");
-  for (const remedy of ["früher ablesen", "weiter ablesen", "das Verfahren nach Wurzel t versuchen", "es gibt 12"])
+  const noSlope = "die Neigung des Kriechasts wird nicht angegeben";
+  for (const remedy of [
+    noSlope,
+    "früher ablesen",
+    "weiter ablesen",
+    "das Verfahren nach Wurzel t versuchen",
+    "es gibt 12",
+  ])
     expect(said(`kein Wendepunkt; ${remedy}`)).toBe(`Laststufe 3: kein Wendepunkt; ${remedy}`);
   expect(said("kein Wendepunkt; cv ist unsicher")).toBe("Laststufe 3: kein Wendepunkt\nLaststufe 3: cv ist unsicher");
   expect(said("no inflection; try ROOT_TIME")).toBe("Laststufe 3: no inflection; try ROOT_TIME");
@@ -166,6 +180,8 @@ const tables = (item?: string): Record<string, any[][]> => ({
   ROOT_TIME: ROOT_TIME(T, R, 500, item),
   FIT_TIME: FIT_TIME(T, R, 500, item),
   PROGRESS: PROGRESS(T, R, item),
+  PRECONSOLIDATION_SPREAD: PRECONSOLIDATION_SPREAD(S, E, "e", null, item),
+  FIELD_CURVE: FIELD_CURVE(S, E, 60, 150, 0.42, 1.22, "e", undefined, null, null, item),
   PRECONSOLIDATION: PRECONSOLIDATION(S, E, null, item),
   COMPRESSION_INDICES: COMPRESSION_INDICES(S, E, item),
   SAMPLE_QUALITY: SAMPLE_QUALITY(S, E, 60, 150, 1.22, "e", item),
@@ -181,6 +197,7 @@ const tables = (item?: string): Record<string, any[][]> => ({
   VOID_RATIO_UNCERTAINTY: VOID_RATIO_UNCERTAINTY(25.4, 63.5, 74.36, 163.66, 2.72, 0.01, null, 0, "", null, item),
   STRAIN_UNCERTAINTY: STRAIN_UNCERTAINTY(2, 20, 0.1, 0.01, 0.01, 0.01, null, item),
   STRESS_UNCERTAINTY: STRESS_UNCERTAINTY(100, 63.5, 0.01, 0.1, null, item),
+  CV_UNCERTAINTY: CV_UNCERTAINTY(1.4, "log time", 1.35, 1.45, 22.3, 0.02, null, item),
 });
 
 describe("a whole table", () => {
@@ -215,6 +232,18 @@ describe("a whole table", () => {
     expect(german.LOG_TIME[5][2]).toBe("m2/a");
   });
 
+  test("is tried of every function whose help promises rows with labels", () => {
+    const folder = path.join(__dirname, "../../src/functions");
+    const sources = readdirSync(folder).filter((file) => file.endsWith(".ts"));
+    const promised = sources
+      .flatMap((file) => readFileSync(path.join(folder, file), "utf8").split("@customfunction"))
+      .filter((text) => /@returns (A table|Rows) of label/.test(text))
+      .flatMap((text) => /export function (\w+)/.exec(text)?.[1] ?? [])
+      .filter((name) => !name.endsWith("_LINES"));
+    expect(promised.length).toBeGreaterThan(15);
+    expect(Object.keys(tables()).sort()).toEqual(promised.sort());
+  });
+
   test("has German labels that ask for their items, each for one", () => {
     const german = tables("Deutsch");
     const plain = tables();
@@ -239,6 +268,10 @@ describe("a whole table", () => {
     expect(refused().map(([label]) => label)).toEqual(["stress", "low", "high", "remark"]);
     expect(refused("Deutsch").map(([label]) => label)).toEqual(["Spannung", "unten", "oben", "Bemerkung"]);
     expect(refused("Deutsch")[3][1]).toBe(refused()[3][1]);
+    const field = (language?: any) =>
+      FIELD_CURVE(S, E, "x", 150, 0.42, 1.22, "e", undefined, null, "Worte", language).map(([label]) => label);
+    expect(field("Deutsch")).toEqual(["Cc", "Cr", "trifft die Laborkurve", "Bemerkung"]);
+    expect(field("Bemerkung")).toEqual(["Cc", "Cr", "meets the laboratory line", "remark"]);
   });
 });
 

@@ -28,6 +28,17 @@ export const answers: Readonly<Record<string, string>> = {
   "as the values": "wie die Werte",
   "of first loading": "der Erstbelastung",
 
+  preconsolidation: "Vorbelastung",
+  "meets the laboratory line": "trifft die Laborkurve",
+  casagrande: "Casagrande",
+  work: "Arbeit",
+  bilog: "Doppeltlogarithmisch",
+  intersection: "Schnittpunkt",
+  pacheco_silva: "Pacheco Silva",
+  janbu: "Janbu",
+  median: "Median",
+  spread: "Spanne",
+
   // Design.
   e_in_situ: "e in situ",
   e_final: "e nach Zuwachs",

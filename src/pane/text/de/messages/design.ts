@@ -31,7 +31,7 @@ export const design: Readonly<Record<string, string>> = {
   "the virgin line is flat: it has no modulus number":
     "die Erstbelastungsgerade ist waagerecht: sie hat keinen Steifebeiwert",
   "no in-situ stress: e_in_situ, e_final, mv and M are not given":
-    "keine In-situ-Spannung: e_in_situ, e_final, mv und M werden nicht angegeben",
+    "keine In-situ-Spannung: e in situ, e nach Zuwachs, mv und M werden nicht angegeben",
   "there is no preconsolidation stress": "es gibt keine Vorbelastungsspannung",
   "the preconsolidation stress is not known, nor which part of {0} to {1} is virgin: adopt or give one":
     "die Vorbelastungsspannung ist nicht bekannt, also auch nicht, welcher Teil von {0} bis {1} Erstbelastung ist: eine übernehmen oder angeben",

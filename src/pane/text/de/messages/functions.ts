@@ -198,7 +198,7 @@ export const functions: Readonly<Record<string, string>> = {
     "in der Zeile steht ein Fehler: die Zellen ansehen, die ihn zeigen",
   // How the second part of a remark begins, behind a semicolon.
   "try|read|go on|correct|check|pick|there is|there are|the fit allows|tail_slope is":
-    "[^;:]* versuchen|die Anpassung berücksichtigt|früher ablesen|weiter ablesen|die Zeile berichtigen|die Zeit berichtigen|die Ablesung prüfen|es gibt|tail_slope wird|Minuten angeben",
+    "[^;:]* versuchen|die Anpassung berücksichtigt|früher ablesen|weiter ablesen|die Zeile berichtigen|die Zeit berichtigen|die Ablesung prüfen|es gibt|die Neigung des Kriechasts wird|Minuten angeben",
   "Loads {0}: {1}": "Laststufen {0}: {1}",
   "Load {0}: {1}": "Laststufe {0}: {1}",
   "{0}, {1} %": "{0}, {1} %",
