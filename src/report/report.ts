@@ -22,6 +22,7 @@ import { CHOICES, CHOICES_ROW, state, STATE_COLUMNS, STATE_WIDTHS } from "./sect
 import { caution, results, signatures, threeRemarks } from "./sections/summary";
 import { intervals, limits } from "./sections/uncertainty";
 import { byHand, cautions, checks, methods, missing, remarks } from "./sections/words";
+import { wordsOf } from "../specification/text/words";
 
 export type { KeptLimit, ReportSource } from "./page/source";
 export { LIMIT_NAMES, byOf, whyOf } from "./sections/uncertainty";
@@ -203,6 +204,7 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
     footer: cells
       .words(say`Report of ${verbatim(source.sheet)}, Clayledger ${verbatim(ADD_IN_VERSION)}`)
       .replaceAll("&", "&&"),
+    hostWords: wordsOf(cells.language).host,
     isProtected: true,
     charts: laid.charts,
   };

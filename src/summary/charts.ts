@@ -380,6 +380,7 @@ export function chartsSheet(
       merges: [],
       freezeRows: 0,
       charts: inGrid(undrawn),
+      hostWords: words.host,
     },
   };
 }

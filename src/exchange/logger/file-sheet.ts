@@ -232,6 +232,7 @@ export function fileSheet(record: FileRecord): SheetPlan {
     merges: [],
     freezeRows: 0,
     pages: [{ row: 0, col: 0, rows: top, cols: 8 }],
+    hostWords: wordsOf(language ?? "en").host,
     behind: true,
   };
 }

@@ -10,6 +10,7 @@ import { inOneLanguage } from "../../../src/pane/live/sheet-language";
 import { readRecord } from "../../../src/record/record";
 import { summarySheet } from "../../../src/summary/summary-sheet";
 import type { SheetName, SheetPlan } from "../../../src/workbook/port";
+import { footerText } from "../../../src/workbook/look/footer";
 import { charactersToPixels } from "../../../src/workbook/embedded/look/styles";
 import { namedValues } from "../read-sheet";
 import { textWidth } from "../text-width";
@@ -41,9 +42,11 @@ test.each<[string, () => SheetPlan]>([
   ["kept lines of a file", () => kept(7, "a.csv")],
   ["pasted rows whose lines are not kept", () => kept(0, "")],
 ])("the sheet of %s", (_, make) => {
-  const texts = textsOf(make());
+  const plan = make();
+  const texts = textsOf(plan);
   expect(texts.length).toBeGreaterThan(5);
   expect(englishLeft(texts)).toEqual([]);
+  expect(footerText(plan)).toMatch(/Seite &P von &N.*Gedruckt &D/);
 });
 
 test("the sheet of limits names every limit and every unit in German", () => {

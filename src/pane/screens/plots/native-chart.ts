@@ -22,12 +22,16 @@ import { CATALOGUES, text } from "../../text";
 import { language } from "../../text/language";
 import { inWords } from "../../text/messages";
 import { stressLabel } from "../../../plots/compression";
+import { wordsOf } from "../../../specification/text/words";
 import type { SheetLanguage } from "../../../specification/text/language";
 
 /** The plan of a sheet, with its name in a language; the workbook shortens the name if necessary. */
 const planOf = (of: string, blocks: Outcome<SeriesBlock[]>, language: SheetLanguage): Outcome<SheetPlan> =>
   then(blocks, (made) =>
-    given(chartsSheet(CATALOGUES[language].plot.chartSheet(of), made, "A4", inOneLanguage(language))),
+    given({
+      ...chartsSheet(CATALOGUES[language].plot.chartSheet(of), made, "A4", inOneLanguage(language)),
+      hostWords: wordsOf(language).host,
+    }),
   );
 
 const one = (block: Outcome<SeriesBlock>): Outcome<SeriesBlock[]> => then(block, (made) => given([made]));
