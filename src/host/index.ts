@@ -47,13 +47,6 @@ function settingsOf(query: URLSearchParams): FunctionSettings {
 const sentenceOf = (error: unknown): Sentence =>
   error instanceof WorkbookError ? error.said : hostWords().failedInside(String(error));
 
-/** What a copy with values says of itself, in English as all cells are. */
-const valuesNotice = (fileName: string, when: string): string[] => [
-  "This file is a copy with values.",
-  `Every formula of ${fileName} was replaced by the value that it showed on ${when}.`,
-  "Nothing here follows a change: change the workbook itself, and save a new copy.",
-];
-
 function download(bytes: Uint8Array<ArrayBuffer>, name: string): void {
   const type = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
   const address = URL.createObjectURL(new Blob([bytes], { type }));
@@ -136,7 +129,10 @@ function longWorks(desk: Desk, usual: DecimalMark | undefined) {
     save: () => work.around(hostWords().saving(desk.fileName), (run) => saveXlsx(port.workbook, run)),
     saveValues: (name: string) =>
       work.around(hostWords().saving(name), (run) =>
-        saveXlsx(port.workbook, run, valuesNotice(desk.fileName, timeStamp(new Date()))),
+        saveXlsx(port.workbook, run, {
+          sheet: hostWords().valuesSheet,
+          lines: hostWords().valuesNotice(desk.fileName, timeStamp(new Date())).split("\n"),
+        }),
       ),
     redo: () => work.around(hostWords().redoing, (run) => redoSlowly(port.workbook.model, run)),
   };
@@ -174,7 +170,7 @@ function followFileButtons(desk: Desk, { read, save, saveValues }: ReturnType<ty
   element("save-values").addEventListener(
     "click",
     desk.attempt(async () => {
-      const name = desk.fileName.replace(/(\.xlsx)?$/i, " values.xlsx");
+      const name = hostWords().valuesFile(desk.fileName.replace(/\.xlsx$/i, ""));
       download(await saveValues(name), name);
       voice.tell(hostWords().savedValues(name));
     }),

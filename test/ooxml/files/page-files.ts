@@ -99,7 +99,10 @@ export const PAGE_FILES: Readonly<Record<string, () => Promise<Uint8Array>>> = {
     return saved((await reported(demoSheet("SI", "de"), { language: "de", inWords, issue })).port);
   },
   "a copy of the report with values": async () =>
-    saveXlsx((await reported(demoSheet("SI"))).port.workbook, undefined, ["This file is a copy with values."]),
+    saveXlsx((await reported(demoSheet("SI"))).port.workbook, undefined, {
+      sheet: "Values only",
+      lines: ["This file is a copy with values."],
+    }),
   "kept lines of a logger": async () => {
     const port = await emptyWorkbook();
     const dataSheet = await port.insertSheet(blankSheet("SI", { loads: 1 }));

@@ -40,6 +40,10 @@ export const host: HostWords = {
   saving: (name) => `${name} wird gespeichert`,
   redoing: "Der Schritt wird wiederholt",
   saved: (name) => `${name} liegt jetzt bei den Downloads des Browsers.`,
+  valuesSheet: "Nur Werte",
+  valuesFile: (name) => `${name} Werte.xlsx`,
+  valuesNotice: (fileName, when) =>
+    `Diese Datei ist eine Kopie mit Werten.\nJede Formel von ${fileName} wurde durch den Wert ersetzt, den sie am ${when} zeigte.\nNichts folgt hier einer Änderung: die Arbeitsmappe selbst ändern und eine neue Kopie speichern.`,
   savedValues: (name) => `${name} ist gespeichert: Werte statt Formeln.`,
   stopped: "Angehalten: Keine Datei wurde erstellt und keine geöffnet.",
   redoStopped:

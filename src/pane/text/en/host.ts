@@ -38,6 +38,10 @@ export const host = {
   saving: (name: string) => `Saving ${name}`,
   redoing: "Doing the step again",
   saved: (name: string) => `${name} was saved to the browser's downloads.`,
+  valuesSheet: "Values only",
+  valuesFile: (name: string) => `${name} values.xlsx`,
+  valuesNotice: (fileName: string, when: string) =>
+    `This file is a copy with values.\nEvery formula of ${fileName} was replaced by the value that it showed on ${when}.\nNothing here follows a change: change the workbook itself, and save a new copy.`,
   savedValues: (name: string) => `${name} was saved: values in place of formulas.`,
   stopped: "Stopped: no file was made, and none was opened.",
   redoStopped: "Stopped: the workbook is as it was. Redo brings the step whenever you ask for it again.",

@@ -29,7 +29,7 @@ import { addProtection, openedStyles } from "../protection";
 import { heightsOf, SharedStrings, writtenRows } from "./rows";
 import { spellings } from "./spelling";
 import { stylesOf, takenNow, type TakenSheet } from "./taken";
-import { addValuesSheet } from "./values-sheet";
+import { addValuesSheet, type ValuesNotice } from "./values-sheet";
 import { addWords } from "../words";
 import { all, append, first } from "../../../file/xml";
 
@@ -174,7 +174,7 @@ async function exported({ model }: OpenWorkbook, withPauses: boolean): Promise<E
 function* making(
   workbook: OpenWorkbook,
   { parts, pictures, taken, formula }: Exported,
-  valuesOnly: readonly string[] | undefined,
+  valuesOnly: ValuesNotice | undefined,
 ): Generator<number, Uint8Array<ArrayBuffer>> {
   const { model } = workbook;
   const { names, renameOn } = fileNames(workbook);
@@ -241,12 +241,12 @@ const MOST_CHANGED = 2;
 /**
  * Returns the bytes of the workbook as an .xlsx file. If the workbook is changed during a pause, the file is made
  * again, so that it contains the change. With `valuesOnly`, a copy with values: each formula is replaced by the value
- * that it shows, and a last sheet holds these lines, which say so.
+ * that it shows, and a last sheet with this notice says so.
  */
 export async function saveXlsx(
   workbook: OpenWorkbook,
   run: Run = async (steps) => atOnce(steps),
-  valuesOnly?: readonly string[],
+  valuesOnly?: ValuesNotice,
 ): Promise<Uint8Array<ArrayBuffer>> {
   const { model } = workbook;
   const moment = (): string => `${lastStep(model)} ${stepsBegun(model)}`;

@@ -6,19 +6,23 @@ import { MAIN, RELATIONS } from "../namespaces";
 import { Parts, relationsOf } from "../parts";
 import { WORKBOOK } from "../package";
 
-const NAME = "Values only";
+/** What a copy with values says of itself: on a sheet with this name, its lines below one another in the first column. */
+export interface ValuesNotice {
+  readonly sheet: string;
+  readonly lines: readonly string[];
+}
+
 const ID = "rIdValues";
 const TYPE = "application/vnd.openxmlformats-officedocument.spreadsheetml.worksheet+xml";
 
-/** `lines` stand below one another in the first column. */
-export function addValuesSheet(parts: Parts, lines: readonly string[]): void {
+export function addValuesSheet(parts: Parts, { sheet, lines }: ValuesNotice): void {
   const workbook = parts.document(WORKBOOK);
   const sheets = all(workbook, "sheet");
   const name = freeSheetName(
-    NAME,
-    sheets.map((sheet) => sheet.getAttribute("name") ?? ""),
+    sheet,
+    sheets.map((one) => one.getAttribute("name") ?? ""),
   );
-  const sheetId = Math.max(...sheets.map((sheet) => Number(sheet.getAttribute("sheetId")))) + 1;
+  const sheetId = Math.max(...sheets.map((one) => Number(one.getAttribute("sheetId")))) + 1;
   const path = `xl/worksheets/sheet${sheets.length}.xml`;
   const list = sheets[0]?.parentElement;
   if (!list) return;
