@@ -47,7 +47,7 @@ export const remarkIn = (language: string, remarks: readonly Message[]): string 
 export const remarksOf = <T>(outcome: Outcome<T>): readonly Message[] => (outcome.ok ? outcome.remarks : []);
 
 /** A text in the language with this tag: a label, a unit or a basis. */
-export const textIn = (text: string | Message, language: string): string =>
+const textIn = (text: string | Message, language: string): string =>
   told(typeof text === "object" ? text : say([text]), language);
 
 /** Whether the whole table is asked for: there is no item, or it names a language. "Deutsch" is the German word for "English". */
@@ -77,8 +77,11 @@ export function answer(items: readonly Item[], remarks: readonly Message[], item
   return [[shown(found.value) ?? valueOf(found.missing ?? badInput(say`${verbatim(wanted)} is not available`))]];
 }
 
+/** A line with its label, as a text or as a message. */
+type Labelled = Pick<ConstructionLine, "points"> & { readonly label: string | Message };
+
 /** The points of lines, each in a row with the label of its line in the language that is asked for. */
-export const rowsOfLines = (lines: readonly ConstructionLine[], language: unknown): any[][] =>
+export const rowsOfLines = (lines: readonly Labelled[], language: unknown): any[][] =>
   lines.flatMap(({ label, points }) => {
     const own = textIn(label, languageAsked(language));
     return points.map(([x, y]) => [own, x, y]);

@@ -12,7 +12,13 @@ import {
 } from "../reduction/curve/indices";
 import { shown } from "../reduction/curve/methods/method";
 import type { TestCurve } from "../reduction/curve/shape/points";
-import { methodNamed, SPREAD_WORDS, METHOD_NAMES, type MethodName } from "../reduction/curve/method-words";
+import {
+  methodNamed,
+  SPREAD_WORDS,
+  METHOD_NAMES,
+  type MethodName,
+  type SpreadRow,
+} from "../reduction/curve/method-words";
 import { preconsolidationSpread } from "../reduction/curve/preconsolidation";
 import { LUNNE_NAMES, sampleQuality } from "../reduction/curve/sample-quality";
 import * as stiffness from "../reduction/curve/stiffness";
@@ -24,7 +30,7 @@ import { badInput, then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
 import { englishWord, wordElsewhere } from "../record/cells";
 import { told } from "../record/told";
-import { answer, isTable, line, type Item, remarksOf, rowsOfLines, textIn, toldOrThrown, valueOf } from "./answer";
+import { answer, line, type Item, remarksOf, rowsOfLines, toldOrThrown, valueOf } from "./answer";
 import {
   isNoWord,
   languageAsked,
@@ -131,7 +137,8 @@ export function PRECONSOLIDATION_SPREAD(
 
 /** Puts a row of the table of methods into words. A text is in the third column, where it has room to overflow. */
 function inWords([label, value, note]: readonly any[], language: string): any[] {
-  const words = wordElsewhere(language, SPREAD_WORDS[label] ?? label);
+  // The labels of the table are the names of its rows.
+  const words = wordElsewhere(language, SPREAD_WORDS[label as SpreadRow]);
   return label === "verdict" || label === "remark" ? [words, "", value] : [words, value, note];
 }
 
@@ -541,8 +548,7 @@ export function FIELD_CURVE(
   language?: any,
 ): any[][] {
   const rows = ["Cc", "Cr", "meets the laboratory line"];
-  const item = isTable(language) ? language : undefined;
-  return toldOrThrown(refusal, { item, rows }, () => {
+  return toldOrThrown(refusal, { item: language, rows }, () => {
     const test = valueOf(toTest(stresses, values, kind));
     const outcome = fieldCurve({
       test,
@@ -553,16 +559,15 @@ export function FIELD_CURVE(
       preconsolidationStress: toOptionalPositive(preconsolidation_stress, say`the preconsolidation stress`),
       factor: toOptionalPositive(factor, say`the factor`),
     });
-    const curve = valueOf(outcome);
+    const { points, compressionIndex: Cc, recompression: Cr } = valueOf(outcome);
     return [
-      ...curve.points.map(({ label, stress, voidRatio }) => [textIn(label, languageAsked(item)), stress, voidRatio]),
-      ["Cc", curve.compressionIndex, ""],
-      [
-        "Cr",
-        curve.recompression?.value ?? "",
-        curve.recompression ? told(curve.recompression.basis, languageAsked(item, refusal)) : "",
-      ],
-      ...answer([], remarksOf(outcome), item, refusal),
+      ...rowsOfLines(
+        points.map(({ label, stress, voidRatio }) => ({ label, points: [[stress, voidRatio]] })),
+        language,
+      ),
+      ["Cc", Cc, ""],
+      ["Cr", Cr?.value ?? "", Cr ? told(Cr.basis, languageAsked(language, refusal)) : ""],
+      ...answer([], remarksOf(outcome), language, refusal),
     ];
   });
 }

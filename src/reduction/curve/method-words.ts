@@ -31,7 +31,7 @@ export function methodNamed(text: string): MethodName | undefined {
 }
 
 /** The rows of the table of methods in words, by their short names. */
-export const SPREAD_WORDS: Readonly<Record<string, string>> = {
+export const SPREAD_WORDS = {
   ...METHOD_WORDS,
   median: "Median",
   spread: "Spread",
@@ -40,6 +40,8 @@ export const SPREAD_WORDS: Readonly<Record<string, string>> = {
   verdict: "Together",
   remark: "Remark",
 };
+
+export type SpreadRow = keyof typeof SPREAD_WORDS;
 
 /**
  * The short name of a row of the table of methods, from its short name or its words; any other text is returned

@@ -31,7 +31,6 @@ export const answers: Readonly<Record<string, string>> = {
   preconsolidation: "Vorbelastung",
   "meets the laboratory line": "trifft die Laborkurve",
   casagrande: "Casagrande",
-  work: "Arbeit",
   bilog: "Doppeltlogarithmisch",
   intersection: "Schnittpunkt",
   pacheco_silva: "Pacheco Silva",
