@@ -32,6 +32,7 @@ import { keysToSheet } from "./keys-to-sheet";
 import { makeLongWork } from "./long-work";
 import { switchByKey } from "./switch-part";
 import { makeVoice, type Sentence } from "./voice";
+import { keptLanguage, LOCALES } from "../pane/text/language";
 import { followLanguage, showWords, takeLanguage } from "./words";
 
 /** An element of index.html with this id and of this type. */
@@ -224,8 +225,9 @@ async function start(): Promise<void> {
   ]);
 
   drawChartsWith(drawChart);
-  // Undefined for the point, which is the mark of the engine itself.
-  const usual = decimalMarkIn(navigator.language) === "," ? "," : undefined;
+  // The mark of the language that the person chose, otherwise of the browser; undefined for the point, the mark of the engine itself.
+  const chosen = keptLanguage("");
+  const usual = decimalMarkIn(chosen ? LOCALES[chosen] : navigator.language) === "," ? "," : undefined;
   const port = new EmbeddedPort(fromText(first, usual));
   const view = sheetView(element("sheet"), templates, voice);
   await view.show(port.workbook.model);
