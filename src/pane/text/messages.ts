@@ -2,6 +2,7 @@
 import { english, templateOf, type Value } from "../../reduction/message";
 import { messages as de } from "./de/messages";
 import { language, type Language } from "./language";
+import { withPower } from "./powers";
 
 /** The translations of the templates of messages (`templateOf`) by language; English needs none. */
 export const MESSAGES: Readonly<Partial<Record<Language, Readonly<Record<string, string>>>>> = { de };
@@ -30,7 +31,10 @@ export function speakAs(sheet: OnSheet | undefined): void {
  * unless `sheet` gives them; a message without a translation stays English.
  */
 export function translated(value: Value, into: Language, sheet = sheetSpokenOf): string {
-  if (typeof value === "number" || "digits" in value) return english(value).replace(".", DECIMAL_SIGN[into] ?? ".");
+  if (typeof value === "number" || "digits" in value) {
+    const mark = DECIMAL_SIGN[into];
+    return mark ? withPower(english(value).replace(".", mark), into) : english(value);
+  }
   if ("verbatim" in value) {
     if (value.isListWord && sheet) return sheet.word(value.verbatim);
     return value.cell === undefined || !sheet

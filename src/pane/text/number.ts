@@ -2,6 +2,7 @@
 import { partFor } from "../../workbook/look/number-format";
 import type { CellValue } from "../../workbook/port";
 import { language, LOCALES } from "./language";
+import { withPower } from "./powers";
 
 /** The number of significant digits that every number except 0 keeps. */
 const LEAST_DIGITS = 2;
@@ -23,6 +24,23 @@ export function contentText(content: CellValue): string {
   return String(Number(content.toPrecision(12))).replace(".", decimalMark());
 }
 
+/** From this size on a number of a format with a power is written without one: 0.0631. */
+const WITHOUT_POWER = 1e-4;
+
+/** A number with a count of significant figures, in a power of ten if it is small: 0.0631, 4.40×10⁻⁸. */
+function inFigures(value: number, figures: number): string {
+  const size = Math.abs(value);
+  if (size !== 0 && (size < WITHOUT_POWER || size >= 10 ** figures))
+    return withPower(value.toExponential(figures - 1).replace(".", decimalMark()), language()).replace("-", "−");
+  return value
+    .toLocaleString(LOCALES[language()], {
+      minimumSignificantDigits: figures,
+      maximumSignificantDigits: figures,
+      useGrouping: false,
+    })
+    .replace("-", "−");
+}
+
 /**
  * `code` is a format of the data sheet: "0.000", "0.0%", "0.0E+00", or a format that depends on the size of the number.
  * Without it, the number is written as it is. A number has no marks of thousands: "1.439" would be read as a decimal.
@@ -30,11 +48,7 @@ export function contentText(content: CellValue): string {
 export function numberText(value: number, code?: string): string {
   const locale = LOCALES[language()];
   const format = code && partFor(code, value);
-  if (format?.includes("E"))
-    return value
-      .toExponential(/\.(0*)E/.exec(format)?.[1]?.length ?? 1)
-      .replace(".", decimalMark())
-      .replace("-", "−");
+  if (format?.includes("E")) return inFigures(value, (/\.(0*)E/.exec(format)?.[1]?.length ?? 1) + 1);
   if (format === undefined) return value.toLocaleString(locale, { maximumSignificantDigits: 6, useGrouping: false });
   const isPercent = format.endsWith("%");
   const digits = /\.(0*)/.exec(format)?.[1]?.length ?? 0;

@@ -2,6 +2,7 @@
 import { say } from "../../reduction/message";
 import { shownWords, wordedExpression } from "../../record/shown-words";
 import { inFormula } from "../../specification/sentences/told-formula";
+import { THREE_FIGURES } from "../../workbook/look/number-format";
 import type { CellPlan } from "../../workbook/port";
 import type { DataCells } from "./source";
 
@@ -49,6 +50,13 @@ export function twoFigures(value: number | undefined, figures = 2): string {
   const decimals = decimalsFor(value, figures);
   return decimals > 6 ? "0.0E+00" : decimal(decimals);
 }
+
+/**
+ * As THREE_FIGURES, but a number below 0.1 with decimals and not with a power, unless it needs more than six: mv is 0.0631 on
+ * paper. By its value when the report was made.
+ */
+export const threeFigures = (value: number | undefined): string =>
+  value && Math.abs(value) < 0.1 && decimalsFor(value, 3) <= 6 ? decimal(decimalsFor(value, 3)) : THREE_FIGURES;
 
 /** The format of stresses as they were typed: as many decimals as any of them has, at most four. */
 export function typedFormat(values: readonly number[]): string {

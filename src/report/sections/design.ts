@@ -4,8 +4,7 @@ import { inSheetStress } from "../../record/reduced-test";
 import { DESIGN_INCREASE } from "../../reduction/curve/design";
 import { digits, say, verbatim } from "../../reduction/message";
 import { CV_RANGES } from "../../specification/results/adoptable";
-import { THREE_FIGURES } from "../../workbook/look/number-format";
-import { FORMATS, type Shown } from "../page/cells";
+import { FORMATS, threeFigures, type Shown } from "../page/cells";
 import { paragraph, type Block } from "../page/page";
 import type { DataCells } from "../page/source";
 import { ifThere, panels, section } from "./fields";
@@ -42,9 +41,24 @@ export function design(cells: DataCells): Block[] {
   const left: Shown[] = [
     { label: t(say`e at the in-situ stress`), name: "design_e_in_situ", format: ratio },
     { label: t(say`e after the increase`), name: "design_e_final", format: ratio },
-    { label: t(say`mv over the increase`), name: "design_mv", format: THREE_FIGURES, unit: "mv_unit" },
-    { label: t(say`Constrained modulus M`), name: "design_modulus", format: THREE_FIGURES, unit: "stress_unit" },
-    { label: t(say`cv in the middle of it`), name: "design_cv", format: THREE_FIGURES, ...inCv },
+    {
+      label: t(say`mv over the increase`),
+      name: "design_mv",
+      format: threeFigures(cells.number("design_mv")),
+      unit: "mv_unit",
+    },
+    {
+      label: t(say`Constrained modulus M`),
+      name: "design_modulus",
+      format: threeFigures(cells.number("design_modulus")),
+      unit: "stress_unit",
+    },
+    {
+      label: t(say`cv in the middle of it`),
+      name: "design_cv",
+      format: threeFigures(cells.number("design_cv")),
+      ...inCv,
+    },
     { label: t(say`k from cv and mv`), name: "design_k", format: "0.0E+00", unit: "conductivity_unit" },
   ];
   const right: Shown[] = [
@@ -55,7 +69,7 @@ export function design(cells: DataCells): Block[] {
     ...CV_RANGES.filter(({ name }) => cells.has(name) && !cells.isBlank(name)).map(({ name }): Shown => ({
       label: t(CV_SAID[name]),
       name,
-      format: THREE_FIGURES,
+      format: threeFigures(cells.number(name)),
       ...inCv,
     })),
   ];

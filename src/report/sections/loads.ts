@@ -5,7 +5,6 @@ import { say, type Message } from "../../reduction/message";
 import { isWord } from "../../specification/list-words";
 import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
-import { THREE_FIGURES } from "../../workbook/look/number-format";
 import { inFormula } from "../../specification/sentences/told-formula";
 import {
   decimalsFor,
@@ -15,6 +14,7 @@ import {
   orError,
   shownCell,
   shownFormula,
+  threeFigures,
   twoFigures,
   unitCell,
 } from "../page/cells";
@@ -113,6 +113,8 @@ const cell =
 export const always = (format: string) => () => format;
 const perLoad = (cells: DataCells, name: string) => (row: number) => twoFigures(cells.number(name, row));
 
+const inThreeFigures = (cells: DataCells, name: string) => (row: number) => threeFigures(cells.number(name, row));
+
 /** Minutes from the first instant of the load to its last reading. */
 function duration(cells: DataCells, { number }: ReportedLoad): string | undefined {
   const [times, readings] = [cells.column(timesName(number)), cells.column(readingsName(number))];
@@ -181,9 +183,14 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
       heading: [say`mv`],
       unit: "mv_unit",
       formula: cell(cells, "volume_compressibility"),
-      format: always(THREE_FIGURES),
+      format: inThreeFigures(cells, "volume_compressibility"),
     },
-    { heading: [say`cv`], unit: "cv_unit", formula: cell(cells, "cv_chosen"), format: always(THREE_FIGURES) },
+    {
+      heading: [say`cv`],
+      unit: "cv_unit",
+      formula: cell(cells, "cv_chosen"),
+      format: inThreeFigures(cells, "cv_chosen"),
+    },
     { heading: [say`cv`, say`by`], formula: (load) => methodOf(cells, load), isText: true },
     { heading: [say`C alpha`, say`strain`], formula: cell(cells, "c_alpha"), format: perLoad(cells, "c_alpha") },
   ];
@@ -216,7 +223,7 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
     heading,
     unit: "cv_unit",
     formula: cell(cells, name),
-    format: always(THREE_FIGURES),
+    format: inThreeFigures(cells, name),
   });
   const ofWord = (heading: LoadColumn["heading"], name: string): LoadColumn => ({
     heading,

@@ -73,7 +73,7 @@ describe("numbers", () => {
     expect(numberText(0.5304, "0.0%")).toBe("53.0%");
     expect(numberText(0, "0.00")).toBe("0.00");
     expect(numberText(-0.5, "0.000")).toBe("−0.500");
-    expect(numberText(1.234e-9, "0.0E+00")).toBe("1.2e−9");
+    expect(numberText(1.234e-9, "0.0E+00")).toBe("1.2×10⁻⁹");
     expect(numberText(12)).toBe("12");
   });
 });
