@@ -40,6 +40,15 @@ const paste = async (page: Page, cell: string, text: string): Promise<void> => {
 };
 
 withBrowser("the decimal mark", (openPage) => {
+  test("is that of the language which the person chose, where the browser has another", async () => {
+    const { page, complaints } = await openPage();
+    await page.evaluate(() => localStorage.setItem("clayledger.language", "de"));
+    await page.reload();
+    await page.waitForFunction(() => "clayledger" in globalThis);
+    expect(await page.locator("#decimal-mark").inputValue()).toBe(",");
+    expect(complaints).toEqual([]);
+  });
+
   test("if the point is the decimal mark, the page asks about a typed or pasted comma and never guesses", async () => {
     const { page, complaints } = await openPage();
     expect(await page.locator("#decimal-mark").inputValue()).toBe(".");
