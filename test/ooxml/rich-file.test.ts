@@ -19,7 +19,8 @@ async function inserted(): Promise<Uint8Array> {
 const SAVED: Readonly<Record<string, () => Promise<Uint8Array>>> = {
   "opened and saved": () => saveXlsx(openXlsx(rich).workbook),
   "opened and saved twice": async () => saveXlsx(openXlsx(await saveXlsx(openXlsx(rich).workbook)).workbook),
-  "opened and saved with values": () => saveXlsx(openXlsx(rich).workbook, undefined, { sheet: "Values", lines: ["A copy with values."] }),
+  "opened and saved with values": () =>
+    saveXlsx(openXlsx(rich).workbook, undefined, { sheet: "Values", lines: ["A copy with values."] }),
   "inserted and saved": inserted,
 };
 
