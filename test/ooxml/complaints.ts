@@ -1,6 +1,8 @@
 /** All complaints of the schemas, the package rules and Excel's rules about an .xlsx file; empty for a sound file. */
 import { execFileSync } from "node:child_process";
 import path from "node:path";
+import { CHART_RULES } from "./chart-rules";
+import { CONTAINER_RULES } from "./container-rules";
 import { EXCEL_RULES } from "./excel-rules";
 import { Package } from "./package";
 import { PACKAGE_RULES, type Rule } from "./package-rules";
@@ -17,7 +19,13 @@ const SCHEMAS: readonly (readonly [RegExp, string])[] = [
 ];
 const WITHOUT_SCHEMA = /vmlDrawing$|core-properties\+xml$|^image\//;
 
-const RULES: Readonly<Record<string, Rule>> = { ...PACKAGE_RULES, ...EXCEL_RULES, ...REPAIR_RULES };
+const RULES: Readonly<Record<string, Rule>> = {
+  ...CONTAINER_RULES,
+  ...PACKAGE_RULES,
+  ...EXCEL_RULES,
+  ...REPAIR_RULES,
+  ...CHART_RULES,
+};
 
 interface Job {
   readonly path: string;

@@ -38,7 +38,7 @@ export class Package {
   readonly #documents = new Map<string, XmlDocument>();
   readonly #relations = new Map<string, Relation[]>();
 
-  constructor(bytes: Uint8Array) {
+  constructor(readonly bytes: Uint8Array) {
     this.entries = unzipSync(bytes);
   }
 

@@ -5,6 +5,7 @@
  */
 import { checkedFormat } from "../excel/book/entry";
 import { faultOfFormula } from "../excel/formulas";
+import { chartsOf } from "./chart-rules";
 import { FUTURE_FUNCTIONS } from "./future-functions";
 import {
   areaOf,
@@ -29,11 +30,6 @@ const longer = (one: XmlElement, names: readonly string[], most: number): string
   names
     .filter((name) => lengthOf(attribute(one, name) ?? "") > most)
     .map((name) => `${name} of ${one.localName} has more than ${most} characters`);
-
-const chartsOf = (file: Package): { path: string; root: XmlElement }[] =>
-  file.paths
-    .filter((path) => file.typeOf(path)?.endsWith("drawingml.chart+xml"))
-    .map((path) => ({ path, root: file.xml(path).documentElement }));
 
 const areasIn = (elements_: readonly XmlElement[], name: string): { area: Area; said: string }[] =>
   elements_.flatMap((one) =>
@@ -68,6 +64,22 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
         .map((name) => `${name} of ${attribute(one.parentElement!, "r")} has no prefix, or not the whole of it`),
     ),
   ),
+  // JanMarvin/openxlsx2 issue 1217: Excel takes the formula from cells whose first cell has lost it.
+  "a shared formula has the cell that holds it": ofSheets(({ root }) => {
+    const shared = elements(root, "f").filter((one) => attribute(one, "t") === "shared");
+    const held = new Map(
+      shared
+        .filter((one) => one.hasAttribute("ref"))
+        .map((one) => [attribute(one, "si"), areasIn([one], "ref")[0]?.area] as const),
+    );
+    return shared
+      .filter((one) => {
+        const area = held.get(attribute(one, "si"));
+        const cell = areaOf(attribute(one.parentElement!, "r") ?? "");
+        return !area || !cell || overlapping([{ area }, { area: cell }]).length === 0;
+      })
+      .map((one) => `${attribute(one.parentElement!, "r")} shares a formula that no cell holds for it`);
+  }),
   // MS-OI29500, 2.1.755: the eight error values that Office implements.
   "an error is one that Office reads": ofSheets(({ root }) =>
     elements(root, "c")
@@ -90,6 +102,13 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
         ...longer(one, ["comment"], 255),
       ];
     }),
+  // EPPlus issue 869: Excel does not open a workbook in which a sheet has both.
+  "no name is that of the print area, or of the titles, beside Excel's own": (file) => {
+    const inScope = (one: XmlElement): string =>
+      `${(attribute(one, "name") ?? "").toLowerCase()} of sheet ${attribute(one, "localSheetId") ?? "none"}`;
+    const names = elementsOf(file, file.workbook, "definedName").map(inScope);
+    return names.filter((name) => names.includes(`_xlnm.${name}`)).map((name) => `${name} is there as Excel's own too`);
+  },
   // From memory: Excel drops blanks at the ends of a text without xml:space (XML 1.0, 2.10, leaves it to the reader).
   "blanks at the ends of texts are kept": (file) =>
     file.paths
@@ -197,6 +216,21 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
     );
     return selected.length > 1 ? [`${selected.map(({ name }) => name).join(", ")} are selected together`] : [];
   },
+  // ISO/IEC 29500-1, 18.3.1.46 (codes of a header and footer; "&&" is the sign itself); seamusabshere/xlsx_writer issue 22: with another
+  // letter behind "&" Excel repairs the file or drops text. Limits of Excel: 1026 breaks each way.
+  "headers and footers have codes that Excel knows, and breaks of pages are not too many": ofSheets(({ root }) => [
+    ...["oddHeader", "oddFooter", "evenHeader", "evenFooter", "firstHeader", "firstFooter"]
+      .flatMap((name) => elements(root, name))
+      .flatMap((one) =>
+        [...textOf(one).matchAll(/&(?:&|[LCRPNDTGFAZBIUESXYOH]|K(?:[0-9A-F]{6}|\d\d[+-]\d{3})|"[^"]*"|\d+)?/gi)]
+          .filter(([code]) => code === "&")
+          .map(({ index }) => `${one.localName} has no code at "${textOf(one).slice(index, index + 10)}"`),
+      ),
+    ...["rowBreaks", "colBreaks"]
+      .flatMap((name) => elements(root, name))
+      .filter((one) => children(one, "brk").length > 1_026)
+      .map((one) => `${one.localName} has ${children(one, "brk").length} breaks, and 1026 may be`),
+  ]),
   // Excel's Page Setup: 10 to 400 %, up to 32,767 pages (both in the typings, PageLayoutZoomOptions); margins below 49
   // inches (from memory).
   "page set-up is within Excel's limits": ofSheets(({ root }) => [

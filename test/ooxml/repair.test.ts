@@ -1,6 +1,7 @@
 /** Each rule of what Excel repairs is broken once on purpose, and complains. */
 import { strToU8 } from "fflate";
 import { broken, complainOf, edit, long, soundEntries, type Edit, type Fault } from "./broken";
+import { CHART_RULES } from "./chart-rules";
 import { REPAIR_RULES } from "./repair-rules";
 
 beforeAll(soundEntries);
@@ -33,12 +34,24 @@ const FAULTS: readonly Fault[] = [
     [edit(SMALL, FORMULA, ">STDEV.S(A2:A3)<"), /STDEV\.S of B2 has no prefix/],
     [edit(SMALL, FORMULA, ">_xlfn.FILTER(A2:A3,A2:A3)<"), /FILTER of B2 has no prefix, or not the whole/],
   ],
+  [
+    "a shared formula has the cell that holds it",
+    [edit(SMALL, /<f>mass\*2<\/f>|<f [^>]*>mass\*2<\/f>/, '<f t="shared" si="0"/>'), /B2 shares a formula that no/],
+    [
+      edit(SMALL, /<f>mass\*2<\/f>|<f [^>]*>mass\*2<\/f>/, '<f t="shared" si="0" ref="C2:C9">1</f>'),
+      /B2 shares a form/,
+    ],
+  ],
   ["an error is one that Office reads", [edit(FOREIGN, ">#N/A<", ">#SPILL!<"), /A6 holds #SPILL!/]],
   [
     "no defined name is one that Excel keeps for itself",
     [edit(WORKBOOK, 'name="mass"', 'name="_xlmass"'), /_xlmass is a name of Excel's own/],
     [edit(WORKBOOK, 'name="mass"', 'name="True"'), /True is a name/],
     [edit(WORKBOOK, 'name="mass"', `comment="${long(256)}" name="mass"`), /comment of definedName has more than 255/],
+  ],
+  [
+    "no name is that of the print area, or of the titles, beside Excel's own",
+    [edit(WORKBOOK, 'name="mass"', 'name="print_Area"'), /print_area of sheet 2 is there as Excel's own too/],
   ],
   [
     "blanks at the ends of texts are kept",
@@ -73,6 +86,12 @@ const FAULTS: readonly Fault[] = [
       all(...[FOREIGN, SMALL].map((sheet) => edit(sheet, "<sheetView ", '<sheetView tabSelected="1" '))),
       /Small are selected together/,
     ],
+  ],
+  [
+    "headers and footers have codes that Excel knows, and breaks of pages are not too many",
+    [edit(SMALL, "<oddFooter>", "<oddFooter>A &amp; Co"), /oddFooter has no code at "& Co/],
+    [edit(SMALL, "<oddFooter>", "<oddFooter>&amp;K12345"), /oddFooter has no code at "&K12345/],
+    [edit(SMALL, /<brk [^>]*\/>/, "$&".repeat(1_027)), /rowBreaks has 1028 breaks/],
   ],
   [
     "page set-up is within Excel's limits",
@@ -111,6 +130,26 @@ const FAULTS: readonly Fault[] = [
     [edit(CHART, /<c:ser>.*?<\/c:ser>/s, "$&".repeat(255)), /256 series/],
   ],
   [
+    "labels stand where Excel puts those of the plot",
+    [labelled("outEnd"), /a label of a scatterChart stands at outEnd/],
+    [all(labelled("t"), edit(CHART, /scatterChart>/g, "barChart>")), /a label of a barChart stands at t/],
+    [
+      all(
+        labelled("outEnd"),
+        edit(CHART, /<c:scatterChart>/, '<c:barChart><c:grouping val="stacked"/>'),
+        edit(CHART, "</c:scatterChart>", "</c:barChart>"),
+      ),
+      /a label of a barChart stands at outEnd/,
+    ],
+    [all(labelled("ctr"), edit(CHART, /scatterChart>/g, "radarChart>")), /a label of a radarChart stands at ctr/],
+  ],
+  [
+    "axes are shown and lines are straight, as it is written",
+    [edit(CHART, '<c:delete val="0"/>', ""), /a valAx has no delete/],
+    [edit(CHART, '<c:crossBetween val="midCat"/>', ""), /a valAx has no crossBetween/],
+    [edit(CHART, '<c:smooth val="0"/>', "<c:smooth/>"), /a ser has no smooth/],
+  ],
+  [
     "boxes of notes are one for each note, with a place on the sheet",
     [edit(BOXES, /<v:shape .*?<\/v:shape>/s, ""), /1 boxes and 2 notes/],
     [edit(BOXES, /<x:Anchor>\d+/, "<x:Anchor>20000"), /has no place/],
@@ -139,6 +178,11 @@ const FAULTS: readonly Fault[] = [
   ],
 ];
 
+/** Adds labels to the first series of the chart. */
+function labelled(place: string): Edit {
+  return edit(CHART, "<c:xVal>", `<c:dLbls><c:dLblPos val="${place}"/></c:dLbls><c:xVal>`);
+}
+
 /** Adds named styles, which the page does not write. */
 function styled(list: string): Edit {
   return (entries) => {
@@ -151,7 +195,7 @@ function linked(attributes: string): Edit {
   return edit(SMALL, "</sheetData>", `</sheetData><hyperlinks><hyperlink ${attributes}/></hyperlinks>`);
 }
 
-complainOf(FAULTS, REPAIR_RULES);
+complainOf(FAULTS, { ...REPAIR_RULES, ...CHART_RULES });
 
 test("a part that is not XML is not passed over", () => {
   expect(() => REPAIR_RULES["no sheets are grouped"](broken((entries) => (entries[SMALL] = strToU8("<a"))))).toThrow();
