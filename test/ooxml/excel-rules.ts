@@ -153,12 +153,14 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
         const text = textOf(one);
         const rows = /^(?:'(?:[^']|'')+'|[^'!]+)!(\$\d+:\$\d+|\$[A-Z]+:\$[A-Z]+)$/;
         const pieces = text.split(/,(?=(?:'(?:[^']|'')+'|[^',!]+)!)/);
+        // PageSetup.PrintArea of the object model has the addresses alone, without the names of the sheet.
+        const addresses = pieces.map((piece) => piece.slice(piece.lastIndexOf("!") + 1)).join(",");
         const isSound = pieces.every((piece) => {
           const area = piece.slice(piece.lastIndexOf("!") + 1);
           return name.endsWith("Titles") ? rows.test(piece) : areaOf(area) !== undefined && area.includes("$");
         });
         return [
-          ...(text.length > 255 ? [`${name} has ${text.length} characters`] : []),
+          ...(addresses.length > 255 ? [`${name} has ${addresses.length} characters`] : []),
           ...(isSound ? [] : [`${name} is no list of areas: ${text}`]),
           ...(attribute(one, "localSheetId") === undefined ? [`${name} belongs to no sheet`] : []),
         ];
