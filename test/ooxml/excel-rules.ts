@@ -62,10 +62,10 @@ const isArea = <T extends { readonly area: Area | undefined }>(one: T): one is T
 
 const within = (index: number, count: number): boolean => Number.isInteger(index) && index >= 0 && index < count;
 
-/** Sheets that a formula or reference names before "!". */
+/** Sheets that a formula or reference names before "!". A text may hold an apostrophe, and the name of a sheet a quote. */
 const sheetsNamedIn = (formula: string): string[] =>
-  [...formula.replace(/"(?:""|[^"])*"/g, '""').matchAll(/(?:'((?:[^']|'')+)'|([\p{L}\p{N}_.]+))!/gu)].map(
-    ([, quoted, bare]) => quoted?.replaceAll("''", "'") ?? bare,
+  [...formula.matchAll(/"(?:""|[^"])*"|'((?:[^']|'')+)'!|([\p{L}\p{N}_.]+)!/gu)].flatMap(
+    ([, quoted, bare]) => quoted?.replaceAll("''", "'") ?? bare ?? [],
   );
 
 const SHEET_NAME = /[[\]:*?/\\]|^'|'$/;

@@ -271,6 +271,13 @@ const FAULTS: readonly Fault[] = [
   ],
 ];
 
+test("the name of a sheet may hold a quote", () => {
+  const named = [edit(WORKBOOK, 'name="Small"', 'name="a &quot;b"'), edit(WORKBOOK, /'Small'!/g, `'a "b'!`)];
+  const rule = "defined names are of the right form, once in each scope, of sheets that are there";
+  expect(EXCEL_RULES[rule](broken(...named))).toEqual([]);
+  expect(EXCEL_RULES[rule](broken(named[1])).join("\n")).toMatch(/of the sheet "a "b", which is not there/);
+});
+
 test("a long name of a sheet does not make its print area too long", () => {
   const named = broken(
     edit(WORKBOOK, /('Small'!\$A\$1:\$C\$30),/, "$1,".repeat(7)),
