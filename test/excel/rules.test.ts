@@ -359,6 +359,35 @@ describe("names", () => {
     ],
   ]);
 
+  refused([
+    ["a long comment", (_, s) => s.names.add("mass", "=Data!$A$1", "x".repeat(256)), NOT_ALLOWED],
+    [
+      "a long comment, set later",
+      (_, s) => (s.names.getItem("mass").comment = "x".repeat(256)),
+      NOT_ALLOWED,
+      (excel) => void excel.sheet("Data").name("mass", "A1"),
+    ],
+  ]);
+
+  test.each([
+    ["en-US", ["Print_Area", "Print_Titles"]],
+    ["de-AT", ["Druckbereich", "Drucktitel"]],
+  ])("in %s the printed pages have the names %j, which can be deleted", async (locale, called) => {
+    new StrictExcel({ sheets: ["Data"], locale });
+    await Excel.run(async (context) => {
+      const { names, pageLayout } = context.workbook.worksheets.getItem("Data");
+      pageLayout.setPrintArea("A1:B9,D1:E9");
+      pageLayout.setPrintTitleRows("1:2");
+      names.load("items/name,items/type,items/value");
+      await context.sync();
+      expect(names.items.map(({ name, type }) => [name, type])).toEqual(called.map((name) => [name, "Range"]));
+      names.getItem(called[0]).delete();
+      names.load("items/name");
+      await context.sync();
+      expect(names.items.map(({ name }) => name)).toEqual([called[1]]);
+    });
+  });
+
   test("a name holds cells, an error, a number, or a text", async () => {
     const excel = new StrictExcel({ sheets: ["Data"] });
     excel

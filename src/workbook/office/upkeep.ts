@@ -23,8 +23,11 @@ export const PROTECTION: Excel.WorksheetProtectionOptions = {
   allowEditObjects: true,
 };
 
-/** Names that Excel reserves for itself. */
-const OWN = /^(_xlnm\.|Print_Area$|Print_Titles$|_FilterDatabase$)/i;
+/**
+ * Names that Excel gives itself to the print area, the titles and the filter of a sheet. A German Excel lists them in German (office-js issue
+ * 3984; the words from memory).
+ */
+const OWN = /^(_xlnm\.|(Print_Area|Print_Titles|_FilterDatabase|Druckbereich|Drucktitel|_FilterDatenbank)$)/i;
 
 /**
  * The names of a sheet as the port lists them: names of the sheet, then names of the workbook that lead to it or

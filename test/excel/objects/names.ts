@@ -7,6 +7,34 @@ import { Being, Collection, type Host } from "./being";
 import { Range } from "./range";
 import { Worksheet } from "./worksheet";
 
+/** MS-OI29500, 2.1.568. */
+const LONGEST_COMMENT = 255;
+
+function checkComment(comment: string | null | undefined): void {
+  if (typeof comment === "string" && comment.length > LONGEST_COMMENT)
+    throw invalidArgument(`The comment of a name takes at most ${LONGEST_COMMENT} characters, not ${comment.length}.`);
+}
+
+/**
+ * The names that Excel gives to the print area and the titles of a sheet. It lists them among the names of the sheet, in the language of the
+ * user (office-js issue 3984, by design; the German words from memory).
+ */
+const OWN_NAMES = [
+  { setting: "pageLayout.printArea", en: "Print_Area", de: "Druckbereich" },
+  { setting: "pageLayout.titleRows", en: "Print_Titles", de: "Drucktitel" },
+] as const;
+
+const ownNameOf = (name: string): (typeof OWN_NAMES)[number] | undefined =>
+  OWN_NAMES.find(({ en, de }) => [en, de].some((one) => one === name));
+
+const ownNames = ({ book, locale }: Host, sheet: Sheet): NameOf[] =>
+  OWN_NAMES.flatMap(({ setting, en, de }) => {
+    const address = sheet.settings[setting];
+    if (typeof address !== "string" || address === "") return [];
+    const refers = refersTo(book, `=${address}`, sheet.id);
+    return [{ name: locale.startsWith("de") ? de : en, refers, comment: "", visible: true }];
+  });
+
 export class NamedItemCollection extends Collection<NamedItem> {
   readonly className = "NamedItemCollection";
   constructor(
@@ -15,8 +43,11 @@ export class NamedItemCollection extends Collection<NamedItem> {
   ) {
     super(host);
   }
-  private get names(): NameOf[] {
+  private get held(): NameOf[] {
     return this.home ? this.home.names : this.host.book.names;
+  }
+  private get names(): NameOf[] {
+    return this.home ? [...this.held, ...ownNames(this.host, this.home)] : this.held;
   }
   get items(): NamedItem[] {
     return this.names.map((name) => new NamedItem(this.host, this.home, name));
@@ -33,6 +64,7 @@ export class NamedItemCollection extends Collection<NamedItem> {
   add(name: string, reference: Range | string, comment: string | null): NamedItem {
     checkName(name);
     checkFree(this.names, name);
+    checkComment(comment);
     if (typeof reference === "string" && !reference.startsWith("="))
       throw invalidArgument("The formula of a name begins with =.");
     const refers =
@@ -40,7 +72,7 @@ export class NamedItemCollection extends Collection<NamedItem> {
         ? ({ kind: "cells", areas: [{ sheet: reference.sheet.id, box: reference.box }] } as const)
         : refersTo(this.host.book, reference, this.home?.id);
     const made: NameOf = { name, refers, comment: comment ?? "", visible: true };
-    this.names.push(made);
+    this.held.push(made);
     this.host.recalculate();
     return new NamedItem(this.host, this.home, made);
   }
@@ -80,6 +112,7 @@ export class NamedItem extends Being {
     return this.named.comment;
   }
   set comment(comment: string) {
+    checkComment(comment);
     this.named.comment = comment;
   }
   get formula(): string {
@@ -124,7 +157,8 @@ export class NamedItem extends Being {
   }
   delete(): void {
     const names = this.home ? this.home.names : this.host.book.names;
-    names.splice(names.indexOf(this.named), 1);
+    if (names.includes(this.named)) names.splice(names.indexOf(this.named), 1);
+    else delete this.home!.settings[ownNameOf(this.named.name)!.setting];
     this.host.recalculate();
   }
 }

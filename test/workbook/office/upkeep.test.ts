@@ -40,6 +40,21 @@ describe("nameCells", () => {
   );
 });
 
+test.each(["en-US", "de-DE"])(
+  "the names that Excel gives to the printed pages are not listed in %s",
+  async (locale) => {
+    open({ locale });
+    excel.sheet("Sheet1").name("ring_mass", "B7");
+    await Excel.run(async (context) => {
+      const { pageLayout } = context.workbook.worksheets.getItem("Sheet1");
+      pageLayout.setPrintArea("A1:H60,A61:H120");
+      pageLayout.setPrintTitleRows("1:1");
+      await context.sync();
+    });
+    expect((await port.listNames("Sheet1")).map(({ name }) => name)).toEqual(["ring_mass"]);
+  },
+);
+
 describe("protection", () => {
   test("is put on and lifted; nothing happens if it is already so", async () => {
     open();
