@@ -4,56 +4,60 @@
  */
 import { digits, say, type Message } from "../message";
 import { nth } from "../numeric/lists";
-import type { Outcome } from "../outcome";
+import { possibleJumps, type PossibleJump } from "./fit/jump-search";
+import { tableOf } from "./fit/search";
 import { fitTheory, type TheoryFit } from "./fit/theory-fit";
 import { rowWithTime, type CleanReadings } from "./readings";
 
-/** A jump is looked for if the readings miss theory by more than this share of their travel. */
-const LOOK = 0.03;
+/** A jump is looked for if the readings miss theory by more than this share of their travel, or the fit finds the time zero off. */
+const LOOK = 0.004;
 /** Readings on each side of the jump: with fewer, a wrong reading explains as much. */
 const ON_EACH_SIDE = 3;
-/** A longer series is averaged in steps of log time, and its steps hide where the jump lies. */
-const MOST_POINTS = 40;
-/** Without the jump, the misfit falls to this share, and below FOLLOWS of primary. */
-const FALLS_TO = 0.2;
+/** The places that are tried. */
+const TRIED = 3;
+/**
+ * Without the jump the misfit falls to this share, below TO_JUMP of the jump, and below FOLLOWS of primary; and the residual
+ * sum falls by this F.
+ */
+const FALLS_TO = 1 / 3;
+const TO_JUMP = 0.1;
 const FOLLOWS = 0.02;
+const JUMP_F = 60;
 /** A smaller jump, as a share of primary, is not told from noise. */
-const SMALLEST = 0.1;
+const SMALLEST = 0.05;
 
 interface Jump {
   /** The index of the first reading after the jump. */
   readonly index: number;
   readonly by: number;
+  /** The readings with the jump taken off those after it, and their fit. */
+  readonly clean: CleanReadings;
   readonly fit: TheoryFit;
 }
 
-/** The fit without a jump of a given size. */
-function without(clean: CleanReadings, index: number, by: number): Outcome<TheoryFit> {
+/** The jump before a reading, and the fit without it; none if that fit needs another time zero, or leaves a reading out. */
+function jumpAt(clean: CleanReadings, { index, by }: PossibleJump): Jump[] {
   const readings = clean.series.readings.map((reading, i) => (i < index ? reading : reading - by));
   const travel = Math.max(...readings) - Math.min(...readings);
-  return fitTheory({ ...clean, series: { ...clean.series, readings }, travel });
-}
-
-/** The jump before a reading: its size follows from the movement between the readings beside it. */
-function jumpAt(clean: CleanReadings, index: number): Jump[] {
-  const { readings } = clean.series;
-  const moved = (i: number): number => nth(readings, i) - nth(readings, i - 1);
-  const by = moved(index) - (moved(index - 1) + moved(index + 1)) / 2;
-  const found = without(clean, index, by);
-  return found.ok ? [{ index, by, fit: found.value }] : [];
+  const without = { ...clean, series: { ...clean.series, readings }, travel };
+  const found = fitTheory(without);
+  return found.ok && !found.value.timeZero && !found.value.leftOut.length
+    ? [{ index, by, clean: without, fit: found.value }]
+    : [];
 }
 
 /** The jump without which the readings follow theory; undefined if there is none. */
 function jumpIn(clean: CleanReadings, fit: TheoryFit): Jump | undefined {
-  const { readings } = clean.series;
-  const last = readings.length - ON_EACH_SIDE;
-  if (readings.length > MOST_POINTS || last < ON_EACH_SIDE || fit.misfit < LOOK * clean.travel) return undefined;
-  const places = Array.from({ length: last - ON_EACH_SIDE + 1 }, (_, i) => ON_EACH_SIDE + i);
-  const [best] = places.flatMap((index) => jumpAt(clean, index)).sort((a, b) => a.fit.misfit - b.fit.misfit);
+  const { series } = clean;
+  if (series.times.length < 2 * ON_EACH_SIDE + 2 || (fit.misfit < LOOK * clean.travel && !fit.timeZero))
+    return undefined;
+  const possible = possibleJumps(tableOf(series), Float64Array.from(series.weights), ON_EACH_SIDE).slice(0, TRIED);
+  const [best] = possible.flatMap((jump) => jumpAt(clean, jump)).sort((a, b) => a.fit.misfit - b.fit.misfit);
   if (!best) return undefined;
-  const primary = Math.abs(best.fit.primary);
-  const follows = best.fit.misfit < FALLS_TO * fit.misfit && best.fit.misfit < FOLLOWS * primary;
-  return follows && best.fit.leftOut.length === 0 && Math.abs(best.by) > SMALLEST * primary ? best : undefined;
+  const { misfit, primary, noise } = best.fit;
+  const F = (series.times.length * (fit.misfit ** 2 - misfit ** 2)) / noise ** 2;
+  const allowed = Math.min(FALLS_TO * fit.misfit, TO_JUMP * Math.abs(best.by), FOLLOWS * Math.abs(primary));
+  return F > JUMP_F && misfit < allowed && Math.abs(best.by) > SMALLEST * Math.abs(primary) ? best : undefined;
 }
 
 /** A dial that jumped while the load stood. */
@@ -64,10 +68,18 @@ export interface DialJump {
   readonly time: number;
 }
 
+/** The jump with the readings from which it is taken, and their fit. */
+export interface FitWithoutJump {
+  readonly jump: DialJump;
+  readonly clean: CleanReadings;
+  readonly fit: TheoryFit;
+}
+
 /** The jump of the dial within the load; undefined if the dial did not jump. */
-export function dialJump(clean: CleanReadings, fit: TheoryFit): DialJump | undefined {
-  const jump = jumpIn(clean, fit);
-  if (!jump) return undefined;
-  const said = say`the readings jump by ${digits(jump.by, 3)} at ${rowWithTime(clean.series, jump.index)}, and follow one curve without the jump: was the dial reset or touched? The deformation of this load and of every later load contains the jump`;
-  return { said, time: nth(clean.series.times, jump.index) };
+export function dialJump(readings: CleanReadings, first: TheoryFit): FitWithoutJump | undefined {
+  const found = jumpIn(readings, first);
+  if (!found) return undefined;
+  const { index, by, clean, fit } = found;
+  const said = say`the readings jump by ${digits(by, 3)} at ${rowWithTime(clean.series, index)}, and follow one curve without the jump: was the dial reset or touched? The deformation of this load and of every later load contains the jump`;
+  return { jump: { said, time: nth(clean.series.times, index) }, clean, fit };
 }

@@ -19,8 +19,9 @@ import { firstOf, lastOf, nth } from "../numeric/lists";
 
 export interface Increment {
   readonly cleaned: Outcome<CleanReadings>;
-  /** The fit before its limits judge it: PROGRESS uses it for a load that is still on. */
+  /** The fit to the readings as they are, before its limits judge it: PROGRESS uses it for a load that is still on. */
   readonly theory: Outcome<TheoryFit>;
+  /** The fit; where the dial jumped, to the readings before the jump and those after it less the jump. */
   readonly fit: Outcome<TheoryFit>;
   readonly logTime: Outcome<LogTime>;
   readonly rootTime: Outcome<RootTime>;
@@ -49,23 +50,24 @@ export function reduceIncrement(
   if (!fitted.ok) return { cleaned, theory: fitted, fit: fitted, logTime: fitted, rootTime: fitted };
   const theory = fitted.value;
   const signals = signalsOf(clean, theory);
-  const judged = judge(signals, FIT_LIMITS, say`go on reading`);
+  const without = dialJump(clean, theory);
+  const judged = judge(without ? signalsOf(without.clean, without.fit) : signals, FIT_LIMITS, say`go on reading`);
   const fit = judged.refusal
     ? notApplicable({ ...say`the fit to theory does not apply: ${judged.refusal}`, cause: judged.refusal })
-    : given(theory, judged.remarks);
+    : given(without?.fit ?? theory, judged.remarks);
   const constructed = {
     log: logTime(clean, theory, signals, picks, procedure),
     root: rootTime(clean, theory, signals, picks, procedure),
   };
   const { log, root } = bothConstructions(constructed, fit.ok);
-  const jump = dialJump(clean, theory);
+  const jump = without?.jump;
   const shared = [
-    ...(jump ? [jump.said] : []),
+    ...(jump ? [jump.said, JUMP_LEFT_OUT] : []),
     ...cleaned.remarks,
-    ...fitted.remarks,
+    ...(jump ? [] : fitted.remarks),
     ...backward(clean, theory),
     ...immediate(clean, theory),
-    ...agreement(theory, log, root),
+    ...agreement(without?.fit ?? theory, log, root),
   ];
   const add = <T>(outcome: Outcome<T>): Outcome<T> => {
     if (outcome.ok) return given(outcome.value, [...shared, ...outcome.remarks]);
@@ -73,6 +75,8 @@ export function reduceIncrement(
   };
   return { cleaned, theory: fitted, fit: add(fit), logTime: add(log), rootTime: add(root), ...(jump && { jump }) };
 }
+
+const JUMP_LEFT_OUT = say`the fit to theory leaves the jump out, the constructions do not`;
 
 interface Constructions {
   readonly log: Outcome<LogTime>;

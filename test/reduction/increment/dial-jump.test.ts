@@ -15,7 +15,7 @@ const jumped = (t50: number, by: number, after: number) =>
 const said = (increment: ReturnType<typeof reduceIncrement>) => constructionRemarks(increment).map(english).join("; ");
 
 test.each([2, 0.3, -0.3, -2].flatMap((by) => [5, 8, 11].map((after) => [by, after] as const)))(
-  "a jump of %d before reading %i (from 0) is named with its row, and no cv is given",
+  "a jump of %d before reading %i (from 0) is named with its row",
   (by, after) => {
     const increment = jumped(10, by, after);
     const words = said(increment);
@@ -32,6 +32,39 @@ test.each([2, 0.3, -0.3, -2].flatMap((by) => [5, 8, 11].map((after) => [by, afte
       );
   },
 );
+
+/** The jolt of a logger, a tenth of primary, on 80 readings in equal steps of log time. */
+describe.each([0.06, -0.06])("a jolt of %d", (by) => {
+  const times = Array.from({ length: 80 }, (_, i) => 0.05 * (1440 / 0.05) ** (i / 79));
+  const t50 = 10;
+  const readings = times.map((t) => {
+    const T = (0.19673075 * t) / t50;
+    return 5 - 0.6 * degree(T) - 0.02 * Math.log10(1 + T / 1.1);
+  });
+
+  test.each([3, 30, 100, 400])("after %d min is named at its reading, and the fit leaves it out", (after) => {
+    const index = times.findIndex((t) => t > after);
+    const increment = reduceIncrement(times, rounded(readings.map((d, i) => (i < index ? d : d + by))));
+    const { fit } = increment;
+    if (!fit.ok) throw new Error(english(fit.reason));
+    const words = fit.remarks.map(english);
+    expect(words[0]).toContain(` at row ${index + 1} (`);
+    expect(words[1]).toBe("the fit to theory leaves the jump out, the constructions do not");
+    expect(words.join("; ")).not.toMatch(/time zero|left out as a wrong reading/);
+    expect(fit.value.rate / (0.19673075 / t50)).toBeGreaterThan(0.97);
+    expect(fit.value.rate / (0.19673075 / t50)).toBeLessThan(1.03);
+    expect(Math.abs(fit.value.d100 - 4.4)).toBeLessThan(0.012);
+    expect(said(increment)).not.toMatch(/time zero/);
+  });
+});
+
+test("a load that came after the clock is no jump", () => {
+  const late = (t: number) => degree((0.19673075 * Math.max(t - 0.2, 0)) / 3);
+  const times = Array.from({ length: 60 }, (_, i) => 0.05 * (1440 / 0.05) ** (i / 59));
+  const words = said(reduceIncrement(times, rounded(times.map((t) => 5 - 0.6 * late(t)))));
+  expect(words).toMatch(/the load came \d+ s after the clock was started/);
+  expect(words).not.toMatch(/jump/);
+});
 
 test("one wrong reading, and a curve without a jump, are none", () => {
   expect(said(jumped(10, 0, 5))).not.toMatch(/jump/);

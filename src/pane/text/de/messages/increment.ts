@@ -130,6 +130,8 @@ export const increment: Readonly<Record<string, string>> = {
     "Wendetangente und Kriechast schneiden sich nicht innerhalb der Ablesungen: die Tangente am steilsten Stück festlegen oder einen späteren Kriechast",
   "the readings move by {0}, more than the height of {1}: they are in another unit; cv and the times hold, and the readings of the answer are in the unit of the readings":
     "die Ablesungen ändern sich um {0}, mehr als die Höhe von {1}: sie sind in einer anderen Einheit; cv und die Zeiten gelten, und die Ablesungen der Antwort sind in der Einheit der Ablesungen",
+  "the fit to theory leaves the jump out, the constructions do not":
+    "die Anpassung an die Theorie lässt den Sprung weg, die Konstruktionen nicht",
   "the readings jump by {0} at {1}, and follow one curve without the jump: was the dial reset or touched? The deformation of this load and of every later load contains the jump":
     "die Ablesungen springen bei {1} um {0} und folgen ohne den Sprung einer Kurve: wurde die Messuhr verstellt oder berührt? Die Verformung dieser und jeder späteren Laststufe enthält den Sprung",
   "the times ({0} to {1}) look like dates with clock times: enter minutes since the load was applied, the time of the reading less that of loading, times 1440":
@@ -249,6 +251,10 @@ export const increment: Readonly<Record<string, string>> = {
     "nach der rechtwinkligen Hyperbel liegt t100 bei {0} min, außerhalb dieses Bereichs: Diagramm ansehen",
 
   // cv in a cell.
+  "the height is {0} mm, and few specimens have less than {1} or more than {2} mm: check the height and its unit":
+    "die Höhe ist {0} mm, und wenige Proben haben weniger als {1} oder mehr als {2} mm: Höhe und Einheit prüfen",
+  "check whether the times are seconds: the last one is {0} min, which is {1} days":
+    "prüfen, ob die Zeiten Sekunden sind: die letzte ist {0} min, das sind {1} Tage",
   "cv is {0} m2/yr, outside {1} to {2}: check the units of time and height":
     "cv ist {0} m2/a, außerhalb von {1} bis {2}: Einheiten von Zeit und Höhe prüfen",
   "the reading {0} lies off the curve: at {1} min about {2} to {3} is expected; check it":
