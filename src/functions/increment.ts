@@ -6,6 +6,8 @@ import {
   coefficientOfConsolidation,
   drainagePath,
   remarksOnCv,
+  remarksOnDuration,
+  remarksOnHeight,
   T50,
   T90,
   type Drainage,
@@ -45,13 +47,19 @@ function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_
   const inUnit = (cv: number) => convert(cv, "cv", "mm2/min", cvUnit);
   return {
     unit,
-    /** The remark on readings that move by more than the height: they are in another unit, such as divisions of a dial. */
-    onHeight: (cleaned: Outcome<CleanReadings>): Message[] =>
-      cleaned.ok && given !== undefined && cleaned.value.travel > given
+    /**
+     * The remarks on a height that few specimens have, on readings that move by more than the height (they are in another unit, such
+     * as divisions of a dial), and on times that may be seconds.
+     */
+    onUnits: (cleaned: Outcome<CleanReadings>): Message[] => [
+      ...(mm === undefined ? [] : remarksOnHeight(mm)),
+      ...(cleaned.ok && given !== undefined && cleaned.value.travel > given
         ? [
             say`the readings move by ${digits(cleaned.value.travel, 4)}, more than the height of ${given}: they are in another unit; cv and the times hold, and the readings of the answer are in the unit of the readings`,
           ]
-        : [],
+        : []),
+      ...(cleaned.ok ? remarksOnDuration(cleaned.value.lastTime) : []),
+    ],
     /**
      * An item with cv from a time factor and a time in minutes; without a height the item says that the height is
      * missing.
@@ -110,7 +118,7 @@ export function LOG_TIME(
   picks?: any[][],
   procedure?: any,
 ): any[][] {
-  const { unit, cv, onHeight } = toDrained(height, drainage, cv_unit, length_unit);
+  const { unit, cv, onUnits } = toDrained(height, drainage, cv_unit, length_unit);
   const { cleaned, logTime: outcome } = reduce(times, readings, picks, procedure);
   const { d0, d50, d100, t50, t100, tailSlope, noTailSlope } = valueOf(outcome);
   const items: Item[] = [
@@ -122,7 +130,7 @@ export function LOG_TIME(
     cv("cv", T50, t50),
     line("tail_slope", tailSlope, `${unit}/cycle`, noTailSlope && notApplicable(noTailSlope)),
   ];
-  return answer(items, [...remarksWithCv(outcome, items), ...onHeight(cleaned)], item);
+  return answer(items, [...remarksWithCv(outcome, items), ...onUnits(cleaned)], item);
 }
 
 /**
@@ -157,7 +165,7 @@ export function ROOT_TIME(
   picks?: any[][],
   procedure?: any,
 ): any[][] {
-  const { unit, cv, onHeight } = toDrained(height, drainage, cv_unit, length_unit);
+  const { unit, cv, onUnits } = toDrained(height, drainage, cv_unit, length_unit);
   const { cleaned, rootTime: outcome } = reduce(times, readings, picks, procedure);
   const { d0, d90, d100, t90 } = valueOf(outcome);
   const items: Item[] = [
@@ -167,7 +175,7 @@ export function ROOT_TIME(
     line("t90", t90, "min"),
     cv("cv", T90, t90),
   ];
-  return answer(items, [...remarksWithCv(outcome, items), ...onHeight(cleaned)], item);
+  return answer(items, [...remarksWithCv(outcome, items), ...onUnits(cleaned)], item);
 }
 
 /**
@@ -194,7 +202,7 @@ export function FIT_TIME(
   cv_unit?: any,
   length_unit?: any,
 ): any[][] {
-  const { unit, cvOfRate, onHeight } = toDrained(height, drainage, cv_unit, length_unit);
+  const { unit, cvOfRate, onUnits } = toDrained(height, drainage, cv_unit, length_unit);
   const { fit: outcome, cleaned } = reduce(times, readings);
   const { d0, d100, rate, rateLow, rateHigh, tail, misfit } = valueOf(outcome);
   const noTailSlope = noSlope(cyclesPast(valueOf(cleaned).series.times, T_END_OF_PRIMARY / rate));
@@ -207,7 +215,7 @@ export function FIT_TIME(
     itemOf("tail_slope", noTailSlope ? notApplicable(noTailSlope) : given(tail), `${unit}/cycle`),
     line("misfit", misfit, unit),
   ];
-  return answer(items, [...remarksWithCv(outcome, items), ...onHeight(cleaned)], item);
+  return answer(items, [...remarksWithCv(outcome, items), ...onUnits(cleaned)], item);
 }
 
 /**

@@ -6,6 +6,7 @@ import { fieldCurve } from "../reduction/curve/field-curve";
 import { compressedOnUnloading } from "../reduction/curve/loads";
 import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
 import { asTyped, digits, english, joined, say, verbatim, type Message, type Value } from "../reduction/message";
+import { LONGEST_LOAD, timesLong } from "../reduction/increment/cv";
 import { constructionRemarks } from "../reduction/increment/reduce";
 import { then, type Outcome } from "../reduction/outcome";
 import {
@@ -35,13 +36,12 @@ import {
   readingOutside,
   timeBeforeLoad,
   timeOutside,
-  timesLong,
   timesOfDay,
   timesShort,
   WETTING,
 } from "../specification/sentences/of-remarks";
 import { MOST } from "../specification/measures";
-import { LEAST_STEP, LONGEST_LOAD } from "../specification/readings";
+import { LEAST_STEP } from "../specification/readings";
 import { ADOPTABLE, CV_RANGES, type ALL_ADOPTABLE } from "../specification/results/adoptable";
 import { languageNamed } from "../specification/text/language";
 import { shownOnSheet, wordsOf } from "../specification/text/words";

@@ -9,7 +9,8 @@ import { when, type Column, type Table } from "./field";
 import { asked, atLoad, SENSE, shown, TIME_METHOD } from "./formulas";
 import { isWord, shownWord } from "./list-words";
 import { MOST, positive, type Measure } from "./measures";
-import { LEAST_STEP, LOADS, LONGEST_LOAD } from "./readings";
+import { LEAST_STEP, LOADS } from "./readings";
+import { LONGEST_LOAD, timesLong } from "../reduction/increment/cv";
 import {
   BEFORE_LOAD_ABOVE,
   COMPRESSED,
@@ -32,7 +33,6 @@ import {
   SWELLED_FIRST,
   timeBeforeLoad,
   timeOutside,
-  timesLong,
   timesOfDay,
   timesShort,
   WETTING,

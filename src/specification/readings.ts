@@ -11,9 +11,6 @@ export const MOST_LOADS = 48;
  */
 export const HAND_TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 480, 1440] as const;
 
-/** A load seldom stands for more minutes: 35 days, and a day in seconds has the number of 60 days. Common practice, no source. */
-export const LONGEST_LOAD = 35 * 1440;
-
 /** Readings begin with small times; a step of less than this part of the first time shows that the times began elsewhere. Common practice, no source. */
 export const LEAST_STEP = 1 / 50;
 

@@ -32,6 +32,25 @@ test("readings in divisions of a dial beside a height are remarked, and their st
   expect(F.SECONDARY(times, divisions, 9600)).toBeCloseTo(F.SECONDARY(times, dial, 19.2), 4);
 });
 
+test.each(["LOG_TIME", "ROOT_TIME", "FIT_TIME"] as const)(
+  "%s remarks a height that few specimens have and times that may be seconds, and takes those of a Rowe cell and of peat",
+  (name) => {
+    const remark = (height: unknown, unit?: string, t = times) =>
+      F[name](t, dial, height, "remark", null, "m2/yr", unit)[0][0];
+    for (const [height, unit] of [[192], [1.92], [19.2, "cm"], [19.2, "in"]] as const)
+      expect(remark(height, unit)).toMatch(
+        /the height is [\d.]+ mm, and few specimens have less than 5 or more than 100/,
+      );
+    for (const [height, unit] of [[90], [7], [1.92, "cm"], [0.75, "in"], [null]] as const)
+      expect(remark(height, unit)).not.toMatch(/few specimens/);
+    const seconds = column(BY_HAND.map((t) => 60 * t));
+    expect(remark(19.2, "mm", seconds)).toContain(
+      "check whether the times are seconds: the last one is 86400 min, which is 60 days",
+    );
+    expect(remark(19.2, "mm", column(BY_HAND.map((t) => 30 * t)))).not.toMatch(/seconds/);
+  },
+);
+
 describe("the table and its items", () => {
   test.each([
     ["LOG_TIME", ["d0", "d50", "d100", "t50", "t100", "cv", "tail_slope", "remark"]],

@@ -1,5 +1,5 @@
 /** Coefficient of consolidation from a time read off a construction: cv = T Hdr^2 / t. */
-import { digits, say, type Message } from "../message";
+import { digits, say, type Message, type Value } from "../message";
 
 /** T at U = 50 % in the log-time hand method (exact 0.19673). Source: Casagrande & Fadum (1940); ASTM D2435 and ISO 17892-5 use it. */
 export const T50 = 0.197;
@@ -60,3 +60,38 @@ export function remarksOnCv(perYear: number): Message[] {
     ? []
     : [say`cv is ${digits(perYear, 2)} m2/yr, outside ${least} to ${most}: check the units of time and height`];
 }
+
+/**
+ * A specimen at the middle of a load has seldom less or more, mm. Specimens have 12 to 40 mm, in a Rowe cell up to 90 mm (BS
+ * 1377-6, from memory), and peat may lose half. Common practice, no source.
+ */
+const ORDINARY_HEIGHT = [5, 100] as const;
+
+/**
+ * The remark on a height in mm that few specimens have at the middle of a load: cv goes with its square.
+ * @example remarksOnHeight(19.5) // []
+ * @example remarksOnHeight(195) // ["the height is 195 mm, and few specimens have less than 5 or more than 100 mm: check the height and its unit"]
+ */
+export function remarksOnHeight(mm: number): Message[] {
+  const [least, most] = ORDINARY_HEIGHT;
+  return mm >= least && mm <= most
+    ? []
+    : [
+        say`the height is ${digits(mm, 3)} mm, and few specimens have less than ${least} or more than ${most} mm: check the height and its unit`,
+      ];
+}
+
+/** A load seldom stands for more minutes: 35 days, and a day in seconds has the number of 60 days. Common practice, no source. */
+export const LONGEST_LOAD = 35 * 1440;
+
+/**
+ * The remark on a load whose last time, in minutes, few loads reach.
+ * @example remarksOnDuration(1440) // []
+ * @example remarksOnDuration(86400) // ["check whether the times are seconds: the last one is 86400 min, which is 60 days"]
+ */
+export const remarksOnDuration = (last: number): Message[] =>
+  last > LONGEST_LOAD ? [timesLong(last, Math.round(last / 1440))] : [];
+
+/** Said by the functions and by the load table of the data sheet. */
+export const timesLong = (last: Value, days: Value): Message =>
+  say`check whether the times are seconds: the last one is ${last} min, which is ${days} days`;

@@ -16,8 +16,6 @@ export const timeBeforeLoad = (row: Value, time: Value): Message =>
 export const timeOutside = (row: Value): Message => say`enter a number that can be in row ${row} of the times`;
 export const readingOutside = (row: Value): Message => say`enter a number that can be in row ${row} of the readings`;
 /** What looks like a slip of a load. Each begins with SLIP_BEGINS of the sentences at the head, which repeats the first of them. */
-export const timesLong = (last: Value, days: Value): Message =>
-  say`check whether the times are seconds: the last one is ${last} min, which is ${days} days`;
 export const timesShort = (last: Value): Message =>
   say`check whether the times are hours: the last one is ${last} min, and the next load was applied 60 times as long after this one`;
 export const timesOfDay = (first: Value): Message =>
