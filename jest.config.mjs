@@ -57,6 +57,7 @@ const shared = {
   transform,
   transformIgnorePatterns,
   sandboxInjectedGlobals,
+  setupFiles: ["<rootDir>/test/optimise-later.ts"],
   // The copies of the tree in which `npm run mutation` works.
   modulePathIgnorePatterns: ["<rootDir>/reports/"],
 };
