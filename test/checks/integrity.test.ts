@@ -1,16 +1,11 @@
 /** Damage to the cells of a sheet, done to the demonstration in the embedded engine, is found and named by address. */
-import { readFileSync } from "node:fs";
-import path from "node:path";
 import { demoSheet } from "../../src/datasheet";
-import { readRecord, RECORD_NAMES } from "../../src/record/record";
 import { cellAddress } from "../../src/workbook/address";
-import { CONTENT_NAMES, integrity } from "../../src/checks/integrity";
 import "../workbook/embedded/engine-in-node";
 import type { EmbeddedPort } from "../../src/workbook/embedded";
-import { emptyWorkbook } from "../report/report-in-engine";
 import type { SheetPlan } from "../../src/workbook/port";
 import { opened } from "../workbook/embedded/opened";
-import { inEnglish } from "../in-english";
+import { integrityOfSheet } from "./integrity-of-sheet";
 
 jest.setTimeout(60_000);
 
@@ -23,18 +18,7 @@ const demonstration = async () => {
   ({ port, sheet } = await opened(plan));
 };
 
-async function look() {
-  const values = await port.readNames(sheet, [...new Set([...RECORD_NAMES, ...CONTENT_NAMES])]);
-  return inEnglish(
-    integrity({
-      names: await port.listNames(sheet),
-      values,
-      contents: await port.readContents(sheet, CONTENT_NAMES),
-      hidden: await port.hidden(sheet),
-      record: readRecord(values),
-    }),
-  );
-}
+const look = () => integrityOfSheet(port, sheet);
 
 /** Types over a cell as a person would on a sheet without protection. */
 function type(name: string, row: number, content: string): string {
@@ -44,16 +28,6 @@ function type(name: string, row: number, content: string): string {
   model.dispatch("UPDATE_CELL", { sheetId, col: box.col, row: box.row + row, content });
   return cellAddress(box.row + row, box.col);
 }
-
-test.each([2, 3, 4, 5, 6, 7, 8, 9, 10])(
-  "a sheet of version %p, which has fewer names, gives no finding",
-  async (version) => {
-    const file = readFileSync(path.join(__dirname, `../datasheet/versions/clayledger-si-version-${version}.xlsx`));
-    port = await emptyWorkbook();
-    [sheet] = (await port.insertFile(new Uint8Array(file))).sheets;
-    expect(await look()).toEqual([]);
-  },
-);
 
 describe("the demonstration", () => {
   beforeEach(demonstration);

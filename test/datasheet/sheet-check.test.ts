@@ -22,6 +22,7 @@ import { differing } from "../../src/checks/questions/record";
 import { NEWS, newsAsMessage, TEMPLATE_VERSION } from "../../src/specification/versions";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import type { SheetName, SheetPlan } from "../../src/workbook/port";
+import { integrityOfSheet } from "../checks/integrity-of-sheet";
 import { opened } from "../workbook/embedded/opened";
 import { haveRealFunctions } from "../workbook/embedded/real-functions";
 
@@ -220,9 +221,10 @@ describe("an older template", () => {
     Object.fromEntries(Object.entries(results).filter(([name]) => !names.includes(name)));
 
   test.each([2, 3, 4, 5, 6, 7, 8, 9, 10])(
-    "of version %d, filled with the demonstration, has results, lists what is new, and gives no fault",
+    "of version %d, which has fewer names, has no damaged cell; filled with the demonstration, it has results, lists what is new, and gives no fault",
     async (number) => {
       const { port, old } = await insertOld(number);
+      expect(await integrityOfSheet(port, old)).toEqual([]);
       const { version, findings } = await check(port, old);
       expect(version).toBe(number);
       const news = NEWS.filter((one) => one.version > number);
