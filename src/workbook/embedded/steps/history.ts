@@ -86,6 +86,14 @@ const History = registries.featurePluginRegistry.get("history") as unknown as {
   readonly getters: readonly string[];
 };
 
+/**
+ * Lets the engine tell its parts of the commands of a step without copying them: it copies all that it passes on, in depth, but asks an
+ * object with a method `clone` for its copy. No part changes them. For 40 data sheets the copy took 0.3 s, in which the page did not react.
+ */
+function tellUncopied(commands: readonly Command[]): void {
+  Object.defineProperty(commands, "clone", { value: () => commands, configurable: true });
+}
+
 class ForgettingHistory extends History {
   static override getters = [...History.getters, "getLastStep", "getSteps", "hasStep"];
   /** For a step that continues another step: that other step. Undo and redo treat both as one. */
@@ -160,6 +168,7 @@ class ForgettingHistory extends History {
     for (;;) {
       const step = (isUndo ? this.undoStack : this.redoStack).at(-1);
       const front: string = this.getters.getActiveSheetId();
+      if (step !== undefined) tellUncopied(this.#revisions.get(step)._commands);
       super.handle(command);
       if (step !== undefined) this.#keepFront(step, isUndo, front);
       if (isUndo ? step === undefined || this.#before.get(step) !== this.undoStack.at(-1) : !this.#isSequelNext())
