@@ -252,6 +252,8 @@ export interface NamedAddress {
   readonly address: string;
   /** What the first and the last cell showed when the address was found: if they show something else by now, no name is given. */
   readonly ends?: readonly [CellValue, CellValue];
+  /** True if the name may be moved where it already leads to cells of the sheet. */
+  readonly replace?: boolean;
 }
 
 /** The result of inserting the sheets of a file. */
@@ -383,12 +385,7 @@ export interface WorkbookPort {
   /** The names of the sheet, then the names of the workbook that lead to it or nowhere. */
   listNames(sheet: string): Promise<SheetName[]>;
   /**
-   * Gives the cells of an address ("B4:B20") of a sheet a name of that sheet. A name of the sheet that already leads to
-   * cells is moved only with `replace`; otherwise it is refused with a sentence.
-   */
-  nameCells(sheet: string, name: string, address: string, replace?: boolean): Promise<void>;
-  /**
-   * Gives several cells of a sheet their names, in one step of undo if the host has such steps. Gives none of them, and
+   * Gives cells of a sheet their names, which belong to that sheet, in one step of undo if the host has such steps. Gives none of them, and
    * says why, if one of the names already leads to cells of the sheet, or cannot be given. `found` are the names of the sheet by
    * which the places were found: if one of them lies elsewhere by now, no name is given either; nor if the `ends` of an address show
    * something else.

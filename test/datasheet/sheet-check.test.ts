@@ -70,7 +70,7 @@ describe("damage", () => {
     expect(english(missing.sentence)).toMatch(
       /^Mass of the ring \(ring_mass\) is missing\. Without it there is no answer for: .*Dry mass/,
     );
-    await port.nameCells(sheet, "ring_mass", boxAddress(plan.names.ring_mass).replaceAll("$", ""));
+    await port.nameAll(sheet, [{ name: "ring_mass", address: boxAddress(plan.names.ring_mass).replaceAll("$", "") }]);
     expect((await check(port, sheet)).findings).toEqual([]);
   });
 
@@ -360,9 +360,11 @@ describe("naming cells", () => {
 
   test("a name that leads to cells is not moved without `replace`", async () => {
     const { port, sheet } = await open();
-    await expect(port.nameCells(sheet, "ring_mass", "Z300")).rejects.toThrow(/already at [A-Z]+\d+ and was left there/);
+    await expect(port.nameAll(sheet, [{ name: "ring_mass", address: "Z300" }])).rejects.toThrow(
+      /already at [A-Z]+\d+ and was left there/,
+    );
     expect((await port.readNames(sheet, ["ring_mass"])).ring_mass).toEqual([[74.36]]);
-    await port.nameCells(sheet, "ring_mass", "Z300", true);
+    await port.nameAll(sheet, [{ name: "ring_mass", address: "Z300", replace: true }]);
     expect((await port.readNames(sheet, ["ring_mass"])).ring_mass).toEqual([[""]]);
   });
 });

@@ -395,29 +395,11 @@ export class FakePort implements WorkbookPort {
       return [...own, ...shared];
     });
 
-  nameCells = (sheet: string, name: string, address: string, replace = false): Promise<void> =>
-    this.answer("nameCells", () => {
-      const of = this.sheet(sheet);
-      checkNaming(name, address);
-      const [box] = this.blocksAt(address);
-      const called = [...of.names.keys()].find((one) => same(one, name)) ?? name;
-      const present = of.names.get(called);
-      if (present && present !== "lost" && !replace) {
-        const at = "row" in present ? addressOf(present) : present.map(addressOf).join(",");
-        throw new WorkbookError(
-          say`The name "${verbatim(name)}" is already at ${verbatim(at)} and was left there: say that it may be moved.`,
-        );
-      }
-      of.names.set(called, box);
-      this.asked.push(`name ${name} ${sheet}!${address}${replace ? " in place of another" : ""}`);
-      this.tell("sheets");
-    });
-
   nameAll = (sheet: string, names: readonly NamedAddress[], found?: readonly SheetName[]): Promise<void> =>
     this.answer("nameAll", async () => {
       if (found) refuseMoved(sheet, found, await this.listNames(sheet));
       const of = this.sheet(sheet);
-      const given = names.map(({ name, address, ends }) => {
+      const given = names.map(({ name, address, ends, replace }) => {
         checkNaming(name, address);
         const box = this.blocksAt(address)[0]!;
         const { row, col, rows, cols } = box;
@@ -425,7 +407,7 @@ export class FakePort implements WorkbookPort {
         refuseOtherEnds(sheet, ends, corners.map((cell) => of.cells.get(cell)?.value ?? "")); // prettier-ignore
         const called = [...of.names.keys()].find((one) => same(one, name)) ?? name;
         const present = of.names.get(called);
-        if (present && present !== "lost") {
+        if (present && present !== "lost" && !replace) {
           const at = "row" in present ? addressOf(present) : present.map(addressOf).join(",");
           throw new WorkbookError(
             say`The name "${verbatim(name)}" is already at ${verbatim(at)} and was left there: say that it may be moved.`,
@@ -434,7 +416,8 @@ export class FakePort implements WorkbookPort {
         return { called, box };
       });
       for (const { called, box } of given) of.names.set(called, box);
-      this.asked.push(...names.map(({ name, address }) => `name ${name} ${sheet}!${address}`));
+      for (const { name, address, replace } of names)
+        this.asked.push(`name ${name} ${sheet}!${address}${replace ? " in place of another" : ""}`);
       this.tell("sheets");
     });
 

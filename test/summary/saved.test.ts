@@ -27,7 +27,7 @@ test("what the file shows is what the sheet showed, and a reference to another s
   expect(workbook.getWorksheet("Sheet1")!.getCell("A1").formula).toMatch(/^'?Demonstration'?!preconsolidation_stress$/);
 
   const again = new EmbeddedPort(openXlsx(file).workbook);
-  await again.nameCells("Sheet1", "linked", "A1");
+  await again.nameAll("Sheet1", [{ name: "linked", address: "A1" }]);
   expect((await again.readContents("Sheet1", ["linked"])).linked).toEqual([[`='${sheet}'!preconsolidation_stress`]]);
   expect(await again.values("Sheet1", "A1")).toEqual(await port.values("Sheet1", "A1"));
 });

@@ -186,7 +186,7 @@ export function cellsContract(host: Host): void {
     test("read a name of the sheet before an equal name of the workbook", async () => {
       const bench = await withRing(host);
       await bench.nameForAll("tin", "Ring", "C2");
-      await bench.port.nameCells("Ring", "tin", "B2");
+      await bench.port.nameAll("Ring", [{ name: "tin", address: "B2" }]);
       expect(await bench.port.readNames("Ring", ["tin"])).toEqual({ tin: [[74.36]] });
       await bench.port.fillNames("Ring", { tin: [70] });
       expect((await bench.port.readNames("Ring", ["table"])).table[0]).toEqual(["Mass of the ring", 70, "g"]);
@@ -374,7 +374,7 @@ export function cellsContract(host: Host): void {
 
     test("writes across a name of one row, from its first cell on", async () => {
       const bench = await withRing(host);
-      await bench.port.nameCells("Ring", "lying", "E20:H20");
+      await bench.port.nameAll("Ring", [{ name: "lying", address: "E20:H20" }]);
       await bench.port.fillNames("Ring", { lying: [1.5, null, 3.5] });
       expect((await bench.port.readNames("Ring", ["lying"])).lying).toEqual([[1.5, "", 3.5, ""]]);
       await refuses(
@@ -538,7 +538,11 @@ export function cellsContract(host: Host): void {
           await bench.port.insertSheet(RING);
           await bench.lockSheet!("Ring");
           await refuses(bench, () => bench.port.fillNames("Ring", { ring: [1] }), /"Ring" is locked: unlock it/);
-          await refuses(bench, () => bench.port.nameCells("Ring", "tin", "A2"), /"Ring" is locked: unlock it/);
+          await refuses(
+            bench,
+            () => bench.port.nameAll("Ring", [{ name: "tin", address: "A2" }]),
+            /"Ring" is locked: unlock it/,
+          );
         },
       ],
       LOCKS_NO_SHEET,

@@ -83,7 +83,7 @@ export function changesContract(host: Host): void {
 
     test('cells that the port gives a name are reported as "sheets"', async () => {
       const { bench, heard } = await listening(host);
-      await bench.port.nameCells("Sheet1", "tin", "B2");
+      await bench.port.nameAll("Sheet1", [{ name: "tin", address: "B2" }]);
       expect(await heard()).toContain("sheets");
     });
 

@@ -55,15 +55,15 @@ export function upkeepContract(host: Host): void {
     );
   });
 
-  describe("nameCells", () => {
+  describe("nameAll, of one name", () => {
     test("gives cells a name of the sheet, and changes no cell", async () => {
       const bench = await withRing(host);
       await bench.port.insertSheet(RING);
-      await bench.port.nameCells("Ring", "tin", "C2:C3");
+      await bench.port.nameAll("Ring", [{ name: "tin", address: "C2:C3" }]);
       expect(await columnOf(bench, "Ring", "tin")).toEqual(["g", ""]);
       expect(await columnOf(bench, "Ring 2", "tin")).toBeUndefined();
       expect(await bench.port.listNames("Ring")).toContainEqual({ name: "tin", scope: "sheet", place: box(1, 2, 2) });
-      await bench.port.nameCells("Ring 2", "tin", "B2");
+      await bench.port.nameAll("Ring 2", [{ name: "tin", address: "B2" }]);
       expect([await columnOf(bench, "Ring", "tin"), await columnOf(bench, "Ring 2", "tin")]).toEqual([
         ["g", ""],
         [74.36],
@@ -72,16 +72,20 @@ export function upkeepContract(host: Host): void {
 
     test("accepts names like t50", async () => {
       const bench = await withRing(host);
-      await bench.port.nameCells("Ring", "t50", "B2");
-      await bench.port.nameCells("Ring", "r1c1", "B3");
+      await bench.port.nameAll("Ring", [{ name: "t50", address: "B2" }]);
+      await bench.port.nameAll("Ring", [{ name: "r1c1", address: "B3" }]);
       expect(await bench.port.readNames("Ring", ["t50", "r1c1"])).toEqual({ t50: [[74.36]], r1c1: [[211.03]] });
     });
 
     test("moves a name that leads to cells only with `replace`", async () => {
       const bench = await withRing(host);
       for (const name of ["ring", "RING"])
-        await refuses(bench, () => bench.port.nameCells("Ring", name, "B3"), /"ring" is already at B2 and was left/i);
-      await bench.port.nameCells("Ring", "ring", "B3", true);
+        await refuses(
+          bench,
+          () => bench.port.nameAll("Ring", [{ name, address: "B3" }]),
+          /"ring" is already at B2 and was left/i,
+        );
+      await bench.port.nameAll("Ring", [{ name: "ring", address: "B3", replace: true }]);
       expect(await columnOf(bench, "Ring", "ring")).toEqual([211.03]);
       expect((await bench.port.listNames("Ring")).filter(({ name }) => /^ring$/i.test(name))).toHaveLength(1);
       expect((await bench.port.readContents("Ring", ["soil"])).soil).toEqual([["=wet-ring"]]);
@@ -90,7 +94,7 @@ export function upkeepContract(host: Host): void {
     test("gives a lost name its cells again", async () => {
       const bench = await withRing(host);
       await bench.deleteRow("Ring", 1);
-      await bench.port.nameCells("Ring", "ring", "B2");
+      await bench.port.nameAll("Ring", [{ name: "ring", address: "B2" }]);
       expect(await columnOf(bench, "Ring", "ring")).toEqual([211.03]);
     });
 
@@ -98,7 +102,7 @@ export function upkeepContract(host: Host): void {
       const bench = await withRing(host);
       await bench.type("Sheet1", "A1", 9);
       await bench.nameForAll("tin", "Sheet1", "A1");
-      await bench.port.nameCells("Ring", "tin", "B2");
+      await bench.port.nameAll("Ring", [{ name: "tin", address: "B2" }]);
       expect([await columnOf(bench, "Ring", "tin"), await columnOf(bench, "Sheet1", "tin")]).toEqual([[74.36], [9]]);
     });
 
@@ -106,10 +110,14 @@ export function upkeepContract(host: Host): void {
       const bench = await withRing(host);
       const { port } = bench;
       for (const name of ["wet mass", "1st", "", "a-b", "x".repeat(256)])
-        await refuses(bench, () => port.nameCells("Ring", name, "C2"), /./);
+        await refuses(bench, () => port.nameAll("Ring", [{ name, address: "C2" }]), /./);
       for (const address of ["C2:C3,D2:D3", "rubbish cells", ""])
-        await refuses(bench, () => port.nameCells("Ring", "tin", address), /./);
-      await refuses(bench, () => port.nameCells("Nowhere", "tin", "A1"), /no sheet called "Nowhere"/);
+        await refuses(bench, () => port.nameAll("Ring", [{ name: "tin", address }]), /./);
+      await refuses(
+        bench,
+        () => port.nameAll("Nowhere", [{ name: "tin", address: "A1" }]),
+        /no sheet called "Nowhere"/,
+      );
     });
   });
 
@@ -306,8 +314,8 @@ export function upkeepContract(host: Host): void {
       const [first] = (await bench.port.insertFile(file)).sheets;
       const [second] = (await bench.port.insertFile(file)).sheets;
       expect(second).not.toBe(first);
-      await bench.port.nameCells(first, "mass", "B1");
-      await bench.port.nameCells(second, "mass", "B1");
+      await bench.port.nameAll(first, [{ name: "mass", address: "B1" }]);
+      await bench.port.nameAll(second, [{ name: "mass", address: "B1" }]);
       await bench.port.fillNames(second, { mass: [99] });
       expect([await columnOf(bench, first, "mass"), await columnOf(bench, second, "mass")]).toEqual([[12.5], [99]]);
     });

@@ -7,7 +7,7 @@ export function writingContract(host: Host): void {
   describe("writeCells", () => {
     test("writes formulas that refer to names of the sheet, and constants", async () => {
       const bench = await withRing(host);
-      await bench.port.nameCells("Ring", "dry", "D3:D4");
+      await bench.port.nameAll("Ring", [{ name: "dry", address: "D3:D4" }]);
       await bench.port.writeCells("Ring", [
         { row: 3, col: 3, formula: "={wet}-{ring}" },
         { row: 2, col: 3, formula: '=IF({ring}="","{ring}",{wet})' },
@@ -26,7 +26,7 @@ export function writingContract(host: Host): void {
       const bench = await withRing(host);
       await bench.port.insertSheet(RING);
       for (const sheet of ["Ring", "Ring 2"]) {
-        await bench.port.nameCells(sheet, "dry", "D3");
+        await bench.port.nameAll(sheet, [{ name: "dry", address: "D3" }]);
         await bench.port.writeCells(sheet, [{ row: 2, col: 3, formula: "={wet}-{ring}" }]);
         expect((await bench.port.readContents(sheet, ["dry"])).dry).toEqual([["=wet-ring"]]);
       }
@@ -36,7 +36,7 @@ export function writingContract(host: Host): void {
       const bench = await host.open();
       await bench.port.insertSheet(RING);
       await bench.port.insertSheet(RING);
-      await bench.port.nameCells("Sheet1", "both", "A1");
+      await bench.port.nameAll("Sheet1", [{ name: "both", address: "A1" }]);
       await bench.port.writeCells("Sheet1", [{ row: 0, col: 0, formula: "={'Ring'!ring}+{'Ring 2'!wet}" }]);
       expect((await bench.port.readContents("Sheet1", ["both"])).both).toEqual([["='Ring'!ring+'Ring 2'!wet"]]);
     });
@@ -56,7 +56,7 @@ export function writingContract(host: Host): void {
           ]);
           await bench.port.fillNames("Ring of load 2", { ring: [1] });
           expect(await bench.port.values("Sheet1", "A1:B1")).toEqual([[75.36, 212.03]]);
-          await bench.port.nameCells("Sheet1", "second", "B1");
+          await bench.port.nameAll("Sheet1", [{ name: "second", address: "B1" }]);
           expect((await bench.port.readContents("Sheet1", ["second"])).second).toEqual([
             ["='Ring of load 2'!ring+'Ring'!wet"],
           ]);
@@ -148,7 +148,7 @@ export function writingContract(host: Host): void {
       const names = await port.listNames("Ring");
       const write = () => port.writeCells("Ring", [{ row: 10, col: 3, value: 1 }], false, names);
       await write();
-      await port.nameCells("Ring", "wet", "B9", true);
+      await port.nameAll("Ring", [{ name: "wet", address: "B9", replace: true }]);
       await refuses(bench, write, /Rows or columns of the sheet "Ring" were inserted or deleted in the meantime/);
       await port.writeCells("Ring", [{ row: 10, col: 3, value: 2 }], true);
       await bench.deleteRow("Ring", 0);

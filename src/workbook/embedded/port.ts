@@ -402,22 +402,6 @@ export class EmbeddedPort implements WorkbookPort {
     return namesOf(this.#model, sheetId, this.#localNames.get(sheetId), this.#lost.get(sheetId) ?? []);
   }
 
-  async nameCells(sheet: string, name: string, address: string, replace = false): Promise<void> {
-    while (isBusy(this.#model)) await stepEnd(this.#model);
-    const sheetId = this.#openSheetId(sheet);
-    checkNaming(name, address);
-    const zone = firstOf(this.#zonesAt(sheetId, address));
-    const local = new Map(this.#localNames.get(sheetId));
-    const taken = this.#model.getters.getNamedRanges().map((range) => range.name);
-    const present = calledIn(local, name);
-    const called = present ?? freeNames([name], taken).get(name)!;
-    this.#carryOut(
-      [nameCommand(this.#model, sheetId, name, called, zone, replace)],
-      say`${verbatim(address)} could not be named`,
-    );
-    if (present === undefined) this.#localNames.set(sheetId, local.set(name, called));
-  }
-
   async nameAll(sheet: string, names: readonly NamedAddress[], found?: readonly SheetName[]): Promise<void> {
     while (isBusy(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#openSheetId(sheet);
@@ -425,7 +409,7 @@ export class EmbeddedPort implements WorkbookPort {
     const local = new Map(this.#localNames.get(sheetId));
     const taken = this.#model.getters.getNamedRanges().map((range) => range.name);
     const zones: Zone[] = [];
-    const commands = [...names].map(({ name, address, ends }): Command => {
+    const commands = [...names].map(({ name, address, ends, replace = false }): Command => {
       checkNaming(name, address);
       const [zone] = this.#zonesAt(sheetId, address);
       if (!zone) throw new WorkbookError(say`"${verbatim(address)}" is no address of cells.`);
@@ -443,7 +427,7 @@ export class EmbeddedPort implements WorkbookPort {
       zones.push(zone);
       taken.push(called);
       local.set(name, called);
-      return nameCommand(this.#model, sheetId, name, called, zone, false);
+      return nameCommand(this.#model, sheetId, name, called, zone, replace);
     });
     const corners = zones.map(({ bottom, right }) => ({ row: bottom, col: right }));
     const room = corners.length > 0 ? roomCommands(this.#model, sheetId, corners) : [];

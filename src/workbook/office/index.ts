@@ -338,18 +338,11 @@ export class OfficePort implements WorkbookPort {
   listNames = (sheet: string): Promise<SheetName[]> =>
     runOn(sheet, say`look at the names of the sheet "${verbatim(sheet)}"`, listNames);
 
-  async nameCells(sheet: string, name: string, address: string, replace = false): Promise<void> {
-    await runOn(sheet, say`give ${verbatim(address)} of the sheet "${verbatim(sheet)}" a name`, (context, found) =>
-      nameAll(context, found, [{ name, address }], replace),
-    );
-    // Excel has no event for names.
-    this.#listeners.forEach((listener) => listener("sheets"));
-  }
-
   async nameAll(sheet: string, names: readonly NamedAddress[], before?: readonly SheetName[]): Promise<void> {
     await runOn(sheet, say`name cells of the sheet "${verbatim(sheet)}"`, (context, found) =>
-      nameAll(context, found, names, false, before),
+      nameAll(context, found, names, before),
     );
+    // Excel has no event for names.
     this.#listeners.forEach((listener) => listener("sheets"));
   }
 

@@ -75,22 +75,21 @@ function refuseTaken(name: string, item: Excel.NamedItem): void {
 }
 
 /**
- * Names several cells; a name that already refers to cells is moved only with `replace`. If Excel refuses one of them,
+ * Names several cells; a name that already refers to cells is moved only if it says so. If Excel refuses one of them,
  * the names made so far are deleted again. `before` are the names by which the places were found.
  */
 export async function nameAll(
   context: Excel.RequestContext,
   sheet: Excel.Worksheet,
   names: readonly NamedAddress[],
-  replace: boolean,
   before?: readonly SheetName[],
 ): Promise<void> {
   if (names.length === 0) return;
   for (const { name, address } of names) checkNaming(name, address);
-  const found = names.map(({ name, address, ends }) => {
+  const found = names.map(({ name, address, ends, replace }) => {
     const range = sheet.getRange(address).load(PLACE_OF_ONE);
     return {
-      ...{ name, address, range },
+      ...{ name, address, replace, range },
       item: sheet.names.getItemOrNullObject(localName(name)).load("type,value"),
       corners: ends && [range.getCell(0, 0), range.getLastCell()].map((cell) => cell.load("values")),
     };
@@ -103,7 +102,7 @@ export async function nameAll(
     const shown = corners.map(({ values }) => values[0]?.[0]);
     refuseOtherEnds(sheet.name, names[index]?.ends, shown);
   }
-  if (!replace) for (const { name, item } of found) refuseTaken(name, item);
+  for (const { name, item, replace } of found) if (!replace) refuseTaken(name, item);
   const isNew = found.filter(({ item }) => item.isNullObject);
   // Until all names are given, a comment tells ours from names that somebody else gives in the meantime.
   const mark = `Clayledger ${Math.random().toString(36).slice(2)}`;

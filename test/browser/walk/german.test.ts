@@ -243,8 +243,8 @@ withBrowser("in German", (openPage) => {
       async (bytes) => {
         const { port } = (globalThis as any).clayledger;
         const { sheets } = await port.insertFile(Uint8Array.from(bytes));
-        await port.nameCells(sheets[0], "ring_mass", "B2:B4", true);
-        await port.nameCells(sheets[0], "ring_and_dry", "B2:B4", true);
+        await port.nameAll(sheets[0], [{ name: "ring_mass", address: "B2:B4", replace: true }]);
+        await port.nameAll(sheets[0], [{ name: "ring_and_dry", address: "B2:B4", replace: true }]);
       },
       [...old],
     );

@@ -116,7 +116,7 @@ describe("failures half-way", () => {
     ["a sheet's last cells", "UPDATE_CELL", 4, (port) => port.insertSheet(plan)],
     ["a sheet's look", "SET_FORMATTING", 1, (port) => port.insertSheet(plan)],
     ["a sheet itself", "CREATE_SHEET", 0, (port) => port.insertSheet(plan)],
-    ["a name", "CREATE_NAMED_RANGE", 0, (port) => port.nameCells("Ring", "tin", "A2")],
+    ["a name", "CREATE_NAMED_RANGE", 0, (port) => port.nameAll("Ring", [{ name: "tin", address: "A2" }])],
     ["the protection", "CLAYLEDGER_PROTECT", 0, (port) => port.protect("Ring", true)],
     [
       "a file's names",
@@ -147,7 +147,7 @@ describe("failures half-way", () => {
     const before = state(port);
     for (const work of [
       () => port.fillNames("Ring", { ring: [1] }),
-      () => port.nameCells("Ring", "tin", "A2"),
+      () => port.nameAll("Ring", [{ name: "tin", address: "A2" }]),
       () => port.protect("Ring", true),
       () => port.reenterFormulas("Ring"),
     ])
@@ -229,7 +229,7 @@ describe("showing cells, their contents, and blocks selected together", () => {
         masses: [[74.36], [211.03]],
         text: [["=not a formula"]],
       });
-      await port.nameCells(sheet, "spill", "D1:D2");
+      await port.nameAll(sheet, [{ name: "spill", address: "D1:D2" }]);
       expect(await port.readContents(sheet, ["spill"])).toEqual({ spill: [["=TRANSPOSE(A2:B2)"], [""]] });
     }
   });

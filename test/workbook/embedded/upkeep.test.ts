@@ -137,7 +137,7 @@ describe("the sheets of a file", () => {
     const { sheets } = await port.insertFile(new Uint8Array(await workbook.xlsx.writeBuffer()));
     const shown = async () => (await port.values(sheets[0], "A1"))[0][0];
     expect(String(await shown())).toMatch(/^#/);
-    await port.nameCells(sheets[0], "ring_mass", "B1");
+    await port.nameAll(sheets[0], [{ name: "ring_mass", address: "B1" }]);
     await port.reenterFormulas(sheets[0]);
     expect(await shown()).toBe(11);
     expect((await port.readNames(first, ["ring_mass"])).ring_mass).toEqual([[74.36]]);

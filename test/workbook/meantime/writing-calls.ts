@@ -28,7 +28,6 @@ const WRITES: Readonly<Record<Method, boolean>> = {
   fillNames: true,
   writeCells: true,
   listNames: false,
-  nameCells: true,
   nameAll: true,
   reenterFormulas: true,
   insertFile: true,

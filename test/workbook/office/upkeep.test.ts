@@ -11,21 +11,21 @@ let excel: StrictExcel;
 const open = (options: Options = {}): StrictExcel => (excel = new StrictExcel(options));
 afterEach(() => expect(excel?.faults ?? []).toEqual([]));
 
-describe("nameCells", () => {
+describe("nameAll", () => {
   test("a name that does not exist is added to the sheet", async () => {
     open();
-    await port.nameCells("Sheet1", "t50", "D4:D9");
+    await port.nameAll("Sheet1", [{ name: "t50", address: "D4:D9" }]);
     expect(excel.sheet("Sheet1").names).toEqual({ t50_: "=Sheet1!$D$4:$D$9" });
   });
 
   test("a name with cells is refused, and moved only with `replace`; formulas keep it", async () => {
     open({ sheets: ["Ring's"] });
     excel.sheet("Ring's").name("ring_mass", "='Ring''s'!$B$7");
-    await expect(port.nameCells("Ring's", "ring_mass", "D4")).rejects.toThrow(
+    await expect(port.nameAll("Ring's", [{ name: "ring_mass", address: "D4" }])).rejects.toThrow(
       /"ring_mass" is already at B7 and was left there/,
     );
     expect(excel.sheet("Ring's").names).toEqual({ ring_mass: "='Ring''s'!$B$7" });
-    await port.nameCells("Ring's", "ring_mass", "D4", true);
+    await port.nameAll("Ring's", [{ name: "ring_mass", address: "D4", replace: true }]);
     expect(excel.sheet("Ring's").names).toEqual({ ring_mass: "='Ring''s'!$D$4" });
     expect(excel.lines.filter((line) => /\.delete\(|names\.add/.test(line))).toEqual([]);
   });
@@ -34,7 +34,7 @@ describe("nameCells", () => {
     "a bad name (%s) is corrected without `replace`",
     async (refers) => {
       open().sheet("Sheet1").name("ring_mass", refers);
-      await port.nameCells("Sheet1", "ring_mass", "D4");
+      await port.nameAll("Sheet1", [{ name: "ring_mass", address: "D4" }]);
       expect(excel.sheet("Sheet1").names).toEqual({ ring_mass: "=Sheet1!$D$4" });
     },
   );

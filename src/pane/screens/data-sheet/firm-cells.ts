@@ -55,18 +55,34 @@ export const placesOf = (cells: readonly PlacedFormula[]): string => {
 };
 
 /**
+ * The selected cells, and the names of their sheet from before: if a row is inserted later, the names lie elsewhere, and if it was
+ * inserted between the two, the selection was read after it.
+ */
+async function selectionAndNames(port: WorkbookPort) {
+  for (let sheet = await port.activeSheet(); ;) {
+    const names = await port.listNames(sheet);
+    const selection = await port.selection();
+    if (selection.sheet === sheet) return { ...selection, names };
+    ({ sheet } = selection);
+  }
+}
+
+/**
  * Attaches a name to the selected cells. Throws `NameTaken` if the name refers to other cells and `replace` is false.
  */
 export async function attachName(port: WorkbookPort, name: string, replace: boolean): Promise<Done> {
-  const { sheet, address, values } = await port.selection();
+  const { sheet, address, values, names } = await selectionAndNames(port);
   const box = boxOf(address);
   if (!box) throw new WorkbookError(asTyped(words.oneBlock));
   const cells = cellsToName(name, box, values.flat().filter((value) => value !== "").length);
   if ("sentence" in cells) throw new WorkbookError(cells.sentence);
   const place = plain(cells.box);
-  const isPresent = hasOwn(await port.listNames(sheet), name);
+  const isPresent = hasOwn(names, name);
+  // The cells of a result may be more than were selected.
+  const [first, last] = [values[0]?.[0], values[cells.box.rows - 1]?.[cells.box.cols - 1]];
+  const ends = first === undefined || last === undefined ? undefined : ([first, last] as const);
   try {
-    await port.nameCells(sheet, name, place, replace);
+    await port.nameAll(sheet, [{ name, address: place, replace, ...(ends && { ends }) }], names);
   } catch (error) {
     if (!isPresent || replace) throw error;
     throw new NameTaken(asTyped(sentenceOf(error)), { cause: error });

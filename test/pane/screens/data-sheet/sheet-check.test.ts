@@ -391,11 +391,11 @@ describe("failures of the host", () => {
     port.select([[12]], "C21");
     await open();
     await chooseName("ring_mass");
-    port.failing.nameCells = FAILURES.protected("Sheet1");
+    port.failing.nameAll = FAILURES.protected("Sheet1");
     await press(words.give);
     expect(status()).toContain(FAILURES.protected("Sheet1").message);
     expect(port.asked).toEqual([]);
-    port.failing.nameCells = undefined;
+    port.failing.nameAll = undefined;
     await press(words.give);
     expect(port.asked).toEqual(["name ring_mass Sheet1!C21"]);
   });

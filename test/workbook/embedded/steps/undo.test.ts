@@ -29,8 +29,8 @@ const WRITINGS: Readonly<Record<string, (port: EmbeddedPort) => Promise<unknown>
       { row: 10, col: 1, formula: "={wet}*2", format: "0.00" },
       { row: 30, col: 1, value: "below the last row" },
     ]),
-  "a cell named": (port) => port.nameCells("Ring", "lid", "B8"),
-  "a name moved": (port) => port.nameCells("Ring", "ring", "B8", true),
+  "a cell named": (port) => port.nameAll("Ring", [{ name: "lid", address: "B8" }]),
+  "a name moved": (port) => port.nameAll("Ring", [{ name: "ring", address: "B8", replace: true }]),
   "several cells named": (port) =>
     port.nameAll("Ring", [
       { name: "lid", address: "B8" },

@@ -276,13 +276,13 @@ describe("names and protection", () => {
   const WORK: readonly [string, () => Promise<unknown>, (excel: StrictExcel) => unknown, unknown][] = [
     [
       "a name given",
-      () => port.nameCells("Data", "ring", "B4"),
+      () => port.nameAll("Data", [{ name: "ring", address: "B4" }]),
       (excel) => excel.sheet("Data").names.ring,
       "=Data!$B$4",
     ],
     [
       "a name moved",
-      () => port.nameCells("Data", "mass", "B4", true),
+      () => port.nameAll("Data", [{ name: "mass", address: "B4", replace: true }]),
       (excel) => excel.sheet("Data").names.mass,
       "=Data!$B$4",
     ],

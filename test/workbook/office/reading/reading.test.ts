@@ -157,7 +157,9 @@ describe("names", () => {
     const before = await seen();
     excel.switches.isInBackground = true;
     expect(await seen()).toEqual(before);
-    await expect(port.nameCells("Test", "t50", "D9")).rejects.toThrow(/"t50" is already at .* and was left there/);
+    await expect(port.nameAll("Test", [{ name: "t50", address: "D9" }])).rejects.toThrow(
+      /"t50" is already at .* and was left there/,
+    );
   });
 
   test.each(["R C", "Z S"] as const)(
@@ -171,7 +173,9 @@ describe("names", () => {
       expect(await seen()).toEqual(before);
       const [found] = await port.findSheets(["readings", "absent"]);
       expect(found).toMatchObject({ sheet: "Test", has: ["readings"] });
-      await expect(port.nameCells("Test", "t50", "D9")).rejects.toThrow(/"t50" is already at C1 and was left there/);
+      await expect(port.nameAll("Test", [{ name: "t50", address: "D9" }])).rejects.toThrow(
+        /"t50" is already at C1 and was left there/,
+      );
       await port.fillNames("Test", { readings: [4] });
       expect(excel.sheet("Test").values("A1:A3")).toEqual([[4], [2], [3]]);
     },
@@ -241,7 +245,7 @@ describe("names", () => {
       () => port.show("Gone", "A1"),
       () => port.hidden("Gone"),
       () => port.listNames("Gone"),
-      () => port.nameCells("Gone", "a", "A1"),
+      () => port.nameAll("Gone", [{ name: "a", address: "A1" }]),
       () => port.fillNames("Gone", { a: [1] }),
       () => port.isProtected("Gone"),
       () => port.protect("Gone", true),

@@ -21,7 +21,6 @@ export const office: Readonly<Record<string, string>> = {
   'read the named cells of the sheet "{0}"': "Das Lesen der benannten Zellen des Blatts „{0}“",
   'write into the sheet "{0}"': "Das Schreiben in das Blatt „{0}“",
   'look at the names of the sheet "{0}"': "Das Lesen der Namen des Blatts „{0}“",
-  'give {0} of the sheet "{1}" a name': "Das Benennen von {0} des Blatts „{1}“",
   'name cells of the sheet "{0}"': "Das Benennen von Zellen des Blatts „{0}“",
   'enter the formulas of the sheet "{0}" again': "Das neue Eingeben der Formeln des Blatts „{0}“",
   "insert the sheets of the file": "Das Einfügen der Blätter der Datei",

@@ -17,7 +17,6 @@ export const workbook: Readonly<Record<string, string>> = {
   'The sheet "{0}" could not be written: it is protected, and row {1} of "{2}" is none of its inputs. Nothing was written: lift the protection (Data sheet, Sheet check), and try again.':
     "Das Blatt „{0}“ konnte nicht beschrieben werden: Es ist geschützt, und Zeile {1} von „{2}“ ist keine seiner Eingaben. Nichts wurde geschrieben: den Schutz aufheben (Datenblatt, Blattprüfung) und noch einmal versuchen.",
   'The sheet "{0}" could not be written': "Das Blatt „{0}“ konnte nicht beschrieben werden",
-  "{0} could not be named": "{0} konnte nicht benannt werden",
   '"{0}" is no address of cells.': "„{0}“ ist keine Adresse von Zellen.",
   "The cells could not be named": "Die Zellen konnten nicht benannt werden",
   "The formulas could not be entered again": "Die Formeln konnten nicht neu eingegeben werden",
