@@ -71,7 +71,7 @@ class BatchPlugin extends UIPlugin {
 }
 
 /** Error codes of Excel; the engine would take them for plain text. */
-const EXCEL_ERRORS = ["#VALUE!", "#REF!", "#NUM!", "#NULL!", "#BUSY!"];
+const EXCEL_ERRORS = ["#VALUE!", "#REF!", "#NUM!", "#NULL!", "#BUSY!", "#CALC!"];
 
 for (const code of EXCEL_ERRORS) registries.errorTypes.add(code);
 registries.featurePluginRegistry.add("clayledger_batch", BatchPlugin as never);

@@ -391,6 +391,8 @@ export const engine: Readonly<Record<string, string>> = {
   "Menu Bar": "Menüleiste",
   "Go to previous menu": "Zum vorigen Menü",
   "Close menu bar": "Menüleiste schließen",
+  "Nothing is left of the array: give FILTER a third argument, which is shown then.":
+    "Von der Matrix bleibt nichts übrig: FILTER ein drittes Argument geben, das dann gezeigt wird.",
   "The function has no answer for these cells: check them.":
     "Die Funktion hat für diese Zellen keine Antwort: Zellen prüfen.",
   "An empty text is no number: it cannot be calculated with.":

@@ -20,6 +20,13 @@ import {
 
 type Table = readonly (readonly Held[])[];
 
+/** Excel's error for an array without cells. */
+const noCells = (): EvaluationError =>
+  new EvaluationError(
+    wordFor("Nothing is left of the array: give FILTER a third argument, which is shown then."),
+    "#CALC!",
+  );
+
 const noAnswer = (): EvaluationError =>
   new EvaluationError(wordFor("The function has no answer for these cells: check them."), "#VALUE!");
 
@@ -47,9 +54,10 @@ define(
     const error = errorIn([include]);
     if (error) return error;
     if (asked.flat().some(({ value }) => typeof value === "string")) return noAnswer();
-    const isAny = asked.flat().some(({ value }) => Boolean(value));
-    if (!isAny && ifEmpty !== undefined) return ifEmpty;
-    return filterAll.call(this, array, include);
+    const found = filterAll.call(this, array, include);
+    // The engine answers #N/A where nothing is left; conditions of another size are another error.
+    const isNone = found instanceof EvaluationError && found.value === "#N/A";
+    return isNone ? (ifEmpty ?? noCells()) : found;
   },
 );
 

@@ -7,6 +7,7 @@ import { EvaluationError } from "@odoo/o-spreadsheet";
 import { wordFor } from "../engine-words";
 import { computeOf, errorIn, functionRegistry, isRange, single, type Compute } from "./held";
 import "./array-functions";
+import "./distributions";
 import "./more-functions";
 
 /** Gives a function another computation, made from the engine's own. */
@@ -113,6 +114,18 @@ change(
       const digits = Math.abs(number).toPrecision(15);
       const rounded = Number(`${Math.round(Number(`${digits}e${Math.trunc(places)}`))}e${-Math.trunc(places)}`);
       return Number.isNaN(rounded) ? compute.apply(this, given) : { value: Math.sign(number) * rounded };
+    },
+);
+
+/** Without a true condition IFS is #N/A (Microsoft, IFS; from memory), which IFNA catches; the engine has an error of its own. */
+change(
+  "IFS",
+  (compute) =>
+    function (...given) {
+      const found = compute.apply(this, given);
+      return given.length % 2 === 0 && found instanceof EvaluationError && found.value === "#ERROR"
+        ? new EvaluationError(wordFor("No match."), "#N/A")
+        : found;
     },
 );
 

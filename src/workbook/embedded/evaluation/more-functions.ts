@@ -19,7 +19,7 @@ import {
 
 const noAnswer = (code: string): EvaluationError =>
   new EvaluationError(wordFor("The function has no answer for these cells: check them."), code);
-const noNumber = (): EvaluationError => noAnswer("#NUM!");
+export const noNumber = (): EvaluationError => noAnswer("#NUM!");
 const noDivision = (): EvaluationError => noAnswer("#DIV/0!");
 
 /** Adds a function. `args` are the engine's own descriptions of arguments: "value (number)". */
@@ -34,7 +34,7 @@ function add(name: string, args: readonly string[], description: string, compute
 }
 
 /** Adds a function of single numbers; an argument that is left out is undefined. */
-function ofNumbers(
+export function ofNumbers(
   name: string,
   args: readonly string[],
   description: string,
@@ -237,6 +237,16 @@ add("T", ["value (any, range)"], "A value if it is a text, otherwise an empty te
   const cell = firstIn(given);
   if (cell && isError(cell)) return cell;
   return typeof cell?.value === "string" ? cell.value : "";
+});
+
+/** Excel's errors by their numbers (Microsoft, ERROR.TYPE; from memory), with the engine's own codes for them. */
+const ERROR_NUMBERS: Readonly<Record<string, number>> = {
+  ...{ "#NULL!": 1, "#DIV/0!": 2, "#VALUE!": 3, "#ERROR": 3, "#REF!": 4, "#REF": 4, "#NAME?": 5, "#BAD_EXPR": 5 },
+  ...{ "#NUM!": 6, "#N/A": 7, "#SPILL!": 9, "#CALC!": 14 },
+};
+add("ERROR.TYPE", ["error (any, range)"], "The number of an error; #N/A for another value.", (given) => {
+  const { value } = firstIn(given) ?? {};
+  return ERROR_NUMBERS[String(value)] ?? noAnswer("#N/A");
 });
 
 /** A cell of Excel holds no longer text. */

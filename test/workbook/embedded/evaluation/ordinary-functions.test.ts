@@ -68,6 +68,13 @@ const IN_EXCEL: readonly (readonly [formula: string, answer: string | number, so
   ["SUM(FILTER(C1:C3,C1:C3>1,C1:C3>2))", 5, "Microsoft, FILTER: the third argument is no condition (from memory)"],
   ['FILTER(C1:C3,C1:C3>9,"none")', "none", "Microsoft, FILTER: the third argument if nothing is left (from memory)"],
   ["SUM(FILTER(C1:C3,C1:C3>9,C1:C3))", 6, "as above"],
+  ['FILTER(C1:C3,C1:C3>9,"")', "", "as above"],
+  [
+    "IFERROR(FILTER(C1:C3,C1:C3>9),0)",
+    0,
+    "Microsoft, FILTER: #CALC! if nothing is left and nothing is said for it (from memory)",
+  ],
+  ['FILTER(C1:C3,C1:C2>9,"none")', "#VALUE!", "Microsoft, FILTER: another number of rows (from memory)"],
   ["SUM(FILTER(C1:C3,D1:D3))", "#VALUE!", "Microsoft, FILTER: a condition that is no truth value (from memory)"],
   ["SUM(FILTER(C1:C3,C1:C2>1))", "#VALUE!", "Microsoft, FILTER: another number of rows (from memory)"],
   ["INDEX(SORT(C1:C3,1,-1),1)", 3, SORTED],
@@ -189,6 +196,16 @@ test("an empty text that is calculated with is #VALUE!, and says so in the words
   const { message = "" } = shown as { readonly message?: string };
   expect([shown.value, message]).toEqual(["#VALUE!", "An empty text is no number: it cannot be calculated with."]);
   expect(german[message]).toMatch(/^Ein leerer Text ist keine Zahl/);
+});
+
+test("FILTER of which nothing is left is #CALC!, and says what to do in the words of the page (Microsoft, FILTER; exceljet.net, How to fix the #CALC! error)", () => {
+  const cells = { A1: "1", A2: "2", B1: "=FILTER(A1:A2,A1:A2>9)", C1: "=ISERROR(B1)" };
+  const model = new Model({ sheets: [{ id: "s", name: "S", cells }] } as object);
+  const shown = (col: number) => model.getters.getEvaluatedCell({ sheetId: "s", col, row: 0 });
+  expect([shown(1).value, shown(2).value]).toEqual(["#CALC!", true]);
+  const { message = "" } = shown(1) as { readonly message?: string };
+  expect(message).toMatch(/^Nothing is left of the array/);
+  expect(german[message]).toMatch(/^Von der Matrix bleibt nichts/);
 });
 
 test("SEARCH that finds nothing names what it looked for", () => {
