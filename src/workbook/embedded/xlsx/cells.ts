@@ -16,6 +16,8 @@ import { plainText, runsText } from "../../file/escapes";
 import type { LightElement } from "../../file/light-xml";
 import { all, child, childrenOf } from "../../file/xml";
 import { RELATIONS } from "./namespaces";
+import { unknownIn } from "./opening/unknown-functions";
+import type { FileValue } from "./values-of-file";
 
 /**
  * The most blank cells that are made because their whole row or column has a look, or because a formula's answer covers
@@ -62,6 +64,8 @@ export interface Cells {
   readonly left: ReadonlySet<string>;
   /** The number of cells whose day was counted from 1904 in the file. */
   readonly moved: number;
+  /** The values of formulas that the sheet on this page cannot calculate, by address. */
+  readonly fileValues: ReadonlyMap<string, FileValue>;
   readonly remarks: readonly Message[];
 }
 
@@ -262,6 +266,8 @@ class Sheet {
   moved = 0;
   /** How many things of each kind were not read. */
   readonly lost = { looks: 0, formulas: 0, heavy: 0, links: 0 };
+  /** The functions that the sheet on this page does not have, and the values in the file of the cells that use one. */
+  readonly unknown = { names: new Set<string>(), values: new Map<string, FileValue>() };
 
   constructor(readonly about: Surroundings) {}
 
@@ -331,6 +337,13 @@ function readContent(sheet: Sheet, cell: LightElement, row: number, col: number,
   const formula = formulaOf(sheet, cell, row, col);
   if (formula !== undefined) {
     if (formula.includes("[")) sheet.left.add(at);
+    const unknown = unknownIn(formula);
+    if (unknown.length > 0)
+      sheet.unknown.values.set(at, {
+        kind: cell.getAttribute("t") ?? "n",
+        text: plainText(child(cell, "v")?.textContent ?? ""),
+      });
+    for (const name of unknown) sheet.unknown.names.add(name);
     sheet.cells[at] = `=${formula}`;
     return;
   }
@@ -433,7 +446,7 @@ function giveHeights(document: Document, { rows, lastRow }: Sheet): void {
 }
 
 /** What is said of the things that were not read. */
-function remarksOn({ about, lost }: Sheet, areLooksKept: boolean): Message[] {
+function remarksOn({ about, lost, unknown }: Sheet, areLooksKept: boolean): Message[] {
   const sheet = verbatim(about.sheet);
   return [
     ...(lost.looks > 0
@@ -450,6 +463,11 @@ function remarksOn({ about, lost }: Sheet, areLooksKept: boolean): Message[] {
     ...(lost.heavy > 0
       ? [
           say`${lost.heavy} formulas of "${sheet}" have too many operators for the sheet on this page: their cells hold the values as constants. Split them in Excel.`,
+        ]
+      : []),
+    ...(unknown.values.size > 0
+      ? [
+          say`The sheet on this page does not have ${verbatim([...unknown.names].sort().join(", "))}: formulas of "${sheet}" with it show an error here (${unknown.values.size}), and so do the cells that read them. They are saved as they stand, and Excel calculates them.`,
         ]
       : []),
     ...(lost.links > 0
@@ -473,6 +491,15 @@ export function* readCells(
   emptyAnswers(sheet, cover);
   const areLooksKept = spreadLooks(document, lines, sheet, cover);
   giveHeights(document, sheet);
-  const { cells, looks, rows, left, moved } = sheet;
-  return { cells, ...looks, rows, ...size, left, moved, remarks: remarksOn(sheet, areLooksKept) };
+  const { cells, looks, rows, left, moved, unknown } = sheet;
+  return {
+    cells,
+    ...looks,
+    rows,
+    ...size,
+    left,
+    moved,
+    fileValues: unknown.values,
+    remarks: remarksOn(sheet, areLooksKept),
+  };
 }

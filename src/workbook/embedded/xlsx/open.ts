@@ -27,6 +27,7 @@ import type { Parts } from "./parts";
 import { PRINT_AREA } from "./print";
 import { openStyles } from "./protection";
 import { all, childrenOf } from "../../file/xml";
+import { keepFileValues } from "./values-of-file";
 
 export interface Opened {
   readonly workbook: OpenWorkbook;
@@ -137,6 +138,10 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
   const { model, cut } = made;
   remarks.push(...cut);
   if (left.length > 0) remarks.push(say`The file's ${listed(left)} were left out: they could not be read.`);
+  keepFileValues(
+    model,
+    [...kept].map(([name, { read: cells }]) => [name, cells.fileValues]),
+  );
   bringForward(model, front);
   remarks.push(...toldNotKept(notKept), ...toldDays(about.addedDays, moved));
   if (names.dropped.length > 0)

@@ -10,8 +10,10 @@ import { bareValue, TEXT_FORMAT } from "../../typing/text";
 import { addressOf, type Zone } from "../../zones";
 import { heldText } from "../../../file/escapes";
 import { textInXml } from "../../../file/xml";
+import { isUnknown } from "../../../cell-error";
 import { toFileFormula } from "../formula";
 import { MAIN } from "../namespaces";
+import { fileValueAt } from "../values-of-file";
 import { colOf, placeOf, rowOf, type Answered, type RowLook, type TakenSheet } from "./taken";
 
 const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
@@ -22,6 +24,7 @@ const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
   "#BUSY!": "#N/A",
   // Excel itself writes this one as #VALUE!, with a mark beside it (from memory): files have eight errors only.
   "#SPILL!": "#VALUE!",
+  "#CALC!": "#VALUE!",
 };
 
 /** The height in pixels of a row for which the file gives none; then the points per pixel. */
@@ -77,6 +80,8 @@ export interface RowSource {
   readonly strings: SharedStrings;
   /** Cells that stay unlocked under protection. */
   readonly open: readonly Zone[];
+  /** Called for each formula with a function or a name that the engine does not know. */
+  readonly onUnknown: () => void;
   /** True if each formula is written as the value that it shows. */
   readonly asValues: boolean;
   /** Returns the number of the same style unlocked. */
@@ -166,14 +171,27 @@ function constant({ content, format }: Constant, place: number, { model, sheetId
   return asText(content.replace(/^'/, ""));
 }
 
+/** The value of a formula: that of the file, if the engine does not know a function of the formula. */
+function valueOf(
+  position: { sheetId: string; col: number; row: number },
+  model: Model,
+  onUnknown: () => void,
+): ReturnType<typeof shown> {
+  const { value } = model.getters.getEvaluatedCell(position);
+  if (!isUnknown(value)) return shown(value);
+  onUnknown();
+  const { kind, text } = fileValueAt(model, position) ?? { kind: "e", text: "#NAME?" };
+  return { kind, content: `<v>${textInXml(heldText(text))}</v>` };
+}
+
 /** A formula with its value. Excel allows no array in merged cells; formulas there return one value. */
-function formula(place: number, { model, sheetId, taken, answered, rename }: RowSource) {
+function formula(place: number, { model, sheetId, taken, answered, rename, onUnknown }: RowSource) {
   const { getters } = model;
   const position = { sheetId, row: rowOf(place), col: colOf(place) };
   const content = formulaAt(getters, position).slice(1);
   const exported = answered.formula.get(taken.formulas.get(place) ?? "");
   const text = textInXml(heldText(toFileFormula(content, exported, rename)));
-  const value = shown(getters.getEvaluatedCell(position).value);
+  const value = valueOf(position, model, onUnknown);
   if (exported === undefined || getters.isInMerge(position))
     return { ...value, content: `<f>${text}</f>${value.content}`, isArray: false };
   const ref = addressOf(spillOf(model, position) ?? { left: position.col, right: position.col, top: position.row, bottom: position.row }); // prettier-ignore

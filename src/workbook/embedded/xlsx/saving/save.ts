@@ -186,6 +186,7 @@ function* making(
   orderCharts(parts);
   const [opened, strings, zip] = [openedStyles(styles), new SharedStrings(), new Packing()];
   parts.delete(STRINGS);
+  let hasUnknown = false;
   for (const [index, sheetId] of sheetIds.entries()) {
     const sheet = taken.shift()!;
     const answered = { style: stylesOf(parts.document(sheetPath(index))), formula };
@@ -197,6 +198,7 @@ function* making(
     const source = {
       ...{ model, sheetId, taken: sheet, answered, rename: renameOn(sheetId), strings, opened },
       asValues: valuesOnly !== undefined,
+      onUnknown: () => void (hasUnknown = true),
     };
     for (const { text, done, of } of writtenRows({ ...source, open: protectionOf(model, sheetId).open })) {
       checkAgain(sheetPath(index), text);
@@ -212,6 +214,9 @@ function* making(
   }
   shared.end("");
   if (valuesOnly) addValuesSheet(parts, valuesOnly);
+  // Excel would show the values of the file until somebody calculates (ISO/IEC 29500-1, 18.2.2).
+  if (hasUnknown)
+    append(parts.document("xl/workbook.xml").documentElement, "calcPr").setAttribute("fullCalcOnLoad", "1");
   for (const [path, text] of parts.entries()) {
     checkAgain(path, text);
     zip.part(path).end(text);
