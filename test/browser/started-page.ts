@@ -130,9 +130,13 @@ export async function giveBack({ page }: HostPage): Promise<void> {
   // A page of the same origin without code, so that nothing is stored again after it was cleared.
   await page.goto(`${process.env.CLAYLEDGER_PAGE!}licences.txt`);
   await page.evaluate(() => {
-    const { localStorage, sessionStorage } = globalThis as any;
+    const { indexedDB, localStorage, sessionStorage } = globalThis as any;
     localStorage.clear();
     sessionStorage.clear();
+    return new Promise((resolve) => {
+      const deleting = indexedDB.deleteDatabase("clayledger");
+      deleting.onsuccess = deleting.onerror = deleting.onblocked = resolve;
+    }).then(() => undefined);
   });
   await context.clearCookies();
   const { colorScheme = "light", forcedColors = "none", reducedMotion = "no-preference" } = place.preferences;

@@ -50,5 +50,15 @@ export const host: HostWords = {
     "Angehalten: Die Arbeitsmappe ist unverändert. Wiederholen holt den Schritt, sobald es wieder verlangt wird.",
   unsaved: (name, next) =>
     `${name} hat Änderungen, die nicht gespeichert sind. ${next} trotzdem öffnen und sie verlieren?`,
+  openCopy: "Kopie öffnen",
+  forgetCopy: "Vergessen",
+  copyKept: (name, when) =>
+    `${name} wurde mit Änderungen geschlossen, die nicht gespeichert waren. Dieser Browser hat eine Kopie von ${when}.`,
+  copyOpen: (name) => `Die Kopie von ${name} ist geöffnet. Sie steht noch in keiner Datei: bitte speichern.`,
+  copyForgotten: (name) => `Die Kopie von ${name} ist vergessen.`,
+  copyGone: (name) =>
+    `Die Kopie von ${name} ist nicht mehr da: Sie wurde in einem anderen Fenster geöffnet oder vergessen.`,
+  noCopy: (cause) =>
+    `Dieser Browser behält keine Kopie von Änderungen, die nicht gespeichert sind (${cause}): bitte oft speichern.`,
   notOpened: (name) => `${name} wurde nicht geöffnet.`,
 };

@@ -46,5 +46,14 @@ export const host = {
   stopped: "Stopped: no file was made, and none was opened.",
   redoStopped: "Stopped: the workbook is as it was. Redo brings the step whenever you ask for it again.",
   unsaved: (name: string, next: string) => `${name} has changes that are not saved. Open ${next} anyway and lose them?`,
+  openCopy: "Open the copy",
+  forgetCopy: "Forget it",
+  copyKept: (name: string, when: string) =>
+    `${name} was closed with changes that were not saved. This browser kept a copy of ${when}.`,
+  copyOpen: (name: string) => `The copy of ${name} is open. It is in no file yet: save it.`,
+  copyForgotten: (name: string) => `The copy of ${name} was forgotten.`,
+  copyGone: (name: string) =>
+    `The copy of ${name} is not there any more: it was opened or forgotten in another window.`,
+  noCopy: (cause: string) => `This browser keeps no copy of changes that are not saved (${cause}): save often.`,
   notOpened: (name: string) => `${name} was not opened.`,
 };

@@ -1,0 +1,131 @@
+/** A page is closed or reloaded with changes that are in no file: the browser keeps a copy, which the next page offers. */
+import type { Page } from "playwright-core";
+import { chooseLanguage, eventually, fileOf, showSheet, takePicture, typeInCell, valuesOf, withBrowser } from "../page";
+
+declare const window: any;
+declare const indexedDB: any;
+
+/** How many copies the storage of the browser holds. */
+const copiesIn = (page: Page): Promise<number> =>
+  page.evaluate(
+    () =>
+      new Promise<number>((resolve) => {
+        const opening = indexedDB.open("clayledger", 1);
+        // No copy was ever kept.
+        opening.onupgradeneeded = () => opening.transaction.abort();
+        opening.onerror = () => resolve(0);
+        opening.onsuccess = () => {
+          const database = opening.result;
+          const counting = database.transaction(["bytes of copies"]).objectStore("bytes of copies").count();
+          counting.onsuccess = () => {
+            database.close();
+            resolve(counting.result);
+          };
+        };
+      }),
+  );
+
+const started = async (page: Page): Promise<void> => {
+  await page.waitForFunction(() => "clayledger" in window);
+  await page.frameLocator("#pane").locator("#pane *").first().waitFor();
+};
+const reload = async (page: Page): Promise<void> => {
+  await page.reload();
+  await started(page);
+};
+const typeOn = async (page: Page, text: string): Promise<void> => {
+  await showSheet(page, "Sheet1");
+  await typeInCell(page, "B2", text);
+};
+const valueOn = async (page: Page): Promise<unknown> => (await valuesOf(page, "Sheet1", "B2"))[0]?.[0];
+const asksBeforeLeaving = (page: Page): Promise<boolean> =>
+  page.evaluate(() => !window.dispatchEvent(new window.Event("beforeunload", { cancelable: true })));
+
+withBrowser("a page that is left with unsaved changes", (openPage) => {
+  let page: Page;
+  let complaints: string[];
+  const offer = () => page.locator("#kept");
+
+  beforeAll(async () => {
+    ({ page, complaints } = await openPage());
+    // The browser asks whether to leave the page: this person does.
+    page.on("dialog", (dialog) => void dialog.accept());
+  });
+
+  test("the next page offers a copy with its time, and opens it as work that is in no file", async () => {
+    expect(await offer().isVisible()).toBe(false);
+    await typeOn(page, "17.25");
+    await eventually(async () => (await copiesIn(page)) === 1);
+    await reload(page);
+    expect(await valueOn(page)).not.toBe(17.25);
+    await offer().waitFor();
+    expect(await offer().textContent()).toMatch(
+      /demonstration\.xlsx was closed with changes that were not saved\. This browser kept a copy of \d{4}-\d\d-\d\d \d\d:\d\d\./,
+    );
+    await takePicture(page, "copy-kept");
+    await page.getByRole("button", { name: "Open the copy" }).click();
+    await page
+      .locator("#message", { hasText: "The copy of demonstration.xlsx is open. It is in no file yet" })
+      .waitFor();
+    expect(await valueOn(page)).toBe(17.25);
+    expect([await offer().isVisible(), await asksBeforeLeaving(page), await copiesIn(page)]).toEqual([false, true, 1]);
+  });
+
+  test("an opened copy that is not saved is offered again after another reload, in the language of the page", async () => {
+    await reload(page);
+    await offer().waitFor();
+    await chooseLanguage(page, "de");
+    await offer().filter({ hasText: "nicht gespeichert" }).waitFor();
+    await chooseLanguage(page, "en");
+    await page.getByRole("button", { name: "Open the copy" }).click();
+    await page.locator("#message", { hasText: "is open" }).waitFor();
+    expect(await valueOn(page)).toBe(17.25);
+  });
+
+  test("a saved workbook leaves no copy", async () => {
+    const [download] = await Promise.all([
+      page.waitForEvent("download"),
+      page.getByRole("button", { name: "Save .xlsx" }).click(),
+    ]);
+    await fileOf(download);
+    await eventually(async () => (await copiesIn(page)) === 0);
+    expect(await asksBeforeLeaving(page)).toBe(false);
+    await reload(page);
+    expect(await offer().isVisible()).toBe(false);
+  });
+
+  test("a second window is not offered the work of the first while that is open; a copy is forgotten when asked", async () => {
+    const first = await page.context().newPage();
+    await first.goto(page.url());
+    await started(first);
+    await typeOn(first, "3.5");
+    await eventually(async () => (await copiesIn(page)) === 1);
+    await reload(page);
+    expect(await offer().isVisible()).toBe(false);
+    await first.close();
+    await reload(page);
+    await offer().waitFor();
+    await page.getByRole("button", { name: "Forget it" }).click();
+    await page.locator("#message", { hasText: "was forgotten" }).waitFor();
+    await reload(page);
+    expect([await offer().isVisible(), await copiesIn(page)]).toEqual([false, 0]);
+    expect(complaints).toEqual([]);
+  });
+
+  test("where the browser forbids the storage, the page works, and says that it keeps no copy", async () => {
+    const other = await page.context().newPage();
+    await other.addInitScript(() => {
+      Object.defineProperty(window, "indexedDB", {
+        get: () => {
+          throw new Error("storage is off");
+        },
+      });
+    });
+    await other.goto(page.url());
+    await started(other);
+    await typeOn(other, "4.5");
+    await other.locator("#message", { hasText: /keeps no copy .*storage is off.*save often/ }).waitFor();
+    expect(await valueOn(other)).toBe(4.5);
+    await other.close();
+  });
+});
