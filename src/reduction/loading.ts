@@ -4,12 +4,7 @@ import { badInput, figure, firstNotPositive, given, notApplicable, type Outcome 
 import { circleArea } from "./specimen";
 import { convert } from "./units";
 import { firstOf, lastOf, nth } from "./numeric/lists";
-
-/**
- * Whether two figures differ by rounding only, such as a stress calculated from a force and the same stress in a
- * calibration.
- */
-const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * Math.max(Math.abs(a), Math.abs(b));
+import { sameNumber } from "./numeric/same-number";
 
 /**
  * Axial stress sigma = lever x F / A, in kPa. Force at the hanger in N, diameter in mm; the lever ratio multiplies it.
@@ -87,7 +82,7 @@ export function loadSchedule({ first, maximum, ratio = 1, unloadTo, unloadSteps 
     );
   const loads = Array.from({ length: steps + 1 }, (_, step) => first * (1 + ratio) ** step);
   // A power that misses the maximum by rounding only is set to the maximum.
-  if (same(lastOf(loads), maximum)) loads[steps] = maximum;
+  if (sameNumber(lastOf(loads), maximum)) loads[steps] = maximum;
   const top = lastOf(loads);
 
   if (unloadTo === undefined && unloadSteps === undefined) return given(loads);
@@ -97,7 +92,7 @@ export function loadSchedule({ first, maximum, ratio = 1, unloadTo, unloadSteps 
       say`the stress to unload to (${figure(end)}) must be greater than zero and less than the last load (${figure(top)})`,
     );
   if (unloadSteps === undefined) {
-    for (let next = top / UNLOAD_FACTOR; next > end && !same(next, end); next /= UNLOAD_FACTOR) loads.push(next);
+    for (let next = top / UNLOAD_FACTOR; next > end && !sameNumber(next, end); next /= UNLOAD_FACTOR) loads.push(next);
     return given([...loads, end]);
   }
   if (!Number.isInteger(unloadSteps) || unloadSteps < 1 || unloadSteps > MOST_LOADS)
@@ -201,13 +196,13 @@ export function apparatusDeflection(
     return badInput(say`the calibration is blank or zero throughout: enter its stresses and deflections`);
   for (let index = 1; index < points.length; index++) {
     const [a, b] = [nth(points, index - 1), nth(points, index)];
-    if (same(a.at, b.at) && a.deflection !== b.deflection)
+    if (sameNumber(a.at, b.at) && a.deflection !== b.deflection)
       return badInput(
         say`rows ${Math.min(a.row, b.row)} and ${Math.max(a.row, b.row)} of the calibration give two deflections at ${figure(a.at)}: choose the rows of loading or of unloading, not both`,
       );
   }
 
-  const exact = points.find(({ at }) => same(at, stress));
+  const exact = points.find(({ at }) => sameNumber(at, stress));
   if (exact) return given(exact.deflection);
   const above = points.findIndex(({ at }) => at > stress);
   if (above <= 0) {

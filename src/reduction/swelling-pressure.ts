@@ -2,6 +2,7 @@
 import { straightLine } from "./numeric/straight-line";
 import { say, digits, listed, listWord, joined, type Message } from "./message";
 import { badInput, figure, given, notApplicable, type Outcome } from "./outcome";
+import { sameNumber } from "./numeric/same-number";
 
 /**
  * "zero strain": several specimens, each wetted under its own stress. "load back": one specimen that swelled, and was
@@ -28,9 +29,6 @@ interface Row {
   /** 0 stands for a blank. */
   readonly strain: number;
 }
-
-/** Whether two stresses differ by rounding only. */
-const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * b;
 
 function toRows(stresses: readonly (number | null)[], strains: readonly (number | null)[]): Outcome<Row[]> {
   const rows: Row[] = [];
@@ -67,7 +65,7 @@ function byStress(rows: readonly Row[]): { specimens: Row[]; remarks: Message[] 
   const groups: Row[][] = [];
   for (const row of [...rows].sort((a, b) => a.stress - b.stress)) {
     const last = groups.at(-1);
-    if (last?.[0] && same(row.stress, last[0].stress)) last.push(row);
+    if (last?.[0] && sameNumber(row.stress, last[0].stress)) last.push(row);
     else groups.push([row]);
   }
   return {
@@ -124,7 +122,7 @@ function rising(rows: readonly Row[]): Row[] {
   const kept: Row[] = [];
   for (const row of rows) {
     const last = kept.at(-1);
-    if (last && same(row.stress, last.stress)) kept[kept.length - 1] = row;
+    if (last && sameNumber(row.stress, last.stress)) kept[kept.length - 1] = row;
     else if (!last || row.stress > last.stress) kept.push(row);
     else break;
   }

@@ -4,13 +4,11 @@ import { figure, given, notApplicable, then, type Outcome } from "../outcome";
 import { valueOn } from "./indices";
 import { branchesOfAny, type Branches } from "./shape/branches";
 import type { LoadPoint, TestCurve } from "./shape/points";
+import { sameNumber } from "../numeric/same-number";
 
 /** "loading": the outer loading curve, without the loops; "unloading": the last unloading of the test. */
 export const CURVE_BRANCHES = ["loading", "unloading"] as const;
 export type CurveBranch = (typeof CURVE_BRANCHES)[number];
-
-/** Whether two stresses differ by rounding only, as where one was converted from another unit. */
-const same = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-9 * b;
 
 /**
  * The value at a stress: the value of a point of the line at that stress (the later of two points), or interpolated
@@ -22,7 +20,7 @@ export function readOn(
   stress: number,
   words: { line: Message; name: Message },
 ): Outcome<number> {
-  const point = line.filter((one) => same(one.stress, stress)).at(-1);
+  const point = line.filter((one) => sameNumber(one.stress, stress)).at(-1);
   const value = point ? point.value : valueOn(line, stress);
   if (value !== undefined) return given(value);
   const all = line.map((one) => one.stress);

@@ -5,6 +5,7 @@ import { firstOf, lastOf, neighbours } from "../numeric/lists";
 import { readOn } from "./curve-at";
 import { SAME_LOAD } from "./loads";
 import type { LoadPoint } from "./shape/points";
+import { ROUNDING } from "../numeric/same-number";
 
 type Column = readonly (number | null)[];
 
@@ -63,9 +64,6 @@ export interface CvInUse {
   /** Whether the cv was adopted, and for which stresses. */
   readonly basis: Message;
 }
-
-/** Two stresses that differ by rounding only count as the same. */
-const ROUNDING = 1e-9;
 
 /**
  * Whether a stress lies in the range of an adopted cv.

@@ -11,6 +11,7 @@ import { virginLineOf, readCurve } from "./methods/reading";
 import { checkCurvePicks, type CurvePicks } from "./picks";
 import { pickRemarks } from "../increment/constructions/picks";
 import { firstOf, lastOf, nth } from "../numeric/lists";
+import { ROUNDING } from "../numeric/same-number";
 
 export interface Index {
   readonly value: number;
@@ -51,7 +52,7 @@ export function valueOn(branch: readonly LoadPoint[], stress: number): number | 
   for (let i = 1; i < branch.length; i++) {
     const [one, next] = [nth(branch, i - 1), nth(branch, i)];
     const [a, b] = one.stress < next.stress ? [one, next] : [next, one];
-    if (stress >= a.stress * (1 - 1e-9) && stress <= b.stress * (1 + 1e-9))
+    if (stress >= a.stress * (1 - ROUNDING) && stress <= b.stress * (1 + ROUNDING))
       return a.value + ((b.value - a.value) * Math.log(stress / a.stress)) / Math.log(b.stress / a.stress);
   }
   return undefined;
