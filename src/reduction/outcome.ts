@@ -70,12 +70,15 @@ export function notPositive(value: number, name: Message): Message | undefined {
   return say`${name} is not a number: enter a number greater than zero`;
 }
 
-/** The first refusal among named measurements that must all be greater than zero; undefined if all are. */
+/**
+ * The first refusal among named measurements that must all be greater than zero; undefined if all are. A measurement
+ * without a value was left out, as it may be.
+ */
 export function firstNotPositive(
-  ...measurements: readonly (readonly [name: Message, value: number])[]
+  ...measurements: readonly (readonly [name: Message, value: number | undefined])[]
 ): Refusal | undefined {
   for (const [name, value] of measurements) {
-    const reason = notPositive(value, name);
+    const reason = value === undefined ? undefined : notPositive(value, name);
     if (reason) return badInput(reason);
   }
   return undefined;

@@ -202,7 +202,7 @@ export function reduceSpecimen(m: SpecimenMeasurements, unit = "mm"): Outcome<Sp
     [say`the ring and wet soil after`, m.ringAndWetAfter],
     [say`the ring and dry soil`, m.ringAndDry],
     [say`the specific gravity`, m.Gs],
-    ...(m.finalHeight === undefined ? [] : [[say`the final height`, m.finalHeight] as const]),
+    [say`the final height`, m.finalHeight],
   );
   if (fault) return fault;
 

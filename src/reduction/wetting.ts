@@ -90,7 +90,7 @@ export function collapse(before: number, after: number, initial: number, stress?
     [say`the height after wetting`, after],
     [say`the initial height`, initial],
   ];
-  const fault = firstNotPositive(...heights, ...(stress === undefined ? [] : [[say`the stress`, stress] as const]));
+  const fault = firstNotPositive(...heights, [say`the stress`, stress]);
   if (fault) return fault;
   const reason = unlike(heights);
   if (reason) return badInput(reason);

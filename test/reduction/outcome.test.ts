@@ -35,4 +35,6 @@ test("the message on a value that must be greater than zero says what is wrong w
     reason: "the height is -2: it cannot be negative",
   });
   expect(firstNotPositive([mass, 1])).toBeUndefined();
+  expect(firstNotPositive([mass, undefined])).toBeUndefined();
+  expect(firstNotPositive([say`the stress`, undefined], [mass, -2])?.fault).toBe("input");
 });

@@ -80,8 +80,8 @@ export function intrinsic(
   const fault = firstNotPositive(
     [say`the liquid limit`, liquidLimit],
     [say`the specific gravity`, specificGravity],
-    ...(voidRatio === undefined ? [] : [[say`the void ratio`, voidRatio] as const]),
-    ...(stress === undefined ? [] : [[say`the stress`, stress] as const]),
+    [say`the void ratio`, voidRatio],
+    [say`the stress`, stress],
   );
   if (fault) return fault;
   if (liquidLimit > GREATEST_LIQUID_LIMIT)
