@@ -1,4 +1,7 @@
-import { CHECKS, COMPARE } from "../../src/functions/checking";
+import { FORMULAS } from "../../src/book/formulas";
+import { inNumbers, working } from "../../src/book/line";
+import { CHECKS, COMPARE, WORKING } from "../../src/functions/checking";
+import { english } from "../../src/reduction/message";
 import { refusal } from "./refusal";
 
 test("one pair gives difference, relative difference and verdict", () => {
@@ -20,6 +23,21 @@ test("in a column of pairs, a row without a hand value stays blank, and a row wi
       ["", "", ""],
       [-5, -1, "differs"],
     ]);
+});
+
+test("WORKING writes the line of each formula in the calculation book, or gives the formula's refusal", () => {
+  const written: string[] = [];
+  for (const formula of FORMULAS) {
+    const numbers = formula.arguments.map(({ symbol, fallback }, index) =>
+      symbol === "n" ? 2 : (fallback ?? 1 / (index + 2)),
+    );
+    const line = working(formula, numbers, {});
+    const asked = () => WORKING(formula.id, ...numbers);
+    if (line.ok) written.push(formula.id);
+    if (line.ok) expect(asked()).toBe(english(inNumbers(line.value.text)));
+    else expect(refusal(asked)).toContain(english(line.reason));
+  }
+  expect(written.length).toBeGreaterThan(FORMULAS.length / 2);
 });
 
 test("refusals", () => {
