@@ -135,11 +135,12 @@ module.exports = (mode) => {
   const baseUrl = (process.env.CLAYLEDGER_URL || DEVELOPMENT_URL).replace(/\/?$/, "/");
 
   // The fewest bytes by gzip, of the ways tried on this file: Terser makes 1.4 kB more by gzip, esbuild 11 kB more, and
-  // passes beyond the third change nothing. `unsafe_arrows` writes functions as arrows, which no `new` may call: no
-  // function of src is called so, because the type checker refuses `new` for all but classes.
+  // passes beyond the fourth change nothing. `unsafe_arrows` writes functions as arrows, and `unsafe_methods` those of an
+  // object as methods, which no `new` may call: no function of src is called so, because the type checker refuses `new` for
+  // all but classes.
   const usual = shared(
     mode,
-    { passes: 3, evaluate: false, collapse_vars: false, unsafe_arrows: true },
+    { passes: 4, evaluate: false, collapse_vars: false, unsafe_arrows: true, unsafe_methods: true },
     { props: { regex: `^(${INNER_NAMES.join("|")})$` } },
   );
   /** The worksheet functions: one file that runs without a page. */
