@@ -668,6 +668,7 @@ describe("charts", () => {
     ["a base of an axis that is not logarithmic", axis((a) => (a.logBase = 10)), "InvalidOperation"],
     ["a base of 1", axis((a) => (a.logBase = 1)), NOT_ALLOWED],
     ["a step of 0", axis((a) => (a.majorUnit = 0)), NOT_ALLOWED],
+    ["a font of 32 letters", axis((a) => (a.format.font.name = text(32))), NOT_ALLOWED],
     ["a scale that is none", axis((a) => (a.scaleType = wrong("Log"))), NOT_ALLOWED],
     ["a name of 256 characters", series((s) => (s.name = text(256))), NOT_ALLOWED],
     ["a name of 255 characters", series((s) => (s.name = text(255))), "accepted"],

@@ -146,6 +146,36 @@ test("Excel takes the name of every function", () => {
 });
 
 /**
+ * Desktop Excel reads no list of functions of more than 1 MB, and gives no reason (OfficeDev/office-js issue 4808). A function takes at most
+ * 255 arguments (Microsoft, "Excel specifications and limits"). Optional arguments come last (Microsoft, "Custom functions parameter
+ * options"). Custom functions lead to help by https.
+ */
+test.each(["functions.json", "functions-de.json"])("Excel reads %s, and the arguments of each function", (file) => {
+  const refusals = (text: string): string[] => [
+    ...(Buffer.byteLength(text) < 1_000_000 ? [] : ["more than 1 MB"]),
+    ...(JSON.parse(text) as Metadata).functions.flatMap(({ id, parameters, helpUrl = "" }) => [
+      ...(parameters.length <= 255 ? [] : [`${id} has ${parameters.length} arguments`]),
+      ...(parameters.some(({ optional }, index) => !optional && parameters[index - 1]?.optional)
+        ? [`${id} has an optional argument before a required one`]
+        : []),
+      ...(/^https:\/\/[^ ]{1,247}$/.test(helpUrl) ? [] : [`the help of ${id} is at "${helpUrl}"`]),
+    ]),
+  ];
+  const one = { id: "ONE", name: "ONE", result: {}, helpUrl: "https://example.org/#one" };
+  const list = (change: object): string => JSON.stringify({ functions: [{ ...one, parameters: [], ...change }] });
+  const [given, optional] = [{ name: "a" }, { name: "b", optional: true }];
+  expect(refusals(list({ parameters: [given, optional] }))).toEqual([]);
+  for (const [change, said] of [
+    [{ description: "x".repeat(1_000_000) }, /1 MB/],
+    [{ parameters: Array.from({ length: 256 }, () => given) }, /256 arguments/],
+    [{ parameters: [optional, given] }, /optional argument before/],
+    [{ helpUrl: "http://example.org" }, /help of ONE/],
+  ] as const)
+    expect(refusals(list(change)).join()).toMatch(said);
+  expect(refusals(dist(file))).toEqual([]);
+});
+
+/**
  * `allowCustomDataForDataTypeAny` passes data types, errors among them. Beside it `allowErrorForDataTypeAny` adds
  * nothing, and both together end Excel LTSC 2021. Source: Microsoft's answer of 2024-05-07 in OfficeDev/office-js issue
  * 4385.

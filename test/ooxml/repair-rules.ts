@@ -138,7 +138,8 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
       .filter((cell) => (attribute(cell, "t") === "inlineStr") !== children(cell, "is").length > 0)
       .map((cell) => `${attribute(cell, "r")} is of kind ${attribute(cell, "t")}`),
   ),
-  // MS-OI29500, 2.1.724 and 2.1.727; limits of Excel for fonts, fills and number formats; codes as Excel reads them.
+  // MS-OI29500, 2.1.724 and 2.1.727; limits of Excel for fonts, fills and number formats; codes as Excel reads them; the name of a font has
+  // up to 31 characters (typings, ChartFont.name; that a file may have no longer ones, from memory).
   "styles are not more than Excel takes, and their codes are read": (file) => {
     const path = stylesOf(file);
     const list = (name: string): XmlElement[] => elementsOf(file, path, name).flatMap((one) => children(one));
@@ -160,6 +161,9 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
         .filter((one) => !isBetween(numberOf(one, "builtinId", 0), 0, 53))
         .map((one) => `builtinId ${attribute(one, "builtinId")} is none`),
       ...styles.flatMap((one) => longer(one, ["name"], 255)),
+      ...elementsOf(file, path, "font")
+        .flatMap((font) => children(font, "name"))
+        .flatMap((one) => longer(one, ["val"], 31)),
       ...list("numFmts").flatMap((one) => {
         try {
           checkedFormat(attribute(one, "formatCode"));

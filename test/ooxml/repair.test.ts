@@ -67,6 +67,7 @@ const FAULTS: readonly Fault[] = [
   [
     "styles are not more than Excel takes, and their codes are read",
     [edit(STYLES, /<font>.*?<\/font>/s, "$&".repeat(520)), /fonts are \d+, and 512 may be/],
+    [edit(STYLES, 'name val="Arial"', `name val="${long(32)}"`), /val of name has more than 31/],
     [edit(STYLES, 'formatCode="0.0%"', 'formatCode="0.0 mm"'), /does not read the number format 0\.0 mm/],
     [styled('<cellStyle name="a" xfId="0" builtinId="0"/><cellStyle name="b" xfId="0" builtinId="1"/>'), /xfId 0/],
     [styled('<cellStyle name="a" xfId="0" builtinId="54"/>'), /builtinId 54 is none/],

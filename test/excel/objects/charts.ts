@@ -60,6 +60,10 @@ const RULES: BagRules = {
     "ChartAxis.majorUnit": positive,
     "ChartAxis.minorUnit": positive,
     "ChartFont.size": letters,
+    // Typings: "The name's length should not be greater than 31 characters".
+    "ChartFont.name": (_, name) => {
+      if (String(name).length > 31) throw invalidArgument("The name of a font takes at most 31 characters.");
+    },
     "ChartLineFormat.weight": (_, value) => numberIn(value, 0, 1584, "The weight of a line"),
     "ChartSeries.markerSize": (_, value) => numberIn(value, 2, 72, "The size of a marker"),
   },
