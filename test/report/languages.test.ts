@@ -6,10 +6,12 @@ import { LANGUAGES, type Language } from "../../src/pane/text/language";
 import { inOneLanguage } from "../../src/pane/live/sheet-language";
 import { translated } from "../../src/pane/text/messages";
 import { cellCalled, RECORD_NAMES } from "../../src/record/record";
-import { COLUMNS } from "../../src/report/page/page";
+import { COLUMN_WIDTH, COLUMNS } from "../../src/report/page/page";
 import type { ReportSource } from "../../src/report/page/source";
 import { REPORT_CURVE, REPORT_LANGUAGE, reportSheet } from "../../src/report/report";
 import type { SheetPlan } from "../../src/workbook/port";
+import { charactersToPixels } from "../../src/workbook/embedded/look/styles";
+import { textWidth } from "../datasheet/text-width";
 import { opened } from "../workbook/embedded/opened";
 import { cellsOf, sourceOf } from "./report-in-engine";
 import type { EmbeddedPort } from "../../src/workbook/embedded";
@@ -97,6 +99,16 @@ describe.each(LANGUAGES.filter((language) => language !== "en"))("in %s", (langu
     const typed = new Set(Object.values(source.values).flat(2));
     const inEnglish = new Set(textsOf(english).filter((text) => (text.match(/\p{L}{3,}/gu)?.length ?? 0) >= 3));
     expect(textsOf(plan).filter((text) => inEnglish.has(text) && !typed.has(text))).toEqual([]);
+  });
+
+  test("no heading of the tables of loads is cut off, and none in English", () => {
+    const room = charactersToPixels(COLUMN_WIDTH) - 4;
+    for (const one of [english, plan]) {
+      const headings = one.cells.filter(({ kind, align, col }) => kind === "heading" && align && col < COLUMNS);
+      expect(headings.length).toBeGreaterThan(40);
+      const cut = headings.filter(({ value }) => textWidth(String(value ?? ""), "bold") > room);
+      expect(cut.map(({ value }) => value)).toEqual([]);
+    }
   });
 
   test("the report has the same parts: the same charts, the same names, the same live references", () => {

@@ -192,7 +192,7 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
       format: inThreeFigures(cells, "cv_chosen"),
     },
     { heading: [say`cv`, say`by`], formula: (load) => methodOf(cells, load), isText: true },
-    { heading: [say`C alpha`, say`strain`], formula: cell(cells, "c_alpha"), format: perLoad(cells, "c_alpha") },
+    { heading: [say`C alpha`, say`in strain`], formula: cell(cells, "c_alpha"), format: perLoad(cells, "c_alpha") },
   ];
   return [
     ...loadTable(cells, say`Loads`, columns, loads, {
