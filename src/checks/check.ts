@@ -7,6 +7,7 @@ import { lengthOfReadings } from "../record/reading-unit";
 import { cellNamed, RECORD_UNITS, type TestRecord } from "../record/record";
 import {
   say,
+  listWord,
   verbatim,
   digits,
   asTyped,
@@ -150,7 +151,7 @@ const READ = 7;
 export function shown({ value, unit, inWords }: Figure): Message {
   const isReading = unit === PLAIN.divisions;
   const number = inWords ?? digits(value, isReading ? READ : SHOWN);
-  return unit ? say`${number} ${isReading ? say`div` : verbatim(unit)}` : say`${number}`;
+  return unit ? say`${number} ${isReading ? say`div` : listWord(unit)}` : say`${number}`;
 }
 
 // --- Ways of comparing ---------------------------------------------------------------------------------------------

@@ -7,6 +7,7 @@ import { contentOnSheet, inOneLanguage, speakOfSheet, unitOnSheet } from "../../
 import { answers } from "../../../src/pane/text/de/messages/answers";
 import { inWords, MESSAGES, translated } from "../../../src/pane/text/messages";
 import { LIMITS, limitUnit } from "../../../src/checks/limits";
+import { shown } from "../../../src/checks/check";
 import { limitCalled } from "../../../src/checks/limit-words";
 import { FORMULAS } from "../../../src/book/formulas";
 import { NEWS } from "../../../src/specification/versions";
@@ -156,4 +157,10 @@ test("a word of a list is told as the sheet has it, whatever the language of the
   speakOfSheet("en");
   expect(english(message)).toMatch(/^take the mark "wetting" off /);
   expect(inOneLanguage("de")(listWord("fall"))).toBe("fällt");
+});
+
+test("the figure of a check has its unit as the sheet writes it", () => {
+  const figure = { what: say`cv`, value: 1318, unit: "m2/yr" };
+  expect(inOneLanguage("de")(shown(figure))).toBe("1318 m2/a");
+  expect(inOneLanguage("en")(shown(figure))).toBe("1318 m2/yr");
 });
