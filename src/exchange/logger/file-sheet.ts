@@ -228,7 +228,7 @@ export function fileSheet(record: FileRecord): SheetPlan {
       ...parts.flatMap(({ cells }) => cells),
     ],
     names: Object.assign({}, ...parts.map(({ names }) => names)),
-    columnWidths: { 0: 12 },
+    columnWidths: { 0: 21 },
     merges: [],
     freezeRows: 0,
     pages: [{ row: 0, col: 0, rows: top, cols: 8 }],

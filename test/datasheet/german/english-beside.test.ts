@@ -7,6 +7,7 @@ import { registerSheet } from "../../../src/datasheet/register-sheet";
 import { wettingSeries } from "../../../src/datasheet/wetting-series";
 import { fileSheet } from "../../../src/exchange/logger/file-sheet";
 import { inOneLanguage } from "../../../src/pane/live/sheet-language";
+import { CATALOGUES } from "../../../src/pane/text";
 import { readRecord } from "../../../src/record/record";
 import { summarySheet } from "../../../src/summary/summary-sheet";
 import type { SheetName, SheetPlan } from "../../../src/workbook/port";
@@ -65,6 +66,17 @@ test("no name and no unit of a limit is cut off, in English and in German", () =
     );
     expect(cut.map(({ value }) => value)).toEqual([]);
   }
+});
+
+test("no label of a sheet with kept lines is cut off by what stands two columns on", () => {
+  // A column without a width of its own has Excel's standard width.
+  const widths = [kept(7, "a.csv").columnWidths[0] ?? 0, 8.43];
+  const room = widths.reduce((sum, width) => sum + charactersToPixels(width), 0);
+  const labels = (["en", "de"] as const).flatMap((language) => {
+    const { noReading, sense, rule, delimiter, firstLine, way, thinning } = CATALOGUES[language].readings;
+    return [noReading, sense, rule, delimiter, firstLine, way, thinning];
+  });
+  expect(labels.filter((label) => textWidth(label, "regular") > room - 4)).toEqual([]);
 });
 
 test("each quantity that is compared by hand is called as the sheet calls it", async () => {

@@ -5,6 +5,7 @@ import type { Layout } from "../../../exchange/logger/layout";
 import type { SheetLanguage } from "../../../specification/text/language";
 import { columnLetters } from "../../../workbook/address";
 import { CATALOGUES } from "../../text";
+import { readingText } from "../../text/number";
 import type { LoadChoices } from "./stretches";
 
 /** Lines with a name and a value each. */
@@ -32,8 +33,8 @@ export function layoutWords(layout: Layout, choices: LoadChoices, language: Shee
         : column(layout.load, `${cellWords.loadKinds[layout.loadKind]} ${layout.loadUnit}`.trim()),
     ],
     ...temperature,
-    [cellWords.lever, String(layout.lever)],
-    [cellWords.noReading, layout.noReading.map(String).join("; ")],
+    [cellWords.lever, readingText(layout.lever, language)],
+    [cellWords.noReading, layout.noReading.map((one) => String(one).replace(".", layout.decimal)).join("; ")],
     [cellWords.way, cellWords.ways[choices.way]],
     [cellWords.rule, cellWords.rules[choices.rule]],
     [cellWords.thinning, cellWords.thinnings[choices.thinning]],

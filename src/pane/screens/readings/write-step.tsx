@@ -6,11 +6,13 @@ import type { Layout } from "../../../exchange/logger/layout";
 import { startLines } from "../../../exchange/logger/again";
 import type { LoggerRows } from "../../../exchange/logger/rows";
 import { misreading, type Target } from "../../../exchange/logger/target";
+import { inRuns } from "../../../reduction/message";
 import { nth } from "../../../reduction/numeric/lists";
 import type { CellValue, WorkbookPort } from "../../../workbook/port";
 import { Stopped } from "../../../workbook/in-slices";
 import { contentOnSheet, languageOfLabels } from "../../live/sheet-language";
 import { CATALOGUES, text } from "../../text";
+import { inWords } from "../../text/messages";
 import { contentText, readingText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
@@ -343,7 +345,7 @@ function InputQuestion({ input, lengthUnit, staying, onAnswer }: InputQuestionPr
           ? words.longDivision(called, shown(now), lengthUnit)
           : words.doesNotSuit(called, shown(now), shown(wanted))
       }
-      hint={staying.length > 0 ? words.staying(staying.join(", ")) : undefined}
+      hint={staying.length > 0 ? words.staying(staying.length, inWords(inRuns(staying))) : undefined}
       validationState={answer === undefined ? "warning" : "none"}
       validationMessage={answer === undefined ? words.chooseOne : undefined}
     >

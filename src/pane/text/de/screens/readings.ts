@@ -199,7 +199,8 @@ export const readings = {
   shifted: (by: string) => `jede Verformung wird um ${by} der Ablesungen falsch`,
   turnedRound: "Setzung gilt als Hebung",
   chooseOne: "Eines wählen: Sonst liest das Blatt die Datei falsch",
-  staying: (loads: string) => `Das gilt auch für die Ablesungen, die auf dem Blatt bleiben: Laststufe ${loads}.`,
+  staying: (count: number, loads: string) =>
+    `Das gilt auch für die Ablesungen, die auf dem Blatt bleiben: ${count === 1 ? "Laststufe" : "Laststufen"} ${loads}.`,
   undecided: (names: string) => `Noch kann nichts geschrieben werden: oben wählen, was gilt: ${names}.`,
   inputChanged: (name: string, now: string, wanted: string, file: string) =>
     `${name} wurde für die Ablesungen aus „${file}“ von ${now} auf ${wanted} geändert.`,

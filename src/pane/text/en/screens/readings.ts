@@ -191,7 +191,8 @@ export const readings = {
   shifted: (by: string) => `every deformation is wrong by ${by} of the readings`,
   turnedRound: "compression is taken for swelling",
   chooseOne: "Choose one: the sheet would otherwise misread the file",
-  staying: (loads: string) => `It also applies to the readings that stay on the sheet: load ${loads}.`,
+  staying: (count: number, loads: string) =>
+    `It also applies to the readings that stay on the sheet: ${count === 1 ? "load" : "loads"} ${loads}.`,
   undecided: (names: string) => `Nothing can be written yet: choose above what counts for ${names}.`,
   inputChanged: (name: string, now: string, wanted: string, file: string) =>
     `${name} was changed from ${now} to ${wanted} for the readings of ${file}.`,
