@@ -215,6 +215,8 @@ async function keepUnsaved(desk: Desk, { read }: ReturnType<typeof longWorks>): 
     step: () => lastStep(port.workbook.model) ?? port.workbook.model,
     isSaved: () => desk.isSaved,
     keep: async () => {
+      // A copy from the middle of the pane's work would have a part of it, without the note that says so.
+      if (port.sheetInHand() !== undefined) return false;
       const { model } = port.workbook;
       const bytes = await bytesForCopy(desk);
       if (!bytes || port.workbook.model !== model || desk.isSaved) return false;

@@ -100,7 +100,7 @@ export class EmbeddedPort implements WorkbookPort {
     this.paneLeft();
     this.#localNames = new Map(localNames);
     this.#lost = new Map(lost);
-    refuseStepsWhile(model, () => this.#sheetInHand());
+    refuseStepsWhile(model, () => this.sheetInHand());
     adoptCopies(model, (copy) => this.#namesForCopy(copy));
     model.on("command-dispatched", this, ({ type }) => changesOf(type).forEach((change) => this.#changed.add(change)));
     model.on("update", this, () => this.#tell());
@@ -522,7 +522,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   /** The sheet of the work that the pane has in hand. */
-  #sheetInHand(): string | undefined {
+  sheetInHand(): string | undefined {
     const [id] = this.#inHand;
     return id === undefined ? undefined : this.#notes.get(id)?.sheet;
   }
