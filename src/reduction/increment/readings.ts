@@ -75,15 +75,29 @@ const MOST_JUMP = 30;
 const DAYS_FIRST = 0.0015;
 const DAYS_LAST = 4;
 /**
- * A record whose first time is below this, min, and whose times are all whole minutes of a day, was probably typed as minutes and
- * seconds, which a sheet takes for hours and minutes: 0:30 becomes 0.0208 of a day.
+ * A record whose first time is between these, min, and whose times are all whole minutes of a day, was probably typed as minutes and
+ * seconds, which a sheet takes for hours and minutes: 0:30 becomes 0.0208 of a day. By hand nobody reads before 0:05. Common practice,
+ * no source.
  */
+const CLOCK_LEAST = 4.9 / 1440;
 const CLOCK_FIRST = 0.03;
 /**
  * Times that are all whole steps of 0.05 s, of which a minute has this many, are those of a logger: they may be whole minutes
  * of a day as well, as 0.25 s, which is 6/1440 min.
  */
 const STEPS_OF_LOGGER = 1200;
+/**
+ * A logger reads in equal steps: its first EQUAL_STEPS steps are equal but for EQUAL_WITHIN of a step, by which rounded times
+ * differ. Nobody reads a dial so often in equal steps. Common practice, no source.
+ */
+const EQUAL_STEPS = 12;
+const EQUAL_WITHIN = 0.6;
+/**
+ * Equal steps of this many seconds, within INTERVAL_WITHIN, are those of a logger whose times are in days. In minutes they would
+ * be 96, 72, 48, 24 and 12 readings a second, or no number of readings a second. Common practice, no source.
+ */
+const INTERVALS = [5, 10, 15, 20, 30, 60, 120, 300, 600, 900, 1800, 3600] as const;
+const INTERVAL_WITHIN = 0.01;
 
 /**
  * Times that begin above DATES_FROM and end within DATES_SPAN times the first are dates of Excel (46,000 is in 2025): no
@@ -247,7 +261,7 @@ export function cleanReadings(
   const step = readingStep(kept.readings, least, most);
   const { spikes, ...series } = averagesOf(kept, runs, step);
   if (spikes.length) remarks.push(leftOut(spikes, say`far off the readings before and after`, timed));
-  checkTimes(series, remarks);
+  checkTimes(series, kept.times, remarks);
   return given(
     { series, zeroReading, count, lastTime: kept.times[count - 1] ?? 0, step, travel: count ? most - least : 0 },
     remarks,
@@ -390,11 +404,23 @@ function endOfStep(times: Float64Array): (start: number) => number {
 const areWhole = (times: readonly number[], inOne: number): boolean =>
   times.every((time) => Math.abs(((time * inOne + 0.5) % 1) - 0.5) < 1e-6);
 
+/** Whether a logger read in these times, so that they are minutes: in equal steps, and in none that a logger counts in days. */
+function areOfLogger(times: Float64Array): boolean {
+  if (times.length <= EQUAL_STEPS) return false;
+  const first = nth(times, 0);
+  const step = (nth(times, EQUAL_STEPS) - first) / EQUAL_STEPS;
+  const areEqual = times
+    .subarray(0, EQUAL_STEPS)
+    .every((time, index) => Math.abs(time - first - index * step) <= EQUAL_WITHIN * step);
+  const seconds = step * 86_400;
+  return areEqual && !INTERVALS.some((interval) => Math.abs(seconds - interval) <= INTERVAL_WITHIN * interval);
+}
+
 /**
  * Adds a remark on times that look like another unit: neighbours that differ by more than MOST_JUMP times, or times in
- * days.
+ * days. `all` are the times before averaging.
  */
-function checkTimes({ times, rows }: Series, remarks: Message[]): void {
+function checkTimes({ times, rows }: Series, all: Float64Array, remarks: Message[]): void {
   if (times.length < 2) return;
   const jump = times.findIndex((time, i) => i > 0 && time > MOST_JUMP * nth(times, i - 1));
   if (jump > 0)
@@ -402,7 +428,9 @@ function checkTimes({ times, rows }: Series, remarks: Message[]): void {
       say`the time jumps from ${digits(nth(times, jump - 1), 3)} to ${digits(nth(times, jump), 3)} min (${nth(rows, jump)}): are all times in minutes?`,
     );
   const first = firstOf(times);
-  const areClock = first < CLOCK_FIRST && areWhole(times, 1440) && !areWhole(times, STEPS_OF_LOGGER);
-  if ((first < DAYS_FIRST && lastOf(times) < DAYS_LAST) || areClock)
+  const areDays = first < DAYS_FIRST && lastOf(times) < DAYS_LAST;
+  const areClock =
+    first > CLOCK_LEAST && first < CLOCK_FIRST && areWhole(times, 1440) && !areWhole(times, STEPS_OF_LOGGER);
+  if ((areDays || areClock) && !areOfLogger(all))
     remarks.push(say`the times look like days, as a sheet keeps the clock time 0:15: enter minutes`);
 }

@@ -124,6 +124,40 @@ describe("times", () => {
     expect(clean(times, [1, 2, 3, 4]).said).toEqual(said);
   });
 
+  /** The times of a logger in minutes: so many readings a second, from the first step on or later. */
+  const perSecond = (rate: number, count: number, from = 1, decimals = 8) =>
+    Array.from({ length: count }, (_, index) => Number(((from + index) / rate / 60).toFixed(decimals)));
+  const saidOf = (times: readonly number[]) =>
+    clean(
+      times,
+      times.map((_, index) => 1 + index),
+    ).said;
+
+  test.each([1, 2, 3, 4, 5, 6, 8, 10, 16, 20, 25, 30, 32, 40, 50, 60, 64, 80, 100])(
+    "of a logger with %d readings a second are minutes, however long it reads",
+    (rate) => {
+      for (const count of [13, 40, 100, 119, 121, 150, 1000])
+        for (const from of [1, 2, 5]) expect(saidOf(perSecond(rate, count, from))).toEqual([]);
+    },
+  );
+
+  test.each([8, 20, 100])("of a logger with %d readings a second are minutes with four decimals too", (rate) => {
+    expect(saidOf(perSecond(rate, 100, 2, 4)).filter((one) => one === DAYS)).toEqual([]);
+  });
+
+  test.each([5, 10, 30, 60, 120, 300, 900])(
+    "of a logger that reads every %d s look like days if they are",
+    (seconds) => {
+      const days = Array.from({ length: 100 }, (_, index) => ((index + 1) * seconds) / 86_400);
+      const isSeen = days[0] < 0.0015;
+      expect(saidOf(days)).toEqual(isSeen || Number.isInteger(seconds / 60) ? [DAYS] : []);
+    },
+  );
+
+  test("kept of eight readings a second at doubled times are minutes", () => {
+    expect(saidOf([0.125, 0.25, 0.5, 1, 2, 4].map((second) => second / 60))).toEqual([]);
+  });
+
   test("before the load are refused with their row", () => {
     const refused = cleanReadings([1, -0.5], [5, 6]);
     expect(!refused.ok && english(refused.reason)).toBe(
