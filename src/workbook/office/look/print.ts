@@ -125,9 +125,9 @@ function settingsOf(plan: SheetPlan): Setting[] {
       what: say`the footer`,
       set: (_, layout) => {
         const footer = layout.headersFooters.defaultForAllPages;
-        const { left, center, right } = footerOf(plan);
+        const { left, right } = footerOf(plan);
         footer.leftFooter = left;
-        footer.centerFooter = center;
+        footer.centerFooter = "";
         footer.rightFooter = right;
       },
     },

@@ -41,8 +41,8 @@ test("few pages are areas of their own, each as wide as the paper, with titles, 
     printArea: "$A$1:$H$60,$A$61:$H$120,$A$121:$H$180",
     titleRows: "$1:$1",
     paperSize: "A4",
-    "headersFooters.defaultForAllPages.leftFooter": "&F  |  &A",
-    "headersFooters.defaultForAllPages.rightFooter": "Report 1  |  Printed &D &T",
+    "headersFooters.defaultForAllPages.leftFooter": "&F\n&A",
+    "headersFooters.defaultForAllPages.rightFooter": "Page &P of &N\nReport 1  |  Printed &D &T",
   });
 });
 
@@ -132,6 +132,6 @@ test("an Excel that does not fit pages to the paper prints them at a scale at wh
 test("one refused setting does not stop the others", async () => {
   const { layout, told } = await printed(pagesOf(3), (one) => one.failures.refuse(/paperSize =/, "InvalidArgument"));
   expect(layout.printArea).toBe("$A$1:$H$60,$A$61:$H$120,$A$121:$H$180");
-  expect(layout["headersFooters.defaultForAllPages.leftFooter"]).toBe("&F  |  &A");
+  expect(layout["headersFooters.defaultForAllPages.leftFooter"]).toBe("&F\n&A");
   expect(told).toEqual([expect.stringMatching(/^Excel did not take the paper size A4 of the sheet,/)]);
 });

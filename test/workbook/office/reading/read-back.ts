@@ -206,10 +206,10 @@ function pages(sheet: SheetHandle, plan: SheetPlan, tell: Tell): void {
   tell("the paper's side", get("orientation"), isLandscape(wanted, plan.columnWidths) ? "Landscape" : "Portrait");
   tell("the paper", get("paperSize"), plan.paper);
   tell("repeated rows", get("titleRows"), plan.freezeRows > 0 ? `$1:$${plan.freezeRows}` : undefined);
-  tell("the left footer", get("headersFooters.defaultForAllPages.leftFooter"), "&F  |  &A");
-  tell("the middle footer", get("headersFooters.defaultForAllPages.centerFooter"), "Page &P of &N");
+  tell("the left footer", get("headersFooters.defaultForAllPages.leftFooter"), "&F\n&A");
+  tell("the middle footer", get("headersFooters.defaultForAllPages.centerFooter"), "");
   const right = String(get("headersFooters.defaultForAllPages.rightFooter"));
-  tell("the versions in the footer", right.startsWith(plan.footer ?? "Printed"), true);
+  tell("the versions in the footer", right.startsWith(`Page &P of &N\n${plan.footer ?? "Printed"}`), true);
 }
 
 function charts(excel: StrictExcel, sheet: SheetHandle, plan: SheetPlan, tell: Tell): void {
