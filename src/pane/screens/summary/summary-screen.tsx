@@ -10,16 +10,21 @@ import { FileButton } from "../../ui/file-button";
 import { Notice } from "../../ui/notice";
 import { Progress, Step, ScreenTitle } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { SheetLanguageField } from "../sheet-language-field";
+import { lastSheetLanguage, SheetLanguageField } from "../sheet-language-field";
 import { ManyPart } from "../many/many-part";
 import { addFiles, bringUpToDate, insertCharts, insertSummary, sheetsOf, type Course, type Done } from "./project";
-import { AT_REST, summarised } from "./summary-state";
+import { AT_REST, summarised, type SummaryState } from "./summary-state";
 
 const words = text.summary;
 
+const inLastLanguage = (state: SummaryState): SummaryState => ({
+  ...state,
+  choices: { ...state.choices, language: lastSheetLanguage() },
+});
+
 /** The state of the screen, and how a piece of work is carried out with progress and stop. */
 function useSummary(port: WorkbookPort) {
-  const [state, act] = useReducer(summarised, AT_REST);
+  const [state, act] = useReducer(summarised, AT_REST, inLastLanguage);
   const stop = useRef<AbortController>();
   const isShown = useIsShown();
   const isBusy = state.course !== undefined;
