@@ -11,7 +11,7 @@ import { cellAddress, columnLetters, columnNumber } from "../workbook/address";
 import { isError, isUnknown } from "../workbook/cell-error";
 import { addressInList, cellOfList, lengthOf, liesAcross } from "../workbook/lists";
 import { FIELDS, type NamedField } from "../specification/fields";
-import { LOAD_TABLE } from "../specification/load-table";
+import { LOAD_TABLE, LOAD_WORKINGS } from "../specification/load-table";
 import { cellNamed, type NamedValues, type TestRecord } from "../record/record";
 import type { Box, CellValue, SheetName } from "../workbook/port";
 import { placedFormulas, type Layout, type PlacedFormula } from "../specification/placed-formulas";
@@ -54,7 +54,10 @@ const SPILLED: ReadonlyMap<string, string> = (() => {
 /** A formula in the first cell of this name fills the others. */
 const SPREAD = "preconsolidation_spread";
 
-const WORKED: readonly NamedField[] = FIELDS.filter(({ kind }) => kind !== "input");
+const WORKED: readonly Pick<NamedField, "name">[] = [
+  ...FIELDS.filter(({ kind }) => kind !== "input"),
+  ...LOAD_WORKINGS.columns,
+];
 
 /** The names whose contents `integrity` reads. */
 export const CONTENT_NAMES: readonly string[] = WORKED.map(({ name }) => name);

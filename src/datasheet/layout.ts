@@ -356,10 +356,12 @@ function placePicks(draft: Draft, first: number, left: number): void {
 }
 
 function placeLoads(draft: Draft, top: number): number {
-  const { loadParts } = draft.parts;
-  const table = { rows: draft.loads, columns: loadParts.flatMap(({ columns }) => columns) };
-  const columnAt = new Map(loadParts.flatMap(({ columns }, part) => columnsFrom(columns, part * PAGE_COLUMNS)));
+  const { loadParts, loadWorkings } = draft.parts;
+  const parts = [...loadParts, loadWorkings];
+  const table = { rows: draft.loads, columns: parts.flatMap(({ columns }) => columns) };
+  const columnAt = new Map(parts.flatMap(({ columns }, part) => columnsFrom(columns, part * PAGE_COLUMNS)));
   loadParts.forEach(({ title }, part) => placeBand(draft, top, part * PAGE_COLUMNS, PAGE_COLUMNS, title));
+  placeBand(draft, top, loadParts.length * PAGE_COLUMNS, loadWorkings.columns.length, loadWorkings.title);
   const below = placeTable(draft, table, top + 1, columnAt);
   loadParts.forEach(({ note }, part) => {
     if (note) draft.cells.push({ row: below, col: part * PAGE_COLUMNS, kind: "note", value: note });

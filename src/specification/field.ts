@@ -54,6 +54,11 @@ export interface Column extends Omit<Field, "kind"> {
   readonly span?: number;
   /** For rows that differ: the content of each row, and the measure of its value. */
   readonly byRow?: readonly { readonly value?: CellValue; readonly formula?: string; readonly measure?: Measure }[];
+  /**
+   * True if only formulas of the table read the column. On a sheet without the column, they have its formula in the place of its
+   * cell.
+   */
+  readonly isWorking?: boolean;
   /** True if the formula of an earlier column spills into this column. */
   readonly spilled?: boolean;
 }

@@ -316,7 +316,7 @@ const stressAt = (rows: number): string =>
  */
 const DIRECTION_BEFORE = `([^load_stress]-IFERROR(${stressAt(-2)}+0,0))`;
 const OUT_OF_ORDER =
-  `IF([load_stress]="",IF(IFERROR(${stressAt(1)}>0,FALSE),${toldPart(NO_STRESS)},IF(COUNT({readings_#})>0,${toldPart(READINGS_WITHOUT_STRESS)},"")),` +
+  `IF([load_stress]="",IF(IFERROR(${stressAt(1)}>0,FALSE),${toldPart(NO_STRESS)},IF([load_readings]>0,${toldPart(READINGS_WITHOUT_STRESS)},"")),` +
   `IF(COUNTIF([load_stress],">0")=0,${toldPart(STRESS_NOT_POSITIVE)},"")&` +
   `IF(IFERROR(AND([^load_stress]>0,([load_stress]-[^load_stress])*${DIRECTION_BEFORE}<0,` +
   `${stressAt(1)}>0,(${stressAt(1)}-[^load_stress])*${DIRECTION_BEFORE}>0),FALSE),` +
@@ -330,32 +330,97 @@ const UNLOADED =
   `IF([^height_end]-[height_end]>${MOST_ON_UNLOADING}*{initial_height},${toldPart(COMPRESSED)},` +
   `IF([height_end]>{initial_height},${toldPart(ROSE)},"")))`;
 
-/** The last row of a column of readings with a number for which this holds. */
-const lastRowWith = (cells: string, isWrong: string): string =>
-  `SUMPRODUCT(MAX(ISNUMBER(${cells})*(${isWrong})*(ROW(${cells})-ROW(INDEX(${cells},1))+1)))`;
-/** The last row of the times of a load with a time before the load. */
-const LAST_EARLY = lastRowWith("{times_#}", "{times_#}<0");
+/** The last row of a column of readings with a number for which this holds; 0 without one. `isAny` asks the whole column first, for speed. */
+const lastRowWith = (cells: string, isAny: string, isWrong: string): string =>
+  `=IFERROR(IF(${isAny},SUMPRODUCT(MAX(ISNUMBER(${cells})*(${isWrong})*(ROW(${cells})-ROW(INDEX(${cells},1))+1))),0),0)`;
 
-/** The remark on a number that no time, or no reading, can be. The largest of the column is asked first, for speed. */
+const working = (name: string, label: string, heading: Heading, measure: Measure, formula: string): Column => ({
+  name,
+  label,
+  heading,
+  measure,
+  kind: "label",
+  isWorking: true,
+  formula,
+});
+
+const NEXT_STARTED = atLoad("load_started", "[load_number]+1");
+
+/**
+ * What the remark on a load asks of its times and readings several times. Each has a cell of its own, so that it is worked out
+ * once, and so that the formulas of all remarks are the same but for their cells: the embedded sheet then compiles one of them.
+ */
+const WORKINGS: readonly Column[] = [
+  working("load_readings", "Readings of the load", ["Reading", "count"], "count", "=COUNT({readings_#})"),
+  working("load_first_time", "First time of the load", ["Time", "first"], "time", '=IFERROR(SMALL({times_#},1),"")'),
+  working(
+    "load_first_step",
+    "First step of the times",
+    ["Time", "step"],
+    "time",
+    '=IFERROR(SMALL({times_#},2)-SMALL({times_#},1),"")',
+  ),
+  working("load_last_time", "Last time of the load", ["Time", "last"], "time", '=IFERROR(LARGE({times_#},1),"")'),
+  working(
+    "load_minutes_to_next",
+    "Minutes to the next load",
+    ["Time to", "next load"],
+    "time",
+    `=IF(COUNT([load_started],${NEXT_STARTED})=2,1440*(${NEXT_STARTED}-[load_started]),0)`,
+  ),
+  working(
+    "load_early_row",
+    "Last row with a time before the load",
+    ["Row of", "early time"],
+    "count",
+    lastRowWith("{times_#}", 'COUNTIF({times_#},"<0")>0', "{times_#}<0"),
+  ),
+  working(
+    "load_early_time",
+    "Last time before the load",
+    ["Time", "too early"],
+    "time",
+    '=IF([load_early_row]>0,INDEX({times_#},[load_early_row]),"")',
+  ),
+  working(
+    "load_time_outside",
+    "Last row with a time that cannot be",
+    ["Row of", "bad time"],
+    "count",
+    lastRowWith("{times_#}", `MAX({times_#})>${MOST.time}`, `{times_#}>${MOST.time}`),
+  ),
+  working(
+    "load_reading_outside",
+    "Last row with a reading that cannot be",
+    ["Row of", "bad rdg."],
+    "count",
+    lastRowWith(
+      "{readings_#}",
+      `OR(MAX({readings_#})>${MOST.reading},COUNTIF({readings_#},"<-${MOST.reading}")>0)`,
+      `({readings_#}>${MOST.reading})+({readings_#}<-${MOST.reading})`,
+    ),
+  ),
+];
+
+/** The remark on a number that no time, or no reading, can be. */
 const OUTSIDE =
-  `IFERROR(IF(MAX({times_#})>${MOST.time},${toldPart(timeOutside(live(lastRowWith("{times_#}", `{times_#}>${MOST.time}`))))},""),"")&` +
-  `IFERROR(IF(OR(MAX({readings_#})>${MOST.reading},COUNTIF({readings_#},"<-${MOST.reading}")>0),${toldPart(readingOutside(live(lastRowWith("{readings_#}", `({readings_#}>${MOST.reading})+({readings_#}<-${MOST.reading})`))))},""),"")`;
+  `IF([load_time_outside]>0,${toldPart(timeOutside(live("[load_time_outside]")))},"")&` +
+  `IF([load_reading_outside]>0,${toldPart(readingOutside(live("[load_reading_outside]")))},"")`;
 
 /**
  * The remark on the clock of a row: a time before the load, a moment of loading before that of the load before, and no
  * moment of loading where other loads have one.
  */
 const CLOCK =
-  `IFERROR(IF(COUNTIF({times_#},"<0")>0,${toldPart(timeBeforeLoad(live(LAST_EARLY), live(`INDEX({times_#},${LAST_EARLY})`)))},""),"")&` +
+  `IF([load_early_row]>0,${toldPart(timeBeforeLoad(live("[load_early_row]"), live("[load_early_time]")))},"")&` +
   `IFERROR(IF(AND(COUNT([load_started],[^load_started])=2,[load_started]<[^load_started]),${toldPart(BEFORE_LOAD_ABOVE)},""),"")&` +
   `IF(AND([load_started]="",[end_reading]<>"",COUNT({load_started})>0),${toldPart(NO_MOMENT)},"")`;
 
 /** The minutes from the moment of loading to that of the next load; 0 if one of them is not known. */
-const NEXT_STARTED = atLoad("load_started", "[load_number]+1");
-const TO_NEXT = `IF(COUNT([load_started],${NEXT_STARTED})=2,1440*(${NEXT_STARTED}-[load_started]),0)`;
-const LAST_TIME = "MAX({times_#})";
-const FIRST_TIME = "SMALL({times_#},1)";
-const FIRST_STEP = `SMALL({times_#},2)-${FIRST_TIME}`;
+const TO_NEXT = "[load_minutes_to_next]";
+const LAST_TIME = "[load_last_time]";
+const FIRST_TIME = "[load_first_time]";
+const FIRST_STEP = "[load_first_step]";
 
 /** True if the stress is that of load 1, and neither load is marked. Later equal stresses come from wetting, or from a load left standing. */
 const IS_UNMARKED = `AND([load_number]=2,${isOnBranch("wetting")},[load_mark]="",IFERROR(${atLoad("load_mark", "1")}&"","")="")`;
@@ -601,4 +666,13 @@ export const LOAD_PARTS: readonly {
   { title: "Time curves", columns: TIME_CURVES },
 ];
 
-export const LOAD_TABLE: Table = { rows: LOADS, columns: LOAD_PARTS.flatMap(({ columns }) => columns) };
+/** The columns that only formulas of the table read. They stand beside its last part and are not printed. */
+export const LOAD_WORKINGS: { readonly title: string; readonly columns: readonly Column[] } = {
+  title: "Workings of the remarks",
+  columns: WORKINGS,
+};
+
+export const LOAD_TABLE: Table = {
+  rows: LOADS,
+  columns: [...LOAD_PARTS.flatMap(({ columns }) => columns), ...WORKINGS],
+};

@@ -121,7 +121,9 @@ function formulasOfTable(table: Table): [string, Formula][] {
       return [[column.name, { of: "spilled", anchor, number, table }]];
     }
     const hasFormula = column.formula !== undefined || column.byRow?.some(({ formula }) => formula !== undefined);
-    return hasFormula && column.kind !== "label" ? [[column.name, { of: "column", column, table }]] : [];
+    return hasFormula && (column.kind !== "label" || column.isWorking)
+      ? [[column.name, { of: "column", column, table }]]
+      : [];
   });
 }
 
@@ -137,8 +139,12 @@ const FORMULAS: ReadonlyMap<string, Formula> = new Map(
   }),
 );
 
-/** The names that have a formula, in the order of the sheet. */
-export const NAMES_WITH_FORMULAS: readonly string[] = [...FORMULAS.keys()];
+const isWorking = (found: Formula): boolean => found.of === "column" && found.column.isWorking === true;
+
+/** The names that have a formula, in the order of the sheet. A sheet needs no workings, so they are not among them. */
+export const NAMES_WITH_FORMULAS: readonly string[] = [...FORMULAS].flatMap(([name, found]) =>
+  isWorking(found) ? [] : [name],
+);
 
 /**
  * The size of a spilled table, which fills more cells than the one that a person selects; undefined for other names.
@@ -181,10 +187,13 @@ class Placing {
     return '""';
   }
 
-  /** The cell of a column in a row of its table. */
-  beside(name: string, index: number): string {
+  /** The cell of a column in a row of its table; the formula of a working that the sheet does not have. */
+  beside(name: string, index: number, table: Table): string {
     const box = this.#layout.places.get(name);
-    if (!box) return this.single(name);
+    if (!box) {
+      const working = table.columns.find((column) => column.name === name && column.isWorking)?.formula;
+      return working === undefined ? this.single(name) : `(${this.#ofRow(working.slice(1), index, table)})`;
+    }
     if (index >= lengthOf(box)) this.lacks.add(name);
     return addressInList(box, index);
   }
@@ -245,12 +254,15 @@ class Placing {
 
   /** The formula of a column for one of its rows. */
   inRow(formula: string, index: number, table: Table): string {
+    return this.singles(this.#ofRow(formula, index, table));
+  }
+
+  /** The formula with the cells of its row, and the number of its load. */
+  #ofRow(formula: string, index: number, table: Table): string {
     const load = this.#layout.loadNumbers?.[index] ?? index + 1;
     const numbered = formula.replaceAll("#", loadSuffix(load));
-    return this.singles(
-      numbered.replace(/\[(\^?)(\w+)\]/g, (_, up: string, name: string) =>
-        up ? this.above(name, index, table) : this.beside(name, index),
-      ),
+    return numbered.replace(/\[(\^?)(\w+)\]/g, (_, up: string, name: string) =>
+      up ? this.above(name, index, table) : this.beside(name, index, table),
     );
   }
 

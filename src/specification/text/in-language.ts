@@ -2,7 +2,7 @@
 import { isSpill, isTable, type Column, type Field, type Part, type Spill, type Table } from "../field";
 import type { CellValue } from "../../workbook/port";
 import { wordIn } from "../list-words";
-import { LOAD_PARTS } from "../load-table";
+import { LOAD_PARTS, LOAD_WORKINGS } from "../load-table";
 import { CAUTION, FORM, MISSING, REMARKS, RESULTS, TYPED_REMARKS, type Section } from "../main-page";
 import { PICK_TABLE } from "../pick-table";
 import type { SheetLanguage } from "./language";
@@ -85,6 +85,7 @@ export interface PartsInLanguage {
   readonly remarks: readonly Field[];
   readonly caution: readonly string[];
   readonly loadParts: typeof LOAD_PARTS;
+  readonly loadWorkings: typeof LOAD_WORKINGS;
   readonly pickTable: Table;
 }
 
@@ -102,6 +103,10 @@ export function partsIn(language: SheetLanguage): PartsInLanguage {
       columns: columns.map((column) => columnIn(words, column)),
       ...(note !== undefined && { note: titleIn(words, note) }),
     })),
+    loadWorkings: {
+      title: titleIn(words, LOAD_WORKINGS.title),
+      columns: LOAD_WORKINGS.columns.map((column) => columnIn(words, column)),
+    },
     pickTable: tableIn(words, PICK_TABLE),
   };
 }
