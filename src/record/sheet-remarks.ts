@@ -24,6 +24,7 @@ import {
   NO_VALUE,
   NOT_CORRECTED,
   NOT_MARKED,
+  SEATING_AS_LOAD,
   NOT_WETTING,
   READINGS_WITHOUT_STRESS,
   ROSE,
@@ -41,7 +42,7 @@ import {
   WETTING,
 } from "../specification/sentences/of-remarks";
 import { MOST } from "../specification/measures";
-import { LEAST_STEP } from "../specification/readings";
+import { LATE_BEGIN, LEAST_STEP } from "../specification/readings";
 import { ADOPTABLE, CV_RANGES, type ALL_ADOPTABLE } from "../specification/results/adoptable";
 import { languageNamed } from "../specification/text/language";
 import { shownOnSheet, wordsOf } from "../specification/text/words";
@@ -141,7 +142,11 @@ interface Slip {
   readonly said: Message;
 }
 
-function slipsOfTimes(loads: readonly LoadRecord[], { number, readings, appliedAt }: LoadRecord): Message[] {
+/** What the load table says of the times of a load. Sheets of version 10 also speak of times that begin within seconds. */
+function slipsOfTimes(
+  { loads, version = TEMPLATE_VERSION }: TestRecord,
+  { number, readings, appliedAt }: LoadRecord,
+): Message[] {
   const times = readings.flatMap(({ time }) => (time === undefined ? [] : [time])).sort((a, b) => a - b);
   const [first = 0, second = 0] = times;
   const last = times.at(-1) ?? 0;
@@ -152,7 +157,9 @@ function slipsOfTimes(loads: readonly LoadRecord[], { number, readings, appliedA
   return [
     ...(isLong && last <= MOST.time ? [timesLong(last, Math.round(last / 1440))] : []),
     ...(last !== 0 && Math.abs(toNext / last - 60) < 1 ? [timesShort(last)] : []),
-    ...(first > 0 && step > 0 && step < first * LEAST_STEP ? [timesOfDay(Math.round(first * 1e4) / 1e4)] : []),
+    ...(first > (version < 11 ? 0 : LATE_BEGIN) && step > 0 && step < first * LEAST_STEP
+      ? [timesOfDay(Math.round(first * 1e4) / 1e4)]
+      : []),
   ];
 }
 
@@ -162,17 +169,20 @@ function slipsOf(record: TestRecord, load: LoadReduced, before: LoadReduced | un
   if (version < 10 || !hasEnd(load)) return [];
   const { number, stress = 0, inundated, words } = load.record;
   const { loads } = record;
-  const isEqual = number === 2 && words.load_branch === "wetting" && !inundated;
+  const isUnmarked = words.load_branch === "wetting" && !inundated;
+  const isEqual = number === 2 && isUnmarked;
+  const isSeating = version >= 11 && number === 1 && isUnmarked && record.words.seating_mark === undefined;
   const above = before?.record.results.height_end;
   const { initial_height: initial } = record.numbers;
   const isHighest = loads.every((one) => one.number >= number || (one.stress ?? 0) < stress);
   const wasCompressed = above !== undefined && initial !== undefined && above < initial;
   const rose = !inundated && isHighest && wasCompressed && hasSwelled(record, load, before);
   return [
-    ...slipsOfTimes(loads, load.record).map((said) => ({ of: "times", said }) as const),
+    ...slipsOfTimes(record, load.record).map((said) => ({ of: "times", said }) as const),
     ...(isEqual && !loads.some((one) => one.number === 1 && one.inundated)
       ? [{ of: "stress", said: NOT_MARKED } as const]
       : []),
+    ...(isSeating ? [{ of: "stress", said: SEATING_AS_LOAD } as const] : []),
     ...(rose ? [{ of: "readings", said: SWELLED_FIRST } as const] : []),
   ];
 }

@@ -9,7 +9,7 @@ import { when, type Column, type Table } from "./field";
 import { asked, atLoad, SENSE, shown, TIME_METHOD } from "./formulas";
 import { isWord, shownWord } from "./list-words";
 import { MOST, positive, type Measure } from "./measures";
-import { LEAST_STEP, LOADS } from "./readings";
+import { LATE_BEGIN, LEAST_STEP, LOADS } from "./readings";
 import { LONGEST_LOAD, timesLong } from "../reduction/increment/cv";
 import {
   BEFORE_LOAD_ABOVE,
@@ -25,6 +25,7 @@ import {
   readingOutside,
   READINGS_WITHOUT_STRESS,
   ROSE,
+  SEATING_AS_LOAD,
   SEATING_BEYOND_TABLE,
   STRESS_BEYOND_TABLE,
   STRESS_NOT_POSITIVE,
@@ -425,6 +426,9 @@ const FIRST_STEP = "[load_first_step]";
 /** True if the stress is that of load 1, and neither load is marked. Later equal stresses come from wetting, or from a load left standing. */
 const IS_UNMARKED = `AND([load_number]=2,${isOnBranch("wetting")},[load_mark]="",IFERROR(${atLoad("load_mark", "1")}&"","")="")`;
 
+/** True if the stress of load 1 is the seating stress, and neither is marked. */
+const IS_SEATING = `AND([load_number]=1,${isOnBranch("wetting")},[load_mark]="",IFERROR({seating_mark}&"","")="")`;
+
 /** True if the specimen is below its initial height, and rose under the greatest stress so far without a mark of water. */
 const ROSE_UNDER_GREATEST =
   `AND(${isOnBranch("loading")},[load_mark]="",COUNT([height_end],[^height_end],{initial_height})=3,IFERROR([height_end]>[^height_end],FALSE),` +
@@ -434,8 +438,8 @@ const ROSE_UNDER_GREATEST =
 const SLIPS =
   `IFERROR(IF(AND(${LAST_TIME}<=${MOST.time},OR(${LAST_TIME}>${LONGEST_LOAD},AND(${TO_NEXT}>0,${LAST_TIME}>2*(${TO_NEXT}+1440)))),${toldPart(timesLong(live(LAST_TIME), live(`ROUND(${LAST_TIME}/1440,0)`)))},""),"")&` +
   `IFERROR(IF(ABS(${TO_NEXT}/${LAST_TIME}-60)<1,${toldPart(timesShort(live(LAST_TIME)))},""),"")&` +
-  `IFERROR(IF(AND(${FIRST_TIME}>0,${FIRST_STEP}>0,${FIRST_STEP}<${FIRST_TIME}*${LEAST_STEP}),${toldPart(timesOfDay(live(`ROUND(${FIRST_TIME},4)`)))},""),"")&` +
-  `IF(${IS_UNMARKED},${toldPart(NOT_MARKED)},"")&IF(${ROSE_UNDER_GREATEST},${toldPart(SWELLED_FIRST)},"")`;
+  `IFERROR(IF(AND(${FIRST_TIME}>${LATE_BEGIN},${FIRST_STEP}>0,${FIRST_STEP}<${FIRST_TIME}*${LEAST_STEP}),${toldPart(timesOfDay(live(`ROUND(${FIRST_TIME},4)`)))},""),"")&` +
+  `IF(${IS_UNMARKED},${toldPart(NOT_MARKED)},"")&IF(${IS_SEATING},${toldPart(SEATING_AS_LOAD)},"")&IF(${ROSE_UNDER_GREATEST},${toldPart(SWELLED_FIRST)},"")`;
 
 const COEFFICIENTS: readonly Column[] = [
   ...repeated("coefficients"),

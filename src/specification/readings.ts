@@ -13,6 +13,8 @@ export const HAND_TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 
 
 /** Readings begin with small times; a step of less than this part of the first time shows that the times began elsewhere. Common practice, no source. */
 export const LEAST_STEP = 1 / 50;
+/** Only times that begin later than this many minutes began elsewhere: a fast logger may begin seconds after the load. Common practice, no source. */
+export const LATE_BEGIN = 0.2;
 
 /** The number of a load in the names of its readings: "07" in times_07 and readings_07. */
 export const loadSuffix = (load: number): string => String(load).padStart(2, "0");

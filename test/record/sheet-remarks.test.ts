@@ -99,6 +99,11 @@ describe.each<[string, SheetValues, RegExp]>([
     /^check whether this stress is an increment, as it is that of load 1 and no water is marked: the sheet takes total/,
   ],
   [
+    "a seating stress that is load 1",
+    { seating_stress: 12.5, load_mark: [""], seating_mark: "" },
+    /^check whether the seating stress is smaller than load 1, as the two are equal and no water is marked: enter /,
+  ],
+  [
     "unloading typed as loading",
     { load_stress: [12.5, 25, 50, 100, 200, 400, 800, 1600] },
     /^check whether load was taken off, the dial passed its zero or was read backwards: the specimen swelled .*; the specimen swelled under the load: no cv/,

@@ -152,6 +152,8 @@ export const formulas: Readonly<Record<string, string>> = {
     "prüfen, ob die Zeiten Uhrzeiten sind oder ab Versuchsbeginn zählen: sie beginnen bei ",
   " min, and the next follows within a fiftieth of it; ":
     " min, und die nächste folgt innerhalb eines Fünfzigstels davon; ",
+  "check whether the seating stress is smaller than load 1, as the two are equal and no water is marked: enter the stress under which the zero was read; ":
+    "prüfen, ob die Anfangsspannung kleiner als Stufe 1 ist, denn beide sind gleich und keine Wasserzugabe ist vermerkt: die Spannung eingeben, unter der die Nullablesung gemacht wurde; ",
   "check whether this stress is an increment, as it is that of load 1 and no water is marked: the sheet takes total stresses; ":
     "prüfen, ob diese Spannung ein Zuwachs ist, denn sie ist die der Laststufe 1, und keine Wasserzugabe ist angegeben: das Blatt nimmt gesamte Spannungen; ",
   "check whether load was taken off, the dial passed its zero or was read backwards: the specimen swelled under the greatest stress so far; ":
