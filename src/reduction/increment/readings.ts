@@ -87,17 +87,18 @@ const CLOCK_FIRST = 0.03;
  */
 const STEPS_OF_LOGGER = 1200;
 /**
- * A logger reads in equal steps: its first EQUAL_STEPS steps are equal but for EQUAL_WITHIN of a step, by which rounded times
- * differ. Nobody reads a dial so often in equal steps. Common practice, no source.
+ * A logger reads in equal steps: half of its first EQUAL_STEPS steps take half of their time, but for EQUAL_WITHIN, by which rounded
+ * times differ. Nobody reads a dial so often in equal steps. Common practice, no source.
  */
 const EQUAL_STEPS = 12;
-const EQUAL_WITHIN = 0.6;
+const EQUAL_WITHIN = 0.1;
 /**
- * Equal steps of this many seconds, within INTERVAL_WITHIN, are those of a logger whose times are in days. In minutes they would
- * be 96, 72, 48, 24 and 12 readings a second, or no number of readings a second. Common practice, no source.
+ * A logger takes a whole number of readings a second, within RATE_WITHIN of it. Multiples of 12 but 60 are seldom, and the same numbers
+ * as days are minutes, or parts of a minute, that loggers take: 24 a second is each minute. Common practice, no source.
  */
-const INTERVALS = [5, 10, 15, 20, 30, 60, 120, 300, 600, 900, 1800, 3600] as const;
-const INTERVAL_WITHIN = 0.01;
+const RATE_WITHIN = 0.03;
+const SELDOM = 12;
+const OFTEN = 60;
 
 /**
  * Times that begin above DATES_FROM and end within DATES_SPAN times the first are dates of Excel (46,000 is in 2025): no
@@ -404,16 +405,18 @@ function endOfStep(times: Float64Array): (start: number) => number {
 const areWhole = (times: readonly number[], inOne: number): boolean =>
   times.every((time) => Math.abs(((time * inOne + 0.5) % 1) - 0.5) < 1e-6);
 
-/** Whether a logger read in these times, so that they are minutes: in equal steps, and in none that a logger counts in days. */
+/** Whether the times are minutes of a logger that takes a whole number of readings a second; false of fewer times. */
 function areOfLogger(times: Float64Array): boolean {
-  if (times.length <= EQUAL_STEPS) return false;
-  const first = nth(times, 0);
-  const step = (nth(times, EQUAL_STEPS) - first) / EQUAL_STEPS;
-  const areEqual = times
-    .subarray(0, EQUAL_STEPS)
-    .every((time, index) => Math.abs(time - first - index * step) <= EQUAL_WITHIN * step);
-  const seconds = step * 86_400;
-  return areEqual && !INTERVALS.some((interval) => Math.abs(seconds - interval) <= INTERVAL_WITHIN * interval);
+  // Without so many times these are NaN, and each comparison is false.
+  const all = times[EQUAL_STEPS]! - times[0]!;
+  const half = times[EQUAL_STEPS / 2]! - times[0]!;
+  const step = (all * 60) / EQUAL_STEPS;
+  const rate = Math.round(1 / step);
+  return (
+    Math.abs(half / all - 0.5) < EQUAL_WITHIN / 2 &&
+    Math.abs(rate * step - 1) < RATE_WITHIN &&
+    (rate === OFTEN || rate % SELDOM > 0)
+  );
 }
 
 /**
