@@ -20,6 +20,12 @@ export const news: Readonly<Record<string, string>> = {
     "Der Kopf des Blatts nennt eine Zelle der Festlegungen, die nicht verwendbar ist, einen Probekörper, der höher als breit ist, und Massen und Maße mit einer Feuchtdichte, die kein Boden hat.",
   "The head of the sheet names the first load whose times, stress or readings look like a slip: seconds, hours or times of day for minutes, an increment for a total stress, a specimen that swells under the greatest stress.":
     "Der Kopf des Blatts nennt die erste Laststufe, deren Zeiten, Spannung oder Ablesungen nach einem Versehen aussehen: Sekunden, Stunden oder Uhrzeiten statt Minuten, ein Zuwachs statt der gesamten Spannung, ein Probekörper, der unter der größten Spannung schwillt.",
+  "What the remarks on the loads ask of the times stands in columns of its own beside the time curves, which are not printed.":
+    "Was die Bemerkungen zu den Laststufen von den Zeiten fragen, steht in eigenen Spalten neben den Zeit-Setzungs-Kurven, die nicht gedruckt werden.",
+  "The remark on load 1 asks whether the seating stress is smaller, where the two are equal; times of a logger that begins within 12 s no longer count as times of day.":
+    "Die Bemerkung zur Laststufe 1 fragt, ob die Anfangsspannung kleiner ist, wenn beide gleich sind; Zeiten eines Loggers, der innerhalb von 12 s beginnt, gelten nicht mehr als Uhrzeiten.",
+  "The footer of a printed page has two lines: the file and the page number, the sheet and the versions.":
+    "Die Fußzeile einer gedruckten Seite hat zwei Zeilen: die Datei und die Seitenzahl, das Blatt und die Versionen.",
   "The remark on a load says that a stress is not a number greater than 0, and does not end with ok behind another remark.":
     "Die Bemerkung zu einer Laststufe sagt, dass eine Spannung keine Zahl über 0 ist, und endet nach einer anderen Bemerkung nicht mit ok.",
   "Where the dial factor is 1, the unit beside the readings is that of lengths; d0, d50, d90 and d100 of 100 and more show one decimal.":
