@@ -15,6 +15,7 @@ import {
   BEFORE_LOAD_ABOVE,
   COMPRESSED,
   CURVE_REFUSED,
+  halfDay,
   HEIGHT_TOO_LOW,
   NO_D100,
   NO_INITIALS,
@@ -42,7 +43,7 @@ import {
   WETTING,
 } from "../specification/sentences/of-remarks";
 import { MOST } from "../specification/measures";
-import { LATE_BEGIN, LEAST_STEP } from "../specification/readings";
+import { LATE_BEGIN, LEAST_STEP, READ_BEYOND } from "../specification/readings";
 import { ADOPTABLE, CV_RANGES, type ALL_ADOPTABLE } from "../specification/results/adoptable";
 import { languageNamed } from "../specification/text/language";
 import { shownOnSheet, wordsOf } from "../specification/text/words";
@@ -154,12 +155,15 @@ function slipsOfTimes(
   const toNext = appliedAt === undefined || next === undefined ? 0 : 1440 * (next - appliedAt);
   const isLong = last > LONGEST_LOAD || (toNext > 0 && last > 2 * (toNext + 1440));
   const step = second - first;
+  const beyond = last - toNext;
+  const isRead = toNext > 0 && last <= LONGEST_LOAD && beyond > READ_BEYOND.least && beyond <= READ_BEYOND.most;
   return [
     ...(isLong && last <= MOST.time ? [timesLong(last, Math.round(last / 1440))] : []),
     ...(last !== 0 && Math.abs(toNext / last - 60) < 1 ? [timesShort(last)] : []),
     ...(first > (version < 11 ? 0 : LATE_BEGIN) && step > 0 && step < first * LEAST_STEP
       ? [timesOfDay(Math.round(first * 1e4) / 1e4)]
       : []),
+    ...(version >= 11 && isRead ? [halfDay(last, Math.round(toNext))] : []),
   ];
 }
 

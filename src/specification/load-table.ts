@@ -9,12 +9,13 @@ import { when, type Column, type Table } from "./field";
 import { asked, atLoad, SENSE, shown, TIME_METHOD } from "./formulas";
 import { isWord, shownWord } from "./list-words";
 import { MOST, positive, type Measure } from "./measures";
-import { LATE_BEGIN, LEAST_STEP, LOADS } from "./readings";
+import { LATE_BEGIN, LEAST_STEP, LOADS, READ_BEYOND } from "./readings";
 import { LONGEST_LOAD, timesLong } from "../reduction/increment/cv";
 import {
   BEFORE_LOAD_ABOVE,
   COMPRESSED,
   CURVE_REFUSED,
+  halfDay,
   HEIGHT_TOO_LOW,
   NO_D100,
   NO_MOMENT,
@@ -439,6 +440,7 @@ const SLIPS =
   `IFERROR(IF(AND(${LAST_TIME}<=${MOST.time},OR(${LAST_TIME}>${LONGEST_LOAD},AND(${TO_NEXT}>0,${LAST_TIME}>2*(${TO_NEXT}+1440)))),${toldPart(timesLong(live(LAST_TIME), live(`ROUND(${LAST_TIME}/1440,0)`)))},""),"")&` +
   `IFERROR(IF(ABS(${TO_NEXT}/${LAST_TIME}-60)<1,${toldPart(timesShort(live(LAST_TIME)))},""),"")&` +
   `IFERROR(IF(AND(${FIRST_TIME}>${LATE_BEGIN},${FIRST_STEP}>0,${FIRST_STEP}<${FIRST_TIME}*${LEAST_STEP}),${toldPart(timesOfDay(live(`ROUND(${FIRST_TIME},4)`)))},""),"")&` +
+  `IFERROR(IF(AND(${TO_NEXT}>0,${LAST_TIME}<=${LONGEST_LOAD},${LAST_TIME}>${TO_NEXT}+${READ_BEYOND.least},${LAST_TIME}<=${TO_NEXT}+${READ_BEYOND.most}),${toldPart(halfDay(live(LAST_TIME), live(`ROUND(${TO_NEXT},0)`)))},""),"")&` +
   `IF(${IS_UNMARKED},${toldPart(NOT_MARKED)},"")&IF(${IS_SEATING},${toldPart(SEATING_AS_LOAD)},"")&IF(${ROSE_UNDER_GREATEST},${toldPart(SWELLED_FIRST)},"")`;
 
 const COEFFICIENTS: readonly Column[] = [

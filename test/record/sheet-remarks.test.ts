@@ -99,6 +99,11 @@ describe.each<[string, SheetValues, RegExp]>([
     /^check whether this stress is an increment, as it is that of load 1 and no water is marked: the sheet takes total/,
   ],
   [
+    "a time of day without PM",
+    { load_started: [...Array.from({ length: 4 }, (_, index) => DAY + 0.5625 + index), DAY + 4.0625] },
+    /^check whether a moment of loading is half a day off, as 1:30 for 13:30: the last time is 1440 min, and the next load was applied 720 min/,
+  ],
+  [
     "a seating stress that is load 1",
     { seating_stress: 12.5, load_mark: [""], seating_mark: "" },
     /^check whether the seating stress is smaller than load 1, as the two are equal and no water is marked: enter /,
@@ -130,7 +135,7 @@ describe.each<[string, SheetValues, RegExp]>([
         adopted_cv_to: ["", "", 90],
       },
     },
-    /^Preconsolidation stress adopted: 120 by AB, agreed on 3 May, by letter \(the constructions gave [\d.]+\); Compression index Cc adopted: 0.5 by no initials, no reason \(.*cv, another range adopted: 2 from 10 to 90 by no initials, no reason; /,
+    /^Preconsolidation stress adopted: 120 by AB, agreed on 3 May, by letter \(the constructions gave [\d.]+\); Compression index Cc adopted: 0.5 by no initials, no reason \(.*cv, another range adopted: 2 from 10 to 90 by no initials, no reason;$/,
   ],
 ])("%s", (_, values, expected) => {
   test("the messages are the texts of the sheet", async () => {

@@ -152,6 +152,10 @@ export const formulas: Readonly<Record<string, string>> = {
     "prüfen, ob die Zeiten Uhrzeiten sind oder ab Versuchsbeginn zählen: sie beginnen bei ",
   " min, and the next follows within a fiftieth of it; ":
     " min, und die nächste folgt innerhalb eines Fünfzigstels davon; ",
+  "check whether a moment of loading is half a day off, as 1:30 for 13:30: the last time is ":
+    "prüfen, ob ein Zeitpunkt der Belastung einen halben Tag daneben liegt, wie 1:30 statt 13:30: die letzte Zeit ist ",
+  " min, and the next load was applied ": " min, und die nächste Laststufe wurde ",
+  " min after this one; ": " min nach dieser aufgebracht; ",
   "check whether the seating stress is smaller than load 1, as the two are equal and no water is marked: enter the stress under which the zero was read; ":
     "prüfen, ob die Anfangsspannung kleiner als Stufe 1 ist, denn beide sind gleich und keine Wasserzugabe ist vermerkt: die Spannung eingeben, unter der die Nullablesung gemacht wurde; ",
   "check whether this stress is an increment, as it is that of load 1 and no water is marked: the sheet takes total stresses; ":
