@@ -38,8 +38,9 @@ describe("the demonstration", () => {
     await port.protect(sheet, false);
     const one = type("void_ratio_initial", 0, "1.234");
     const two = type("strain_end", 3, "0.05");
+    const three = type("load_last_time", 2, "99");
     const found = await look();
-    expect(found.filter(({ kind }) => kind === "overwritten").map(({ address }) => address)).toEqual([one, two]);
+    expect(found.filter(({ kind }) => kind === "overwritten").map(({ address }) => address)).toEqual([one, two, three]);
     expect(found[0].sentence).toMatch(
       new RegExp(`^${one}, Void ratio, initial e0 \\(void_ratio_initial\\), holds 1.234 where a formula belongs`),
     );
