@@ -246,7 +246,7 @@ function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyM
     names[name] = { row: first, col, rows: table.rows, cols: 1 };
     ruleEntries(draft, column, names[name]);
   }
-  const columns = table.columns.map(({ name }) => at(name));
+  const columns = table.columns.flatMap(({ name, isWorking }) => (isWorking ? [] : [at(name)]));
   for (let col = Math.min(...columns); col < Math.max(...columns); col++)
     for (const line of columns.includes(col) ? [] : [0, 1]) cells.push({ row: top + line, col, kind: "heading" });
   return first + table.rows;
@@ -355,14 +355,17 @@ function placePicks(draft: Draft, first: number, left: number): void {
   placeTable(draft, pickTable, top, new Map(columnsFrom(pickTable.columns, left)));
 }
 
-function placeLoads(draft: Draft, top: number): number {
+/** Places the load table. Only its workings stand elsewhere: from the column `workingsLeft` on, beside all pages. */
+function placeLoads(draft: Draft, top: number, workingsLeft: number): number {
   const { loadParts, loadWorkings } = draft.parts;
-  const parts = [...loadParts, loadWorkings];
-  const table = { rows: draft.loads, columns: parts.flatMap(({ columns }) => columns) };
-  const columnAt = new Map(parts.flatMap(({ columns }, part) => columnsFrom(columns, part * PAGE_COLUMNS)));
+  const columns = [...loadParts.flatMap((part) => part.columns), ...loadWorkings.columns];
+  const columnAt = new Map([
+    ...loadParts.flatMap((one, part) => columnsFrom(one.columns, part * PAGE_COLUMNS)),
+    ...columnsFrom(loadWorkings.columns, workingsLeft),
+  ]);
   loadParts.forEach(({ title }, part) => placeBand(draft, top, part * PAGE_COLUMNS, PAGE_COLUMNS, title));
-  placeBand(draft, top, loadParts.length * PAGE_COLUMNS, loadWorkings.columns.length, loadWorkings.title);
-  const below = placeTable(draft, table, top + 1, columnAt);
+  placeBand(draft, top, workingsLeft, loadWorkings.columns.length, loadWorkings.title);
+  const below = placeTable(draft, { rows: draft.loads, columns }, top + 1, columnAt);
   loadParts.forEach(({ note }, part) => {
     if (note) draft.cells.push({ row: below, col: part * PAGE_COLUMNS, kind: "note", value: note });
   });
@@ -493,14 +496,16 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   const { sectionTops, below: resultsBelow } = placeResults(draft, TOP, tops);
   const remarksBelow = placeRemarks(draft, TOP);
   const loadsTop = Math.max(formBelow, resultsBelow + 1, remarksBelow + 1);
-  const readingsTop = placeLoads(draft, loadsTop);
-  const readingsBelow = placeReadings(draft, readingsTop, options.readingRows ?? READING_ROWS);
   const readingPages = Math.ceil((2 * loads) / PAGE_COLUMNS);
   const pages = Math.max(parts.loadParts.length, readingPages);
   const picksLeft = pages * PAGE_COLUMNS;
+  // A person may delete the columns of the picks: nothing else stands in them.
+  const workingsLeft = picksLeft + PAGE_COLUMNS;
+  const readingsTop = placeLoads(draft, loadsTop, workingsLeft);
+  const readingsBelow = placeReadings(draft, readingsTop, options.readingRows ?? READING_ROWS);
   const timesTop = rowOf(names, "times_01");
   placePicks(draft, timesTop, picksLeft);
-  const cols = picksLeft + PAGE_COLUMNS;
+  const cols = workingsLeft + parts.loadWorkings.columns.length;
   const picksBelow = rowOf(names, "pick_load") + parts.pickTable.rows;
   const rows = Math.max(readingsBelow, picksBelow);
 
