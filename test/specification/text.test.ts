@@ -29,7 +29,7 @@ const KEPT = new Set([
   ...["salt", "void_index", "e_100", "C_c", "stress", "e", "curve", "picked by hand", "remark", "mean", "loads"],
   ...["S0", "Sf", "low", "high", "ratio", "Cc", "Cr", "words", "meets the laboratory line", "de_e0", "class"],
   ...["strain_class", "e_in_situ", "e_final", "mv", "M", "cv", "from", "potential", "index", "pressure", "Together"],
-  ...["start", "blank", "readings", "error", "English", "; ok~"],
+  ...["start", "blank", "readings", "error", "English", "; ok~", "; ok~|~"],
 ]);
 const MARKS = /^[^A-Za-z]*$/;
 
