@@ -11,7 +11,7 @@ import {
   type Index,
 } from "../reduction/curve/indices";
 import { shown } from "../reduction/curve/methods/method";
-import type { TestCurve } from "../reduction/curve/shape/points";
+import { voidsOfNoSoil, type TestCurve } from "../reduction/curve/shape/points";
 import {
   methodNamed,
   SPREAD_WORDS,
@@ -228,14 +228,20 @@ function toBetween(from: unknown, to: unknown): Between | undefined {
   return { from: low, to: high };
 }
 
-/** An index of the curve, of its own stretch or between two stresses. */
+/** An index of the curve, of its own stretch or between two stresses. It has no remark, so void ratios of no soil are refused. */
 const indexOf = (
   read: typeof compressionIndex,
   test: Outcome<TestCurve>,
   from: unknown,
   to: unknown,
   picks?: any[][],
-): number => valueOf(then(test, (curve) => read(curve, toBetween(from, to), toCurvePicks(picks)))).value;
+): number =>
+  valueOf(
+    then(test, (curve) => {
+      const tooMany = voidsOfNoSoil(curve);
+      return tooMany ? badInput(tooMany) : read(curve, toBetween(from, to), toCurvePicks(picks));
+    }),
+  ).value;
 
 /**
  * Compression index: slope of the virgin line (the steepest consistent stretch of first loading) per log cycle of stress, or the slope between two stresses. From strain it is the compression ratio.

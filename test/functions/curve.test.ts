@@ -140,6 +140,19 @@ test("the bisector halves the angle on a drawing with the stated slope", () => {
   }
 });
 
+test.each([COMPRESSION_INDEX, RECOMPRESSION_INDEX, SWELLING_INDEX])(
+  "%p refuses void ratios in percent, and takes those of peat",
+  (index) => {
+    const stresses = [[10], [20], [40], [80], [160], [320], [80], [20]];
+    const ratios = [0.8, 0.79, 0.77, 0.7, 0.6, 0.5, 0.52, 0.55];
+    const asked = (factor: number) => index(stresses, ratios.map((e) => [factor * e])) as number; // prettier-ignore
+    expect(refusal(() => asked(100))).toMatch(
+      /^#VALUE! a void ratio of 80 is found in no soil: void ratios are ratios/,
+    );
+    expect(asked(30)).toBeCloseTo(30 * asked(1), 6);
+  },
+);
+
 test("each index is taken from its own branch, as void ratio and as strain", () => {
   expect(COMPRESSION_INDEX(S, E)).toBeCloseTo(0.5, 6);
   expect(RECOMPRESSION_INDEX(S, E)).toBeCloseTo(0.05, 6);

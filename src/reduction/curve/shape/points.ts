@@ -25,6 +25,14 @@ export interface TestCurve {
 /** Fibrous peats reach void ratios of about 25 (Mesri and Ajlouni, 2007, from memory). */
 const MOST_VOIDS = 30;
 
+/** What is said of a void ratio that no soil has: a remark, or the refusal of a function that gives one number alone. */
+export function voidsOfNoSoil({ kind, points }: TestCurve): Message | undefined {
+  const most = Math.max(...points.map(({ value }) => value));
+  return kind === "e" && most > MOST_VOIDS
+    ? say`a void ratio of ${digits(most, 4)} is found in no soil: void ratios are ratios, 0.85 for 85 percent; check that the values are no percentages or heights`
+    : undefined;
+}
+
 /** A test at a constant rate of strain may log thousands of rows; with these points a preconsolidation stress takes a second. */
 const MOST_POINTS = 1_000;
 
@@ -89,11 +97,8 @@ export function testCurve(
     return badInput(
       say`${points.length} points, and at most ${MOST_POINTS} are read: choose the rows of one test, or one row in ${Math.ceil(points.length / MOST_POINTS)}`,
     );
-  const most = Math.max(...points.map(({ value }) => value));
-  if (kind === "e" && most > MOST_VOIDS)
-    remarks.push(
-      say`a void ratio of ${digits(most, 4)} is found in no soil: void ratios are ratios, 0.85 for 85 percent; check that the values are no percentages or heights`,
-    );
+  const tooMany = voidsOfNoSoil({ kind, points });
+  if (tooMany) remarks.push(tooMany);
   if (points.length === 0)
     return badInput(
       say`there is no row with both a stress and a value: enter them, or choose the two columns that hold them`,
