@@ -13,8 +13,9 @@ import { rowWithTime, type CleanReadings } from "./readings";
 const LOOK = 0.004;
 /** Readings on each side of the jump: with fewer, a wrong reading explains as much. */
 const ON_EACH_SIDE = 3;
-/** The places that are tried. */
+/** The places that are tried, if the step alone brings the misfit at a rate of the table below this share. */
 const TRIED = 3;
+const PROMISES = 0.5;
 /**
  * Without the jump the misfit falls to this share, below TO_JUMP of the jump, and below FOLLOWS of primary; and the residual
  * sum falls by this F.
@@ -51,8 +52,13 @@ function jumpIn(clean: CleanReadings, fit: TheoryFit): Jump | undefined {
   const { series } = clean;
   if (series.times.length < 2 * ON_EACH_SIDE + 2 || (fit.misfit < LOOK * clean.travel && !fit.timeZero))
     return undefined;
-  const possible = possibleJumps(tableOf(series), Float64Array.from(series.weights), ON_EACH_SIDE).slice(0, TRIED);
-  const [best] = possible.flatMap((jump) => jumpAt(clean, jump)).sort((a, b) => a.fit.misfit - b.fit.misfit);
+  const weights = Float64Array.from(series.weights);
+  const promising = (PROMISES * fit.misfit) ** 2 * weights.reduce((sum, weight) => sum + weight, 0);
+  const [best] = possibleJumps(tableOf(series), weights, ON_EACH_SIDE)
+    .slice(0, TRIED)
+    .filter(({ cost }) => cost < promising)
+    .flatMap((jump) => jumpAt(clean, jump))
+    .sort((one, other) => one.fit.misfit - other.fit.misfit);
   if (!best) return undefined;
   const { misfit, primary, noise } = best.fit;
   const F = (series.times.length * (fit.misfit ** 2 - misfit ** 2)) / noise ** 2;

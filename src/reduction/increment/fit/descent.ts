@@ -63,7 +63,7 @@ export function descentOf(table: Table): Descent {
 }
 
 /** Subtracts the mean from a column, and returns the mean; `total` is the sum of the weights. */
-function centre(values: Column, weights: Column, total: number): number {
+export function centre(values: Column, weights: Column, total: number): number {
   const { length } = values;
   let sum = 0;
   for (let i = 0; i < length; i++) sum += weights[i]! * values[i]!;
@@ -73,7 +73,7 @@ function centre(values: Column, weights: Column, total: number): number {
 }
 
 /** Weighted sum of the products of two columns. */
-function product(a: Column, b: Column, weights: Column): number {
+export function product(a: Column, b: Column, weights: Column): number {
   const { length } = a;
   let sum = 0;
   for (let i = 0; i < length; i++) sum += weights[i]! * a[i]! * b[i]!;
