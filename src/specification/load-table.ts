@@ -367,7 +367,7 @@ const WORKINGS: readonly Column[] = [
     "load_minutes_to_next",
     "Minutes to the next load",
     ["Time to", "next load"],
-    "time",
+    "minutes",
     `=IF(COUNT([load_started],${NEXT_STARTED})=2,1440*(${NEXT_STARTED}-[load_started]),0)`,
   ),
   working(
