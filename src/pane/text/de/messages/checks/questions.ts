@@ -202,7 +202,7 @@ export const questions: Readonly<Record<string, string>> = {
   test: "Versuch",
   "{0} on the sheet is {1}, recalculated {2}: this cell, or a cell that it needs, was overwritten or refers to another cell":
     "{0} auf dem Blatt ist {1}, nachgerechnet {2}: die Zelle oder eine, die sie braucht, wurde überschrieben oder verweist auf eine andere Zelle",
-  "{0} of load {1}": "{0}, Laststufe {1}",
+  "{0} of load {1}": "{0} (Laststufe {1})",
   "{0} of the curve": "{0} der Druck-Setzungs-Kurve",
   "Does every result on the sheet follow from its inputs?": "Folgt jedes Ergebnis auf dem Blatt aus seinen Eingaben?",
   arithmetic: "Rechnung",
