@@ -1,7 +1,7 @@
 /** Finds the cells that a question and its answer are about. */
 import { namedIn } from "../reduction/message";
 import { addressInList, lengthOf } from "../workbook/lists";
-import { loadSuffix } from "../specification/readings";
+import { loadOfReadings, readingsName, timesName } from "../specification/readings";
 import { filledIn } from "../specification/required";
 import type { NamedValues } from "../record/record";
 import { labelOn } from "../record/labels/sheet-labels";
@@ -28,17 +28,16 @@ export function cellsOf({ check, answer }: Answered, names: readonly SheetName[]
   const named = namedIn(answer.sentence);
   const [load] = named.loads;
   const isOfMissing = check.id === MISSING_CELLS;
-  const wanted = [...new Set([...check.about, ...named.cells])];
-  return wanted.flatMap((name) => {
-    const isOfReadings = name === "times" || name === "readings";
-    const own = isOfReadings
-      ? `${name}_${loadSuffix(load ?? 1)}`
-      : isOfMissing
-        ? (filledIn(name, (cell) => boxes.has(cell)) ?? name)
-        : name;
+  const ownName = (name: string): string => {
+    if (name === "times") return timesName(load ?? 1);
+    if (name === "readings") return readingsName(load ?? 1);
+    return isOfMissing ? (filledIn(name, (cell) => boxes.has(cell)) ?? name) : name;
+  };
+  const wanted = new Set([...check.about, ...named.cells].map(ownName));
+  return [...wanted].flatMap((own) => {
     const box = boxes.get(own);
     if (!box) return [];
-    const row = isOfReadings
+    const row = loadOfReadings(own)
       ? (answer.row ?? 1) - 1
       : lengthOf(box) > 1 && load !== undefined
         ? rowOfLoad(values, load)

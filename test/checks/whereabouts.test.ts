@@ -47,6 +47,13 @@ test("a missing stress of inundation leads to the mark that gives it, in every q
   expect(leads("Q19", [result, seating, marks])).toEqual(["H21"]);
 });
 
+test("a cell that a question and its answer name twice is given once", () => {
+  const seating = column("seating_mark", 8, 1);
+  const sentence = say`${cellNamed("inundation_stress")}, ${cellNamed("seating_mark")}`;
+  const given = cellsOf(said("Q63", sentence), [seating], VALUES);
+  expect(given.map(({ address }) => address)).toEqual(["I21"]);
+});
+
 test("the readings of a load are given from their first row", () => {
   expect(addresses("Q23", say`${load(5)}: back`)).toEqual(["F21"]);
   expect(addresses("Q23", say`no load`)).toEqual(["E21"]);

@@ -92,6 +92,9 @@ export const LONGEST_LOAD = 35 * 1440;
 export const remarksOnDuration = (last: number): Message[] =>
   last > LONGEST_LOAD ? [timesLong(last, Math.round(last / 1440))] : [];
 
-/** Said by the functions and by the load table of the data sheet. */
+/**
+ * Said by the functions and by the load table of the data sheet.
+ * @example timesLong(86400, 60) // "check whether the times are seconds: the last one is 86400 min, which is 60 days"
+ */
 export const timesLong = (last: Value, days: Value): Message =>
   say`check whether the times are seconds: the last one is ${last} min, which is ${days} days`;

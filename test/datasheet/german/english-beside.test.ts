@@ -47,7 +47,7 @@ test.each<[string, () => SheetPlan]>([
   const texts = textsOf(plan);
   expect(texts.length).toBeGreaterThan(5);
   expect(englishLeft(texts)).toEqual([]);
-  expect(footerText(plan)).toMatch(/Seite &P von &N.*Gedruckt &D/);
+  expect(footerText(plan)).toMatch(/Seite &P von &N[^]*Gedruckt &D/);
 });
 
 test("the sheet of limits names every limit and every unit in German", () => {

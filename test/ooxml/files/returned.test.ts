@@ -100,6 +100,13 @@ const cellsBy = (sheet: Promised, one: (text: string, value: unknown) => [string
 
 /** The last row with a cell of the data sheets here is 165: below are blank rows for longer readings, to row 2123. */
 const LAST_WITH_CELLS = 165;
+/** The last column of the picks, counted from 0: right of it stand the workings of the remarks, and below them nothing. */
+const LAST_OF_PICKS = 55;
+const OPENS_BESIDE: Change = {
+  what: "opens blank cells below the workings of the remarks",
+  why: "empty cells without a style are not in its file, so they have that of their row, which is open; nothing reads them",
+  alike: (sheet) => ({ ...sheet, open: sheet.open.filter(({ left }) => left <= LAST_OF_PICKS) }),
+};
 const OTHERS: Readonly<Record<"LibreOffice" | "exceljs", readonly Change[]>> = {
   LibreOffice: [
     {
@@ -128,6 +135,7 @@ const OTHERS: Readonly<Record<"LibreOffice" | "exceljs", readonly Change[]>> = {
       why: "the look of these rows is not in its file; the page says how protection is lifted",
       alike: (sheet) => ({ ...sheet, open: upTo(sheet.open, LAST_WITH_CELLS + 1000) }),
     },
+    OPENS_BESIDE,
   ],
   exceljs: [
     {
@@ -135,6 +143,7 @@ const OTHERS: Readonly<Record<"LibreOffice" | "exceljs", readonly Change[]>> = {
       why: "the look of rows without cells is not in its file; the page says how protection is lifted",
       alike: (sheet) => ({ ...sheet, open: upTo(sheet.open, LAST_WITH_CELLS) }),
     },
+    OPENS_BESIDE,
   ],
 };
 const alike = (sheets: readonly Promised[], changes: readonly Change[]): Promised[] =>

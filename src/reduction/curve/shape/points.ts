@@ -25,7 +25,10 @@ export interface TestCurve {
 /** Fibrous peats reach void ratios of about 25 (Mesri and Ajlouni, 2007, from memory). */
 const MOST_VOIDS = 30;
 
-/** What is said of a void ratio that no soil has: a remark, or the refusal of a function that gives one number alone. */
+/**
+ * What is said of a void ratio that no soil has: a remark, or the refusal of a function that gives one number alone.
+ * @example voidsOfNoSoil({ kind: "e", points: [{ row: 1, stress: 50, value: 1.2 }] }) // undefined
+ */
 export function voidsOfNoSoil({ kind, points }: TestCurve): Message | undefined {
   const most = Math.max(...points.map(({ value }) => value));
   return kind === "e" && most > MOST_VOIDS
