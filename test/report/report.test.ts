@@ -287,6 +287,38 @@ describe("entries of a person", () => {
   });
 });
 
+describe("a reviewer who recomputes from the printed figures", () => {
+  /** A number as a format of fixed decimals prints it. */
+  const inPrint = (value: number, format: string): number =>
+    Number(value.toFixed(/^0(?:\.(0+))?$/.exec(format)?.[1]?.length ?? 0));
+
+  test.each([
+    ["log time", "log_t50", "height_middle", "cv_log_time", 0.197],
+    ["root time", "root_t90", "height_middle_root", "cv_root_time", 0.848],
+  ])("by %s finds cv from the time and the height, within half a percent", async (_, ofTime, ofHeight, ofCv, T) => {
+    const { cells } = reportSheet(source).plan;
+    const data = await port.readNames(sheet, [ofTime, ofHeight, ofCv]);
+    const place = (name: string, row: number): string => new DataCells(source).at(name, row)!;
+    const rows = data[ofCv]!.flatMap(([cv], row) => (typeof cv === "number" ? [row] : []));
+    expect(rows.length).toBeGreaterThan(8);
+    for (const row of rows) {
+      const [time, height, cv] = [ofTime, ofHeight, ofCv].map((name) => Number(data[name]![row]![0]));
+      const { format } = cells.find(({ formula }) => formula?.includes(place(ofTime, row)))!;
+      // mm2 in a minute are 0.52596 m2 in a year of 365.25 days.
+      const found = ((T * (inPrint(height!, "0.000") / 2) ** 2) / inPrint(time!, format!)) * 0.52596;
+      expect(Math.abs(found / cv! - 1)).toBeLessThan(0.0052);
+    }
+  });
+
+  test("reads a modulus in kPa without decimals that nobody measured", () => {
+    const { formula, format } = reportSheet(source).plan.cells.find(({ formula }) =>
+      formula?.includes(new DataCells(source).at("design_modulus")!),
+    )!;
+    expect(formula).toBeDefined();
+    expect([source.values.design_modulus?.[0]?.[0], format]).toEqual([expect.any(Number), "0"]);
+  });
+});
+
 describe("the two procedures of a construction", () => {
   const printed = (given: ReportSource) => texts(reportSheet(given).plan);
 

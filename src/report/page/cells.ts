@@ -53,10 +53,13 @@ export function twoFigures(value: number | undefined, figures = 2): string {
 
 /**
  * As THREE_FIGURES, but a number below 0.1 with decimals and not with a power, unless it needs more than six: mv is 0.0631 on
- * paper. By its value when the report was made.
+ * paper. A number from 100 up has no decimals: M is 2377 kPa, and not 2376.91. By its value when the report was made.
  */
-export const threeFigures = (value: number | undefined): string =>
-  value && Math.abs(value) < 0.1 && decimalsFor(value, 3) <= 6 ? decimal(decimalsFor(value, 3)) : THREE_FIGURES;
+export function threeFigures(value: number | undefined): string {
+  if (!value) return THREE_FIGURES;
+  const [size, decimals] = [Math.abs(value), decimalsFor(value, 3)];
+  return size >= 100 || (size < 0.1 && decimals <= 6) ? decimal(decimals) : THREE_FIGURES;
+}
 
 /** The format of stresses as they were typed: as many decimals as any of them has, at most four. */
 export function typedFormat(values: readonly number[]): string {

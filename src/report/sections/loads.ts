@@ -204,7 +204,7 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
     }),
     ...paragraph(
       cells.words(
-        say`-  nothing to show: unloading, or the construction or measurement gave none; the remarks on loads and the list of what is missing say why. "error": the cell of the data sheet shows one. cv and mv in three significant figures or more, C alpha in two. mv is strain of the load on its starting height over the increase of stress; C alpha is strain per log cycle of time on the initial height.`,
+        say`-  nothing to show: unloading, or the construction or measurement gave none; the remarks on loads and the list of what is missing say why. "error": the cell of the data sheet shows one. cv and mv in three significant figures or more, C alpha in two. mv is strain of the load on its starting height over the increase of stress, calculated before rounding: from the void ratios in print it follows only within 0.001 of their difference. C alpha is strain per log cycle of time on the initial height.`,
       ),
       { kind: "note" },
     ),
@@ -217,7 +217,8 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
     heading,
     unit: "min",
     formula: cell(cells, name),
-    format: perLoad(cells, name),
+    // As many figures as the cv that follows from the time.
+    format: (row) => twoFigures(cells.number(name, row), 3),
   });
   const ofCv = (heading: LoadColumn["heading"], name: string): LoadColumn => ({
     heading,
@@ -247,7 +248,7 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
     ...loadTable(cells, say`Time curves of the loads`, columns, loads, {}),
     ...paragraph(
       cells.words(
-        say`k is calculated from cv, mv and the unit weight of water; it is no substitute for a direct test. The two columns of cv by construction show the spread of interpretation.`,
+        say`cv follows from t50 or t90 and the height at 50 % of consolidation, which stands on the data sheet. k is calculated from cv, mv and the unit weight of water; it is no substitute for a direct test. The two columns of cv by construction show the spread of interpretation.`,
       ),
       { kind: "note" },
     ),
