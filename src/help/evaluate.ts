@@ -1,5 +1,6 @@
 /** Calculates the examples of the help page with the worksheet functions of the add-in. */
 import { CellError } from "../functions/cells";
+import type { Message } from "../reduction/message";
 import { firstOf, nth } from "../reduction/numeric/lists";
 import { exampleRows, type Cell } from "./example-sheet";
 import type { FunctionHelp } from "./jsdoc";
@@ -7,7 +8,7 @@ import type { FunctionHelp } from "./jsdoc";
 type WorksheetFunction = (...cells: any[]) => unknown;
 
 export type Result =
-  { readonly rows: readonly (readonly Cell[])[] } | { readonly code: string; readonly reason: string };
+  { readonly rows: readonly (readonly Cell[])[] } | { readonly code: string; readonly reason: Message };
 
 /** Calculates a formula of one worksheet function on the example sheet. */
 export type Calculate = (formula: string) => Result;
@@ -86,7 +87,7 @@ export function evaluate(
     // A value that is not a list of rows is a single cell.
     return { rows: Array.isArray(value) ? value : [[value as Cell]] };
   } catch (error) {
-    if (error instanceof CellError) return { code: error.code, reason: error.message };
+    if (error instanceof CellError) return { code: error.code, reason: error.reason };
     throw error;
   }
 }

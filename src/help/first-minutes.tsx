@@ -2,11 +2,12 @@
 import type { ReactElement } from "react";
 import { CATALOGUES } from "../pane/text";
 import { fileIn, type Language } from "../pane/text/language";
+import { translated } from "../pane/text/messages";
+import { english, type Message } from "../reduction/message";
 import { firstOf, lastOf } from "../reduction/numeric/lists";
 import type { Calculate } from "./evaluate";
 import { Languages } from "./layout";
 import { cellIn, errorIn, formulaIn } from "./notation";
-import { reasonIn } from "./reasons";
 import { HELP_WORDS } from "./text";
 import type { Facts } from "./text/words";
 
@@ -25,12 +26,12 @@ const OF_AN_ERROR = "=CLAY.WATER_CONTENT(150,H1)";
 /** The first cell of each row that a formula of the page gives. */
 function spilled(calculate: Calculate, formula: string): number[] {
   const result = calculate(formula);
-  if ("code" in result) throw new Error(`${formula} is refused: ${result.reason}`);
+  if ("code" in result) throw new Error(`${formula} is refused: ${english(result.reason)}`);
   return result.rows.map(([cell]) => Number(cell));
 }
 
 /** The error that a formula of the page gives, and its reason. */
-function refusal(calculate: Calculate, formula: string): { readonly code: string; readonly reason: string } {
+function refusal(calculate: Calculate, formula: string): { readonly code: string; readonly reason: Message } {
   const result = calculate(formula);
   if (!("code" in result)) throw new Error(`${formula} is not refused`);
   return result;
@@ -56,8 +57,7 @@ function factsIn(language: Language, calculate: Calculate): Facts {
     swapped: {
       formula: formulaIn(notation, SWAPPED),
       error: errorIn(notation, code),
-      reason,
-      meaning: reasonIn(language, reason),
+      reason: translated(reason, language),
     },
     ofAnError: { formula: formulaIn(notation, OF_AN_ERROR), error: errorIn(notation, "#VALUE!") },
     demonstration: {

@@ -2,6 +2,8 @@
 import { createContext, useContext, type ReactElement } from "react";
 import { CATALOGUES } from "../pane/text";
 import { fileIn, type Language } from "../pane/text/language";
+import { translated } from "../pane/text/messages";
+import type { Message } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
 import { aloneIn, type Result } from "./evaluate";
 import { exampleRows, type Cell } from "./example-sheet";
@@ -9,7 +11,6 @@ import type { FunctionHelp } from "./jsdoc";
 import { Languages, Wide } from "./layout";
 import { cellIn, errorIn, formulaIn } from "./notation";
 import type { Picture } from "./pictures";
-import { reasonIn } from "./reasons";
 import { HELP_WORDS } from "./text";
 
 export interface Worked {
@@ -68,17 +69,13 @@ const Cells = ({ rows }: { rows: readonly (readonly Cell[])[] }) => {
   );
 };
 
-/** The error that a cell shows, with its reason as Excel shows it, which is English, and in the language of the page. */
-function Refusal({ code, reason }: { readonly code: string; readonly reason: string }) {
+/** The error that a cell shows, with its reason as the cell says it where the pane is in the language of the page. */
+function Refusal({ code, reason }: { readonly code: string; readonly reason: Message }) {
   const { notation } = useWords();
-  const own = reasonIn(useContext(Shown), reason);
   return (
-    <>
-      <p>
-        <strong>{errorIn(notation, code)}</strong> <span lang={ANSWERS}>{reason}</span>
-      </p>
-      {own !== undefined && <p className="quiet">{own}</p>}
-    </>
+    <p>
+      <strong>{errorIn(notation, code)}</strong> {translated(reason, useContext(Shown))}
+    </p>
   );
 }
 

@@ -7,6 +7,7 @@ import path from "node:path";
 import { createElement } from "react";
 import project from "../../package.json";
 import { fileIn, LANGUAGES, type Language } from "../pane/text/language";
+import { english } from "../reduction/message";
 import { calledBy, evaluate, loadFunctions, type Calculate } from "./evaluate";
 import { FirstMinutes } from "./first-minutes";
 import { HelpPage, type HelpEntry, type HelpGroup } from "./help-page";
@@ -36,7 +37,7 @@ async function calculatedHelp(): Promise<Help> {
       const result = calculate(formula);
       if ("code" in result !== isRefused)
         throw new Error(
-          `${formula} ${isRefused ? "is not refused" : `is refused: ${"code" in result && result.reason}`}`,
+          `${formula} ${isRefused ? "is not refused" : `is refused: ${"code" in result && english(result.reason)}`}`,
         );
       return { formula, result };
     });

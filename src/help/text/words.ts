@@ -59,12 +59,11 @@ export interface Facts {
     readonly first: string;
     readonly last: string;
   };
-  /** Refused. `reason` is English; `meaning` has it as a pane in the language says it, undefined in English. */
+  /** Refused; `reason` as the cell says it where the pane is in the language of the page. */
   readonly swapped: {
     readonly formula: string;
     readonly error: string;
     readonly reason: string;
-    readonly meaning?: string;
   };
   readonly ofAnError: { readonly formula: string; readonly error: string };
   /** Values of the worked demonstration (SI). */
@@ -90,8 +89,6 @@ export interface FirstMinutesWords {
 
 export interface HelpWords {
   readonly notation: Notation;
-  /** Reasons of refusals by their English, {0} for a value; the pane's messages have the others. None in English. */
-  readonly reasons: Readonly<Record<string, string>>;
   readonly page: PageWords;
   readonly firstMinutes: FirstMinutesWords;
 }

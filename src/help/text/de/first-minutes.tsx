@@ -75,7 +75,7 @@ const answerSteps = ({ waterContent, schedule, swapped }: Facts): readonly Step[
     action: <>{code(swapped.formula)} in eine Zelle schreiben und auf das Zeichen daneben zeigen.</>,
     seen: (
       <>
-        Die Zelle zeigt {code(swapped.error)}, und das Zeichen sagt: „{swapped.meaning}“ (englisch, wo der
+        Die Zelle zeigt {code(swapped.error)}, und das Zeichen sagt: „{swapped.reason}“ (englisch, wo der
         Aufgabenbereich englisch ist).
       </>
     ),

@@ -1,11 +1,9 @@
 import type { HelpWords } from "../words";
 import { firstMinutes } from "./first-minutes";
 import { page } from "./page";
-import { reasons } from "./reasons";
 
 export const de: HelpWords = {
   notation: { separator: ";", decimal: ",", errors: { "#VALUE!": "#WERT!", "#N/A": "#NV" } },
-  reasons,
   page,
   firstMinutes,
 };

@@ -4,7 +4,6 @@ import { page } from "./page";
 
 export const en: HelpWords = {
   notation: { separator: ",", decimal: ".", errors: {} },
-  reasons: {},
   page,
   firstMinutes,
 };
