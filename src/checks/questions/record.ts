@@ -187,13 +187,9 @@ export const RECORD_CHECKS = [
       figure(record, say`results that could be there`, due.length, "number"),
     ] as const;
     const [first] = lost;
-    return first
-      ? {
-          status: "stop",
-          compared,
-          sentence: say`${first.load}: ${cellNamed(first.name)} is blank, though its inputs are there; ${lost.length} such cell(s): copy the formula from a neighbour`,
-        }
-      : { status: "pass", compared, sentence: say`no load lacks a result that others have` };
+    if (!first) return { status: "pass", compared, sentence: say`no load lacks a result that others have` };
+    const one = say`${first.load}: ${cellNamed(first.name)} is blank, though its inputs are there: copy the formula from a neighbour`;
+    return { status: "stop", compared, sentence: lost.length > 1 ? say`${one} (${lost.length} such cells)` : one };
   }),
   check("Q60", {}, (record) => {
     const typed = record.faults.filter(({ kind }) => kind !== "error");

@@ -122,7 +122,7 @@ export const UNIT_NAMES: Readonly<Record<string, string>> = {
 };
 
 /** Kinds of sample that a specimen may be trimmed from, with the abbreviations of the dictionary. */
-export const SAMPLE_TYPES: Readonly<Record<string, string>> = {
+export const SAMPLE_TYPES = {
   B: "Bulk disturbed sample",
   BLK: "Block sample",
   C: "Core sample",
@@ -133,4 +133,8 @@ export const SAMPLE_TYPES: Readonly<Record<string, string>> = {
   TW: "Thin walled push in sample",
   U: "Undisturbed sample - open drive",
   UT: "Thin wall open drive tube sampler",
-};
+} as const satisfies Readonly<Record<string, string>>;
+
+export type SampleType = keyof typeof SAMPLE_TYPES;
+
+export const isSampleType = (code: string): code is SampleType => Object.hasOwn(SAMPLE_TYPES, code);

@@ -4,7 +4,7 @@ import { badInput, given, type Outcome } from "../../reduction/outcome";
 import { cellNamed, type LoadRecord, type TestRecord } from "../../record/record";
 import { remarkOfLoad, saidInCell } from "../../record/sheet-remarks";
 import { wettingAt } from "../../record/wetting";
-import { EDITION, SAMPLE_TYPES, type GroupName } from "./dictionary";
+import { EDITION, isSampleType, SAMPLE_TYPES, type GroupName, type SampleType } from "./dictionary";
 import { formatNumber } from "./format";
 
 /** Particulars of the file that the sheet does not hold. */
@@ -43,7 +43,7 @@ const CONDITIONS: Readonly<Record<string, readonly [code: string, description: s
 };
 
 /** The abbreviations that the file uses; "compacted" has none in the dictionary. */
-const abbreviations = (condition: readonly [string, string] | undefined, sampleType: string): Row[] =>
+const abbreviations = (condition: readonly [string, string] | undefined, sampleType: SampleType): Row[] =>
   [
     ...(condition
       ? [{ ABBR_HDNG: "CONG_COND", ABBR_CODE: condition[0], ABBR_DESC: condition[1], ABBR_LIST: "AGS4" }]
@@ -58,7 +58,7 @@ export function rowsOf(record: TestRecord, transmission: Transmission): Outcome<
   if (lacking.length) return badInput(joined(lacking));
   const { words } = record;
   const sampleType = (transmission.sampleType ?? words.sample_type!).toUpperCase();
-  if (!SAMPLE_TYPES[sampleType])
+  if (!isSampleType(sampleType))
     return badInput(
       say`${cellNamed("sample_type")} is "${verbatim(transmission.sampleType ?? words.sample_type ?? "")}": use an AGS4 abbreviation, one of ${listed(Object.keys(SAMPLE_TYPES).map(verbatim))}`,
     );

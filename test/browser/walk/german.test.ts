@@ -8,7 +8,6 @@ import { host as deHost } from "../../../src/pane/text/de/host";
 import { messages as deMessages } from "../../../src/pane/text/de/messages";
 import { en } from "../../../src/pane/text/en";
 import { host as enHost } from "../../../src/pane/text/en/host";
-import { SAMPLE_TYPES } from "../../../src/exchange/ags4/dictionary";
 import { cellCalled, RECORD_NAMES } from "../../../src/record/record";
 import { FIELDS, MORE_FIELDS } from "../../../src/specification/fields";
 import { labelOf } from "../../../src/record/cells";
@@ -79,7 +78,6 @@ const REPEATED = [
   "Draft",
   "Checked",
   "Final",
-  ...Object.values(SAMPLE_TYPES),
 ];
 
 const SHEET_WORDS = sheetWordsOf("de");

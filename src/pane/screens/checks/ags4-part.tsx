@@ -5,7 +5,7 @@
 import { Button, Text } from "@fluentui/react-components";
 import { useState } from "react";
 import { toAgs4, type Ags4File, type Transmission } from "../../../exchange/ags4";
-import { SAMPLE_TYPES } from "../../../exchange/ags4/dictionary";
+import { isSampleType } from "../../../exchange/ags4/dictionary";
 import type { TestRecord } from "../../../record/record";
 import type { Outcome } from "../../../reduction/outcome";
 import { Notice } from "../../ui/notice";
@@ -35,7 +35,7 @@ export interface Ags4PartProps {
 export function Ags4Part({ record, saves }: Ags4PartProps) {
   const styles = useStyles();
   const onSheet = record.words.sample_type;
-  const known = onSheet !== undefined && SAMPLE_TYPES[onSheet.toUpperCase()] !== undefined;
+  const known = onSheet !== undefined && isSampleType(onSheet.toUpperCase());
   const [said, setSaid] = useState(() => firstTransmission(record.words.laboratory));
   const [made, setMade] = useState<{ readonly name: string; readonly file: Outcome<Ags4File> }>();
   const say = (part: Partial<Transmission>): void => {

@@ -1,16 +1,16 @@
 /** The fields for the particulars of an AGS4 file that no data sheet holds. */
 import { Field, Input, Select } from "@fluentui/react-components";
 import type { Transmission } from "../../../exchange/ags4";
-import { SAMPLE_TYPES } from "../../../exchange/ags4/dictionary";
 import { firstOf } from "../../../reduction/numeric/lists";
 import { isoDay, localDayNumber } from "../../../workbook/day-number";
 import { text } from "../../text";
+import { optionsOf } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 
 const words = text.checks.ags;
 
-/** Usual values of TRAN_STAT, which is free text. */
-const STATUSES = ["Draft", "Checked", "Final"];
+/** Usual values of TRAN_STAT, which is free text: English in the file, and in the language of the pane in the list. */
+const STATUSES = optionsOf(words.statuses);
 
 /** The particulars until a person changes them. */
 export const firstTransmission = (producer = ""): Transmission => ({
@@ -18,7 +18,7 @@ export const firstTransmission = (producer = ""): Transmission => ({
   date: isoDay(localDayNumber(new Date())),
   producer,
   recipient: "",
-  status: firstOf(STATUSES),
+  status: firstOf(firstOf(STATUSES)),
 });
 
 export interface TransmissionFieldsProps {
@@ -43,8 +43,10 @@ export function TransmissionFields({ said, say, unchosen }: TransmissionFieldsPr
       {input("recipient")}
       <Field label={words.status}>
         <Select value={said.status} onChange={(_, { value }) => say({ status: value })}>
-          {STATUSES.map((status) => (
-            <option key={status}>{status}</option>
+          {STATUSES.map(([status, what]) => (
+            <option key={status} value={status}>
+              {what}
+            </option>
           ))}
         </Select>
       </Field>
@@ -54,7 +56,7 @@ export function TransmissionFields({ said, say, unchosen }: TransmissionFieldsPr
           onChange={(_, { value }) => say({ sampleType: value === "" ? undefined : value })}
         >
           <option value="">{unchosen}</option>
-          {Object.entries(SAMPLE_TYPES).map(([code, what]) => (
+          {optionsOf(words.sampleTypes).map(([code, what]) => (
             <option key={code} value={code}>{`${code}: ${what}`}</option>
           ))}
         </Select>

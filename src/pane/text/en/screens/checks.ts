@@ -1,3 +1,5 @@
+import { SAMPLE_TYPES } from "../../../../exchange/ags4/dictionary";
+
 export const checks = {
   heading: "Checks",
   purpose:
@@ -61,7 +63,9 @@ export const checks = {
     producer: "Producer",
     recipient: "Recipient",
     status: "Status",
+    statuses: { Draft: "Draft", Checked: "Checked", Final: "Final" },
     sampleType: "Kind of sample",
+    sampleTypes: SAMPLE_TYPES,
     fromSheet: (word: string) => `as on the sheet (${word})`,
     notChosen: "choose",
     make: "Download the file",

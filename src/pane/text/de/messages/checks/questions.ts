@@ -217,8 +217,9 @@ export const questions: Readonly<Record<string, string>> = {
   "no load shows a result": "keine Laststufe zeigt ein Ergebnis",
   "results that are missing": "Ergebnisse, die fehlen",
   "results that could be there": "Ergebnisse, die da sein könnten",
-  "{0}: {1} is blank, though its inputs are there; {2} such cell(s): copy the formula from a neighbour":
-    "{0}: {1} ist leer, obwohl die Eingaben da sind; {2} solche Zelle(n): die Formel von einer Nachbarzelle kopieren",
+  "{0}: {1} is blank, though its inputs are there: copy the formula from a neighbour":
+    "{0}: {1} ist leer, obwohl die Eingaben da sind: die Formel von einer Nachbarzelle kopieren",
+  "{0} ({1} such cells)": "{0} ({1} solche Zellen)",
   "no load lacks a result that others have": "keiner Laststufe fehlt ein Ergebnis, das andere haben",
   "Do all cells hold what belongs in them?": "Enthalten alle Zellen, was in sie gehört?",
   "a sheet gives no sign of numbers stored as text and of numbers turned into dates; common practice":
