@@ -1,6 +1,7 @@
 /** The fields for the particulars of an AGS4 file that no data sheet holds. */
 import { Field, Input, Select } from "@fluentui/react-components";
 import type { Transmission } from "../../../exchange/ags4";
+import type { SampleType } from "../../../exchange/ags4/dictionary";
 import { firstOf } from "../../../reduction/numeric/lists";
 import { isoDay, localDayNumber } from "../../../workbook/day-number";
 import { text } from "../../text";
@@ -56,7 +57,7 @@ export function TransmissionFields({ said, say, unchosen }: TransmissionFieldsPr
           onChange={(_, { value }) => say({ sampleType: value === "" ? undefined : value })}
         >
           <option value="">{unchosen}</option>
-          {optionsOf(words.sampleTypes).map(([code, what]) => (
+          {optionsOf<SampleType>(words.sampleTypes).map(([code, what]) => (
             <option key={code} value={code}>{`${code}: ${what}`}</option>
           ))}
         </Select>

@@ -1,5 +1,3 @@
-import { SAMPLE_TYPES } from "../../../../exchange/ags4/dictionary";
-
 export const checks = {
   heading: "Checks",
   purpose:
@@ -65,7 +63,18 @@ export const checks = {
     status: "Status",
     statuses: { Draft: "Draft", Checked: "Checked", Final: "Final" },
     sampleType: "Kind of sample",
-    sampleTypes: SAMPLE_TYPES,
+    sampleTypes: {
+      B: "Bulk disturbed sample",
+      BLK: "Block sample",
+      C: "Core sample",
+      D: "Small disturbed sample",
+      L: "Liner sample (dynamic)",
+      M: "Mazier type sample",
+      P: "Piston sample",
+      TW: "Thin walled push in sample",
+      U: "Undisturbed, open drive",
+      UT: "Thin wall open drive tube",
+    },
     fromSheet: (word: string) => `as on the sheet (${word})`,
     notChosen: "choose",
     make: "Download the file",
