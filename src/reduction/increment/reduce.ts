@@ -62,12 +62,12 @@ export function reduceIncrement(
   const { log, root } = bothConstructions(constructed, fit.ok);
   const jump = without?.jump;
   const shared = [
-    ...(jump ? [jump.said, JUMP_LEFT_OUT] : []),
+    ...(jump ? [jump.said, ...(fit.ok ? [JUMP_LEFT_OUT] : [])] : []),
     ...cleaned.remarks,
     ...(jump ? [] : fitted.remarks),
     ...backward(clean, theory),
     ...immediate(clean, theory),
-    ...agreement(without?.fit ?? theory, log, root),
+    ...agreement(without?.fit ?? theory, log, root, jump ? SPREAD_BY_JUMP : SPREAD),
   ];
   const add = <T>(outcome: Outcome<T>): Outcome<T> => {
     if (outcome.ok) return given(outcome.value, [...shared, ...outcome.remarks]);
@@ -76,7 +76,7 @@ export function reduceIncrement(
   return { cleaned, theory: fitted, fit: add(fit), logTime: add(log), rootTime: add(root), ...(jump && { jump }) };
 }
 
-const JUMP_LEFT_OUT = say`the fit to theory leaves the jump out, the constructions do not`;
+const JUMP_LEFT_OUT = say`the fit to theory leaves the jump out, the constructions do not: take cv from the fit`;
 
 interface Constructions {
   readonly log: Outcome<LogTime>;
@@ -139,9 +139,11 @@ function immediate({ zeroReading, series }: CleanReadings, fit: TheoryFit): Mess
 const DEPTH_SHARE = 0.15;
 /** Above this ratio of the largest to the smallest cv of the three methods there is a remark. */
 const SPREAD = 1.35;
+/** The same where the dial jumped, which falsifies the constructions. */
+const SPREAD_BY_JUMP = 1.15;
 
-/** The remarks where the methods disagree. Rates are cv / Hdr^2. */
-function agreement(fit: TheoryFit, log: Outcome<LogTime>, root: Outcome<RootTime>): Message[] {
+/** The remarks where the methods disagree, of cv above the ratio `spread`. Rates are cv / Hdr^2. */
+function agreement(fit: TheoryFit, log: Outcome<LogTime>, root: Outcome<RootTime>, spread: number): Message[] {
   const remarks: Message[] = [];
   const rates: [Message, number][] = [[say`the fit to theory`, fit.rate]];
   if (log.ok) rates.push([say`log time`, T50 / log.value.t50]);
@@ -149,7 +151,7 @@ function agreement(fit: TheoryFit, log: Outcome<LogTime>, root: Outcome<RootTime
   rates.sort((a, b) => a[1] - b[1]);
   const [least, most] = [firstOf(rates), lastOf(rates)];
   const ratio = most[1] / least[1];
-  if (ratio > SPREAD)
+  if (ratio > spread)
     remarks.push(
       ratio > 2
         ? say`cv by ${most[0]} is ${fixed(ratio, 1)} times that by ${least[0]}: do not rely on either without looking at the plot`

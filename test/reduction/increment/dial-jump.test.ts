@@ -49,13 +49,27 @@ describe.each([0.06, -0.06])("a jolt of %d", (by) => {
     if (!fit.ok) throw new Error(english(fit.reason));
     const words = fit.remarks.map(english);
     expect(words[0]).toContain(` at row ${index + 1} (`);
-    expect(words[1]).toBe("the fit to theory leaves the jump out, the constructions do not");
+    expect(words[1]).toBe("the fit to theory leaves the jump out, the constructions do not: take cv from the fit");
     expect(words.join("; ")).not.toMatch(/time zero|left out as a wrong reading/);
     expect(fit.value.rate / (0.19673075 / t50)).toBeGreaterThan(0.97);
     expect(fit.value.rate / (0.19673075 / t50)).toBeLessThan(1.03);
     expect(Math.abs(fit.value.d100 - 4.4)).toBeLessThan(0.012);
     expect(said(increment)).not.toMatch(/time zero/);
   });
+});
+
+test("a construction that the jump falsifies by more than 15 % says by how much; without a jump that takes 35 %", () => {
+  const times = Array.from({ length: 40 }, (_, i) => 0.1 * 14400 ** (i / 39));
+  const made = (by: number) =>
+    reduceIncrement(times, rounded(times.map((t) => 5 - 0.6 * degree((0.19673075 * t) / 10) + (t > 20 ? by : 0))));
+  const { fit, logTime, rootTime } = made(-0.04);
+  if (!fit.ok || !logTime.ok || !rootTime.ok) throw new Error("all three must apply");
+  const rates = [fit.value.rate, 0.197 / logTime.value.t50, 0.848 / rootTime.value.t90];
+  const ratio = Math.max(...rates) / Math.min(...rates);
+  expect(ratio).toBeGreaterThan(1.15);
+  expect(ratio).toBeLessThan(1.35);
+  expect(logTime.remarks.map(english).join("; ")).toContain(` is ${ratio.toFixed(1)} times that by `);
+  expect(said(made(0))).not.toMatch(/times that by/);
 });
 
 test("a load that came after the clock is no jump", () => {

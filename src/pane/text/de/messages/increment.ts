@@ -130,8 +130,8 @@ export const increment: Readonly<Record<string, string>> = {
     "Wendetangente und Kriechast schneiden sich nicht innerhalb der Ablesungen: die Tangente am steilsten Stück festlegen oder einen späteren Kriechast",
   "the readings move by {0}, more than the height of {1}: they are in another unit; cv and the times hold, and the readings of the answer are in the unit of the readings":
     "die Ablesungen ändern sich um {0}, mehr als die Höhe von {1}: sie sind in einer anderen Einheit; cv und die Zeiten gelten, und die Ablesungen der Antwort sind in der Einheit der Ablesungen",
-  "the fit to theory leaves the jump out, the constructions do not":
-    "die Anpassung an die Theorie lässt den Sprung weg, die Konstruktionen nicht",
+  "the fit to theory leaves the jump out, the constructions do not: take cv from the fit":
+    "die Anpassung an die Theorie lässt den Sprung weg, die Konstruktionen nicht: cv aus der Anpassung nehmen",
   "the readings jump by {0} at {1}, and follow one curve without the jump: was the dial reset or touched? The deformation of this load and of every later load contains the jump":
     "die Ablesungen springen bei {1} um {0} und folgen ohne den Sprung einer Kurve: wurde die Messuhr verstellt oder berührt? Die Verformung dieser und jeder späteren Laststufe enthält den Sprung",
   "the times ({0} to {1}) look like dates with clock times: enter minutes since the load was applied, the time of the reading less that of loading, times 1440":
