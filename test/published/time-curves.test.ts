@@ -85,6 +85,48 @@ describe(`both methods: ${curves.holtzKovacs9.source}`, () => {
     within(ROOT_TIME(column(minutes), column(dial), undefined, "t90")[0][0], published.t90, 12));
 });
 
+describe(`log time and root time of one load: ${curves.craig7_3.source}`, () => {
+  const { minutes, gauge, finalHeight, published } = curves.craig7_3;
+  const { logTime, rootTime, averageHeight } = published;
+  const total = gauge[0]! - gauge.at(-1)!;
+  const table = (of: typeof LOG_TIME, procedure: string): Record<string, number> =>
+    Object.fromEntries(
+      of(column(minutes), column(gauge), averageHeight, null, "double", "m2/yr", "mm", undefined, procedure).map(
+        ([label, value]) => [label, value],
+      ),
+    );
+
+  test("the printed results follow from one another, and from the readings", () => {
+    expect(finalHeight + total / 2).toBeCloseTo(averageHeight, 1);
+    within(CV_FROM_T50(logTime.t50, averageHeight), logTime.cvM2PerYear, 2);
+    within(CV_FROM_T90(rootTime.rootT90 ** 2, averageHeight), rootTime.cvM2PerYear, 2);
+    expect((logTime.d0 - logTime.d100) / total).toBeCloseTo(published.primaryOfTotal.logTime, 3);
+    expect(((rootTime.d0 - rootTime.d90) * 10) / 9 / total).toBeCloseTo(published.primaryOfTotal.rootTime, 2);
+  });
+
+  // Levels: within 1.5 % of primary compression, 0.03 mm, which is three times the step of the readings and of the printed levels.
+  test.each(["aided", "drawn"])("%s: levels, times and cv agree with the printed ones", (procedure) => {
+    const primary = logTime.d0 - logTime.d100;
+    const log = table(LOG_TIME, procedure);
+    for (const level of ["d0", "d100"] as const)
+      expect(Math.abs(log[level]! - logTime[level]) / primary).toBeLessThan(0.015);
+    within(log.t50!, logTime.t50, 10);
+    within(log.cv!, logTime.cvM2PerYear, 10);
+    const root = table(ROOT_TIME, procedure);
+    for (const level of ["d0", "d90"] as const)
+      expect(Math.abs(root[level]! - rootTime[level]) / primary).toBeLessThan(0.015);
+    within(Math.sqrt(root.t90!), rootTime.rootT90, 3);
+    within(root.cv!, rootTime.cvM2PerYear, 6);
+  });
+
+  test("the fit lies within 15 % of both, and the remarks are ok", () => {
+    const fit = Object.fromEntries(FIT_TIME(column(minutes), column(gauge), averageHeight).map(([a, b]) => [a, b]));
+    within(fit.cv, logTime.cvM2PerYear, 15);
+    within(fit.cv, rootTime.cvM2PerYear, 15);
+    expect([table(LOG_TIME, "aided").remark, table(ROOT_TIME, "aided").remark, fit.remark]).toEqual(["ok", "ok", "ok"]);
+  });
+});
+
 /** The whole table of ROOT_TIME or LOG_TIME by label, with the drawn procedure. */
 function drawn(
   of: typeof LOG_TIME,
