@@ -858,6 +858,15 @@ const CASES: Readonly<Record<string, Case>> = {
     ],
     needs: [["deflection_set_frame"], /Frame of the set|frame of the set/],
   },
+  Q75: {
+    // Load 4 ends at the adopted stress, and load 5 begins there.
+    pass: { adopted_value: [100] },
+    fail: [
+      [{}, "note", /^load 5 \(200 kPa\) passes 1\d\d(\.\d)? kPa: cv and d100 are averages/],
+      [{ adopted_value: [95] }, "note", /^load 4 \(100 kPa\) passes 95 kPa: /],
+    ],
+    needs: [["load_stress"], /^it needs the loads/],
+  },
 };
 
 let base: NamedValues;

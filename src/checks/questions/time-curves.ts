@@ -1,7 +1,7 @@
 /** Questions about the readings of each load and the results of the constructions. */
 import { dialSense } from "../../record/load-curve";
 import { cellNamed, nameOf, type Reading, type TestRecord } from "../../record/record";
-import { loadSteps } from "../../reduction/curve/loads";
+import { loadSteps, type LoadKind } from "../../reduction/curve/loads";
 import { T50 } from "../../reduction/increment/cv";
 import { levelShown } from "../../reduction/increment/level-decimals";
 import type { CleanReadings } from "../../reduction/increment/readings";
@@ -18,6 +18,7 @@ import {
   COMMON,
   figure,
   gravest,
+  shown,
   within,
   type Answer,
   type Figure,
@@ -204,6 +205,12 @@ const constructionQuestions = (): Readonly<Record<string, Question>> => ({
     severity: "explain",
     basis: say`ASTM D2435, scope: cv applies to saturated soil`,
     units: { saturation: "ratio" },
+  },
+  Q75: {
+    question: say`Does each load stay on one side of the preconsolidation stress?`,
+    about: ["cv_log_time", "cv_root_time", "preconsolidation_stress"],
+    severity: "note",
+    basis: COMMON,
   },
 });
 
@@ -570,14 +577,30 @@ export const TIME_CURVE_CHECKS = [
       ),
     );
   }),
+  check("Q75", {}, (record, reduced) =>
+    ask(reduced.preconsolidation, ({ stress: yieldStress }) => {
+      const [load] = loadsOfKind(record, reduced, "across yield").filter((one) => one.record.readings.length > 0);
+      if (!load) return { status: "pass", sentence: say`no load with readings passes it` };
+      const limit = figure(record, say`preconsolidation stress`, inKpa(record, yieldStress), "stress");
+      return {
+        status: "note",
+        compared: [figure(record, say`stress`, load.record.stress!, "stress"), limit],
+        sentence: say`${load.called} passes ${shown(limit)}: cv and d100 are averages over both sides; take those of the loads before and after it`,
+      };
+    }),
+  ),
 ];
 
-/** The virgin loads of the test; none without a preconsolidation stress. */
-export function virginLoads(record: TestRecord, { preconsolidation, loads }: Reduced): LoadReduced[] {
+/** The loads that do this to the specimen; none without a preconsolidation stress. */
+function loadsOfKind(record: TestRecord, { preconsolidation, loads }: Reduced, kind: LoadKind): LoadReduced[] {
   if (!preconsolidation.ok) return [];
   const steps = loadSteps(
     loads.map((load) => load.record.stress ?? null),
     { before: record.numbers.seating_stress, preconsolidationStress: inKpa(record, preconsolidation.value.stress) },
   );
-  return loads.filter((_, index) => steps[index]?.kind === "virgin");
+  return loads.filter((_, index) => steps[index]?.kind === kind);
 }
+
+/** The virgin loads of the test; none without a preconsolidation stress. */
+export const virginLoads = (record: TestRecord, reduced: Reduced): LoadReduced[] =>
+  loadsOfKind(record, reduced, "virgin");

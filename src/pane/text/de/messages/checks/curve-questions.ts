@@ -79,7 +79,12 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "cv over that of the load before, or the reverse": "cv durch das der Laststufe davor, oder umgekehrt",
   "look at both time curves": "beide Zeitkurven ansehen",
   "it needs cv of two loads beyond the preconsolidation stress":
-    "es braucht cv zweier Laststufen über der Vorbelastungsspannung",
+    "es braucht cv zweier Laststufen über der Vorkonsolidationsspannung",
+  "Does each load stay on one side of the preconsolidation stress?":
+    "Bleibt jede Laststufe auf einer Seite der Vorkonsolidationsspannung?",
+  "no load with readings passes it": "keine Laststufe mit Ablesungen überschreitet sie",
+  "{0} passes {1}: cv and d100 are averages over both sides; take those of the loads before and after it":
+    "{0} überschreitet {1}: cv und d100 sind Mittel über beide Seiten; die der Laststufen davor und danach nehmen",
   "Is cv that of a soil?": "Ist cv das eines Bodens?",
   cv: "cv",
   "check the units of time and height": "Einheiten von Zeit und Höhe prüfen",
