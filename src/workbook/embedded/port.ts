@@ -74,6 +74,7 @@ export class EmbeddedPort implements WorkbookPort {
   #model: Model;
   #localNames = new Map<string, LocalNames>();
   #lost = new Map<string, readonly string[]>();
+  #calculation: OpenWorkbook["calculation"];
   readonly #listeners = new Set<(change: Change) => void>();
   readonly #selecting = new Set<() => void>();
   /** What the command being carried out has changed so far. */
@@ -91,7 +92,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   /** Changes to another workbook; the listeners stay, and are told of it. */
-  attach({ model, localNames, lost }: OpenWorkbook): void {
+  attach({ model, localNames, lost, calculation }: OpenWorkbook): void {
     this.#model.off("command-dispatched", this);
     this.#model.off("update", this);
     this.#model.selection.unobserve(this);
@@ -100,6 +101,7 @@ export class EmbeddedPort implements WorkbookPort {
     this.paneLeft();
     this.#localNames = new Map(localNames);
     this.#lost = new Map(lost);
+    this.#calculation = calculation;
     refuseStepsWhile(model, () => this.sheetInHand());
     adoptCopies(model, (copy) => this.#namesForCopy(copy));
     model.on("command-dispatched", this, ({ type }) => changesOf(type).forEach((change) => this.#changed.add(change)));
@@ -112,7 +114,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   get workbook(): OpenWorkbook {
-    return { model: this.#model, localNames: this.#localNames, lost: this.#lost };
+    return { model: this.#model, localNames: this.#localNames, lost: this.#lost, calculation: this.#calculation };
   }
 
   async sheetNames(): Promise<string[]> {

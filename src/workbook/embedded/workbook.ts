@@ -3,6 +3,7 @@ import { Model, plainData } from "./engine";
 import { ONLY_COPIED } from "./evaluation/plugin";
 import { settingsFor, type DecimalMark } from "./typing/locale";
 import type { LocalNames } from "./names";
+import type { Calculation } from "./xlsx/calculation";
 
 export interface OpenWorkbook {
   readonly model: Model;
@@ -10,6 +11,8 @@ export interface OpenWorkbook {
   readonly localNames: ReadonlyMap<string, LocalNames>;
   /** By sheet id: names of its file that led to no cells. */
   readonly lost?: ReadonlyMap<string, readonly string[]>;
+  /** How its file wants to be calculated in Excel. */
+  readonly calculation?: Calculation;
 }
 
 /**

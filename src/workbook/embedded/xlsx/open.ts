@@ -12,6 +12,7 @@ import { making } from "../evaluation/making";
 import { settingsFor, type DecimalMark } from "../typing/locale";
 import type { OpenWorkbook } from "../workbook";
 import { renameApostrophes } from "./apostrophes";
+import { calculationOf } from "./calculation";
 import { workLimit } from "./cells";
 import { plainText, runsText } from "../../file/escapes";
 import { noArchive, noWorkbook } from "./kinds";
@@ -146,7 +147,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
   remarks.push(...toldNotKept(notKept), ...toldDays(about.addedDays, moved));
   if (names.dropped.length > 0)
     remarks.push(say`Names that are not one range of cells were left out: ${listed(names.dropped.map(verbatim))}.`);
-  return { workbook: { model, ...namesIn(model, names) }, remarks };
+  return { workbook: { model, ...namesIn(model, names), calculation: calculationOf(workbook) }, remarks };
 }
 
 /**

@@ -16,6 +16,7 @@ import type { OpenWorkbook } from "../../workbook";
 import { toBox, toZone, type Zone } from "../../zones";
 import { printOf } from "../../look/print";
 import { protectionOf } from "../../protection";
+import { addCalculation } from "../calculation";
 import { addCharts } from "../charts";
 import { orderCharts } from "../engine-charts";
 import { addComments } from "../comments";
@@ -214,9 +215,7 @@ function* making(
   }
   shared.end("");
   if (valuesOnly) addValuesSheet(parts, valuesOnly);
-  // Excel would show the values of the file until somebody calculates (ISO/IEC 29500-1, 18.2.2).
-  if (hasUnknown)
-    append(parts.document("xl/workbook.xml").documentElement, "calcPr").setAttribute("fullCalcOnLoad", "1");
+  addCalculation(parts.document("xl/workbook.xml"), workbook.calculation ?? {}, hasUnknown);
   for (const [path, text] of parts.entries()) {
     checkAgain(path, text);
     zip.part(path).end(text);
