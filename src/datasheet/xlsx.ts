@@ -217,6 +217,7 @@ function openRows(parts: Record<string, Uint8Array>, { open = [] }: SheetPlan): 
 }
 
 const SHEET = "xl/worksheets/sheet1.xml";
+const APP = "docProps/app.xml";
 
 const pagesOfPlan = (plan: SheetPlan): readonly Box[] => plan.pages ?? [wholeOf(plan)];
 
@@ -301,6 +302,11 @@ function complete(parts: Record<string, Uint8Array>, plan: SheetPlan): void {
   const names = [printed, ...local]
     .sort(([a], [b]) => (a < b ? -1 : 1))
     .map(([name, target]) => `<definedName name="${name}" localSheetId="0">${target}</definedName>`);
+  // The file holds no results yet: Excel is to calculate when it opens it. exceljs states that an older Excel has calculated.
+  edit(parts, "xl/workbook.xml", /<calcPr [^>]*>/, '<calcPr fullCalcOnLoad="1"/>');
+  // exceljs names Excel, in a version of its own choice, as the program that made the file.
+  edit(parts, APP, /<Application>[^<]*</, "<Application>Clayledger<");
+  edit(parts, APP, /<AppVersion>[^<]*<\/AppVersion>/, "");
   edit(parts, "xl/workbook.xml", "</sheets>", `</sheets><definedNames>${names.join("")}</definedNames>`);
   edit(parts, SHEET, "</headerFooter>", `</headerFooter>${breaksOf(printing)}`);
   edit(parts, SHEET, /(<c r="[A-Z]+\d+"[^>]*?)(><f t="array")/g, '$1 cm="1"$2');

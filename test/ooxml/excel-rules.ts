@@ -145,6 +145,18 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
         .map((one) => `${called(one)} stands for nothing that Excel can read`),
     ];
   },
+  "the workbook says that its values are worked out, or asks for the calculation": (file) => {
+    const [element] = elementsOf(file, file.workbook, "calcPr");
+    const id = element ? numberOf(element, "calcId", 0) : 0;
+    const hasFeatures = elementsOf(file, file.workbook, "calcFeatures").length > 0;
+    if (element && attribute(element, "fullCalcOnLoad") === "1") return [];
+    return [
+      // Excel 2019 and later write 191029, and calculate a file with a lower number again when they open it.
+      ...(id < 191_029 ? [`calcId is ${id}: Excel calculates every formula again`] : []),
+      // [MS-XLSX] 2.4.82.
+      ...(hasFeatures ? [] : ["no features of the calculation are listed: Excel calculates every formula again"]),
+    ];
+  },
   "print areas and titles have up to 255 characters, as the object model takes them": (file) =>
     elementsOf(file, file.workbook, "definedName")
       .filter((one) => OWN_NAMES.test(attribute(one, "name") ?? ""))

@@ -117,6 +117,12 @@ const FAULTS: readonly Fault[] = [
     [edit(WORKBOOK, "'Small'!$A$2<", "<"), /stands for nothing/],
   ],
   [
+    "the workbook says that its values are worked out, or asks for the calculation",
+    [edit(WORKBOOK, /<calcPr [^>]*>/, ""), /calcId is 0/],
+    [edit(WORKBOOK, 'calcId="191029"', 'calcId="171027"'), /calcId is 171027/],
+    [edit(WORKBOOK, /<extLst>.*<\/extLst>/s, ""), /no features/],
+  ],
+  [
     "print areas and titles have up to 255 characters, as the object model takes them",
     [edit(WORKBOOK, /('Small'!\$A\$1:\$C\$30),/, "$1,".repeat(25)), /has 2\d\d characters/],
     [edit(WORKBOOK, /'Small'!\$A\$1:\$C\$30,/, "A1:C30,"), /no list of areas/],
