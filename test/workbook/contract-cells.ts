@@ -437,6 +437,7 @@ export function cellsContract(host: Host): void {
       await says({}, ["masses"], /"masses".*holds 2 values already/);
       await says({}, ["soil"], /"soil".*holds 1 value already/);
       await says({ readings: [1, "x".repeat(32_768)] }, [], /Row 2 of "readings".*32767/);
+      await says({ readings: [1, "x\n".repeat(254)] }, [], /Row 2 of "readings".*253 line feeds/);
       await refuses(bench, () => port.fillNames("Sheet1", values), /no cells named "ring"/);
       await refuses(bench, () => port.fillNames("Nowhere", values), /no sheet called "Nowhere"/);
     });

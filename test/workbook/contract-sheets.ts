@@ -425,6 +425,11 @@ export function sheetsContract(host: Host): void {
         /./,
       ],
       [
+        "a text of more than 253 line feeds",
+        { cells: [...RING.cells, { row: 11, col: 0, kind: "note", value: "x\n".repeat(254) }] },
+        /254 line feeds/,
+      ],
+      [
         "a choice with a comma, which Excel takes for two choices",
         { cells: [...RING.cells, { row: 11, col: 0, kind: "input", choices: ["by weight, dry", "by volume"] }] },
         /comma/,

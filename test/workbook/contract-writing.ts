@@ -116,6 +116,7 @@ export function writingContract(host: Host): void {
       await says({ row: 11, col: 3, formula: "wet" }, /begins with =/);
       await says({ row: 11, col: 3, formula: `="${"x".repeat(8_192)}"` }, /8192/);
       await says({ row: 11, col: 3, value: "x".repeat(32_768) }, /32767/);
+      await says({ row: 11, col: 3, value: "x\n".repeat(254) }, /254 line feeds, and 253/);
       await says({ row: -1, col: 3, value: 1 }, /no sheet has/);
       await says({ row: 10, col: 3, value: 1 }, /written twice/);
       await refuses(bench, () => bench.port.writeCells("Nowhere", [good]), /no sheet called "Nowhere"/);

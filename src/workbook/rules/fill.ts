@@ -2,7 +2,7 @@
 import { say, verbatim } from "../../reduction/message";
 import { isFormula } from "../contents";
 import { nth } from "../../reduction/numeric/lists";
-import { LONGEST_TEXT } from "../limits";
+import { lineFeedsOf, LONGEST_TEXT, MOST_LINE_FEEDS } from "../limits";
 import { WorkbookError, type CellValue, type NamedColumns } from "../port";
 
 /** The present content of the first column of a name, or its values; undefined if the sheet has no such name. */
@@ -83,6 +83,11 @@ export function checkFill(
     if (long >= 0)
       throw new WorkbookError(
         say`Row ${long + 1} of "${verbatim(name)}" is to hold a text of more than ${LONGEST_TEXT} characters on the sheet "${verbatim(sheet)}", which no cell takes. Nothing was written: shorten it.`,
+      );
+    const parted = list.findIndex((value) => typeof value === "string" && lineFeedsOf(value) > MOST_LINE_FEEDS);
+    if (parted >= 0)
+      throw new WorkbookError(
+        say`Row ${parted + 1} of "${verbatim(name)}" is to hold a text of more than ${MOST_LINE_FEEDS} line feeds on the sheet "${verbatim(sheet)}", which no cell takes. Nothing was written: shorten it.`,
       );
     const row = list.findIndex((value, index) => value !== null && isFormula(nth(present, index)));
     if (row >= 0)

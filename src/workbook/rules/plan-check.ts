@@ -1,7 +1,7 @@
 /** Whether a sheet can be made from a plan: every port asks this before it makes one. */
 import { say, verbatim, type Message } from "../../reduction/message";
 import { cellAddress } from "../address";
-import { LONGEST_FORMULA, LONGEST_TEXT } from "../limits";
+import { faultOfText, LONGEST_FORMULA } from "../limits";
 import { faultOfName, localName } from "./names";
 import { WorkbookError, type CellPlan, type SheetPlan } from "../port";
 
@@ -39,9 +39,7 @@ function faultOfCell(
   const fault = faultOfChoices(choices);
   if (fault) return fault;
   if (formula !== undefined) return faultOfFormula(formula, names);
-  return typeof value === "string" && value.length > LONGEST_TEXT
-    ? say`its text has ${value.length} characters, and ${LONGEST_TEXT} at most are taken`
-    : undefined;
+  return faultOfText(value);
 }
 
 function faultOf(plan: SheetPlan): Message | undefined {

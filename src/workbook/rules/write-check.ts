@@ -1,7 +1,7 @@
 /** Decides whether cells may be written. Every port asks before it changes a cell. */
 import { say, verbatim, type Message } from "../../reduction/message";
 import { cellAddress, quoted } from "../address";
-import { LONGEST_FORMULA, LONGEST_TEXT } from "../limits";
+import { faultOfText, LONGEST_FORMULA } from "../limits";
 import { LAST_COLUMN, LAST_ROW, localName } from "./names";
 import { WorkbookError, type CellContent, type CellValue } from "../port";
 import { referencesOf, withReferences, type Reference } from "../references";
@@ -46,9 +46,7 @@ function faultOfContent(cell: CellContent): Message | undefined {
     return say`no sheet has such a cell`;
   if ("formula" in cell)
     return cell.formula.startsWith("=") ? faultOfLength(cell.formula) : say`a formula begins with =`;
-  return typeof cell.value === "string" && cell.value.length > LONGEST_TEXT
-    ? say`its text has ${cell.value.length} characters, and ${LONGEST_TEXT} at most are taken`
-    : undefined;
+  return faultOfText(cell.value);
 }
 
 function faultOfCell(cell: CellContent, { sheet, replace, standing, hasName }: WriteCheck): Message | undefined {

@@ -67,6 +67,8 @@ export const workbook: Readonly<Record<string, string>> = {
     "Zeile {0} von „{1}“ soll eine Zahl erhalten, die keine Zelle des Blatts „{2}“ aufnimmt: Die größte ist 1,8E+308. Nichts wurde geschrieben: die Zahl in der Datei berichtigen.",
   'Row {0} of "{1}" is to hold a text of more than {2} characters on the sheet "{3}", which no cell takes. Nothing was written: shorten it.':
     "Zeile {0} von „{1}“ soll einen Text von mehr als {2} Zeichen auf dem Blatt „{3}“ erhalten, den keine Zelle aufnimmt. Nichts wurde geschrieben: kürzen.",
+  'Row {0} of "{1}" is to hold a text of more than {2} line feeds on the sheet "{3}", which no cell takes. Nothing was written: shorten it.':
+    "Zeile {0} von „{1}“ soll einen Text mit mehr als {2} Zeilenumbrüchen auf dem Blatt „{3}“ erhalten, den keine Zelle aufnimmt. Nichts wurde geschrieben: kürzen.",
   'Row {0} of "{1}" on the sheet "{2}" was filled in the meantime, in another window perhaps. Nothing was written: look at the row, and try again.':
     "Zeile {0} von „{1}“ auf dem Blatt „{2}“ wurde inzwischen ausgefüllt, vielleicht in einem anderen Fenster. Es wurde nichts geschrieben: die Zeile ansehen und noch einmal versuchen.",
   'Row {0} of "{1}" on the sheet "{2}" was changed in the meantime, in another window perhaps. Nothing was written: look at the row, and try again.':
@@ -101,6 +103,8 @@ export const workbook: Readonly<Record<string, string>> = {
   "it lies outside the sheet's {0} rows and {1} columns":
     "sie liegt außerhalb der {0} Zeilen und {1} Spalten des Blatts",
   "its text has {0} characters, and {1} at most are taken": "ihr Text hat {0} Zeichen, und höchstens {1} sind erlaubt",
+  "its text has {0} line feeds, and {1} at most are taken":
+    "ihr Text hat {0} Zeilenumbrüche, und höchstens {1} sind erlaubt",
   'the name "{0}" differs from another in capitals only':
     "der Name „{0}“ unterscheidet sich von einem anderen nur in Großbuchstaben",
   "cell {0}: {1}": "Zelle {0}: {1}",
