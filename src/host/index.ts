@@ -5,7 +5,6 @@ import {
   drawChartsWith,
   EmbeddedPort,
   fromText,
-  lastStep,
   onLongRedo,
   opening,
   redoSlowly,
@@ -16,40 +15,28 @@ import {
   wordErrorsAgain,
   type DecimalMark,
   type FunctionSettings,
-  type Opened,
 } from "../workbook/embedded";
-import { inSlices, Stopped } from "../workbook/in-slices";
 import { translateAnswers } from "../pane/live/sheet-language";
 import { engineWords, hostWords } from "../pane/text/host";
-import { inWords } from "../pane/text/messages";
-import { WorkbookError } from "../workbook/port";
+import { keptLanguage, LOCALES } from "../pane/text/language";
 import { timeStamp } from "../workbook/time-stamp";
+import { Desk, element } from "./desk";
 import { makeDivider } from "./divider";
 import { drawChart } from "./draw-chart";
 import "./host.css";
 import { describeAgain, fetchText, loadFunctions } from "./load-functions";
-import { copyKeeper } from "./keep-copy";
-import { holdCopy, keptCopies, type KeptCopy } from "./kept-copies";
 import { keysToSheet } from "./keys-to-sheet";
 import { makeLongWork } from "./long-work";
-import { offerCopies } from "./offer-copy";
 import { switchByKey } from "./switch-part";
-import { makeVoice, type Sentence } from "./voice";
-import { keptLanguage, LOCALES } from "../pane/text/language";
+import { keepUnsaved, wordOfferAgain } from "./unsaved";
+import { makeVoice } from "./voice";
 import { followLanguage, showWords, takeLanguage } from "./words";
-
-/** An element of index.html with this id and of this type. */
-const element = <T extends HTMLElement = HTMLElement>(id: string): T => document.getElementById(id) as T;
 
 /** With ?blankAs=0 the functions get blank cells as 0, like in desktop Excel; with ?blankAs= as "". */
 function settingsOf(query: URLSearchParams): FunctionSettings {
   const asked = query.get("blankAs");
   return { blankAs: asked === "0" ? 0 : asked === "" ? "" : null };
 }
-
-/** A failure as a sentence. */
-const sentenceOf = (error: unknown): Sentence =>
-  error instanceof WorkbookError ? error.said : hostWords().failedInside(String(error));
 
 function download(bytes: Uint8Array<ArrayBuffer>, name: string): void {
   const type = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -64,68 +51,6 @@ const toSheet = (): void => {
   // What is typed goes to the editor of the cells, which is there all the time.
   document.querySelector<HTMLElement>(".o-grid-composer .o-composer")?.focus();
 };
-
-/** Words the offer of a kept copy again. */
-let showOffer = (): void => undefined;
-
-type Voice = ReturnType<typeof makeVoice>;
-type View = ReturnType<typeof sheetView>;
-
-/** The state of a workbook that is in no file, whatever its last step. */
-const NEVER = Symbol("never saved");
-
-/** What the page has in hand: the workbook by its port, its view, the name of its file, and whether it is saved. */
-class Desk {
-  #fileName = "";
-  /** The last step when the workbook was last saved. */
-  #saved: ReturnType<typeof lastStep> | typeof NEVER;
-
-  constructor(
-    readonly port: EmbeddedPort,
-    readonly view: View,
-    readonly voice: Voice,
-  ) {
-    this.#saved = lastStep(port.workbook.model);
-  }
-
-  get fileName(): string {
-    return this.#fileName;
-  }
-
-  set fileName(name: string) {
-    this.#fileName = name;
-    element("file-name").textContent = name;
-  }
-
-  get isSaved(): boolean {
-    return lastStep(this.port.workbook.model) === this.#saved;
-  }
-
-  markSaved(): void {
-    this.#saved = lastStep(this.port.workbook.model);
-  }
-
-  markUnsaved(): void {
-    this.#saved = NEVER;
-  }
-
-  /** Shows an opened workbook in place of the present one. */
-  async show({ workbook, remarks }: Opened, name: string): Promise<void> {
-    await this.view.show(workbook.model);
-    this.port.attach(workbook);
-    this.markSaved();
-    this.fileName = name;
-    this.voice.tell([hostWords().isOpen(name), ...remarks.map(inWords)].join(" "));
-  }
-
-  /** Makes a handler that tells what `action` throws; `stopped` says what is so after a stop. */
-  attempt(action: () => Promise<void>, stopped = () => hostWords().stopped): () => void {
-    return () =>
-      void action().catch((error) =>
-        error instanceof Stopped ? this.voice.tell(stopped()) : this.voice.fail(sentenceOf(error)),
-      );
-  }
-}
 
 /** The long works, with the box that shows their progress. */
 function longWorks(desk: Desk, usual: DecimalMark | undefined) {
@@ -191,86 +116,6 @@ function followFileButtons(desk: Desk, { read, save, saveValues }: ReturnType<ty
   );
 }
 
-/** Bytes of the workbook for a copy; undefined if it is changed meanwhile. */
-async function bytesForCopy({ port: { workbook } }: Desk): Promise<Uint8Array<ArrayBuffer> | undefined> {
-  const step = lastStep(workbook.model);
-  const controller = new AbortController();
-  const watch = (): void => void (lastStep(workbook.model) !== step && controller.abort());
-  try {
-    return await saveXlsx(workbook, (steps) => inSlices(steps, watch, controller.signal));
-  } catch (error) {
-    if (error instanceof Stopped) return undefined;
-    throw error;
-  }
-}
-
-/** Keeps a copy of what is in no file, and offers the copies of pages that were closed before. */
-async function keepUnsaved(desk: Desk, { read }: ReturnType<typeof longWorks>): Promise<void> {
-  const { port, voice } = desk;
-  const store = keptCopies();
-  // Not randomUUID, which a page without https does not have.
-  let own = `${Date.now()}-${Math.random().toString(36).slice(2)}`;
-  holdCopy(own);
-  const keepNow = copyKeeper({
-    step: () => lastStep(port.workbook.model) ?? port.workbook.model,
-    isSaved: () => desk.isSaved,
-    keep: async () => {
-      // A copy from the middle of the pane's work would have a part of it, without the note that says so.
-      if (port.sheetInHand() !== undefined) return false;
-      const { model } = port.workbook;
-      const bytes = await bytesForCopy(desk);
-      if (!bytes || port.workbook.model !== model || desk.isSaved) return false;
-      await store.put({ id: own, name: desk.fileName, made: Date.now() }, bytes);
-      return true;
-    },
-    forget: () => store.remove(own),
-    failed: (error) => voice.tell(hostWords().noCopy(String(error))),
-    now: () => performance.now(),
-  });
-  setInterval(() => void keepNow(), 1000);
-  document.addEventListener("visibilitychange", () => void (document.hidden && keepNow(true)));
-
-  const open = async (copy: KeptCopy): Promise<boolean> => {
-    const isLeft = (await store.left()).some(({ id }) => id === copy.id);
-    const bytes = isLeft ? await store.bytesOf(copy.id) : undefined;
-    if (!bytes) {
-      voice.tell(hostWords().copyGone(copy.name));
-      return true;
-    }
-    await desk.show(await read(bytes, copy.name), copy.name);
-    desk.markUnsaved();
-    // The copy is now that of this page.
-    await store.remove(own);
-    own = copy.id;
-    holdCopy(own);
-    voice.tell(hostWords().copyOpen(copy.name));
-    return true;
-  };
-  // Where the browser forbids the storage nothing was kept; the keeper says so once there is something to keep.
-  const copies = await store.left().catch(() => []);
-  const shown = (made: number): string => timeStamp(new Date(made));
-  showOffer = offerCopies(
-    copies,
-    store,
-    {
-      box: element("kept"),
-      words: element("kept-words"),
-      open: element<HTMLButtonElement>("kept-open"),
-      forget: element<HTMLButtonElement>("kept-forget"),
-    },
-    {
-      sentence: ({ name, made }) => hostWords().copyKept(name, shown(made)),
-      open: (copy) =>
-        new Promise((resolve) => {
-          const go = desk.attempt(async () => resolve(await open(copy)));
-          if (desk.isSaved) go();
-          else voice.ask(hostWords().unsaved(desk.fileName, copy.name), go, () => resolve(false));
-        }),
-      forgotten: ({ name }) => voice.tell(hostWords().copyForgotten(name)),
-    },
-  );
-}
-
 /** The choice of the decimal mark: it shows the mark of the workbook, and changes it. */
 async function followDecimalMark({ port, voice }: Desk): Promise<void> {
   const mark = element<HTMLSelectElement>("decimal-mark");
@@ -293,7 +138,7 @@ function openPane({ port, view }: Desk): void {
   const frame = element<HTMLIFrameElement>("pane");
   followLanguage(frame, () => {
     showWords();
-    showOffer();
+    wordOfferAgain();
     void describeAgain();
     void wordErrorsAgain(port.workbook.model).then(() => view.show(port.workbook.model));
   });
@@ -335,7 +180,7 @@ async function start(): Promise<void> {
   followFileButtons(desk, works);
   onLongRedo(desk.attempt(works.redo, () => hostWords().redoStopped));
   await followDecimalMark(desk);
-  await keepUnsaved(desk, works);
+  await keepUnsaved(desk, works.read);
   element("licences-open").addEventListener("click", () => element<HTMLDialogElement>("licences").showModal());
   makeDivider(element("divider"), document.querySelector<HTMLElement>(".desk")!);
 

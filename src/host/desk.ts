@@ -1,0 +1,69 @@
+/** What the page has in hand: the workbook by its port, its view, the name of its file, and whether it is saved. */
+import { lastStep, type EmbeddedPort, type Opened, type SheetView } from "../workbook/embedded";
+import { hostWords } from "../pane/text/host";
+import { inWords } from "../pane/text/messages";
+import { Stopped } from "../workbook/in-slices";
+import { WorkbookError } from "../workbook/port";
+import type { HostVoice, Sentence } from "./voice";
+
+/** An element of index.html with this id and of this type. */
+export const element = <T extends HTMLElement = HTMLElement>(id: string): T => document.getElementById(id) as T;
+
+/** A failure as a sentence. */
+const sentenceOf = (error: unknown): Sentence =>
+  error instanceof WorkbookError ? error.said : hostWords().failedInside(String(error));
+
+/** The state of a workbook that is in no file, whatever its last step. */
+const NEVER = Symbol("never saved");
+
+export class Desk {
+  #fileName = "";
+  /** The last step when the workbook was last saved. */
+  #saved: ReturnType<typeof lastStep> | typeof NEVER;
+
+  constructor(
+    readonly port: EmbeddedPort,
+    readonly view: SheetView,
+    readonly voice: HostVoice,
+  ) {
+    this.#saved = lastStep(port.workbook.model);
+  }
+
+  get fileName(): string {
+    return this.#fileName;
+  }
+
+  set fileName(name: string) {
+    this.#fileName = name;
+    element("file-name").textContent = name;
+  }
+
+  get isSaved(): boolean {
+    return lastStep(this.port.workbook.model) === this.#saved;
+  }
+
+  markSaved(): void {
+    this.#saved = lastStep(this.port.workbook.model);
+  }
+
+  markUnsaved(): void {
+    this.#saved = NEVER;
+  }
+
+  /** Shows an opened workbook in place of the present one. */
+  async show({ workbook, remarks }: Opened, name: string): Promise<void> {
+    await this.view.show(workbook.model);
+    this.port.attach(workbook);
+    this.markSaved();
+    this.fileName = name;
+    this.voice.tell([hostWords().isOpen(name), ...remarks.map(inWords)].join(" "));
+  }
+
+  /** Makes a handler that tells what `action` throws; `stopped` says what is so after a stop. */
+  attempt(action: () => Promise<void>, stopped = () => hostWords().stopped): () => void {
+    return () =>
+      void action().catch((error) =>
+        error instanceof Stopped ? this.voice.tell(stopped()) : this.voice.fail(sentenceOf(error)),
+      );
+  }
+}
