@@ -48,9 +48,13 @@ export function copyKeeper({
     }
     wasSaved = false;
     if (kept?.step !== current && (isUrgent || (at - changed >= QUIET && at >= nextAt))) {
-      const isKept = await keep();
-      if (isKept) kept = { step: current };
-      nextAt = now() + (isKept ? Math.max(BETWEEN, (now() - at) / SHARE) : QUIET);
+      let pause = BETWEEN;
+      try {
+        if (await keep()) kept = { step: current };
+        else pause = QUIET;
+      } finally {
+        nextAt = now() + Math.max(pause, (now() - at) / SHARE);
+      }
     }
   };
 
@@ -60,7 +64,6 @@ export function copyKeeper({
     try {
       await work(isUrgent);
     } catch (error) {
-      nextAt = now() + BETWEEN;
       if (!hasFailed) failed(error);
       hasFailed = true;
     } finally {

@@ -1,7 +1,6 @@
 /** Work that is in no file: the page keeps a copy of it, and offers the copies of pages that were closed before. */
-import { lastStep, saveXlsx, type Opened } from "../workbook/embedded";
+import { lastStep, saveUnlessChanged, type Opened } from "../workbook/embedded";
 import { hostWords } from "../pane/text/host";
-import { inSlices, Stopped } from "../workbook/in-slices";
 import { timeStamp } from "../workbook/time-stamp";
 import { element, type Desk } from "./desk";
 import { copyKeeper } from "./keep-copy";
@@ -14,19 +13,6 @@ type Read = (bytes: Uint8Array, name: string) => Promise<Opened>;
 /** Words the offer of a kept copy again. */
 let showOffer = (): void => undefined;
 export const wordOfferAgain = (): void => showOffer();
-
-/** Bytes of the workbook for a copy; undefined if it is changed meanwhile. */
-async function bytesForCopy({ port: { workbook } }: Desk): Promise<Uint8Array<ArrayBuffer> | undefined> {
-  const step = lastStep(workbook.model);
-  const controller = new AbortController();
-  const watch = (): void => void (lastStep(workbook.model) !== step && controller.abort());
-  try {
-    return await saveXlsx(workbook, (steps) => inSlices(steps, watch, controller.signal));
-  } catch (error) {
-    if (error instanceof Stopped) return undefined;
-    throw error;
-  }
-}
 
 /** Keeps a copy of what is in no file, and offers the copies of pages that were closed before. */
 export async function keepUnsaved(desk: Desk, read: Read): Promise<void> {
@@ -42,7 +28,7 @@ export async function keepUnsaved(desk: Desk, read: Read): Promise<void> {
       // A copy from the middle of the pane's work would have a part of it, without the note that says so.
       if (port.sheetInHand() !== undefined) return false;
       const { model } = port.workbook;
-      const bytes = await bytesForCopy(desk);
+      const bytes = await saveUnlessChanged(port.workbook);
       if (!bytes || port.workbook.model !== model || desk.isSaved) return false;
       await store.put({ id: own, name: desk.fileName, made: Date.now() }, bytes);
       return true;

@@ -85,6 +85,24 @@ test("copies take a twentieth of the time at most", async () => {
   expect(bench.told).toEqual(["kept 1", "kept 2"]);
 });
 
+test("copies that are given up, or fail, take no more of the time than others", async () => {
+  bench.cost = 6 * SECOND;
+  bench.isChangedMeanwhile = true;
+  await bench.change();
+  await bench.pass(115);
+  expect(bench.told).toEqual([]);
+  await bench.pass(20);
+  expect(bench.told).toEqual(["kept 2"]);
+  bench.failing = new Error("no room");
+  await bench.change();
+  await bench.pass(120);
+  bench.failing = undefined;
+  await bench.pass(100);
+  expect(bench.told).toEqual(["kept 2"]);
+  await bench.pass(30);
+  expect(bench.told).toEqual(["kept 2", "kept 3"]);
+});
+
 test("a page that is hidden keeps its copy at once", async () => {
   bench.step++;
   await bench.tick(true);

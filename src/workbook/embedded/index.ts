@@ -17,4 +17,4 @@ export { EmbeddedPort } from "./port";
 export { sheetView, type SheetView, type Voice } from "./view";
 export { asText, fromText, newWorkbook, type OpenWorkbook } from "./workbook";
 export { opening, openXlsx, type Opened } from "./xlsx/open";
-export { saveXlsx } from "./xlsx/saving/save";
+export { saveUnlessChanged, saveXlsx } from "./xlsx/saving/save";

@@ -1,7 +1,14 @@
 /** Saves and opens a file in steps while the page stays responsive. */
 import "../engine-in-node";
 import { strFromU8, unzipSync } from "fflate";
-import { EmbeddedPort, newWorkbook, opening, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
+import {
+  EmbeddedPort,
+  newWorkbook,
+  opening,
+  openXlsx,
+  saveUnlessChanged,
+  saveXlsx,
+} from "../../../../src/workbook/embedded";
 import { Stopped, type Run } from "../../../../src/workbook/in-slices";
 import type { SheetPlan } from "../../../../src/workbook/port";
 
@@ -76,6 +83,28 @@ test.each<[string, (port: EmbeddedPort) => unknown, string[]]>([
   const saved = new EmbeddedPort(openXlsx(await saving).workbook);
   expect(await saved.sheetNames()).toEqual(names);
   expect(await saved.values("Lines", "A1")).toEqual(await port.values("Lines", "A1"));
+});
+
+describe("a file of a workbook that is not changed meanwhile", () => {
+  test("is the same as a saved one, also if both are made at once", async () => {
+    const port = await workbook();
+    const [copy, saved] = await Promise.all([saveUnlessChanged(port.workbook), saveXlsx(port.workbook)]);
+    expect(unzipSync(copy!)).toEqual(unzipSync(saved));
+  });
+
+  test.each([0, 5])("is not made if somebody types after %i turns: it is begun once, and given up", async (turns) => {
+    const port = await workbook();
+    // Each slice is over at once.
+    let clock = 0;
+    const slow = jest.spyOn(performance, "now").mockImplementation(() => (clock += 1000));
+    const begun = jest.spyOn(port.workbook.model, "exportXLSX");
+    const making = saveUnlessChanged(port.workbook);
+    for (let turn = 0; turn <= turns; turn++) await new Promise((next) => setTimeout(next, 0));
+    await port.fillNames("Lines", { lines: ["typed"] });
+    expect(await making).toBeUndefined();
+    expect(begun).toHaveBeenCalledTimes(1);
+    slow.mockRestore();
+  });
 });
 
 test("saving that was stopped leaves the workbook unchanged, and it can be saved again", async () => {

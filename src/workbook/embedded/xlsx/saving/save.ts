@@ -2,7 +2,7 @@
 import { say, verbatim } from "../../../../reduction/message";
 import { boxAddress, quoted } from "../../../address";
 import { localName } from "../../../rules/names";
-import { atOnce, Stopped, type Run } from "../../../in-slices";
+import { atOnce, inSlices, Stopped, type Run } from "../../../in-slices";
 import { printingOf } from "../../../look/pages";
 import { WorkbookError } from "../../../port";
 import { toExcelFormat } from "../../look/formats";
@@ -242,6 +242,29 @@ function checkAgain(path: string, text: string): void {
  */
 const MOST_CHANGED = 2;
 
+/** A moment of the workbook: it is equal at two times if nothing changed between them. */
+const momentOf = (model: OpenWorkbook["model"]): string => `${lastStep(model)} ${stepsBegun(model)}`;
+
+/** The bytes of the workbook as an .xlsx file; undefined if it is changed meanwhile. Without `run`, it is made without a pause. */
+async function madeOnce(
+  workbook: OpenWorkbook,
+  run: Run | undefined,
+  valuesOnly?: ValuesNotice,
+): Promise<Uint8Array<ArrayBuffer> | undefined> {
+  const { model } = workbook;
+  const moment = momentOf(model);
+  try {
+    const parts = await exported(workbook, run !== undefined);
+    if (momentOf(model) !== moment) return undefined;
+    const file = await (run ?? atOnce)(making(workbook, parts, valuesOnly));
+    return momentOf(model) === moment ? file : undefined;
+  } catch (error) {
+    // Parts of two moments may not go together.
+    if (error instanceof Stopped || momentOf(model) === moment) throw error;
+    return undefined;
+  }
+}
+
 /**
  * Returns the bytes of the workbook as an .xlsx file. If the workbook is changed during a pause, the file is made
  * again, so that it contains the change. With `valuesOnly`, a copy with values: each formula is replaced by the value
@@ -253,20 +276,25 @@ export async function saveXlsx(
   valuesOnly?: ValuesNotice,
 ): Promise<Uint8Array<ArrayBuffer>> {
   const { model } = workbook;
-  const moment = (): string => `${lastStep(model)} ${stepsBegun(model)}`;
   for (let round = 0; ; round++) {
     while (isBusy(model)) await stepEnd(model);
-    const step = moment();
-    const isPaused = round <= MOST_CHANGED;
-    try {
-      const parts = await exported(workbook, isPaused);
-      if (moment() !== step) continue;
-      const file = await (isPaused ? run : atOnce)(making(workbook, parts, valuesOnly));
-      if (moment() === step) return file;
-    } catch (error) {
-      // Parts of two moments may not go together.
-      if (error instanceof Stopped || moment() === step) throw error;
-    }
+    const file = await madeOnce(workbook, round <= MOST_CHANGED ? run : undefined, valuesOnly);
+    if (file) return file;
+  }
+}
+
+/** The bytes of the workbook as an .xlsx file, made in slices; undefined, soon after, if the workbook is changed meanwhile. */
+export async function saveUnlessChanged(workbook: OpenWorkbook): Promise<Uint8Array<ArrayBuffer> | undefined> {
+  const { model } = workbook;
+  if (isBusy(model)) return undefined;
+  const moment = momentOf(model);
+  const controller = new AbortController();
+  const watch = (): void => void (momentOf(model) !== moment && controller.abort());
+  try {
+    return await madeOnce(workbook, (steps) => inSlices(steps, watch, controller.signal));
+  } catch (error) {
+    if (error instanceof Stopped) return undefined;
+    throw error;
   }
 }
 
