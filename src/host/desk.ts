@@ -59,11 +59,20 @@ export class Desk {
     this.voice.tell([hostWords().isOpen(name), ...remarks.map(inWords)].join(" "));
   }
 
-  /** Makes a handler that tells what `action` throws; `stopped` says what is so after a stop. */
-  attempt(action: () => Promise<void>, stopped = () => hostWords().stopped): () => void {
-    return () =>
-      void action().catch((error) =>
-        error instanceof Stopped ? this.voice.tell(stopped()) : this.voice.fail(sentenceOf(error)),
-      );
+  /** Does `action`, and tells what it throws; `stopped` says what is so after a stop. Gives true if it threw nothing. */
+  async tried(action: () => Promise<void>, stopped = () => hostWords().stopped): Promise<boolean> {
+    try {
+      await action();
+      return true;
+    } catch (error) {
+      if (error instanceof Stopped) this.voice.tell(stopped());
+      else this.voice.fail(sentenceOf(error));
+      return false;
+    }
+  }
+
+  /** Makes a handler that tries `action`. */
+  attempt(action: () => Promise<void>, stopped?: () => string): () => void {
+    return () => void this.tried(action, stopped);
   }
 }

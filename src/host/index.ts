@@ -28,7 +28,7 @@ import { describeAgain, fetchText, loadFunctions } from "./load-functions";
 import { keysToSheet } from "./keys-to-sheet";
 import { makeLongWork } from "./long-work";
 import { switchByKey } from "./switch-part";
-import { keepUnsaved, wordOfferAgain } from "./unsaved";
+import { keepUnsaved } from "./unsaved";
 import { makeVoice } from "./voice";
 import { followLanguage, showWords, takeLanguage } from "./words";
 
@@ -133,12 +133,12 @@ async function followDecimalMark({ port, voice }: Desk): Promise<void> {
   });
 }
 
-/** Opens the pane in its frame; it reads the port from this window. */
-function openPane({ port, view }: Desk): void {
+/** Opens the pane in its frame; it reads the port from this window. `inLanguage` is called when the person chooses another language. */
+function openPane({ port, view }: Desk, inLanguage: () => void): void {
   const frame = element<HTMLIFrameElement>("pane");
   followLanguage(frame, () => {
     showWords();
-    wordOfferAgain();
+    inLanguage();
     void describeAgain();
     void wordErrorsAgain(port.workbook.model).then(() => view.show(port.workbook.model));
   });
@@ -180,13 +180,12 @@ async function start(): Promise<void> {
   followFileButtons(desk, works);
   onLongRedo(desk.attempt(works.redo, () => hostWords().redoStopped));
   await followDecimalMark(desk);
-  await keepUnsaved(desk, works.read);
   element("licences-open").addEventListener("click", () => element<HTMLDialogElement>("licences").showModal());
   makeDivider(element("divider"), document.querySelector<HTMLElement>(".desk")!);
 
   const open = async (bytes: Uint8Array, name: string) => desk.show(await works.read(bytes, name), name);
   Object.assign(window, { clayledger: { port, open, save: works.save, settings } });
-  openPane(desk);
+  openPane(desk, keepUnsaved(desk, works.read));
 }
 
 takeLanguage("");

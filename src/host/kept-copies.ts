@@ -35,9 +35,21 @@ const lockOf = (id: string): string => `clayledger copy ${id}`;
 // The types do not tell that a page that is served without https from another machine has no locks: there the copy of an open page is offered to a second page as well.
 const locks = (): LockManager | undefined => navigator.locks as LockManager | undefined;
 
-/** Holds the copy of this page against other pages as long as this page is open. */
-export function holdCopy(id: string): void {
-  void locks()?.request(lockOf(id), () => new Promise(() => undefined));
+/**
+ * Takes the copy of a page for this page, until the function that it gives is called, or this page is closed. Gives undefined if another
+ * page has the copy.
+ */
+export async function takeCopy(id: string): Promise<(() => void) | undefined> {
+  const all = locks();
+  if (!all) return () => undefined;
+  return new Promise((resolve, reject) => {
+    const hold = (lock: Lock | null): Promise<void> | undefined => {
+      if (lock) return new Promise<void>((release) => resolve(release));
+      resolve(undefined);
+      return undefined;
+    };
+    all.request(lockOf(id), { ifAvailable: true }, hold).catch(reject);
+  });
 }
 
 async function idsInUse(): Promise<Set<string | undefined>> {

@@ -1,5 +1,5 @@
 /** Offers the copies of pages that were closed with changes that were not saved, one after the other. */
-import type { KeptCopies, KeptCopy } from "./kept-copies";
+import type { KeptCopy } from "./kept-copies";
 
 export interface OfferParts {
   readonly box: HTMLElement;
@@ -11,38 +11,41 @@ export interface OfferParts {
 export interface Offering {
   /** The sentence of the offer. */
   readonly sentence: (copy: KeptCopy) => string;
-  /** Opens a copy; gives false if it was not opened, and is still to be had. */
+  /** Opens a copy; gives false if it is still to be had. */
   readonly open: (copy: KeptCopy) => Promise<boolean>;
-  readonly forgotten: (copy: KeptCopy) => void;
+  /** Lets a copy be forgotten; gives false if it is still to be had. */
+  readonly forget: (copy: KeptCopy) => Promise<boolean>;
 }
 
-/** Gives a function that words the offer again, in another language. */
-export function offerCopies(
-  copies: readonly KeptCopy[],
-  store: KeptCopies,
-  { box, words, open, forget }: OfferParts,
-  offering: Offering,
-): () => void {
-  const waiting = [...copies];
+export interface Offer {
+  readonly offer: (copies: readonly KeptCopy[]) => void;
+  /** Words the offer again, in another language. */
+  readonly wordAgain: () => void;
+}
+
+export function makeOffer({ box, words, open, forget }: OfferParts, offering: Offering): Offer {
+  let waiting: readonly KeptCopy[] = [];
   const show = (): void => {
     const [copy] = waiting;
     box.hidden = !copy;
     words.textContent = copy ? offering.sentence(copy) : "";
   };
-  const next = (): void => {
-    waiting.shift();
+  let isAtWork = false;
+  const answer = async (act: (copy: KeptCopy) => Promise<boolean>): Promise<void> => {
+    const [copy, ...others] = waiting;
+    if (!copy || isAtWork) return;
+    isAtWork = true;
+    if (await act(copy)) waiting = others;
+    isAtWork = false;
     show();
   };
-  open.addEventListener("click", () => {
-    const [copy] = waiting;
-    if (copy) void offering.open(copy).then((isOpen) => void (isOpen && next()));
-  });
-  forget.addEventListener("click", () => {
-    const [copy] = waiting;
-    if (!copy) return;
-    void store.remove(copy.id).then(() => offering.forgotten(copy));
-    next();
-  });
-  show();
-  return show;
+  open.addEventListener("click", () => void answer(offering.open));
+  forget.addEventListener("click", () => void answer(offering.forget));
+  return {
+    offer: (copies) => {
+      waiting = copies;
+      show();
+    },
+    wordAgain: show,
+  };
 }

@@ -4,23 +4,19 @@ import { hostWords } from "../pane/text/host";
 import { timeStamp } from "../workbook/time-stamp";
 import { element, type Desk } from "./desk";
 import { copyKeeper } from "./keep-copy";
-import { holdCopy, keptCopies, type KeptCopy } from "./kept-copies";
-import { offerCopies } from "./offer-copy";
+import { keptCopies, takeCopy, type KeptCopies, type KeptCopy } from "./kept-copies";
+import { makeOffer } from "./offer-copy";
 
 /** Reads a file, with progress and a stop. */
 type Read = (bytes: Uint8Array, name: string) => Promise<Opened>;
 
-/** Words the offer of a kept copy again. */
-let showOffer = (): void => undefined;
-export const wordOfferAgain = (): void => showOffer();
-
-/** Keeps a copy of what is in no file, and offers the copies of pages that were closed before. */
-export async function keepUnsaved(desk: Desk, read: Read): Promise<void> {
+/** Keeps a copy of the workbook of this page while it is in no file. Gives the function that makes an opened copy that of this page. */
+function keepOwn(desk: Desk, store: KeptCopies): (id: string) => Promise<void> {
   const { port, voice } = desk;
-  const store = keptCopies();
   // Not randomUUID, which a page without https does not have.
   let own = `${Date.now()}-${Math.random().toString(36).slice(2)}`;
-  holdCopy(own);
+  // Where the browser forbids this, the keeper says so.
+  void takeCopy(own).catch(() => undefined);
   const keepNow = copyKeeper({
     step: () => lastStep(port.workbook.model) ?? port.workbook.model,
     isSaved: () => desk.isSaved,
@@ -39,29 +35,58 @@ export async function keepUnsaved(desk: Desk, read: Read): Promise<void> {
   });
   setInterval(() => void keepNow(), 1000);
   document.addEventListener("visibilitychange", () => void (document.hidden && keepNow(true)));
-
-  const open = async (copy: KeptCopy): Promise<boolean> => {
-    const isLeft = (await store.left()).some(({ id }) => id === copy.id);
-    const bytes = isLeft ? await store.bytesOf(copy.id) : undefined;
-    if (!bytes) {
-      voice.tell(hostWords().copyGone(copy.name));
-      return true;
-    }
-    await desk.show(await read(bytes, copy.name), copy.name);
-    desk.markUnsaved();
-    // The copy is now that of this page.
-    await store.remove(own);
-    own = copy.id;
-    holdCopy(own);
-    voice.tell(hostWords().copyOpen(copy.name));
-    return true;
+  return async (id) => {
+    const before = own;
+    own = id;
+    await store.remove(before);
   };
-  // Where the browser forbids the storage nothing was kept; the keeper says so once there is something to keep.
-  const copies = await store.left().catch(() => []);
-  const shown = (made: number): string => timeStamp(new Date(made));
-  showOffer = offerCopies(
-    copies,
-    store,
+}
+
+/** Carries out `work` with a copy that no other window has; says so if another window has opened it, or let it be forgotten. */
+async function withCopy(
+  { voice }: Desk,
+  store: KeptCopies,
+  { id, name }: KeptCopy,
+  work: (bytes: Uint8Array) => Promise<void>,
+): Promise<void> {
+  const release = await takeCopy(id);
+  try {
+    const bytes = release && (await store.bytesOf(id));
+    if (bytes) await work(bytes);
+    else {
+      release?.();
+      voice.tell(hostWords().copyGone(name));
+    }
+  } catch (error) {
+    release?.();
+    throw error;
+  }
+}
+
+/** Asks whether the changes of the present workbook may be lost, if there are any. */
+const mayLeave = (desk: Desk, next: string): Promise<boolean> =>
+  new Promise((resolve) => {
+    if (desk.isSaved) resolve(true);
+    else desk.voice.ask(hostWords().unsaved(desk.fileName, next), () => resolve(true), () => resolve(false)); // prettier-ignore
+  });
+
+/** Begins to keep copies, and offers those that are left. Gives a function that words the offer again. */
+export function keepUnsaved(desk: Desk, read: Read): () => void {
+  const store = keptCopies();
+  const makeOwn = keepOwn(desk, store);
+  const open = (copy: KeptCopy): Promise<void> =>
+    withCopy(desk, store, copy, async (bytes) => {
+      await desk.show(await read(bytes, copy.name), copy.name);
+      desk.markUnsaved();
+      await makeOwn(copy.id);
+      desk.voice.tell(hostWords().copyOpen(copy.name));
+    });
+  const forget = (copy: KeptCopy): Promise<void> =>
+    withCopy(desk, store, copy, async () => {
+      await store.remove(copy.id);
+      desk.voice.tell(hostWords().copyForgotten(copy.name));
+    });
+  const { offer, wordAgain } = makeOffer(
     {
       box: element("kept"),
       words: element("kept-words"),
@@ -69,14 +94,12 @@ export async function keepUnsaved(desk: Desk, read: Read): Promise<void> {
       forget: element<HTMLButtonElement>("kept-forget"),
     },
     {
-      sentence: ({ name, made }) => hostWords().copyKept(name, shown(made)),
-      open: (copy) =>
-        new Promise((resolve) => {
-          const go = desk.attempt(async () => resolve(await open(copy)));
-          if (desk.isSaved) go();
-          else voice.ask(hostWords().unsaved(desk.fileName, copy.name), go, () => resolve(false));
-        }),
-      forgotten: ({ name }) => voice.tell(hostWords().copyForgotten(name)),
+      sentence: ({ name, made }) => hostWords().copyKept(name, timeStamp(new Date(made))),
+      open: async (copy) => (await mayLeave(desk, copy.name)) && desk.tried(() => open(copy)),
+      forget: (copy) => desk.tried(() => forget(copy)),
     },
   );
+  // Where the browser forbids the storage nothing was kept; the keeper says so once there is something to keep.
+  void store.left().then(offer, () => undefined);
+  return wordAgain;
 }

@@ -117,6 +117,29 @@ withBrowser("a page that is left with unsaved changes", (openPage) => {
     expect(complaints).toEqual([]);
   });
 
+  test("two windows that offer the same copy do not both open it, and neither forgets the work of the other", async () => {
+    const [first, second] = [await page.context().newPage(), await page.context().newPage()];
+    await first.goto(page.url());
+    await started(first);
+    await typeOn(first, "5.5");
+    await eventually(async () => (await copiesIn(page)) === 1);
+    await first.close();
+    await reload(page);
+    await second.goto(page.url());
+    await started(second);
+    await second.locator("#kept").waitFor();
+    await page.getByRole("button", { name: "Open the copy" }).click();
+    await page.locator("#message", { hasText: "is open" }).waitFor();
+    await second.getByRole("button", { name: "Forget it" }).click();
+    await second.locator("#message", { hasText: "was opened or forgotten in another window" }).waitFor();
+    expect([await second.locator("#kept").isVisible(), await copiesIn(page)]).toEqual([false, 1]);
+    await second.close();
+    await reload(page);
+    await page.getByRole("button", { name: "Forget it" }).click();
+    await page.locator("#message", { hasText: "was forgotten" }).waitFor();
+    expect(complaints).toEqual([]);
+  });
+
   test("where the browser forbids the storage, the page works, and says that it keeps no copy", async () => {
     const other = await page.context().newPage();
     await other.addInitScript(() => {
