@@ -386,7 +386,7 @@ export interface WorkbookPort {
   listNames(sheet: string): Promise<SheetName[]>;
   /**
    * Gives cells of a sheet their names, which belong to that sheet, in one step of undo if the host has such steps. Gives none of them, and
-   * says why, if one of the names already leads to cells of the sheet, or cannot be given. `found` are the names of the sheet by
+   * says why, if one of the names already leads to cells of the sheet and has no `replace`, or cannot be given. `found` are the names of the sheet by
    * which the places were found: if one of them lies elsewhere by now, no name is given either; nor if the `ends` of an address show
    * something else.
    */

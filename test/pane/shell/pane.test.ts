@@ -187,10 +187,12 @@ describe("plot", () => {
   });
 });
 
-test("the About page gives the version, the cautions, and says that nothing leaves the workbook", async () => {
+test("the About page gives the version, the cautions, and says that nothing is sent, and where a copy is kept", async () => {
   await press('[role="tab"]', "About");
   expect(place.textContent).toMatch(/Version \d+\.\d+\.\d+/);
-  expect(place.textContent).toContain("Nothing leaves the workbook");
+  expect(place.textContent).toMatch(
+    /Nothing is sent anywhere.*keeps a copy of changes that are not saved in the storage of the browser/,
+  );
   expect(place.textContent).toContain("unsaturated");
 });
 

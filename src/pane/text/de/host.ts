@@ -53,7 +53,7 @@ export const host: HostWords = {
   openCopy: "Kopie öffnen",
   forgetCopy: "Vergessen",
   copyKept: (name, when) =>
-    `${name} wurde mit Änderungen geschlossen, die nicht gespeichert waren. Dieser Browser hat eine Kopie von ${when}.`,
+    `${name} wurde mit Änderungen geschlossen, die nicht gespeichert waren. Dieser Browser hat eine Kopie vom ${when}.`,
   copyOpen: (name) => `Die Kopie von ${name} ist geöffnet. Sie steht noch in keiner Datei: bitte speichern.`,
   copyForgotten: (name) => `Die Kopie von ${name} ist vergessen.`,
   copyGone: (name) =>

@@ -14,7 +14,7 @@ export const about = {
   languageUse: "Sprache wechseln und neu laden",
   privacyHeading: "Datenschutz",
   privacy:
-    "Nichts verlässt die Arbeitsmappe: Keine Ablesung, keine Zahl und kein Name wird irgendwohin gesendet, und nichts wird gezählt.",
+    "Nichts wird irgendwohin gesendet: keine Ablesung, keine Zahl und kein Name, und nichts wird gezählt. Die Seite im Browser behält eine Kopie von Änderungen, die nicht gespeichert sind, im Speicher des Browsers auf diesem Rechner, bis gespeichert oder die Kopie vergessen wird. In Excel wird keine Kopie behalten.",
   cautionsHeading: "Hinweise",
   cautions: [
     "Dieses Werkzeug hilft bei der Auswertung eines Versuchs. Es ersetzt nicht das Urteil der Ingenieurin oder des Ingenieurs, die für das Ergebnis einstehen.",

@@ -12,7 +12,8 @@ export const about = {
     "Takes effect when this pane is loaded again; what is begun here and not yet written is lost by that. A data sheet and a report have their own language, chosen where they are made; a worksheet function answers in the language of the word that asks for the text.",
   languageUse: "Change language and reload",
   privacyHeading: "Your data",
-  privacy: "Nothing leaves the workbook: no reading, number or name is sent anywhere, and nothing is counted.",
+  privacy:
+    "Nothing is sent anywhere: no reading, no number and no name, and nothing is counted. The page in the browser keeps a copy of changes that are not saved in the storage of the browser, on this computer, until you save them or let the copy be forgotten. In Excel no copy is kept.",
   cautionsHeading: "Cautions",
   cautions: [
     "This tool assists the reduction of a test. It does not replace the judgement of the engineer or signatory who answers for the result.",
