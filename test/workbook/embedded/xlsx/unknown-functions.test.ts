@@ -6,6 +6,7 @@ import { english } from "../../../../src/reduction/message";
 import { openXlsx } from "../../../../src/workbook/embedded/xlsx/open";
 import { unknownIn } from "../../../../src/workbook/embedded/xlsx/opening/unknown-functions";
 import { saveXlsx } from "../../../../src/workbook/embedded/xlsx/saving/save";
+import { complaintsOf } from "../../../ooxml/complaints";
 import { registerRealFunctions } from "../real-functions";
 import { lightElements, type LightElement } from "../../../../src/workbook/file/light-xml";
 
@@ -39,7 +40,9 @@ test("a file keeps them as Excel spells them, and shows the values of those that
   expect(remarks.map(english)).toEqual([
     'The sheet on this page does not have AGGREGATE, LET, OWNMACRO, VALUETOTEXT: formulas of "S" with it show an error here (4), and so do the cells that read them. They are saved as they stand, and Excel calculates them.',
   ]);
-  const parts = unzipSync(await saveXlsx(workbook));
+  const file = await saveXlsx(workbook);
+  expect(complaintsOf(file)).toEqual([]);
+  const parts = unzipSync(file);
   const text = strFromU8(parts["xl/worksheets/sheet1.xml"] ?? parts["xl/worksheets/sheet0.xml"]!);
   const cells = [...lightElements(text)].flatMap((part) => within(part, "c"));
   const inColumnA = cells.filter((cell) => /^A\d/.test(cell.getAttribute("r") ?? ""));
