@@ -310,6 +310,19 @@ describe("a reviewer who recomputes from the printed figures", () => {
     }
   });
 
+  test("finds the final void ratio from the two heights, within a unit of its last digit", async () => {
+    const { cells } = reportSheet(source).plan;
+    const names = ["solids_height", "final_height", "void_ratio_final"];
+    const data = await port.readNames(sheet, names);
+    const [Hs, Hf, e] = names.map((name) => {
+      const reference = new DataCells(source).at(name)!;
+      const { format } = cells.find(({ formula }) => formula?.includes(reference))!;
+      return inPrint(Number(data[name]![0]![0]), format!);
+    });
+    expect([Hs, Hf].map((height) => String(height).split(".")[1]?.length)).toEqual([3, 3]);
+    expect(Math.abs(Hf! / Hs! - 1 - e!)).toBeLessThan(0.001);
+  });
+
   test("reads a modulus in kPa without decimals that nobody measured", () => {
     const { formula, format } = reportSheet(source).plan.cells.find(({ formula }) =>
       formula?.includes(new DataCells(source).at("design_modulus")!),

@@ -101,6 +101,10 @@ const BY_UNIT: Readonly<Record<string, string>> = {
 export const formatIn = (cells: DataCells, unit: string, otherwise = "0.00"): string =>
   BY_UNIT[cells.text(unit)] ?? otherwise;
 
+/** The format of a deformation, and of a height that follows from one: 0.001 mm, or 0.0001 of another unit. */
+export const formatOfDeformation = (cells: DataCells): string =>
+  formatIn(cells, "length_unit", "0.000") === "0.00" ? "0.000" : "0.0000";
+
 /** One item of the report: label, value and unit. */
 export interface Shown {
   readonly label: string;

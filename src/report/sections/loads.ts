@@ -9,7 +9,7 @@ import { inFormula } from "../../specification/sentences/told-formula";
 import {
   decimalsFor,
   FORMATS,
-  formatIn,
+  formatOfDeformation,
   NOTHING,
   orError,
   shownCell,
@@ -161,7 +161,6 @@ function ofCompression(cells: DataCells): LoadColumn[] {
 const isInStrain = (cells: DataCells): boolean => cells.source.curve === "strain";
 
 export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
-  const length = formatIn(cells, "length_unit", "0.000") === "0.00" ? "0.000" : "0.0000";
   const columns: LoadColumn[] = [
     loadColumn,
     stressColumn(cells, loads),
@@ -176,7 +175,7 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
       heading: [say`Deform.`, say`corrected`],
       unit: "length_unit",
       formula: cell(cells, "corrected_deformation"),
-      format: always(length),
+      format: always(formatOfDeformation(cells)),
     },
     ...ofCompression(cells),
     {

@@ -5,7 +5,7 @@ import { nth } from "../../reduction/numeric/lists";
 import { wettingPlaces } from "../../record/wetting";
 import { isWord } from "../../specification/list-words";
 import { inFormula, live, toldFormula } from "../../specification/sentences/told-formula";
-import { FORMATS, formatIn, typedFormat, worked, type Shown } from "../page/cells";
+import { FORMATS, formatIn, formatOfDeformation, typedFormat, worked, type Shown } from "../page/cells";
 import type { Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 import { date, fields, ifThere, panels, section, statedFormula, text, told } from "./fields";
@@ -55,6 +55,8 @@ export function specimen(cells: DataCells): Block[] {
   ];
   const ofDensity = { format: density, unit: "density_unit" };
   const ofLength = { format: length, unit: "length_unit" };
+  // e has three decimals: it does not follow from heights of 0.01 mm.
+  const ofHeight = { format: formatOfDeformation(cells), unit: "length_unit" };
   return section(
     t(say`Specimen`),
     panels(
@@ -72,8 +74,8 @@ export function specimen(cells: DataCells): Block[] {
         text(`  ${t(say`measured or assumed`)}`, "specific_gravity_basis"),
       ],
       [
-        { label: t(say`Height of solids`), name: "solids_height", ...ofLength },
-        { label: t(say`Final height Hf`), name: "final_height", ...ofLength },
+        { label: t(say`Height of solids`), name: "solids_height", ...ofHeight },
+        { label: t(say`Final height Hf`), name: "final_height", ...ofHeight },
         { label: t(say`Final water content wf`), name: "water_content_final", format: FORMATS.water },
         { label: t(say`Dry mass`), name: "dry_mass", format: FORMATS.mass, unit: "g" },
         {
