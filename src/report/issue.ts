@@ -8,6 +8,7 @@ import type { NamedValues } from "../record/record";
 import { addressInList } from "../workbook/lists";
 import type { Box, CellPlan, CellValue, SheetName } from "../workbook/port";
 import { say, verbatim } from "../reduction/message";
+import { sameNumber } from "../reduction/numeric/same-number";
 import { paragraph, type Block } from "./page/page";
 import type { DataCells, IssueMark } from "./page/source";
 
@@ -91,9 +92,7 @@ export const issueText = ({ number, day, by, hash }: IssueMark, locked: readonly
 
 /** Numbers that a new calculation may give in the last digits count as equal. */
 const isSame = (one: CellValue, other: CellValue): boolean =>
-  typeof one === "number" && typeof other === "number"
-    ? Math.abs(one - other) <= 1e-9 * Math.max(Math.abs(one), Math.abs(other))
-    : String(one) === String(other);
+  typeof one === "number" && typeof other === "number" ? sameNumber(one, other) : String(one) === String(other);
 
 const keyOf = ({ name, row }: Pick<Kept, "name" | "row">): string => `${name.toLowerCase()} ${row}`;
 

@@ -2,6 +2,7 @@
 import { dialSense } from "../../record/load-curve";
 import { say, verbatim } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
+import { sameNumber } from "../../reduction/numeric/same-number";
 import { unitOn } from "../comparison";
 import { few, type Cell, type Line, type Lines, type Sheet } from "./sheet";
 
@@ -22,7 +23,7 @@ export function ofTable(
     return s === undefined || d === undefined ? [] : [{ s, d }];
   });
   rows.sort((a, b) => a.s - b.s);
-  const exact = rows.find(({ s }) => stress !== undefined && Math.abs(s - stress) <= 1e-9 * s);
+  const exact = rows.find(({ s }) => stress !== undefined && sameNumber(s, stress));
   if (exact)
     return {
       said: say`as the table gives it at ${few(exact.s)} ${verbatim(unitOn(values, "stress"))}`,
