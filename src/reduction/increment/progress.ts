@@ -125,7 +125,7 @@ function primaryRemark(end: ExpectedEnd, last: number): Message {
  * consolidation.
  */
 export function expectedEnd(increment: Increment, rule: EndRule): Outcome<ExpectedEnd> {
-  const { cleaned, theory } = increment;
+  const { cleaned, theory, jump } = increment;
   if (!cleaned.ok) return cleaned;
   const clean = cleaned.value;
   const count = clean.series.times.length;
@@ -168,7 +168,7 @@ export function expectedEnd(increment: Increment, rule: EndRule): Outcome<Expect
     ...secondaryRemark(clean, end, last),
     ...secondOpinion(used, fit, foretold, end),
     ...cleaned.remarks,
-    ...theory.remarks,
+    ...(jump ? [jump.said] : theory.remarks),
   ]);
 }
 

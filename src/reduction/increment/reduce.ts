@@ -51,10 +51,12 @@ export function reduceIncrement(
   const theory = fitted.value;
   const signals = signalsOf(clean, theory);
   const without = dialJump(clean, theory);
-  const judged = judge(without ? signalsOf(without.clean, without.fit) : signals, FIT_LIMITS, say`go on reading`);
+  /** The readings and their fit; where the dial jumped, those without the jump. */
+  const free = without ?? { clean, fit: theory };
+  const judged = judge(without ? signalsOf(free.clean, free.fit) : signals, FIT_LIMITS, say`go on reading`);
   const fit = judged.refusal
     ? notApplicable({ ...say`the fit to theory does not apply: ${judged.refusal}`, cause: judged.refusal })
-    : given(without?.fit ?? theory, judged.remarks);
+    : given(free.fit, judged.remarks);
   const constructed = {
     log: logTime(clean, theory, signals, picks, procedure),
     root: rootTime(clean, theory, signals, picks, procedure),
@@ -65,9 +67,9 @@ export function reduceIncrement(
     ...(jump ? [jump.said, ...(fit.ok ? [JUMP_LEFT_OUT] : [])] : []),
     ...cleaned.remarks,
     ...(jump ? [] : fitted.remarks),
-    ...backward(clean, theory),
-    ...immediate(clean, theory),
-    ...agreement(without?.fit ?? theory, log, root, jump ? SPREAD_BY_JUMP : SPREAD),
+    ...backward(free.clean, free.fit),
+    ...immediate(free.clean, free.fit),
+    ...agreement(free.fit, log, root, jump ? SPREAD_BY_JUMP : SPREAD),
   ];
   const add = <T>(outcome: Outcome<T>): Outcome<T> => {
     if (outcome.ok) return given(outcome.value, [...shared, ...outcome.remarks]);

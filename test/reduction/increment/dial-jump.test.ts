@@ -1,4 +1,6 @@
 /** A dial that was reset or touched while the load stood, on made curves of theory with creep, read to 0.001. */
+import { secondarySlope } from "../../../src/reduction/increment/constructions/secondary";
+import { progress } from "../../../src/reduction/increment/progress";
 import { reduceIncrement, constructionRemarks } from "../../../src/reduction/increment/reduce";
 import { english } from "../../../src/reduction/message";
 import { BY_HAND, degree, SCENARIOS } from "../../generators/time-curves";
@@ -32,6 +34,39 @@ test.each([2, 0.3, -0.3, -2].flatMap((by) => [5, 8, 11].map((after) => [by, afte
       );
   },
 );
+
+test("beside a jump no reading is said to go back, and initial compression is that of the readings without the jump", () => {
+  for (const initial of [0.15, 0.25])
+    for (const after of [5, 8, 11]) {
+      const readings = curve(2).map((reading, i) => reading - initial + (i >= after ? 0.3 : 0));
+      const { fit } = reduceIncrement([0, ...TIMES], rounded([5, ...readings]));
+      const words = fit.ok ? fit.remarks.map(english).join("; ") : english(fit.reason);
+      expect(words).toMatch(/the readings jump by/);
+      expect(words).not.toMatch(/goes back/);
+      // 0.25 at once, 0.6 of primary and 0.06 of creep.
+      const share = /initial compression is (\d+) %/.exec(words)?.[1];
+      expect(share).toBe(initial < 0.2 ? undefined : "28");
+    }
+});
+
+test("secondary compression is refused over a span in which the dial jumped, and given before and behind the jump", () => {
+  const slopeOf = (after: number, from?: number, to?: number) => {
+    const found = secondarySlope(jumped(1, -0.06, after), from, to);
+    return found.ok ? found.value : english(found.reason);
+  };
+  const at = (time: number) => TIMES.indexOf(time);
+  for (const [from, to] of [[], [60], [60, 240], [120, 1440]] as const)
+    expect(slopeOf(at(240), from, to)).toMatch(/^the readings jump by -0\.06\d* at row \d+ \(240 min\)/);
+  for (const [from, to] of [[240], [15, 120]] as const) expect(slopeOf(at(240), from, to)).toBeCloseTo(0.02, 2);
+});
+
+test("a load that is still on says that the dial jumped", () => {
+  const readings = rounded(curve(10).map((reading, i) => (i >= 6 ? reading + 0.06 : reading)));
+  const found = progress(reduceIncrement(TIMES.slice(0, 11), readings.slice(0, 11)), "log time");
+  expect(found.ok && found.remarks.map(english).join("; ")).toMatch(
+    /the readings jump by 0\.0[56]\d* at row 7 \(\d+ min\)/,
+  );
+});
 
 /** The jolt of a logger, a tenth of primary, on 80 readings in equal steps of log time. */
 describe.each([0.06, -0.06])("a jolt of %d", (by) => {

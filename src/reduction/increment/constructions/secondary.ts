@@ -17,18 +17,20 @@ const GOOD = 0.5;
 /**
  * Reading per log cycle, positive in the direction of the movement, over a span of times (minutes): by least squares
  * through the readings of a span that is given, or the tail of the log-time construction. Refuses where the readings of the
- * span that lie past the end of primary span less than a quarter of a log cycle, and where log time itself refuses.
+ * span that lie past the end of primary span less than a quarter of a log cycle, where the dial jumped within the span, and
+ * where log time itself refuses.
  * @example secondarySlope(load, 300, 1440) // 0.0067
  * @example secondarySlope(load, 900, 1440) // refused: the readings of the span past the end of primary span 0.18 of a log cycle:
  *   secondary compression needs 0.25 of a log cycle; go on reading
  */
 export function secondarySlope(increment: Increment, from?: number, to?: number): Outcome<number> {
-  const { cleaned, fit, logTime } = increment;
+  const { cleaned, fit, logTime, jump } = increment;
   if (!cleaned.ok) return cleaned;
   if (from === undefined && to === undefined) {
     if (!logTime.ok) return logTime;
-    const { tailSlope, noTailSlope } = logTime.value;
+    const { tail, tailSlope, noTailSlope } = logTime.value;
     if (noTailSlope) return notApplicable(noTailSlope);
+    if (jump && jump.time > tail.from) return notApplicable(jump.said);
     return given(Math.abs(tailSlope ?? 0), logTime.remarks);
   }
   const { times, readings, weights } = usedReadings(cleaned.value, fit.ok ? fit.value : { leftOut: [] });
@@ -45,6 +47,7 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
   const cycles = cyclesPast(span, endOfPrimary(increment));
   const short = noSlope(cycles, say`the readings of the span`);
   if (short) return notApplicable(short);
+  if (jump && jump.time > firstOf(span) && jump.time <= lastOf(span)) return notApplicable(jump.said);
   const line = straightLine(
     span.map(Math.log10),
     index.map((i) => nth(readings, i)),
