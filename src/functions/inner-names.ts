@@ -15,7 +15,7 @@ export const INNER_NAMES: readonly string[] = `
   heightLogTime heightRootTime increase increment initialHeight initialVoidRatio inSituStress inundated inWords
   iterations jacobian knowsWetting lacking lastT lastTime later leftOut lever lineIndex liquidLimit loadResults
   loadWords logTime loops lunneClass maximum maxIterations measures missing model modulusNumber moved negligibleGain
-  noise noTailSlope numbers ofAllPoints onHeight otherRate others overrides parabola parts pick picks plasticityIndex
+  noise noTailSlope numbers ofAllPoints onUnits otherRate others overrides parabola parts pick picks plasticityIndex
   plural polish poreWater preconsolidationStress prepare primary primarySteps quality quantity rateHigh rateLow rates
   readingAtFour recompressionIndex recompressionLine recompressionRatio record refusal registerSource remarks
   residuals resolution ringAndDry ringAndWetAfter ringAndWetBefore rootTime rounded rowOf saltContent scatter seating

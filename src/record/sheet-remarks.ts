@@ -143,7 +143,7 @@ interface Slip {
   readonly said: Message;
 }
 
-/** What the load table says of the times of a load. Sheets of version 10 also speak of times that begin within seconds. */
+/** What the load table says of the times of a load. Sheets of version 10 take times that begin within seconds for times of day too, and say nothing of half a day. */
 function slipsOfTimes(
   { loads, version = TEMPLATE_VERSION }: TestRecord,
   { number, readings, appliedAt }: LoadRecord,
@@ -366,8 +366,8 @@ const readAs = ({ ofSheet, ofFunctions }: Remark): Remark =>
     : { ofSheet, ofFunctions: ofFunctions.filter((one) => english(one) !== "ok") };
 
 /**
- * A text without its numbers, which a formula shows with the decimal sign of the computer, and without the "ok" that sheets
- * up to version 9 have behind other remarks.
+ * A text without its numbers, which a formula shows with the decimal sign of the computer, and without the "ok" that older
+ * sheets have behind other remarks: up to version 9 on loads, up to version 10 on the curve.
  */
 const wordsAlone = (text: string): string =>
   text.replace(/-?\d+(?:[.,]\d+)*(?:e[+-]?\d+)?/gi, "#").replace(/(?:(?<=.); ok)?[;\s]*$/, "");

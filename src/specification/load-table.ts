@@ -672,7 +672,7 @@ export const LOAD_PARTS: readonly {
   { title: "Time curves", columns: TIME_CURVES },
 ];
 
-/** The columns that only formulas of the table read. They stand beside its last part and are not printed. */
+/** The columns that only formulas of the table read. They stand right of all pages and of the picks, and are not printed. */
 export const LOAD_WORKINGS: { readonly title: string; readonly columns: readonly Column[] } = {
   title: "Workings of the remarks",
   columns: WORKINGS,

@@ -81,7 +81,7 @@ export function remarksOnHeight(mm: number): Message[] {
       ];
 }
 
-/** A load seldom stands for more minutes: 35 days, and a day in seconds has the number of 60 days. Common practice, no source. */
+/** A load seldom stands for more minutes, which are 35 days; the 86,400 s of a day would be 60 days. Common practice, no source. */
 export const LONGEST_LOAD = 35 * 1440;
 
 /**
@@ -93,7 +93,7 @@ export const remarksOnDuration = (last: number): Message[] =>
   last > LONGEST_LOAD ? [timesLong(last, Math.round(last / 1440))] : [];
 
 /**
- * Said by the functions and by the load table of the data sheet.
+ * What the functions and the load table of the data sheet say of such a load.
  * @example timesLong(86400, 60) // "check whether the times are seconds: the last one is 86400 min, which is 60 days"
  */
 export const timesLong = (last: Value, days: Value): Message =>

@@ -13,12 +13,13 @@ import { rowWithTime, type CleanReadings } from "./readings";
 const LOOK = 0.004;
 /** Readings on each side of the jump: with fewer, a wrong reading explains as much. */
 const ON_EACH_SIDE = 3;
-/** The places that are tried, if the step alone brings the misfit at a rate of the table below this share. */
-const TRIED = 3;
+/** A place is tried if a step there, at one rate of the table, brings the misfit below this share; at most TRIED places are. */
 const PROMISES = 0.5;
+const TRIED = 3;
 /**
- * Without the jump the misfit falls to this share, below TO_JUMP of the jump, and below FOLLOWS of primary; and the residual
- * sum falls by this F.
+ * A jump is believed if without it the misfit falls to this share, below TO_JUMP of the jump and below FOLLOWS of primary, and
+ * the residual sum falls by this F. No source: the limits keep jumps out of every made curve that has none
+ * (test/reduction/increment/dial-jump.test.ts).
  */
 const FALLS_TO = 1 / 3;
 const TO_JUMP = 0.1;
@@ -74,15 +75,15 @@ export interface DialJump {
   readonly time: number;
 }
 
-/** The jump with the readings from which it is taken, and their fit. */
-export interface FitWithoutJump {
-  readonly jump: DialJump;
+/** The readings without the jump, if the dial jumped, and their fit. */
+export interface WithoutJump {
+  readonly jump?: DialJump;
   readonly clean: CleanReadings;
   readonly fit: TheoryFit;
 }
 
-/** The jump of the dial within the load; undefined if the dial did not jump. */
-export function dialJump(readings: CleanReadings, first: TheoryFit): FitWithoutJump | undefined {
+/** The jump of the dial within the load, and the readings without it; undefined if the dial did not jump. */
+export function dialJump(readings: CleanReadings, first: TheoryFit): WithoutJump | undefined {
   const found = jumpIn(readings, first);
   if (!found) return undefined;
   const { index, by, clean, fit } = found;

@@ -87,14 +87,14 @@ const CLOCK_FIRST = 0.03;
  */
 const STEPS_OF_LOGGER = 1200;
 /**
- * A logger reads in equal steps: half of its first EQUAL_STEPS steps take half of their time, but for EQUAL_WITHIN, by which rounded
- * times differ. Nobody reads a dial so often in equal steps. Common practice, no source.
+ * A logger reads in equal steps: half of its first EQUAL_STEPS steps take half of their time, within EQUAL_WITHIN because times are
+ * rounded. Nobody reads a dial so often in equal steps. Common practice, no source.
  */
 const EQUAL_STEPS = 12;
 const EQUAL_WITHIN = 0.1;
 /**
- * A logger takes a whole number of readings a second, within RATE_WITHIN of it. Multiples of 12 but 60 are seldom, and the same numbers
- * as days are minutes, or parts of a minute, that loggers take: 24 a second is each minute. Common practice, no source.
+ * A logger takes a whole number of readings a second, within RATE_WITHIN of it. Multiples of SELDOM other than OFTEN do not count: few
+ * loggers take so many, and a logger that reads every minute and writes days seems to take 24 a second. Common practice, no source.
  */
 const RATE_WITHIN = 0.03;
 const SELDOM = 12;

@@ -6,7 +6,7 @@ import { given, notApplicable, then, type Outcome } from "../outcome";
 import { median } from "../numeric/median";
 import { T50, T90 } from "./cv";
 import { logTime, type LogTime } from "./constructions/log-time";
-import { dialJump, type DialJump } from "./dial-jump";
+import { dialJump, type DialJump, type WithoutJump } from "./dial-jump";
 import { curveAt } from "./fit/model";
 import { checkPicks, type Picks } from "./constructions/picks";
 import type { Procedure } from "./constructions/procedure";
@@ -50,26 +50,24 @@ export function reduceIncrement(
   if (!fitted.ok) return { cleaned, theory: fitted, fit: fitted, logTime: fitted, rootTime: fitted };
   const theory = fitted.value;
   const signals = signalsOf(clean, theory);
-  const without = dialJump(clean, theory);
-  /** The readings and their fit; where the dial jumped, those without the jump. */
-  const free = without ?? { clean, fit: theory };
-  const judged = judge(without ? signalsOf(free.clean, free.fit) : signals, FIT_LIMITS, say`go on reading`);
+  const without: WithoutJump = dialJump(clean, theory) ?? { clean, fit: theory };
+  const { jump } = without;
+  const judged = judge(jump ? signalsOf(without.clean, without.fit) : signals, FIT_LIMITS, say`go on reading`);
   const fit = judged.refusal
     ? notApplicable({ ...say`the fit to theory does not apply: ${judged.refusal}`, cause: judged.refusal })
-    : given(free.fit, judged.remarks);
+    : given(without.fit, judged.remarks);
   const constructed = {
     log: logTime(clean, theory, signals, picks, procedure),
     root: rootTime(clean, theory, signals, picks, procedure),
   };
   const { log, root } = bothConstructions(constructed, fit.ok);
-  const jump = without?.jump;
   const shared = [
     ...(jump ? [jump.said, ...(fit.ok ? [JUMP_LEFT_OUT] : [])] : []),
     ...cleaned.remarks,
     ...(jump ? [] : fitted.remarks),
-    ...backward(free.clean, free.fit),
-    ...immediate(free.clean, free.fit),
-    ...agreement(free.fit, log, root, jump ? SPREAD_BY_JUMP : SPREAD),
+    ...backward(without.clean, without.fit),
+    ...immediate(without.clean, without.fit),
+    ...agreement(without.fit, log, root, jump ? SPREAD_BY_JUMP : SPREAD),
   ];
   const add = <T>(outcome: Outcome<T>): Outcome<T> => {
     if (outcome.ok) return given(outcome.value, [...shared, ...outcome.remarks]);

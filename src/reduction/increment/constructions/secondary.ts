@@ -47,7 +47,7 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
   const cycles = cyclesPast(span, endOfPrimary(increment));
   const short = noSlope(cycles, say`the readings of the span`);
   if (short) return notApplicable(short);
-  if (jump && jump.time > firstOf(span) && jump.time <= lastOf(span)) return notApplicable(jump.said);
+  if (jump && span.indexOf(jump.time) > 0) return notApplicable(jump.said);
   const line = straightLine(
     span.map(Math.log10),
     index.map((i) => nth(readings, i)),

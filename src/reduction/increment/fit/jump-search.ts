@@ -15,11 +15,11 @@ export interface PossibleJump {
   readonly cost: number;
 }
 
-/** What is left of one of the numbers below of the square of a column is rounding. */
-const ROUNDING = 1e-9;
+/** A square that fell below this share of what it was is nothing but rounding. */
+const NOTHING_LEFT = 1e-9;
 
 /** Takes from a column its part along another column, of which the square is `square`. */
-function leave(column: Column, along: Column, square: number, weights: Column): void {
+function takeOut(column: Column, along: Column, square: number, weights: Column): void {
   const share = product(column, along, weights) / square;
   for (let i = 0; i < column.length; i++) column[i]! -= share * along[i]!;
 }
@@ -38,11 +38,11 @@ export function possibleJumps({ y, u, c, rates }: Table, weights: Column, least:
     const aa = product(a, a, weights);
     const before = product(b, b, weights);
     if (!(aa > 0)) continue;
-    leave(d, a, aa, weights);
-    leave(b, a, aa, weights);
+    takeOut(d, a, aa, weights);
+    takeOut(b, a, aa, weights);
     const bb = product(b, b, weights);
-    const hasTail = bb > ROUNDING * before;
-    if (hasTail) leave(d, b, bb, weights);
+    const hasTail = bb > NOTHING_LEFT * before;
+    if (hasTail) takeOut(d, b, bb, weights);
     const cost = product(d, d, weights);
     let [weight, off, alongA, alongB] = [0, 0, 0, 0];
     for (let i = n - 1; i >= least; i--) {
@@ -53,7 +53,7 @@ export function possibleJumps({ y, u, c, rates }: Table, weights: Column, least:
       alongB += w * b[i]!;
       const free = weight - weight ** 2 / total - alongA ** 2 / aa - (hasTail ? alongB ** 2 / bb : 0);
       const withStep = cost - off ** 2 / free;
-      if (i > n - least || !(free > ROUNDING * weight) || !(withStep < costs[i]!)) continue;
+      if (i > n - least || !(free > NOTHING_LEFT * weight) || !(withStep < costs[i]!)) continue;
       costs[i] = withStep;
       sizes[i] = off / free;
     }
