@@ -35,7 +35,7 @@ export function NextMass({ port, test, record, load }: NextMassProps) {
   if (diameter === undefined || lever === undefined)
     return (
       <Step title={words.mass}>
-        <Text className={styles.quiet}>{words.noLever}</Text>
+        <Text className={styles.quiet}>{words.noLever(lever === undefined, diameter === undefined)}</Text>
       </Step>
     );
   const cap = typedNumber(typed) || 0;

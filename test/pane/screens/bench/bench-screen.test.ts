@@ -236,6 +236,17 @@ test("the mass on the hanger, and the mass to add for the next load, follow from
   expect(said()).toContain(words.massNext(2, "61.94 kPa", "2.000", words.add("1.000")));
 });
 
+test("without a lever ratio or a diameter, the screen names the one that is missing", async () => {
+  await show({ ...sheet(3, 5), length_unit: ["mm"], diameter: [63.5], lever_ratio: [] });
+  expect(said()).toContain("Enter the lever ratio on the data sheet");
+  await act(async () => root.unmount());
+  await show({ ...sheet(3, 5), diameter: [], lever_ratio: [10] });
+  expect(said()).toContain("Enter the diameter on the data sheet");
+  await act(async () => root.unmount());
+  await show({ ...sheet(3, 5), diameter: [], lever_ratio: [] });
+  expect(said()).toContain("Enter the lever ratio and the diameter on the data sheet");
+});
+
 /** Types into the field with a label. */
 async function typeIn(label: string, typed: string): Promise<void> {
   const found = [...place.querySelectorAll("label")].find(({ textContent }) => textContent === label)!;

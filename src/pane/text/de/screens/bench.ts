@@ -80,7 +80,8 @@ export const bench = {
     `Laststufe ${load}, ${stress}: ${mass} kg, ${more}`,
   add: (mass: string) => `${mass} kg dazu`,
   takeOff: (mass: string) => `${mass} kg ab`,
-  noLever: "Hebelverhältnis und Durchmesser in das Datenblatt eintragen; dann folgen hier die Massen.",
+  noLever: (lacksLever: boolean, lacksDiameter: boolean) =>
+    `${[lacksLever && "Hebelverhältnis", lacksDiameter && "Durchmesser"].filter(Boolean).join(" und ")} in das Datenblatt eintragen; dann folgen hier die Massen.`,
   frameMasses: "Massen des Rahmens, kg",
   frameMassesHint: "Jedes vorhandene Stück, etwa 10 5 2x2 1 0,5",
   notMasses: "Massen in kg mit Leerzeichen dazwischen eingeben; 2x5 für zwei zu 5 kg",

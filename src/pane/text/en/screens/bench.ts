@@ -79,7 +79,8 @@ export const bench = {
     `Load ${load}, ${stress}: ${mass} kg, ${more}`,
   add: (mass: string) => `add ${mass} kg`,
   takeOff: (mass: string) => `take off ${mass} kg`,
-  noLever: "Enter the lever ratio and the diameter on the data sheet, and the masses follow here.",
+  noLever: (lacksLever: boolean, lacksDiameter: boolean) =>
+    `Enter ${[lacksLever && "the lever ratio", lacksDiameter && "the diameter"].filter(Boolean).join(" and ")} on the data sheet, and the masses follow here.`,
   frameMasses: "Masses of the frame, kg",
   frameMassesHint: "Every piece there is, such as 10 5 2x2 1 0.5",
   notMasses: "Enter masses in kg with spaces between them; 2x5 for two of 5 kg",
