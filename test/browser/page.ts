@@ -221,6 +221,27 @@ export async function tabIntoScreen(page: Page): Promise<void> {
   throw new Error("the Tab key does not come from the tabs to the screen");
 }
 
+/** The most choices of a list in the pane's own words; a longer one has the labels of the cells, of whatever length. */
+const MOST_CHOICES = 12;
+
+/** The lists of a document in which a choice is wider than the room for it: what is cut off, and both widths in px. */
+export const cutChoices = (frame: Frame): Promise<string[]> =>
+  frame.evaluate((most) => {
+    const { document, getComputedStyle } = globalThis as any;
+    const pen = document.createElement("canvas").getContext("2d");
+    const isLooked = (list: any): boolean =>
+      list.options.length <= most && list.checkVisibility({ visibilityProperty: true });
+    return [...document.querySelectorAll("select")].filter(isLooked).flatMap((list: any) => {
+      const { font, paddingLeft, paddingRight } = getComputedStyle(list);
+      pen.font = font;
+      const given = list.clientWidth - parseFloat(paddingLeft) - parseFloat(paddingRight);
+      return [...list.options].flatMap(({ text }: any) => {
+        const needed = Math.ceil(pen.measureText(text).width);
+        return needed > given ? [`"${text}" needs ${needed} px and has ${given}`] : [];
+      });
+    });
+  }, MOST_CHOICES);
+
 /** Sets the width of the pane, px. */
 export async function setPaneWidth(page: Page, width: number): Promise<void> {
   await page.locator(".desk").evaluate((desk, px) => desk.style.setProperty("--pane-width", `${px}px`), width);

@@ -23,7 +23,8 @@ export const useStyles = makeStyles({
     alignItems: "start",
     "& input, & select": { minWidth: 0, width: "100%" },
     "& > *": { minWidth: 0 },
-    // In a narrow pane, a list of choices takes the whole width, so that its words stand whole.
+    // A list of choices takes two places, and in a narrow pane the whole width, so that its words stand whole.
+    "& > :has(select)": { gridColumn: "span 2" },
     "@media (max-width: 400px)": { "& > :has(select)": { gridColumn: "1 / -1" } },
     // A date field takes the whole width, because it is wider than other fields in some system fonts.
     "& > :has(input[type=date])": { gridColumn: "1 / -1" },

@@ -2,6 +2,7 @@
 import { createHash } from "node:crypto";
 import type { Frame, FrameLocator, Page } from "playwright-core";
 import {
+  cutChoices,
   paneFrame,
   paneViolations,
   paneWidths,
@@ -61,6 +62,7 @@ withBrowser("bringing readings in", (openPage) => {
   const checkPane = async (): Promise<void> => {
     expect(await paneViolations(page)).toEqual([]);
     expect(await paneWidths(page)).toEqual({ shown: 320, content: 320 });
+    expect(await cutChoices(frame)).toEqual([]);
   };
   const open = async (file: typeof FILE): Promise<void> => {
     const other = pane.getByRole("button", { name: "Other file" });

@@ -5,6 +5,7 @@
 import type { Frame } from "playwright-core";
 import {
   chooseLanguage,
+  cutChoices,
   LOOKS,
   paneFrame,
   paneViolations,
@@ -68,6 +69,7 @@ async function faultsOf({ page }: HostPage, look: LookName, width: number): Prom
   const [list, header] = [await heightOf("[role=tablist]"), await heightOf("header")];
   if (list > MOST_TABS) wrong.push(`the tabs are ${list} px high`);
   if (header > MOST_HEADER) wrong.push(`the header is ${header} px high`);
+  wrong.push(...(await cutChoices(frame)));
   wrong.push(...(await clippedTabs(frame)).map((clipped) => `${clipped} is wider than its tab`));
   return wrong;
 }

@@ -52,8 +52,8 @@ export const bench = {
   progress: "Was die Ablesungen bisher sagen",
   rule: "Wann die Laststufe enden darf",
   rules: {
-    "log time": "am Ende der Primärsetzung nach log t",
-    "root time": "am Ende der Primärsetzung nach Wurzel t",
+    "log time": "am Ende primär nach log t",
+    "root time": "am Ende primär nach Wurzel t",
     fixed: "nach einer festen Zeit",
     multiple: "nach einem Vielfachen von t100",
   },

@@ -102,7 +102,7 @@ export const readings = {
   },
   rule: "Zum Zeitpunkt 0 einer Laststufe",
   rules: {
-    before: "letzte Ablesung davor, Zeit ab erster Zeile",
+    before: "Ablesung davor, Zeit ab erster Zeile",
     first: "erste Zeile der Laststufe",
     "last row": "letzte Zeile davor, mit ihrer Zeit",
   },

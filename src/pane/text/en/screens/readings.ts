@@ -93,12 +93,12 @@ export const readings = {
   ways: {
     load: "changes of the load",
     restart: "times that begin again",
-    interval: "readings that become more frequent",
+    interval: "more frequent readings",
     none: "not at all: one load",
   },
   rule: "At time 0 of a load",
   rules: {
-    before: "last reading before, time from first row",
+    before: "reading before, time from first row",
     first: "first row of the load",
     "last row": "last row before, with its time",
   },
