@@ -13,9 +13,12 @@ import type { Outcome } from "../../../src/reduction/outcome";
 import { openXlsx, saveXlsx, type EmbeddedPort } from "../../../src/workbook/embedded";
 import { insertCharts, insertSummary } from "../../../src/pane/screens/summary/project";
 import { translated } from "../../../src/pane/text/messages";
+import type { SheetPlan } from "../../../src/workbook/port";
 import type { ReportSource } from "../../../src/report/page/source";
+import { writeReading, writeStart } from "../../../src/pane/screens/bench/enter-reading";
 import { writeReadings } from "../../../src/pane/screens/readings/into-workbook";
 import { emptyWorkbook, reported, sourceOf } from "../../report/report-in-engine";
+import { NAMES_WITH_FORMULAS, placedFormulas } from "../../../src/specification/placed-formulas";
 import { foreignFile } from "./foreign-file";
 import { english } from "../../../src/reduction/message";
 
@@ -54,6 +57,25 @@ const record = (dataSheet: string): FileRecord => ({
   remarks: [[12, "NAN: no number, left out"]],
   lines: LINES.length,
 });
+
+/** The demonstration in a firm's own layout: its named cells stand elsewhere, with their formulas and without labels. */
+function firmSheet(): SheetPlan {
+  const demo = demoSheet("SI");
+  const moved = <T extends { readonly row: number; readonly col: number }>(one: T): T => ({
+    ...one,
+    row: one.row + 3,
+    col: one.col + 2,
+  });
+  const names = Object.fromEntries(Object.entries(demo.names).map(([name, box]) => [name, moved(box)]));
+  const places = new Map(Object.entries(names));
+  const formulas = NAMES_WITH_FORMULAS.flatMap((name) => placedFormulas(name, { places })?.cells ?? []);
+  const inputs = demo.cells.filter(({ kind, formula }) => kind === "input" && formula === undefined);
+  return {
+    ...{ ...demo, name: "Firm's form", rows: demo.rows + 3, cols: demo.cols + 2, names },
+    cells: [...inputs.map(moved), ...formulas.map((cell) => ({ ...cell, kind: "result" as const }))],
+    ...{ merges: [], entries: [], pages: undefined, charts: [], open: [], rowHeights: {}, freezeRows: 1 },
+  };
+}
 
 /** Names of the files, and how each is made. */
 export const PAGE_FILES: Readonly<Record<string, () => Promise<Uint8Array>>> = {
@@ -108,6 +130,21 @@ export const PAGE_FILES: Readonly<Record<string, () => Promise<Uint8Array>>> = {
     const dataSheet = await port.insertSheet(blankSheet("SI", { loads: 1 }));
     const job = { dataSheet, columns: {}, blank: [], record: record(dataSheet), lines: LINES, keptAll: "all lines" };
     await writeReadings(port, job, undefined, () => undefined, new AbortController().signal);
+    return saved(port);
+  },
+  "a firm's own layout with its formulas, and readings of the bench": async () => {
+    const port = await emptyWorkbook();
+    await port.insertSheet(firmSheet());
+    const bench = await port.insertSheet(blankSheet("SI", { loads: 2 }));
+    await port.fillNames(bench, { load_stress: [25, 50] });
+    const { times_01: times = [] } = await port.readNames(bench, ["times_01"]);
+    const written = [await writeStart(port, bench, 1, 46_090.375)];
+    for (const [index, reading] of [1_250, 1_262, 1_271].entries()) {
+      const held = times[index]?.[0];
+      const timeBefore = typeof held === "number" ? held : "";
+      written.push(await writeReading(port, bench, { load: 1, row: index + 1, time: index / 10, reading, timeBefore }));
+    }
+    if (written.some((one) => one !== "written")) throw new Error("a reading of the bench was not written");
     return saved(port);
   },
   "a file of others, inserted": async () => {
