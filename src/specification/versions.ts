@@ -16,7 +16,7 @@ export const NEWS: readonly News[] = [
   {
     version: 11,
     sentences: [
-      "What the remarks on the loads ask of the times stands in columns of its own beside the time curves, which are not printed.",
+      "The remarks on the loads read what they need of the times and readings from columns of workings at the right end of the sheet; these columns are not printed.",
       "The remark on load 1 asks whether the seating stress is smaller, where the two are equal; times of a logger that begins within 12 s no longer count as times of day.",
       "The remark on a load asks whether a moment of loading is half a day off, where the load was read beyond the next one; the remark on the curve does not end with ok behind another remark.",
       "The footer of a printed page has two lines: the file and the page number, the sheet and the versions.",

@@ -20,8 +20,8 @@ export const news: Readonly<Record<string, string>> = {
     "Der Kopf des Blatts nennt eine Zelle der Festlegungen, die nicht verwendbar ist, einen Probekörper, der höher als breit ist, und Massen und Maße mit einer Feuchtdichte, die kein Boden hat.",
   "The head of the sheet names the first load whose times, stress or readings look like a slip: seconds, hours or times of day for minutes, an increment for a total stress, a specimen that swells under the greatest stress.":
     "Der Kopf des Blatts nennt die erste Laststufe, deren Zeiten, Spannung oder Ablesungen nach einem Versehen aussehen: Sekunden, Stunden oder Uhrzeiten statt Minuten, ein Zuwachs statt der gesamten Spannung, ein Probekörper, der unter der größten Spannung schwillt.",
-  "What the remarks on the loads ask of the times stands in columns of its own beside the time curves, which are not printed.":
-    "Was die Bemerkungen zu den Laststufen von den Zeiten fragen, steht in eigenen Spalten neben den Zeit-Setzungs-Kurven, die nicht gedruckt werden.",
+  "The remarks on the loads read what they need of the times and readings from columns of workings at the right end of the sheet; these columns are not printed.":
+    "Die Bemerkungen zu den Laststufen lesen, was sie von den Zeiten und Ablesungen brauchen, aus Spalten mit Zwischenwerten am rechten Rand des Blatts; diese Spalten werden nicht gedruckt.",
   "The remark on load 1 asks whether the seating stress is smaller, where the two are equal; times of a logger that begins within 12 s no longer count as times of day.":
     "Die Bemerkung zur Laststufe 1 fragt, ob die Anfangsspannung kleiner ist, wenn beide gleich sind; Zeiten eines Loggers, der innerhalb von 12 s beginnt, gelten nicht mehr als Uhrzeiten.",
   "The remark on a load asks whether a moment of loading is half a day off, where the load was read beyond the next one; the remark on the curve does not end with ok behind another remark.":
