@@ -2,6 +2,7 @@
 import { blankSheet, fillSheet, type SheetValues } from "../../src/datasheet";
 import { LOAD_WORKINGS } from "../../src/specification/load-table";
 import { placedFormulas } from "../../src/specification/placed-formulas";
+import { LONGEST_FORMULA } from "../../src/workbook/limits";
 import { cellAddress } from "../../src/workbook/address";
 import type { SheetPlan } from "../../src/workbook/port";
 import { nth } from "../../src/reduction/numeric/lists";
@@ -80,6 +81,21 @@ test.each([11, 12])("a sheet without the workings has the same remarks, seed %d"
   for (const part of ["is before the load", "of the times", "of the readings", "are seconds", "times of day"])
     expect(said).toContain(part);
 });
+
+test.each(["en", "de"] as const)(
+  "without the workings the remark is no longer than a formula may be, %s",
+  (language) => {
+    const places = new Map(
+      Object.entries(blankSheet("SI", { language }).names).filter(([name]) => !WORKINGS.includes(name)),
+    );
+    const cell = placedFormulas("load_remark", { places, language })?.cells.at(-1);
+    const formula = cell?.formula.replace(/[{}]/g, "") ?? "";
+    const cells = formula.match(/\$?[A-Z]{1,3}\$?\d+/g) ?? [];
+    expect(cells.length).toBeGreaterThan(100);
+    // On a firm's sheet the addresses may have two characters more.
+    expect(formula.length + 2 * cells.length).toBeLessThanOrEqual(LONGEST_FORMULA);
+  },
+);
 
 test("the remarks of all loads are one formula but for its cells", () => {
   const plan = blankSheet("SI", { loads: LOADS });
