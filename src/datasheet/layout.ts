@@ -10,7 +10,7 @@ import type { Section } from "../specification/main-page";
 import { formatOf, isDate, unitOf, type Measure, type System } from "../specification/measures";
 import { partsIn, type PartsInLanguage } from "../specification/text/in-language";
 import { LANGUAGE_CELL, LANGUAGE_NAMES, type SheetLanguage } from "../specification/text/language";
-import { formulaIn, noteIn, titleIn, wordsOf, type SheetWords } from "../specification/text/words";
+import { type SheetWords, formulaIn, labelIn, noteIn, titleIn, wordsOf } from "../specification/text/words";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../specification/versions";
 
 export interface SheetOptions {
@@ -414,7 +414,7 @@ function placeReadings(draft: Draft, top: number, rows: number): number {
     for (const field of readingsOf(load)) {
       const box = { row: first, col: col + Number(field.measure === "reading"), rows, cols: 1 };
       names[field.name] = box;
-      ruleEntries(draft, field, box);
+      ruleEntries(draft, { ...field, label: labelIn(words, field.label) }, box);
     }
   }
   return first + rows;

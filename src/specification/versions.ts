@@ -20,6 +20,7 @@ export const NEWS: readonly News[] = [
       "The remark on load 1 asks whether the seating stress is smaller, where the two are equal; times of a logger that begins within 12 s no longer count as times of day.",
       "The remark on a load asks whether a moment of loading is half a day off, where the load was read beyond the next one; the remark on the curve does not end with ok behind another remark.",
       "The footer of a printed page has two lines: the file and the page number, the sheet and the versions.",
+      "On a German sheet, the sentence that refuses an entry among the readings names them in German.",
     ],
     names: [],
   },

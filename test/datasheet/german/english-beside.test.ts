@@ -50,6 +50,12 @@ test.each<[string, () => SheetPlan]>([
   expect(footerText(plan)).toMatch(/Seite &P von &N[^]*Gedruckt &D/);
 });
 
+test("the sentences that refuse an entry on a data sheet", () => {
+  const refused = (demoSheet("SI", "de").entries ?? []).map(({ message }) => message);
+  expect(refused.length).toBeGreaterThan(50);
+  expect(englishLeft(refused)).toEqual([]);
+});
+
 test("the sheet of limits names every limit and every unit in German", () => {
   const texts = textsOf(limitsSheet("de", inOneLanguage("de")));
   expect(texts.length).toBeGreaterThan(3 * LIMITS.length);

@@ -26,6 +26,8 @@ export const news: Readonly<Record<string, string>> = {
     "Die Bemerkung zur Laststufe 1 fragt, ob die Anfangsspannung kleiner ist, wenn beide gleich sind; Zeiten eines Loggers, der innerhalb von 12 s beginnt, gelten nicht mehr als Uhrzeiten.",
   "The remark on a load asks whether a moment of loading is half a day off, where the load was read beyond the next one; the remark on the curve does not end with ok behind another remark.":
     "Die Bemerkung zur Laststufe fragt, ob ein Zeitpunkt der Belastung einen halben Tag daneben liegt, wenn die Laststufe über die nächste hinaus abgelesen wurde; die Bemerkung zur Kurve endet hinter einer anderen nicht mit ok.",
+  "On a German sheet, the sentence that refuses an entry among the readings names them in German.":
+    "Auf einem deutschen Blatt nennt der Satz, der eine Eingabe unter den Ablesungen ablehnt, diese auf Deutsch.",
   "The footer of a printed page has two lines: the file and the page number, the sheet and the versions.":
     "Die Fußzeile einer gedruckten Seite hat zwei Zeilen: die Datei und die Seitenzahl, das Blatt und die Versionen.",
   "The remark on a load says that a stress is not a number greater than 0, and does not end with ok behind another remark.":
