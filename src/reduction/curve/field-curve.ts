@@ -103,7 +103,9 @@ export function fieldCurve(input: FieldCurveInput): Outcome<FieldCurve> {
     );
   const greatest = lastOf(curve.points).stress;
   if (meetingStress > greatest * 1.001)
-    remarks.push(say`the meeting point lies beyond the greatest load (${greatest}): the virgin line is extended`);
+    remarks.push(
+      say`the meeting point lies beyond the greatest load (${digits(greatest, 6)}): the virgin line is extended`,
+    );
   const end = { label: "meets the laboratory line", stress: meetingStress, voidRatio: meetingVoidRatio };
   return given(
     {

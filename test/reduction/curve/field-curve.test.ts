@@ -123,6 +123,11 @@ describe("the points by their geometry (Schmertmann 1955)", () => {
     const at = (stress: number) => (1.1 - CC * Math.log10(stress / 100)) / e0;
     expect(found({ factor: at(1601) }).said).not.toContain(extended);
     expect(found({ factor: at(1602.5) }).said).toContain(extended);
+    // A stress that was converted from tsf and back is off in its last digit.
+    const test = made("e");
+    const points = test.points.map((point) => ({ ...point, stress: point.stress * (1 + 4e-16) }));
+    expect(String(points.at(-1)!.stress)).not.toBe("1600");
+    expect(found({ factor: 0.4, test: { ...test, points } }).said).toContain(extended);
   });
 
   test("the preconsolidation stress is Casagrande's where none is given, with the remarks of its reading", () => {
