@@ -106,19 +106,19 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
   },
   "sign the first comparison": SIGNING,
   "attach a name": {
-    "the sheet is deleted": "after, refused",
+    "the sheet is deleted": "after, refused, after, refused",
     "the sheet is renamed":
-      'done, refused, half done: dry_mass is now at C2 of “Data”. There is no sheet called "Data" in this workbook.',
+      'done, refused, done, refused, half done: dry_mass is now at C2 of “Data”. There is no sheet called "Data" in this workbook.',
     "a row is inserted above":
-      'done, refused, half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again.',
+      'done, refused, done, half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again.',
     "a row is inserted in the middle":
-      'done, refused, half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again.',
+      'done, refused, done, half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again.',
     "a name is deleted":
-      'after, refused, half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again.',
+      'after, refused, after, half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again.',
     "a cell to be written is typed into":
-      'done, refused, half done: dry_mass is now at C2 of “Data”. C2 of the sheet "Data" could not be written, and nothing was changed: it holds typed already: say that it may be replaced, or clear it.',
+      'done, refused, done, half done: dry_mass is now at C2 of “Data”. C2 of the sheet "Data" could not be written, and nothing was changed: it holds typed already: say that it may be replaced, or clear it.',
     "the last step is taken back": "after, refused",
-    "another workbook is opened": "after, refused",
+    "another workbook is opened": "after, refused, after, refused",
     "the same is done in a second pane": "refused, done",
   },
   "name columns of readings": {

@@ -151,23 +151,23 @@ export const SEEN: Readonly<Record<string, Readonly<Record<string, string>>>> = 
   },
   "sign the first comparison": SIGNING,
   "attach a name": {
-    "the sheet is deleted": "after, refused",
+    "the sheet is deleted": "after, refused, after, refused",
     "the same is done in a second pane": "refused, done, refused, done",
     "another sheet comes to the front": "after, done",
     "the sheet is renamed":
-      'done, refused, half done: dry_mass is now at C2 of “Data”. There is no sheet called "Data" in this workbook., half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again., done',
+      'done, refused, done, refused, half done: dry_mass is now at C2 of “Data”. There is no sheet called "Data" in this workbook., half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again., done',
     "the sheet is protected":
       'done, half done: dry_mass is now at C2 of “Data”. Excel could not write into the sheet "Data": it is protected, or open for reading only: unprotect it or save a copy, and try again. The cells are as they were.',
     "the sheet is protected with a password":
       'half done: dry_mass is now at C2 of “Data”. The sheet is protected with a password: lift it in Excel (Review, Unprotect Sheet), and try again. Nothing was changed., half done: dry_mass is now at C2 of “Data”. Excel could not write into the sheet "Data": it is protected, or open for reading only: unprotect it or save a copy, and try again. The cells are as they were.',
     "a row is inserted above":
-      'after, done, half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again., done',
+      'after, refused, done, half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again., done',
     "a row is inserted in the middle":
-      'after, done, half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again., done',
+      'after, refused, done, half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again., done',
     "a name is deleted":
-      'after, half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again., half done: dry_mass is now at C2 of “Data”. C2 of the sheet "Data" could not be written, and nothing was changed: its formula refers to "ring_mass", which has no cells on the sheet "Data"., done',
+      'after, refused, after, half done: dry_mass is now at C2 of “Data”. Rows or columns of the sheet "Data" were inserted or deleted in the meantime, or its names were changed. Nothing was written: look at the sheet, and try again., half done: dry_mass is now at C2 of “Data”. C2 of the sheet "Data" could not be written, and nothing was changed: its formula refers to "ring_mass", which has no cells on the sheet "Data"., done',
     "a cell to be written is typed into":
-      'done, half done: dry_mass is now at C2 of “Data”. C2 of the sheet "Data" could not be written, and nothing was changed: it holds typed already: say that it may be replaced, or clear it., half done: dry_mass is now at C2 of “Data”. Somebody else changed cells of the sheet "Data" in the meantime. Nothing was written: look at the cells, and try again.',
+      'done, refused, done, half done: dry_mass is now at C2 of “Data”. C2 of the sheet "Data" could not be written, and nothing was changed: it holds typed already: say that it may be replaced, or clear it., half done: dry_mass is now at C2 of “Data”. Somebody else changed cells of the sheet "Data" in the meantime. Nothing was written: look at the cells, and try again.',
   },
   "name columns of readings": {
     "the sheet is deleted": "refused",
