@@ -57,6 +57,10 @@ async function idsInUse(): Promise<Set<string | undefined>> {
   return new Set(held.map(({ name }) => name));
 }
 
+/** The copies of pages that are no longer open, the latest first. */
+const closed = (copies: readonly KeptCopy[], inUse: ReadonlySet<string | undefined>): KeptCopy[] =>
+  copies.filter(({ id }) => !inUse.has(lockOf(id))).sort((a, b) => b.made - a.made);
+
 const answerOf = <T>(request: IDBRequest<T>): Promise<T> =>
   new Promise((resolve, reject) => {
     request.onsuccess = () => resolve(request.result);
@@ -101,16 +105,15 @@ export function keptCopies(): KeptCopies {
       await within("readwrite", async (on) => {
         on.objectStore(ABOUT).put(copy);
         on.objectStore(BYTES).put(bytes, copy.id);
-        const others = (await allIn(on)).filter(({ id }) => id !== copy.id && !inUse.has(lockOf(id)));
-        for (const { id } of others.sort((a, b) => b.made - a.made).slice(MOST - 1)) removeIn(on, id);
+        const others = closed(await allIn(on), inUse).filter(({ id }) => id !== copy.id);
+        for (const { id } of others.slice(MOST - 1)) removeIn(on, id);
       });
     },
     bytesOf: (id) => within("readonly", (on) => bytesIn(on, id)),
     remove: (id) => within("readwrite", async (on) => removeIn(on, id)),
     left: async () => {
       const inUse = await idsInUse();
-      const all = await within("readonly", allIn);
-      return all.filter(({ id }) => !inUse.has(lockOf(id))).sort((a, b) => b.made - a.made);
+      return closed(await within("readonly", allIn), inUse);
     },
   };
 }

@@ -4,7 +4,6 @@
  */
 import type { Model } from "../engine";
 import { formulaAt } from "../typing/locale";
-import { toZone, type Zone } from "../zones";
 import { boxOf } from "../../address";
 
 /** A value as the file holds it: the kind of the cell (`t`), and the text of `<v>`. */
@@ -39,8 +38,7 @@ export function keepFileValues(
       const sheetId = getters.getSheetIdByName(sheet);
       const box = boxOf(at);
       if (sheetId === undefined || !box) continue;
-      const { left: col, top: row }: Zone = toZone(box);
-      const place = { sheetId, row, col };
+      const place = { sheetId, row: box.row, col: box.col };
       kept.set(keyOf(place), { ...value, formula: formulaAt(getters, place) });
     }
   if (kept.size > 0) values.set(getters, kept);
