@@ -311,6 +311,8 @@ export const engine: Readonly<Record<string, string>> = {
   "Invalid reference": "Ungültiger Bezug",
   "Data not available": "Daten nicht vorhanden",
   "Unknown function": "Unbekannte Funktion",
+  "The sheet on this page cannot calculate a cell on which this one depends.":
+    "Das Blatt auf dieser Seite kann eine Zelle nicht berechnen, von der diese abhängt.",
   'Unknown function: "%s"': "Unbekannte Funktion: „%s“",
   "Invalid formula": "Ungültige Formel",
   "Spill range is not empty": "Überlaufbereich ist nicht leer",

@@ -6,9 +6,11 @@
  */
 import { CompiledFormula, functionCache } from "@odoo/o-spreadsheet";
 import { lazily, type Execute } from "./branches";
+import { watched } from "./lacking";
 import { shareParts } from "./range-parts";
 import { withoutLogTen } from "./log-ten";
 import { withTightMinus } from "./tight-minus";
+import { isUnread, unread, unreadCopy, unreadText, type Unread } from "./unread";
 
 /** The engine's code by its source. */
 const bySource = new Map<string, Execute>();
@@ -26,7 +28,7 @@ function sharedCode({ execute, normalizedFormula }: Compiled): Execute {
   bySource.set(source, shared);
   // The engine may have made the code of a formula that was copied from another page for words without their values.
   if (codeByFormula[normalizedFormula] === execute) codeByFormula[normalizedFormula] = shared;
-  const lazy = evaluated.get(shared) ?? lazily(shared, source);
+  const lazy = evaluated.get(shared) ?? watched(lazily(shared, source));
   evaluated.set(shared, lazy);
   evaluated.set(lazy, lazy);
   return lazy;
@@ -117,7 +119,10 @@ const compileSerialized = CompiledFormula.CompileForSerializedFormula.bind(Compi
 const compileText = CompiledFormula.Compile.bind(CompiledFormula) as Compile;
 type Compile = (...args: unknown[]) => CompiledFormula;
 
-CompiledFormula.CompileForSerializedFormula = (...args: unknown[]) => compiledSmall(compileSerialized, ...args);
+CompiledFormula.CompileForSerializedFormula = (...args: unknown[]) => {
+  const made = compiledSmall(compileSerialized, ...args);
+  return made.isBadExpression ? unreadCopy(made) : made;
+};
 
 interface Ranges {
   getRangeFromSheetXC(sheetId: string, reference: string): object;
@@ -149,7 +154,7 @@ function compiledAnew(text: string, sheetId: string, getters: Ranges): CompiledF
   };
   const made = compiledSmall(compileText, withTightMinus(withoutLogTen(text)), sheetId, noting);
   const formula = made as unknown as Compiled;
-  if (formula.isBadExpression) return made;
+  if (formula.isBadExpression) return unread(made, text, sheetId, getters);
   textKept += text.length;
   if (textKept > MOST_TEXT) {
     knownByText.clear();
@@ -172,9 +177,8 @@ CompiledFormula.Compile = (text: string, sheetId: string, getters: unknown) => {
   );
 };
 
-interface Written {
+interface Written extends Unread {
   readonly isBadExpression: boolean;
-  readonly normalizedFormula: string;
   getTokens(getters: unknown, options: unknown): readonly Token[];
 }
 
@@ -187,8 +191,20 @@ interface Written {
   getters: unknown,
   options: unknown,
 ): string {
-  if (this.isBadExpression) return this.normalizedFormula;
+  if (this.isBadExpression) return unreadText(this, getters, options);
   return this.getTokens(getters, options)
     .map(({ type, value }) => (type === "SPACE" ? "" : value))
     .join("");
+};
+
+interface Adapted {
+  adaptCompiledFormula(...changes: unknown[]): { normalizedFormula: string; readonly execute: Execute };
+}
+
+const prototype = CompiledFormula.prototype as unknown as Adapted;
+const { adaptCompiledFormula } = prototype;
+/** The engine would give a formula that it cannot read the text of its form. */
+prototype.adaptCompiledFormula = function (this: Compiled, ...changes) {
+  const adapted = adaptCompiledFormula.apply(this as never, changes);
+  return isUnread(adapted) ? Object.assign(adapted, { normalizedFormula: this.normalizedFormula }) : adapted;
 };

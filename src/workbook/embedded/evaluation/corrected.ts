@@ -6,8 +6,10 @@ import { helpers } from "@odoo/o-spreadsheet";
 import { bareValue, TEXT_FORMAT } from "../typing/text";
 import type { Zone } from "../zones";
 import { rangeOf, type Evaluated, type Evaluator, type HeldCell, type Place, type SheetRange } from "./engine-parts";
+import { noteRead } from "./lacking";
 import { blankAt, cellsOfRanges } from "./range-cells";
 import { tellOnce } from "./told-once";
+import { formsOf } from "./unread";
 
 /** Runs of at most this many blank rows are evaluated with the cells around them. */
 const GAP = 100;
@@ -95,17 +97,22 @@ export function correct(evaluator: Evaluator): void {
   // The engine would keep an object for each blank cell that a formula reads, 8 MB for a data sheet. A formula that was deleted may
   // have left values in other cells, which the engine takes away.
   const save = evaluator.computeAndSave.bind(evaluator);
+  const read = (cell: Evaluated): Evaluated => {
+    if (cell.type === "error") noteRead(cell);
+    return cell;
+  };
   evaluator.computeAndSave = (place) => {
-    if (getters.getCell(place) !== undefined) return save(place);
+    if (getters.getCell(place) !== undefined) return read(save(place));
     const spilled = evaluator.evaluatedCells.get(place);
-    if (spilled) return spilled;
-    return evaluator.spreadingRelations.isArrayFormula(place) ? save(place) : blankAt(place);
+    if (spilled) return read(spilled);
+    return evaluator.spreadingRelations.isArrayFormula(place) ? read(save(place)) : blankAt(place);
   };
   const update = evaluator.updateCompilationParameters.bind(evaluator);
   evaluator.updateCompilationParameters = () => {
     update();
     const { compilationParams } = evaluator;
     compilationParams.ensureRange = cellsOfRanges(evaluator, compilationParams.ensureRange);
+    compilationParams.evalContext.forms = formsOf(evaluator);
   };
   // The engine learns only when a formula asks for a name that the formula reads these cells. If some of them wait to be evaluated again,
   // the formula has to wait with them, and so have its readers: it would keep what it made of the cells as they are now.

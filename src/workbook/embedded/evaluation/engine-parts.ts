@@ -12,6 +12,8 @@ export interface Evaluated {
   readonly format?: string;
   readonly position?: Place;
   readonly link?: unknown;
+  /** Where an error comes from. */
+  readonly errorOriginPosition?: object;
   readonly isAutoSummable?: boolean;
   readonly defaultAlign?: string;
 }
@@ -90,7 +92,7 @@ export interface Evaluator {
     searchFormulaPositionsSpreadingOn(sheetId: string, zone: Zone): Iterable<Place>;
   };
   readonly compilationParams: {
-    readonly evalContext: { readonly __originCellPosition?: Place };
+    readonly evalContext: { readonly __originCellPosition?: Place; forms?: object };
     /** The cells of a range, by columns. */
     ensureRange: (range: SheetRange) => Evaluated[][];
   };

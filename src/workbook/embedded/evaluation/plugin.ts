@@ -12,6 +12,7 @@ import { evaluateStep, Missed } from "./evaluate-step";
 import { evaluatingSheets } from "./fresh";
 import { leftForLater, type Later } from "./making";
 import { Step } from "./step";
+import { formsOf, isUnread, type Form } from "./unread";
 
 /** Settings of a workbook whose cells are copied and never shown: no formula of it is calculated. */
 export const ONLY_COPIED = { custom: { isOnlyCopied: true } };
@@ -49,6 +50,11 @@ function errorsOn({ getters, evaluatedCells }: Evaluator, sheetId: string): Plac
       return [spilling ?? place];
     }),
   );
+}
+
+interface UnreadCell {
+  readonly id: string;
+  readonly compiledFormula?: { readonly execute: never };
 }
 
 /** Shows numbers with a format that follows their size; calculated and stored values do not change. */
@@ -123,6 +129,29 @@ class BySizeEvaluation extends Evaluation {
     const { evaluator } = this;
     const places = evaluator.getters.getSheetIds().flatMap((sheetId: string) => errorsOn(evaluator, sheetId));
     evaluator.evaluate(places.map(rangeOf));
+  }
+
+  /** Notes how the file has formulas that cannot be read, and shows their errors in all the cells that they fill. */
+  fillWithErrors(formulas: Iterable<readonly [Place, Form]>): void {
+    const { evaluator } = this;
+    const places: Place[] = [];
+    for (const [place, form] of formulas) {
+      const cell: UnreadCell | undefined = evaluator.getters.getCell(place);
+      if (!cell) continue;
+      formsOf(evaluator).set(cell.id, form);
+      if (form.fills) places.push(place);
+    }
+    const ranges = places.map(rangeOf);
+    if (ranges.length > 0) evaluator.evaluate([...ranges, ...evaluator.getCellsDependingOn(ranges)]);
+  }
+
+  /** Whether the formula of a cell that cannot be read is one of arrays in its file; undefined if it is none of a file. */
+  isArrayFormula(place: Place): boolean | undefined {
+    const { evaluator } = this;
+    const cell: UnreadCell | undefined = evaluator.getters.getCell(place);
+    return cell?.compiledFormula && isUnread(cell.compiledFormula)
+      ? formsOf(evaluator).get(cell.id)?.isArray
+      : undefined;
   }
 
   override beforeHandle(command: EngineCommand): void {

@@ -6,6 +6,7 @@
 import { helpers } from "@odoo/o-spreadsheet";
 import type { Zone } from "../zones";
 import type { Evaluated, Evaluator, Place, SheetRange } from "./engine-parts";
+import { looked, noteRange } from "./lacking";
 
 /** A range of the engine by columns. */
 type Matrix = Evaluated[][];
@@ -174,7 +175,7 @@ export function cellsOfRanges(evaluator: Evaluator, others: (range: Read) => Mat
   const read = (range: Read): Matrix => {
     const { sheetId, zone } = range;
     const sheet = evaluator.getters.tryGetSheet(sheetId) as Sheet | undefined;
-    if (range.invalidSheetName || !sheet || !isIn(sheet, zone)) return others(range);
+    if (range.invalidSheetName || !sheet || !isIn(sheet, zone)) return looked(others(range));
     const { left, right, top, bottom } = zone;
     const key = `${left} ${top} ${right} ${bottom} ${sheetId}`;
     const kept = keptRanges.get(evaluator);
@@ -184,14 +185,14 @@ export function cellsOfRanges(evaluator: Evaluator, others: (range: Read) => Mat
       columnOf(evaluator, sheet, range, left + index, blanks),
     );
     byPlace.set(key, matrix);
+    looked(matrix);
     kept?.add(key, range, sheet, matrix);
     return matrix;
   };
   return (range) => {
-    const before = byRange.get(range);
-    if (before) return before;
-    const matrix = read(range);
+    const matrix = byRange.get(range) ?? read(range);
     byRange.set(range, matrix);
+    noteRange(matrix);
     return matrix;
   };
 }

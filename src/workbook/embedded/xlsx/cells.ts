@@ -16,8 +16,7 @@ import { plainText, runsText } from "../../file/escapes";
 import type { LightElement } from "../../file/light-xml";
 import { all, child, childrenOf } from "../../file/xml";
 import { RELATIONS } from "./namespaces";
-import { unknownIn } from "./opening/unknown-functions";
-import type { FileValue } from "./values-of-file";
+import type { FileFormula, FileValue, FileValues } from "./values-of-file";
 
 /**
  * The most blank cells that are made because their whole row or column has a look, or because a formula's answer covers
@@ -64,8 +63,7 @@ export interface Cells {
   readonly left: ReadonlySet<string>;
   /** The number of cells whose day was counted from 1904 in the file. */
   readonly moved: number;
-  /** The values of formulas that the sheet on this page cannot calculate, by address. */
-  readonly fileValues: ReadonlyMap<string, FileValue>;
+  readonly fileValues: FileValues;
   readonly remarks: readonly Message[];
 }
 
@@ -259,6 +257,8 @@ class Sheet {
   readonly shared = new Map<string, Shared>();
   /** Zones covered by the array of their first cell: their content is its answer. */
   readonly answers: Zone[] = [];
+  /** Those of them that are of several cells. */
+  readonly fills: Zone[] = [];
   /** How many rows and columns have cells. */
   lastRow = 0;
   lastCol = 0;
@@ -266,8 +266,8 @@ class Sheet {
   moved = 0;
   /** How many things of each kind were not read. */
   readonly lost = { looks: 0, formulas: 0, heavy: 0, links: 0 };
-  /** The functions that the sheet on this page does not have, and the values in the file of the cells that use one. */
-  readonly unknown = { names: new Set<string>(), values: new Map<string, FileValue>() };
+  /** The values of formulas, and of the cells that these fill, by address. */
+  readonly fileValues = { formulas: new Map<string, FileFormula>(), filled: new Map<string, FileValue>() };
 
   constructor(readonly about: Surroundings) {}
 
@@ -331,21 +331,41 @@ function inDaysFrom1900(sheet: Sheet, cell: LightElement, content: string): stri
   return String(Number(content) + addedDays);
 }
 
+/** The value of a cell as the file holds it; undefined if it holds none. */
+function fileValue({ about }: Sheet, cell: LightElement): FileValue | undefined {
+  const kind = cell.getAttribute("t") ?? "n";
+  const text = child(cell, "v")?.textContent;
+  if (text == null) return kind === "str" ? { kind, text: "" } : undefined;
+  return kind === "s"
+    ? { kind: "str", text: about.strings[Number(text)] ?? "" }
+    : { kind, text: plainText(kind === "str" ? text : text.trim()) };
+}
+
+/** The cells that the answer of a cell's formula fills, if it is a formula of arrays. */
+function filledBy(cell: LightElement): Zone | undefined {
+  const element = child(cell, "f");
+  const box = element?.getAttribute("t") === "array" ? boxOf(element.getAttribute("ref") ?? "") : undefined;
+  return box && toZone(box);
+}
+
+const isWithin = ({ left, right, top, bottom }: Zone, row: number, col: number): boolean =>
+  row >= top && row <= bottom && col >= left && col <= right;
+
 /** Reads the content of a cell; `link` is the element of its hyperlink. */
 function readContent(sheet: Sheet, cell: LightElement, row: number, col: number, link: Element | undefined): void {
   const at = cell.getAttribute("r")!;
   const formula = formulaOf(sheet, cell, row, col);
   if (formula !== undefined) {
     if (formula.includes("[")) sheet.left.add(at);
-    const unknown = unknownIn(formula);
-    if (unknown.length > 0)
-      sheet.unknown.values.set(at, {
-        kind: cell.getAttribute("t") ?? "n",
-        text: plainText(child(cell, "v")?.textContent ?? ""),
-      });
-    for (const name of unknown) sheet.unknown.names.add(name);
+    const fills = filledBy(cell);
+    if (fills && (fills.right > fills.left || fills.bottom > fills.top)) sheet.fills.push(fills);
+    sheet.fileValues.formulas.set(at, { ...fileValue(sheet, cell), fills });
     sheet.cells[at] = `=${formula}`;
     return;
+  }
+  if (sheet.fills.some((zone) => isWithin(zone, row, col))) {
+    const value = fileValue(sheet, cell);
+    if (value) sheet.fileValues.filled.set(at, value);
   }
   const content = constant(cell, sheet.about);
   if (content === "") return;
@@ -446,7 +466,7 @@ function giveHeights(document: Document, { rows, lastRow }: Sheet): void {
 }
 
 /** What is said of the things that were not read. */
-function remarksOn({ about, lost, unknown }: Sheet, areLooksKept: boolean): Message[] {
+function remarksOn({ about, lost }: Sheet, areLooksKept: boolean): Message[] {
   const sheet = verbatim(about.sheet);
   return [
     ...(lost.looks > 0
@@ -463,11 +483,6 @@ function remarksOn({ about, lost, unknown }: Sheet, areLooksKept: boolean): Mess
     ...(lost.heavy > 0
       ? [
           say`${lost.heavy} formulas of "${sheet}" have too many operators for the sheet on this page: their cells hold the values as constants. Split them in Excel.`,
-        ]
-      : []),
-    ...(unknown.values.size > 0
-      ? [
-          say`The sheet on this page does not have ${verbatim([...unknown.names].sort().join(", "))}: formulas of "${sheet}" with it show an error here (${unknown.values.size}), and so do the cells that read them. They are saved as they stand, and Excel calculates them.`,
         ]
       : []),
     ...(lost.links > 0
@@ -491,7 +506,7 @@ export function* readCells(
   emptyAnswers(sheet, cover);
   const areLooksKept = spreadLooks(document, lines, sheet, cover);
   giveHeights(document, sheet);
-  const { cells, looks, rows, left, moved, unknown } = sheet;
+  const { cells, looks, rows, left, moved, fileValues } = sheet;
   return {
     cells,
     ...looks,
@@ -499,7 +514,7 @@ export function* readCells(
     ...size,
     left,
     moved,
-    fileValues: unknown.values,
+    fileValues,
     remarks: remarksOn(sheet, areLooksKept),
   };
 }

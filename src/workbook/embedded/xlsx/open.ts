@@ -139,9 +139,11 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
   const { model, cut } = made;
   remarks.push(...cut);
   if (left.length > 0) remarks.push(say`The file's ${listed(left)} were left out: they could not be read.`);
-  keepFileValues(
-    model,
-    [...kept].map(([name, { read: cells }]) => [name, cells.fileValues]),
+  remarks.push(
+    ...keepFileValues(
+      model,
+      [...kept].map(([name, { read: cells }]) => [name, cells.fileValues] as const),
+    ),
   );
   bringForward(model, front);
   remarks.push(...toldNotKept(notKept), ...toldDays(about.addedDays, moved));

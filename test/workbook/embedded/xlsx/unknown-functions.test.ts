@@ -5,6 +5,7 @@ import { strFromU8, unzipSync } from "fflate";
 import { english } from "../../../../src/reduction/message";
 import { openXlsx } from "../../../../src/workbook/embedded/xlsx/open";
 import { unknownIn } from "../../../../src/workbook/embedded/xlsx/opening/unknown-functions";
+import { boxOf } from "../../../../src/workbook/address";
 import { saveXlsx } from "../../../../src/workbook/embedded/xlsx/saving/save";
 import { complaintsOf } from "../../../ooxml/complaints";
 import { registerRealFunctions } from "../real-functions";
@@ -14,7 +15,7 @@ beforeAll(() => registerRealFunctions({ blankAs: null }));
 
 const UNKNOWN = [
   "_xlfn.LET(_xlpm.x,2,_xlpm.x*B1)",
-  "_xlfn.AGGREGATE(9,6,B1:B3)",
+  '_xlfn.WEBSERVICE("https://example.org")',
   "_xlfn.VALUETOTEXT(B1)",
   "OWNMACRO(B1)",
 ];
@@ -38,7 +39,7 @@ test("a file keeps them as Excel spells them, and shows the values of those that
   [1, 2, 4].forEach((value, i) => (sheet.getRow(i + 1).values = [sheet.getCell(i + 1, 1).value, value, 2 * value]));
   const { workbook, remarks } = openXlsx(new Uint8Array(await made.xlsx.writeBuffer()));
   expect(remarks.map(english)).toEqual([
-    'The sheet on this page does not have AGGREGATE, LET, OWNMACRO, VALUETOTEXT: formulas of "S" with it show an error here (4), and so do the cells that read them. They are saved as they stand, and Excel calculates them.',
+    'The sheet on this page does not have LET, OWNMACRO, VALUETOTEXT, WEBSERVICE: formulas of "S" with it show an error here (4), and so do the cells that read them. They are saved as they stand with the value of the file, or with an error once a cell that they read has changed, and Excel calculates them.',
   ]);
   const file = await saveXlsx(workbook);
   expect(complaintsOf(file)).toEqual([]);
@@ -57,37 +58,130 @@ test("a file keeps them as Excel spells them, and shows the values of those that
   ]);
 });
 
-/** Opens a workbook with one formula that the page cannot calculate, and gives the cell and the workbook's part after `change` and saving. */
-async function savedAfter(result: string | number, change: (model: any) => void) {
-  const made = new ExcelJS.Workbook();
-  const sheet = made.addWorksheet("S");
-  sheet.getCell("A1").value = { formula: "_xlfn.AGGREGATE(9,6,B1:B3)", date1904: false, result };
-  [1, 2, 4].forEach((value, i) => (sheet.getCell(i + 1, 2).value = value));
-  const { workbook } = openXlsx(new Uint8Array(await made.xlsx.writeBuffer()));
-  const { model } = workbook;
-  change({
-    put: (content: string, col = 0) =>
-      model.dispatch("UPDATE_CELL", { sheetId: model.getters.getSheetIds()[0]!, col, row: 0, content }),
-  });
-  const parts = unzipSync(await saveXlsx(workbook));
-  const text = strFromU8(parts["xl/worksheets/sheet1.xml"] ?? parts["xl/worksheets/sheet0.xml"]!);
-  const cell = [...lightElements(text)]
-    .flatMap((part) => within(part, "c"))
-    .find((one) => one.getAttribute("r") === "A1")!;
-  const asked = strFromU8(parts["xl/workbook.xml"]!).includes('<calcPr fullCalcOnLoad="1"');
-  return [cell.getAttribute("t"), within(cell, "v")[0]?.textContent, asked];
+interface Change {
+  put(content: string, at: string): void;
+  insertRow(): void;
+  undo(): void;
 }
 
-test("the value of the file is saved with the formula, and Excel is asked to calculate", async () => {
-  const nothing = (): void => undefined;
-  expect(await savedAfter(7, nothing)).toEqual(["n", "7", true]);
-  expect(await savedAfter("seven", nothing)).toEqual(["str", "seven", true]);
-  expect(await savedAfter(7, ({ put }) => put("5", 1))).toEqual(["n", "7", true]);
+/**
+ * A file with formulas that the page cannot calculate, and with formulas that read these. Opens it, changes it, saves it, and gives each
+ * formula with the kind and the value of its cell, and whether Excel is asked to calculate.
+ */
+async function savedAfter(change: (workbook: Change) => void, result: string | number = 7) {
+  const made = new ExcelJS.Workbook();
+  const sheet = made.addWorksheet("S");
+  const put = (at: string, formula: string, value: string | number, more = {}): void =>
+    void (sheet.getCell(at).value = { formula, result: value, ...more } as ExcelJS.CellValue);
+  [1, 2, 4].forEach((value, i) => (sheet.getCell(i + 2, 2).value = value));
+  put("A2", "OWNMACRO(B2)", result);
+  put("A3", "IFERROR(A2,0)", result);
+  put("A4", "COUNT(A3,A3)+B4", 6);
+  put("A5", "SUM(B2:B4)", 7);
+  put("A6", "SUM(B2:INDEX(B2:B4,3))", 7);
+  put("A7", "OWNMACRO(TODAY())", 7);
+  put("A8", "OWNMACRO(B8)", 7);
+  put("B8", "TODAY()", 40000);
+  put("D2", "OWNMACRO(B2:B4)", 1, { shareType: "array", ref: "D2:D4" });
+  [2, 3].forEach((value, i) => (sheet.getCell(i + 3, 4).value = value));
+  put("A9", "SUM(D3:D4)", 5);
+  const { workbook, remarks } = openXlsx(new Uint8Array(await made.xlsx.writeBuffer()));
+  const { model } = workbook;
+  const sheetId = model.getters.getSheetIds()[0]!;
+  change({
+    put: (content, at) => model.dispatch("UPDATE_CELL", { sheetId, ...boxOf(at)!, content }),
+    insertRow: () =>
+      model.dispatch("ADD_COLUMNS_ROWS", {
+        ...{ sheetId, sheetName: "S", dimension: "ROW", base: 0, quantity: 1, position: "before" },
+      } as never),
+    undo: () => model.dispatch("REQUEST_UNDO"),
+  });
+  const file = await saveXlsx(workbook);
+  const parts = unzipSync(file);
+  const text = strFromU8(parts["xl/worksheets/sheet1.xml"] ?? parts["xl/worksheets/sheet0.xml"]!);
+  const cells = [...lightElements(text)].flatMap((part) => within(part, "c"));
+  const at = (address: string) => {
+    const cell = cells.find((one) => one.getAttribute("r") === address)!;
+    const [formula] = within(cell, "f");
+    return [formula?.textContent, formula?.getAttribute("ref"), cell.getAttribute("t"), within(cell, "v")[0]?.textContent]; // prettier-ignore
+  };
+  const isAsked = strFromU8(parts["xl/workbook.xml"]!).includes('<calcPr fullCalcOnLoad="1"');
+  return { at, isAsked, remarks: remarks.map(english), file };
+}
+
+const nothing = (): void => undefined;
+
+test("the value of the file is saved with the formula and with those that read it, and Excel is asked to calculate", async () => {
+  const { at, isAsked, remarks } = await savedAfter(nothing);
+  expect(["A2", "A3", "A4", "A5", "A6", "A9"].map(at)).toEqual([
+    ["OWNMACRO(B2)", null, "n", "7"],
+    ["IFERROR(A2,0)", "A3", "n", "7"],
+    ["COUNT(A3,A3)+B4", "A4", "n", "6"],
+    ["SUM(B2:B4)", "A5", "n", "7"],
+    ["SUM(B2:INDEX(B2:B4,3))", null, "n", "7"],
+    ["SUM(D3:D4)", "A9", "n", "5"],
+  ]);
+  expect(isAsked).toBe(true);
+  expect(remarks).toEqual([expect.stringMatching(/^The sheet on this page does not have OWNMACRO:.*\(5\)/)]);
+  expect((await savedAfter(nothing, "seven")).at("A2").slice(2)).toEqual(["str", "seven"]);
 });
 
-test("another formula has no value, and without a formula that the page cannot calculate Excel is not asked", async () => {
-  expect(await savedAfter(7, ({ put }) => put("=AGGREGATE(4,6,B1:B3)"))).toEqual(["e", "#NAME?", true]);
-  expect(await savedAfter(7, ({ put }) => put("=SUM(B1:B3)"))).toEqual(["n", "7", false]);
+test("an array of the file keeps its cells and their values", async () => {
+  const { at, file } = await savedAfter(nothing);
+  expect(complaintsOf(file)).toEqual([]);
+  expect(["D2", "D3", "D4"].map(at)).toEqual([
+    ["OWNMACRO(B2:B4)", "D2:D4", "n", "1"],
+    [undefined, undefined, "n", "2"],
+    [undefined, undefined, "n", "3"],
+  ]);
+});
+
+const UNKNOWN_NOW = ["e", "#NAME?"];
+
+test("a value of the file is not saved once a cell that its formula reads has changed, also through other formulas", async () => {
+  const { at } = await savedAfter(({ put }) => put("5", "B2"));
+  for (const one of ["A2", "A3", "A4", "A6", "D2", "A9"])
+    expect([one, ...at(one).slice(2)]).toEqual([one, ...UNKNOWN_NOW]);
+  expect(["D3", "D4"].map((one) => at(one).slice(2))).toEqual([UNKNOWN_NOW, UNKNOWN_NOW]);
+  expect(at("A5").slice(2)).toEqual(["n", "11"]);
+  const other = await savedAfter(({ put }) => put("5", "B4"));
+  expect(["A2", "A3", "A4"].map((one) => other.at(one).slice(2))).toEqual([["n", "7"], ["n", "7"], UNKNOWN_NOW]);
+});
+
+test("the value is saved again when the change is taken back", async () => {
+  const { at } = await savedAfter(({ put, undo }) => {
+    put("5", "B2");
+    undo();
+  });
+  expect(["A2", "A3", "A9"].map((one) => at(one).slice(2))).toEqual([["n", "7"], ["n", "7"], ["n", "5"]]); // prettier-ignore
+});
+
+test("a value that depends on the day is not saved: the file may be old", async () => {
+  const { at } = await savedAfter(() => undefined);
+  expect(["A7", "A8"].map((one) => at(one).slice(2))).toEqual([UNKNOWN_NOW, UNKNOWN_NOW]);
+});
+
+test("the references of a formula that cannot be read follow their cells", async () => {
+  const { at } = await savedAfter(({ insertRow }) => insertRow());
+  expect(["A3", "A7", "D3"].map((one) => at(one).slice(0, 2))).toEqual([
+    ["OWNMACRO(B3)", null],
+    ["SUM(B3:INDEX(B3:B5,3))", null],
+    ["OWNMACRO(B3:B5)", "D3:D5"],
+  ]);
+  expect(["A3", "A4", "A10"].map((one) => at(one).slice(2))).toEqual([UNKNOWN_NOW, UNKNOWN_NOW, UNKNOWN_NOW]);
+});
+
+test("another formula has no value of the file, and one that can be calculated has its own", async () => {
+  expect((await savedAfter(({ put }) => put("=OWNMACRO(B3)", "A2"))).at("A2").slice(2)).toEqual(UNKNOWN_NOW);
+  const { at } = await savedAfter(({ put }) => put("=SUM(B2:B4)", "A2"));
+  expect(["A2", "A3", "A4"].map((one) => at(one).slice(2))).toEqual([["n", "7"], ["n", "7"], ["n", "6"]]); // prettier-ignore
+});
+
+test("without a formula that cannot be calculated Excel is not asked", async () => {
+  const { isAsked } = await savedAfter(({ put }) => {
+    for (const one of ["A2", "A6", "A7", "A8", "D2"]) put("1", one);
+  });
+  expect(isAsked).toBe(false);
 });
 
 test.each([

@@ -13,7 +13,8 @@ import { textInXml } from "../../../file/xml";
 import { isUnknown } from "../../../cell-error";
 import { toFileFormula } from "../formula";
 import { MAIN } from "../namespaces";
-import { fileValueAt } from "../values-of-file";
+import { evaluationOf } from "../../evaluation/plugin";
+import type { FileValue } from "../values-of-file";
 import { colOf, placeOf, rowOf, type Answered, type RowLook, type TakenSheet } from "./taken";
 
 const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
@@ -82,6 +83,8 @@ export interface RowSource {
   readonly open: readonly Zone[];
   /** Called for each formula with a function or a name that the engine does not know. */
   readonly onUnknown: () => void;
+  /** The value of the file for a cell that the engine cannot calculate, as long as it holds. */
+  readonly fileValue: (place: { sheetId: string; col: number; row: number }) => FileValue | undefined;
   /** True if each formula is written as the value that it shows. */
   readonly asValues: boolean;
   /** Returns the number of the same style unlocked. */
@@ -171,28 +174,29 @@ function constant({ content, format }: Constant, place: number, { model, sheetId
   return asText(content.replace(/^'/, ""));
 }
 
-/** The value of a formula: that of the file, if the engine does not know a function of the formula. */
+/** The value of a cell with an answer: that of the file, as long as it holds, if the engine cannot calculate the answer. */
 function valueOf(
   position: { sheetId: string; col: number; row: number },
-  model: Model,
-  onUnknown: () => void,
+  { model, onUnknown, fileValue }: RowSource,
 ): ReturnType<typeof shown> {
   const { value } = model.getters.getEvaluatedCell(position);
   if (!isUnknown(value)) return shown(value);
   onUnknown();
-  const { kind, text } = fileValueAt(model, position) ?? { kind: "e", text: "#NAME?" };
+  const { kind, text } = fileValue(position) ?? { kind: "e", text: "#NAME?" };
   return { kind, content: `<v>${textInXml(heldText(text))}</v>` };
 }
 
 /** A formula with its value. Excel allows no array in merged cells; formulas there return one value. */
-function formula(place: number, { model, sheetId, taken, answered, rename, onUnknown }: RowSource) {
+function formula(place: number, source: RowSource) {
+  const { model, sheetId, taken, answered, rename } = source;
   const { getters } = model;
   const position = { sheetId, row: rowOf(place), col: colOf(place) };
   const content = formulaAt(getters, position).slice(1);
   const exported = answered.formula.get(taken.formulas.get(place) ?? "");
   const text = textInXml(heldText(toFileFormula(content, exported, rename)));
-  const value = valueOf(position, model, onUnknown);
-  if (exported === undefined || getters.isInMerge(position))
+  const value = valueOf(position, source);
+  const isArray = evaluationOf(model).isArrayFormula(position) ?? exported !== undefined;
+  if (!isArray || getters.isInMerge(position))
     return { ...value, content: `<f>${text}</f>${value.content}`, isArray: false };
   const ref = addressOf(spillOf(model, position) ?? { left: position.col, right: position.col, top: position.row, bottom: position.row }); // prettier-ignore
   return { ...value, content: `<f t="array" ref="${ref}">${text}</f>${value.content}`, isArray: true };
@@ -210,7 +214,7 @@ function cellText(place: number, held: Held | true | undefined, source: RowSourc
   if (held === true || (held.isFormula && source.asValues)) {
     const { value } = model.getters.getEvaluatedCell({ sheetId, row, col });
     if (source.asValues && (value === null || value === "")) return `${start}/>`;
-    const { kind, content } = shown(value);
+    const { kind, content } = valueOf({ sheetId, row, col }, source);
     return `${start} t="${kind}">${content}</c>`;
   }
   if (!held.isFormula) {

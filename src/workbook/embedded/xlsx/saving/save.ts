@@ -31,6 +31,7 @@ import { heightsOf, SharedStrings, writtenRows } from "./rows";
 import { spellings } from "./spelling";
 import { stylesOf, takenNow, type TakenSheet } from "./taken";
 import { addValuesSheet, type ValuesNotice } from "./values-sheet";
+import { fileValuesOf } from "../values-of-file";
 import { addWords } from "../words";
 import { all, append, first } from "../../../file/xml";
 
@@ -188,6 +189,7 @@ function* making(
   const [opened, strings, zip] = [openedStyles(styles), new SharedStrings(), new Packing()];
   parts.delete(STRINGS);
   let hasUnknown = false;
+  const fileValue = fileValuesOf(model);
   for (const [index, sheetId] of sheetIds.entries()) {
     const sheet = taken.shift()!;
     const answered = { style: stylesOf(parts.document(sheetPath(index))), formula };
@@ -199,6 +201,7 @@ function* making(
     const source = {
       ...{ model, sheetId, taken: sheet, answered, rename: renameOn(sheetId), strings, opened },
       asValues: valuesOnly !== undefined,
+      fileValue,
       onUnknown: () => void (hasUnknown = true),
     };
     for (const { text, done, of } of writtenRows({ ...source, open: protectionOf(model, sheetId).open })) {
