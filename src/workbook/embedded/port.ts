@@ -24,7 +24,7 @@ import {
   type WorkNote,
 } from "../port";
 import { quoted } from "../address";
-import { ONLY_COPIED } from "./evaluation/plugin";
+import { evaluationOf, ONLY_COPIED } from "./evaluation/plugin";
 import { asColumn, cellOfList, lengthOf } from "../lists";
 import { firstOf } from "../../reduction/numeric/lists";
 import { checkFill } from "../rules/fill";
@@ -470,6 +470,9 @@ export class EmbeddedPort implements WorkbookPort {
       this.#localNames.set(sheetId, names);
       this.#lost.set(sheetId, lost);
     }
+    const copied = opened.workbook.model;
+    const sheetIds = copied.getters.getSheetIds().map((id, at) => [id, sheets[at]?.sheetId ?? ""] as const);
+    evaluationOf(model).takeForms(evaluationOf(copied), new Map(sheetIds));
     this.#activate(firstOf(sheets).sheetId);
     return { sheets: sheets.map(({ name }) => name), remarks: [...opened.remarks, ...remarks] };
   }

@@ -142,7 +142,19 @@ class BySizeEvaluation extends Evaluation {
       if (form.fills) places.push(place);
     }
     const ranges = places.map(rangeOf);
-    if (ranges.length > 0) evaluator.evaluate([...ranges, ...evaluator.getCellsDependingOn(ranges)]);
+    if (ranges.length > 0 && !this.#isOnlyCopied)
+      evaluator.evaluate([...ranges, ...evaluator.getCellsDependingOn(ranges)]);
+  }
+
+  /** Takes what `fillWithErrors` noted of the sheets of another workbook, which were copied; `sheetIds` gives their ids here. */
+  takeForms(from: BySizeEvaluation, sheetIds: ReadonlyMap<string, string>): void {
+    const { getters } = from.evaluator;
+    this.fillWithErrors(
+      [...formsOf(from.evaluator)].map(([id, form]): [Place, Form] => {
+        const place: Place = getters.getCellPosition(id);
+        return [{ ...place, sheetId: sheetIds.get(place.sheetId) ?? "" }, form];
+      }),
+    );
   }
 
   /** Whether the formula of a cell that cannot be read is one of arrays in its file; undefined if it is none of a file. */

@@ -4,6 +4,7 @@
  * workbook that was created in an earlier version"), or if the file does not list a feature of Excel's calculation ([MS-XLSX] 2.4.82). Where
  * the add-in is missing, each of its functions would then show #NAME? in place of its saved value.
  */
+import { listed, say, type Message } from "../../../reduction/message";
 import { all, append } from "../../file/xml";
 
 /** The settings of the calculation that a person made in Excel, by attribute. The page always calculates at once. */
@@ -38,6 +39,20 @@ const isFalse = (setting: string | undefined): boolean => setting === "0" || set
 
 /** Whether Excel calculates otherwise than the page: circular formulas step by step, or with the figures as shown. */
 const isOther = ({ iterate, fullPrecision }: Calculation): boolean => isTrue(iterate) || isFalse(fullPrecision);
+
+/** The sentence about settings of a file by which Excel calculates otherwise than the page, or at another time. */
+export function toldCalculation({ calcMode, iterate, fullPrecision }: Calculation): Message[] {
+  const kinds = [
+    ...(isFalse(fullPrecision) ? [say`calculates with the figures as they are shown ("precision as displayed")`] : []),
+    ...(isTrue(iterate) ? [say`calculates circular formulas step by step ("iterative calculation")`] : []),
+    ...(calcMode === "manual" ? [say`calculates only when a person asks for it (manual calculation)`] : []),
+  ];
+  return kinds.length === 0
+    ? []
+    : [
+        say`By the settings of this file Excel ${listed(kinds)}. The sheet on this page calculates with all digits and after every entry, and shows an error in circular formulas: its values may differ from those of the file. The settings are saved again.`,
+      ];
+}
 
 /**
  * The number of Excel's calculation, and the features that it lists: those of files by Excel of Microsoft 365 (read in public

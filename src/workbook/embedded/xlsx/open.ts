@@ -12,7 +12,7 @@ import { making } from "../evaluation/making";
 import { settingsFor, type DecimalMark } from "../typing/locale";
 import type { OpenWorkbook } from "../workbook";
 import { renameApostrophes } from "./apostrophes";
-import { calculationOf } from "./calculation";
+import { calculationOf, toldCalculation } from "./calculation";
 import { workLimit } from "./cells";
 import { plainText, runsText } from "../../file/escapes";
 import { noArchive, noWorkbook } from "./kinds";
@@ -146,10 +146,11 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
     ),
   );
   bringForward(model, front);
-  remarks.push(...toldNotKept(notKept), ...toldDays(about.addedDays, moved));
+  const calculation = calculationOf(workbook);
+  remarks.push(...toldNotKept(notKept), ...toldDays(about.addedDays, moved), ...toldCalculation(calculation));
   if (names.dropped.length > 0)
     remarks.push(say`Names that are not one range of cells were left out: ${listed(names.dropped.map(verbatim))}.`);
-  return { workbook: { model, ...namesIn(model, names), calculation: calculationOf(workbook) }, remarks };
+  return { workbook: { model, ...namesIn(model, names), calculation }, remarks };
 }
 
 /**

@@ -214,7 +214,14 @@ export function keepFileValues(
     kept.set(keyOf(place), { value: { kind, text }, formula, filled: cells, read });
   }
   if (kept.size > 0) values.set(getters, kept);
-  return told(model, unread);
+  return [
+    ...told(model, unread),
+    ...(kept.size > 0
+      ? [
+          say`The value of the file is saved with a formula that cannot be calculated here until a cell that it reads changes; then an error is saved.`,
+        ]
+      : []),
+  ];
 }
 
 /** What is said of the formulas that cannot be read. */
@@ -225,8 +232,8 @@ function told({ getters }: Model, unread: readonly { readonly place: Place }[]):
     const sheet = verbatim(getters.getSheetName(sheetId));
     const once = [...new Set(names)].sort().join(", ");
     return once === ""
-      ? say`The sheet on this page cannot read ${formulas.length} formulas of "${sheet}": they show an error here, and so do the cells that read them. They are saved as they stand with the value of the file, or with an error once a cell that they read has changed, and Excel calculates them.`
-      : say`The sheet on this page does not have ${verbatim(once)}: formulas of "${sheet}" with it show an error here (${formulas.length}), and so do the cells that read them. They are saved as they stand with the value of the file, or with an error once a cell that they read has changed, and Excel calculates them.`;
+      ? say`The sheet on this page cannot read ${formulas.length} formulas of "${sheet}": they show an error here, and so do the cells that read them. They are saved as they stand, and Excel calculates them.`
+      : say`The sheet on this page does not have ${verbatim(once)}: formulas of "${sheet}" with it show an error here (${formulas.length}), and so do the cells that read them. They are saved as they stand, and Excel calculates them.`;
   });
 }
 

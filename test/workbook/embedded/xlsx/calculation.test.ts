@@ -2,6 +2,7 @@
 import "../engine-in-node";
 import ExcelJS from "exceljs";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
+import { english } from "../../../../src/reduction/message";
 import { EmbeddedPort } from "../../../../src/workbook/embedded";
 import { openXlsx } from "../../../../src/workbook/embedded/xlsx/open";
 import { saveXlsx } from "../../../../src/workbook/embedded/xlsx/saving/save";
@@ -65,8 +66,21 @@ test.each([
   expect(calcPrOf(await savedAgain(await fileWith(given)))).toEqual({ ...kept, fullCalcOnLoad: "1" });
 });
 
+test.each([
+  ['calcId="191029" calcMode="auto" iterate="0" fullPrecision="1"', []],
+  ['fullPrecision="0"', [/^By the settings of this file Excel calculates with the figures as they are shown/]],
+  ['iterate="true"', [/Excel calculates circular formulas step by step/]],
+  [
+    'calcMode="manual" iterate="1"',
+    [/Excel calculates circular formulas .*, calculates only when a person asks for it.* after every entry/],
+  ],
+])("of a file with calcPr %s the page says how it calculates otherwise", async (given, said) => {
+  const { remarks } = openXlsx(await fileWith(given));
+  expect(remarks.map(english)).toEqual(said.map((one) => expect.stringMatching(one)));
+});
+
 test("so it is if the page lacks a function", async () => {
-  const file = await fileWith('calcId="191029" calcMode="manual"', "_xlfn.AGGREGATE(9,6,B1:B2)");
+  const file = await fileWith('calcId="191029" calcMode="manual"', "OWNMACRO(B1:B2)");
   expect(calcPrOf(await savedAgain(file))).toEqual({ calcMode: "manual", fullCalcOnLoad: "1" });
 });
 

@@ -5,6 +5,8 @@ import { strFromU8, unzipSync } from "fflate";
 import { english } from "../../../../src/reduction/message";
 import { openXlsx } from "../../../../src/workbook/embedded/xlsx/open";
 import { unknownIn } from "../../../../src/workbook/embedded/xlsx/opening/unknown-functions";
+import { EmbeddedPort } from "../../../../src/workbook/embedded";
+import { newWorkbook } from "../../../../src/workbook/embedded/workbook";
 import { boxOf } from "../../../../src/workbook/address";
 import { saveXlsx } from "../../../../src/workbook/embedded/xlsx/saving/save";
 import { complaintsOf } from "../../../ooxml/complaints";
@@ -28,6 +30,9 @@ const ADDED = [
   "_xlfn.XMATCH(B2,B1:B3)",
 ];
 
+const KEPT =
+  "The value of the file is saved with a formula that cannot be calculated here until a cell that it reads changes; then an error is saved.";
+
 const within = (element: LightElement, name: string): LightElement[] =>
   element.children.flatMap((child) => [...(child.localName === name ? [child] : []), ...within(child, name)]);
 
@@ -39,7 +44,8 @@ test("a file keeps them as Excel spells them, and shows the values of those that
   [1, 2, 4].forEach((value, i) => (sheet.getRow(i + 1).values = [sheet.getCell(i + 1, 1).value, value, 2 * value]));
   const { workbook, remarks } = openXlsx(new Uint8Array(await made.xlsx.writeBuffer()));
   expect(remarks.map(english)).toEqual([
-    'The sheet on this page does not have LET, OWNMACRO, VALUETOTEXT, WEBSERVICE: formulas of "S" with it show an error here (4), and so do the cells that read them. They are saved as they stand with the value of the file, or with an error once a cell that they read has changed, and Excel calculates them.',
+    'The sheet on this page does not have LET, OWNMACRO, VALUETOTEXT, WEBSERVICE: formulas of "S" with it show an error here (4), and so do the cells that read them. They are saved as they stand, and Excel calculates them.',
+    KEPT,
   ]);
   const file = await saveXlsx(workbook);
   expect(complaintsOf(file)).toEqual([]);
@@ -122,7 +128,7 @@ test("the value of the file is saved with the formula and with those that read i
     ["SUM(D3:D4)", "A9", "n", "5"],
   ]);
   expect(isAsked).toBe(true);
-  expect(remarks).toEqual([expect.stringMatching(/^The sheet on this page does not have OWNMACRO:.*\(5\)/)]);
+  expect(remarks).toEqual([expect.stringMatching(/^The sheet on this page does not have OWNMACRO:.*\(5\)/), KEPT]);
   expect((await savedAfter(nothing, "seven")).at("A2").slice(2)).toEqual(["str", "seven"]);
 });
 
@@ -169,6 +175,24 @@ test("the references of a formula that cannot be read follow their cells", async
     ["OWNMACRO(B3:B5)", "D3:D5"],
   ]);
   expect(["A3", "A4", "A10"].map((one) => at(one).slice(2))).toEqual([UNKNOWN_NOW, UNKNOWN_NOW, UNKNOWN_NOW]);
+});
+
+test("a file that is inserted shows the error in the cells that the formula fills, and in those that read them", async () => {
+  const made = new ExcelJS.Workbook();
+  const sheet = made.addWorksheet("S");
+  [1, 2, 3].forEach((value, i) => (sheet.getCell(i + 1, 2).value = value));
+  const filling = { formula: "OWNMACRO(B1:B3)", result: 1, shareType: "array", ref: "A1:A3" };
+  sheet.getCell("A1").value = filling as unknown as ExcelJS.CellValue;
+  sheet.getCell("C1").value = { formula: "SUM(A2:A3)", date1904: false, result: 5 };
+  const port = new EmbeddedPort(newWorkbook());
+  const { remarks, sheets } = await port.insertFile(new Uint8Array(await made.xlsx.writeBuffer()));
+  const values = await port.values(sheets[0]!, "A1:C3");
+  expect(remarks.map(english)).toEqual([expect.stringMatching(/^The sheet on this page does not have OWNMACRO/)]);
+  expect(values).toEqual([
+    ["#NAME?", 1, "#NAME?"],
+    ["#NAME?", 2, ""],
+    ["#NAME?", 3, ""],
+  ]);
 });
 
 test("another formula has no value of the file, and one that can be calculated has its own", async () => {

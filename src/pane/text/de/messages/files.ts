@@ -27,10 +27,10 @@ export const files: Readonly<Record<string, string>> = {
     "{0} Formeln von „{1}“ stehen nicht in der Datei, nur ihre Werte: Die Zellen enthalten diese als Konstanten.",
   '{0} formulas of "{1}" have too many operators for the sheet on this page: their cells hold the values as constants. Split them in Excel.':
     "{0} Formeln von „{1}“ haben zu viele Operatoren für das Blatt auf dieser Seite: Ihre Zellen enthalten die Werte als Konstanten. In Excel aufteilen.",
-  'The sheet on this page does not have {0}: formulas of "{1}" with it show an error here ({2}), and so do the cells that read them. They are saved as they stand with the value of the file, or with an error once a cell that they read has changed, and Excel calculates them.':
-    "Das Blatt auf dieser Seite hat {0} nicht: Formeln von „{1}“ damit zeigen hier einen Fehler ({2}), und ebenso die Zellen, die sie lesen. Sie werden gespeichert, wie sie sind, mit dem Wert der Datei oder, sobald sich eine Zelle geändert hat, die sie lesen, mit einem Fehler, und Excel berechnet sie.",
-  'The sheet on this page cannot read {0} formulas of "{1}": they show an error here, and so do the cells that read them. They are saved as they stand with the value of the file, or with an error once a cell that they read has changed, and Excel calculates them.':
-    "Das Blatt auf dieser Seite kann {0} Formeln von „{1}“ nicht lesen: Sie zeigen hier einen Fehler, und ebenso die Zellen, die sie lesen. Sie werden gespeichert, wie sie sind, mit dem Wert der Datei oder, sobald sich eine Zelle geändert hat, die sie lesen, mit einem Fehler, und Excel berechnet sie.",
+  'The sheet on this page does not have {0}: formulas of "{1}" with it show an error here ({2}), and so do the cells that read them. They are saved as they stand, and Excel calculates them.':
+    "Das Blatt auf dieser Seite hat {0} nicht: Formeln von „{1}“ damit zeigen hier einen Fehler ({2}), und ebenso die Zellen, die sie lesen. Sie werden gespeichert, wie sie sind, und Excel berechnet sie.",
+  'The sheet on this page cannot read {0} formulas of "{1}": they show an error here, and so do the cells that read them. They are saved as they stand, and Excel calculates them.':
+    "Das Blatt auf dieser Seite kann {0} Formeln von „{1}“ nicht lesen: Sie zeigen hier einen Fehler, und ebenso die Zellen, die sie lesen. Sie werden gespeichert, wie sie sind, und Excel berechnet sie.",
   '{0} links of "{1}" were left out: only texts can have one here, to a web page, a mail address or a sheet.':
     "{0} Links von „{1}“ wurden weggelassen: Nur Texte können hier einen haben, zu einer Webseite, einer Mailadresse oder einem Blatt.",
   "open it in Excel or LibreOffice and save it as .xlsx": "in Excel oder LibreOffice öffnen und als .xlsx speichern",
@@ -68,6 +68,16 @@ export const files: Readonly<Record<string, string>> = {
   "slicers and timelines": "Datenschnitte und Zeitachsen",
   "comments with answers (as notes they stay)": "Kommentare mit Antworten (als Notizen bleiben sie)",
   "queries and connections to data": "Abfragen und Datenverbindungen",
+  "The value of the file is saved with a formula that cannot be calculated here until a cell that it reads changes; then an error is saved.":
+    "Der Wert der Datei wird mit einer Formel gespeichert, die sich hier nicht berechnen lässt, bis sich eine Zelle ändert, die sie liest; dann wird ein Fehler gespeichert.",
+  "By the settings of this file Excel {0}. The sheet on this page calculates with all digits and after every entry, and shows an error in circular formulas: its values may differ from those of the file. The settings are saved again.":
+    "Nach den Einstellungen dieser Datei {0}. Das Blatt auf dieser Seite rechnet mit allen Stellen und nach jeder Eingabe und zeigt in Zirkelbezügen einen Fehler: Seine Werte können von denen der Datei abweichen. Die Einstellungen werden wieder gespeichert.",
+  'calculates with the figures as they are shown ("precision as displayed")':
+    "rechnet Excel mit den Ziffern, die angezeigt werden („Genauigkeit wie angezeigt“)",
+  'calculates circular formulas step by step ("iterative calculation")':
+    "berechnet Excel Zirkelbezüge schrittweise („iterative Berechnung“)",
+  "calculates only when a person asks for it (manual calculation)":
+    "rechnet Excel nur, wenn es jemand verlangt (manuelle Berechnung)",
   "buttons and other controls": "Schaltflächen und andere Steuerelemente",
   diagrams: "Schaubilder",
   "data of other programs (custom XML)": "Daten anderer Programme (benutzerdefiniertes XML)",
