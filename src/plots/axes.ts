@@ -25,6 +25,10 @@ export function padded(values: readonly number[], margin = 0.06): [number, numbe
   return [low - pad, high + pad];
 }
 
+/** A domain of `padded` that begins at zero if only its margin lies below zero: no value is negative then. */
+export const notBelowZero = ([low, high]: readonly [number, number], margin = 0.06): readonly [number, number] =>
+  low < 0 && low + ((high - low) * margin) / (1 + 2 * margin) >= -1e-9 * high ? [0, high] : [low, high];
+
 /** From zero to a little beyond the largest value. */
 export const fromZero = (values: readonly number[]): [number, number] => [0, Math.max(1e-9, ...values) * 1.04];
 

@@ -4,6 +4,7 @@ import {
   evenTickText,
   fromZero,
   logTicks,
+  notBelowZero,
   padded,
   spacedLabels,
   tickText,
@@ -13,6 +14,13 @@ import {
 import type { PlotAxis } from "../../src/plots/spec";
 
 describe("domains", () => {
+  test("an axis begins at zero if no value is below zero, and below zero if one is", () => {
+    expect(notBelowZero(padded([0, 0.36]))[0]).toBe(0);
+    expect(notBelowZero(padded([0.01, 0.36]))[0]).toBe(0);
+    expect(notBelowZero(padded([-0.001, 0.36]))).toEqual(padded([-0.001, 0.36]));
+    expect(notBelowZero(padded([0.4, 1.5]))).toEqual(padded([0.4, 1.5]));
+  });
+
   test("whole decades hold the values, and no further decade", () => {
     expect(wholeDecades([0.25, 1440])).toEqual([0.1, 10000]);
     expect(wholeDecades([0.1, 1000])).toEqual([0.1, 1000]);

@@ -185,10 +185,11 @@ export function cvOf(sheet: Sheet, by: "chosen" | TimeMethod | "both"): Outcome<
   );
 }
 
-export function cAlphaOf(sheet: Sheet): Outcome<SeriesBlock> {
+export function cAlphaOf(sheet: Sheet, stressScale?: "linear" | "log"): Outcome<SeriesBlock> {
   const lacking = sheet.lacks("load_stress", "c_alpha");
   if (lacking) return lacking;
   const spec = cAlphaPlot(sheet.numbers("load_stress"), sheet.numbers("c_alpha"), {
+    stressScale,
     inWords: sheet.words,
     stressUnit: sheet.word("stress_unit") || undefined,
     before: sheet.number("seating_stress"),

@@ -39,7 +39,8 @@ export type DataPlot =
   /** Of the stage of wetting that a load is; without a load, of the one that the results of the sheet are of. */
   | { readonly plot: "swell"; readonly load?: number }
   | { readonly plot: "intrinsic" }
-  | { readonly plot: "c alpha" };
+  /** The scale of the stresses; even if omitted. */
+  | { readonly plot: "c alpha"; readonly stressScale?: "linear" | "log" };
 
 /** Two columns of a sheet, of equal length, with their numbers; a blank is null. */
 export interface RangePlot {
@@ -67,7 +68,7 @@ export function seriesOf(data: DataSheet, plot: DataPlot): Outcome<SeriesBlock> 
 function blockOf(sheet: Sheet, plot: DataPlot): Outcome<SeriesBlock> {
   if (plot.plot === "compression") return compressionOf(sheet, plot.value, plot.method);
   if (plot.plot === "cv") return cvOf(sheet, plot.by);
-  if (plot.plot === "c alpha") return cAlphaOf(sheet);
+  if (plot.plot === "c alpha") return cAlphaOf(sheet, plot.stressScale);
   if (plot.plot === "field") return fieldOf(sheet);
   if (plot.plot === "swell") return swellOf(sheet, plot.load);
   if (plot.plot === "intrinsic") return intrinsicOf(sheet);

@@ -1,4 +1,5 @@
 /** The cells of a data sheet that series are drawn from, by name, and the axes of their plots. */
+import { notBelowZero } from "../../plots/axes";
 import type { PlotAxis, PlotSpec } from "../../plots/spec";
 import type { Cells } from "../../plots/time";
 import type { InWords } from "../../plots/words";
@@ -44,7 +45,7 @@ export const sourceOf = (sheet: string, box: Box, rows = lengthOf(box)): Source 
 const axisOf = ({ label, scale, domain, reversed }: PlotAxis): ChartAxis =>
   scale === "log"
     ? { label, scale, domain, reversed }
-    : { label, scale: "linear", domain: roundedDomain(domain), reversed };
+    : { label, scale: "linear", domain: roundedDomain(notBelowZero(domain)), reversed };
 
 export const frameOf = ({ x, y }: PlotSpec): Frame => ({ x: axisOf(x), y: axisOf(y) });
 

@@ -12,7 +12,7 @@ interface TextSizes {
 
 const USUAL: TextSizes = { title: 11, axis: 9, letters: 8 };
 /** In a small chart larger numbers would not fit beside one another; they would be turned, and leave no height for the curve. */
-const SMALL: TextSizes = { title: 9, axis: 6, letters: 6 };
+const SMALL: TextSizes = { title: 9, axis: 7, letters: 7 };
 
 export const textSizes = (isSmall: boolean | undefined): TextSizes => (isSmall ? SMALL : USUAL);
 

@@ -256,6 +256,14 @@ test("two columns of any sheet", async () => {
   );
 });
 
+test("C alpha stands over an even stress axis, or over decades if that was chosen", () => {
+  const scaleOf = (stressScale?: "log" | "linear") => {
+    const block = seriesOf(data, { plot: "c alpha", stressScale });
+    return block.ok && block.value.x.scale;
+  };
+  expect([scaleOf(), scaleOf("linear"), scaleOf("log")]).toEqual(["linear", "linear", "log"]);
+});
+
 test("a load without readings, and a sheet without the cells, are refused with a reason", () => {
   expect(inEnglish(seriesOf(data, { plot: "log time", load: 24 }))).toMatchObject({
     ok: false,

@@ -140,6 +140,6 @@ function drawnOfSheet(
             ? { plot }
             : plot === "cv"
               ? { plot, by: "both" }
-              : { plot: "c alpha" };
+              : { plot: "c alpha", stressScale: choices.stressScale };
   return planOf(data.sheet, one(seriesOf(data, asked)), ofSheet);
 }

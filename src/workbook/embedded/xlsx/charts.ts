@@ -4,7 +4,9 @@
  */
 import { unquoted } from "../../address";
 import { nth } from "../../../reduction/numeric/lists";
-import { evenStep } from "../../look/chart-axis";
+import { evenStep, labelFormat, stepsOf } from "../../look/chart-axis";
+import { plotArea } from "../../look/chart-area";
+import { markSize } from "../../look/chart-marks";
 import { nameAt, textSizes } from "../../look/chart-text";
 import { seriesName } from "../../look/series-name";
 import { NAME_PLACES, type ChartAxis, type ChartSeries, type NamePlace } from "../../port";
@@ -45,9 +47,12 @@ const words = (text: string, size: number, bold: boolean): string =>
 const title = (text: string, size: number, bold = false): string =>
   `<c:title>${words(text, size, bold)}<c:overlay val="0"/></c:title>`;
 
-/** The look of numbers; `isLevel` forbids to turn them. */
-const textOf = (size: number, isLevel = false): string =>
-  `<c:txPr><a:bodyPr${isLevel ? ' rot="0" vert="horz"' : ""}/><a:p><a:pPr><a:defRPr sz="${size * 100}"/></a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`;
+/** Numbers that are not turned, and names that are not broken within a word. */
+const [LEVEL, UNBROKEN] = [' rot="0" vert="horz"', ' wrap="none"'];
+
+/** The look of texts, by the attributes of their box. */
+const textOf = (size: number, box = ""): string =>
+  `<c:txPr><a:bodyPr${box}/><a:p><a:pPr><a:defRPr sz="${size * 100}"/></a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`;
 
 /** The reference to a column, with the numbers that the column held. */
 function reference(range: string, values: readonly (number | null)[]): string {
@@ -61,17 +66,16 @@ function reference(range: string, values: readonly (number | null)[]): string {
 type Drawn = NonNullable<ReturnType<typeof drawingOf>>["series"][number];
 
 const LINES = { line: [1.5, ""], thin: [0.75, ""], dashed: [0.75, "dash"] } as const;
-const MANY = 60;
 /**
  * The fill of open symbols, and that of files of earlier versions: LibreOffice draws symbols without their outline, so that white
  * ones were not to be seen.
  */
 const OPEN: readonly string[] = ["BFBFBF", "FFFFFF"];
 
-function marker({ style, symbol = "filled", shape, points }: Drawn): string {
+function marker({ style, symbol = "filled", shape, points }: Drawn, isSmall: boolean | undefined): string {
   if (style !== "points") return `<c:marker><c:symbol val="none"/></c:marker>`;
   const name = symbol === "cross" ? "x" : shape === "triangle" ? "triangle" : "circle";
-  const size = symbol === "cross" ? 8 : points.length > MANY ? 3 : 6;
+  const size = markSize(symbol, points.length, isSmall);
   const fill = symbol === "cross" ? "<a:noFill/>" : ink(symbol === "open" ? OPEN[0]! : "000000");
   return `<c:marker><c:symbol val="${name}"/><c:size val="${size}"/><c:spPr>${fill}${stroke(0.75)}</c:spPr></c:marker>`;
 }
@@ -87,17 +91,22 @@ function lettering(series: Drawn, size: number): string {
     `<c:showLegendKey val="0"/><c:showVal val="0"/><c:showCatName val="0"/><c:showSerName val="${Number(on)}"/>` +
     `<c:showPercent val="0"/><c:showBubbleSize val="0"/>`;
   return (
-    `<c:dLbls><c:dLbl><c:idx val="${points.length - 1}"/><c:spPr><a:noFill/>${NO_LINE}</c:spPr>${textOf(size)}` +
+    `<c:dLbls><c:dLbl><c:idx val="${points.length - 1}"/><c:spPr><a:noFill/>${NO_LINE}</c:spPr>${textOf(size, UNBROKEN)}` +
     `<c:dLblPos val="${PLACES[nameAt(series)]}"/>${shown(true)}</c:dLbl>${shown(false)}</c:dLbls>`
   );
 }
 
-function seriesXml(series: Drawn, index: number, [xRange, yRange]: readonly [string, string], letters: number): string {
+function seriesXml(
+  series: Drawn,
+  index: number,
+  [xRange, yRange]: readonly [string, string],
+  isSmall: boolean | undefined,
+): string {
   const { name, style, points } = series;
   const line = style === "points" ? NO_LINE : stroke(LINES[style][0], "000000", LINES[style][1]);
   return (
     `<c:ser><c:idx val="${index}"/><c:order val="${index}"/><c:tx><c:v>${written(heldText(seriesName(name)))}</c:v></c:tx>` +
-    `<c:spPr>${line}</c:spPr>${marker(series)}${lettering(series, letters)}` +
+    `<c:spPr>${line}</c:spPr>${marker(series, isSmall)}${lettering(series, textSizes(isSmall).letters)}` +
     `<c:xVal>${reference(
       xRange,
       points.map((point) => point?.[0] ?? null),
@@ -114,36 +123,50 @@ function axisXml(chart: Pick<KeptChart, "x" | "y" | "isSmall">, of: "x" | "y"): 
   const [axis, other, id, at] = of === "x" ? [chart.x, chart.y, 1, "b"] : [chart.y, chart.x, 2, "l"];
   const { label, scale, domain, reversed } = axis;
   const size = textSizes(chart.isSmall).axis;
-  const step = evenStep(domain);
+  const step = evenStep(domain, stepsOf(chart.isSmall));
   const units =
     scale === "linear"
       ? `<c:crossBetween val="midCat"/><c:majorUnit val="${step}"/><c:minorUnit val="${step / 5}"/>`
       : `<c:crossBetween val="midCat"/>`;
+  // In a small chart the lines between even steps would lie so close that they look grey.
+  const isFine = scale === "log" || !chart.isSmall;
   const grid = (name: string, colour: string): string =>
     `<c:${name}><c:spPr>${stroke(0.5, colour)}</c:spPr></c:${name}>`;
   return (
     `<c:valAx><c:axId val="${id}"/><c:scaling>${scale === "log" ? `<c:logBase val="10"/>` : ""}` +
     `<c:orientation val="${reversed ? "maxMin" : "minMax"}"/><c:max val="${domain[1]}"/><c:min val="${domain[0]}"/></c:scaling>` +
-    `<c:delete val="0"/><c:axPos val="${at}"/>${grid("majorGridlines", "A6A6A6")}${grid("minorGridlines", "E0E0E0")}` +
-    `${title(label, size)}<c:numFmt formatCode="General" sourceLinked="0"/><c:majorTickMark val="out"/><c:minorTickMark val="none"/>` +
-    `<c:tickLblPos val="nextTo"/><c:spPr>${stroke(0.75)}</c:spPr>${textOf(size, chart.isSmall)}<c:crossAx val="${3 - id}"/>` +
+    `<c:delete val="0"/><c:axPos val="${at}"/>${grid("majorGridlines", "A6A6A6")}${isFine ? grid("minorGridlines", "E0E0E0") : ""}` +
+    `${title(label, size)}<c:numFmt formatCode="${labelFormat(axis, chart.isSmall)}" sourceLinked="0"/><c:majorTickMark val="out"/><c:minorTickMark val="none"/>` +
+    `<c:tickLblPos val="nextTo"/><c:spPr>${stroke(0.75)}</c:spPr>${textOf(size, chart.isSmall ? LEVEL : "")}<c:crossAx val="${3 - id}"/>` +
     `<c:crosses val="${other.reversed ? "max" : "min"}"/>${units}</c:valAx>`
   );
 }
 
-/** The part of a chart. `nameOf` gives the name of a sheet. */
-function chartXml(model: Model, figureId: string, chart: KeptChart, nameOf: (sheetId: string) => string): string {
-  const drawing = drawingOf(model, figureId)!;
+/** The place of the area within the axes, in shares of the chart (ST_LayoutTarget "inner"). */
+const layoutXml = ({ x, y, w, h }: ReturnType<typeof plotArea>): string =>
+  `<c:layout><c:manualLayout><c:layoutTarget val="inner"/><c:xMode val="edge"/><c:yMode val="edge"/>` +
+  `<c:x val="${x}"/><c:y val="${y}"/><c:w val="${w}"/><c:h val="${h}"/></c:manualLayout></c:layout>`;
+
+/** The part of a chart, whose size is in pixels. `nameOf` gives the name of a sheet. */
+function chartXml(
+  model: Model,
+  { id, width, height }: { readonly id: string; readonly width: number; readonly height: number },
+  chart: KeptChart,
+  nameOf: (sheetId: string) => string,
+): string {
+  const drawing = drawingOf(model, id)!;
+  const points = (pixels: number): number => (pixels * PER_PIXEL) / PER_POINT;
+  const size = { width: points(width), height: points(height) };
   const range = ({ sheetId, zone }: SheetZone): string => rangeText(nameOf(sheetId), zone);
   const sizes = textSizes(chart.isSmall);
   const series = drawing.series.map((one, i) => {
     const { x, y } = nth(chart.series, i);
-    return seriesXml(one, i, [range(x), range(y)], sizes.letters);
+    return seriesXml(one, i, [range(x), range(y)], chart.isSmall);
   });
   return (
     `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n` +
     `<c:chartSpace xmlns:c="${CHART}" xmlns:a="${MAIN}" xmlns:r="${RELATIONS}"><c:roundedCorners val="0"/><c:chart>` +
-    `${title(chart.title, sizes.title, true)}<c:autoTitleDeleted val="0"/><c:plotArea><c:layout/>` +
+    `${title(chart.title, sizes.title, true)}<c:autoTitleDeleted val="0"/><c:plotArea>${layoutXml(plotArea(chart, size))}` +
     `<c:scatterChart><c:scatterStyle val="lineMarker"/><c:varyColors val="0"/>${series.join("")}` +
     `<c:axId val="1"/><c:axId val="2"/></c:scatterChart>` +
     axisXml(chart, "x") +
@@ -225,7 +248,7 @@ export function addCharts(parts: Parts, sheet: number, model: Model, sheetId: st
     const chartPath = `xl/charts/clayledger${sheet + 1}-${number}.xml`;
     parts.set(
       chartPath,
-      chartXml(model, id, chart, (of) => getters.getSheetName(of)),
+      chartXml(model, { id, width, height }, chart, (of) => getters.getSheetName(of)),
     );
     addType(parts, chartPath, CHART_TYPE);
     append(relations.documentElement, "Relationship", {

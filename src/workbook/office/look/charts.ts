@@ -1,6 +1,7 @@
 /** The charts of a plan as native scatter charts of Excel (ExcelApi 1.9), in black and white. */
 import { firstOf } from "../../../reduction/numeric/lists";
-import { evenStep } from "../../look/chart-axis";
+import { evenStep, labelFormat, stepsOf } from "../../look/chart-axis";
+import { markSize } from "../../look/chart-marks";
 import { nameAt, textSizes } from "../../look/chart-text";
 import { seriesName } from "../../look/series-name";
 import type { ChartAxis, ChartCells, ChartPlan, ChartSeries, NamePlace } from "../../port";
@@ -34,9 +35,6 @@ const SHAPES: Readonly<Record<NonNullable<ChartSeries["shape"]>, Excel.ChartSeri
 /** Bytes of the actions that draw one series or one axis, beside the bytes that count for every step. */
 const BYTES_PER_PART = 5_000;
 
-/** Above this many cells symbols are small, so that the series of a logger looks like a line of dots. */
-const MANY = 60;
-
 function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: ChartAxis, isSmall?: boolean): void {
   const [low, high] = domain;
   const { axis: size } = textSizes(isSmall);
@@ -45,7 +43,7 @@ function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: Cha
   axis.minimum = low;
   axis.maximum = high;
   if (scale === "linear") {
-    const step = evenStep(domain);
+    const step = evenStep(domain, stepsOf(isSmall));
     axis.majorUnit = step;
     axis.minorUnit = step / 5;
   }
@@ -55,7 +53,7 @@ function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: Cha
   axis.tickLabelPosition = "NextToAxis";
   axis.majorTickMark = "Outside";
   axis.minorTickMark = "None";
-  axis.numberFormat = "General";
+  axis.numberFormat = labelFormat({ scale, domain }, isSmall);
   axis.visible = true;
   axis.title.text = label;
   axis.title.format.font.size = size;
@@ -67,11 +65,17 @@ function drawAxis(axis: Excel.ChartAxis, { label, scale, domain, reversed }: Cha
   axis.format.line.color = INK;
   axis.majorGridlines.visible = true;
   axis.majorGridlines.format.line.color = MAJOR;
-  axis.minorGridlines.visible = true;
-  axis.minorGridlines.format.line.color = MINOR;
+  // In a small chart the lines between even steps would lie so close that they look grey.
+  const isFine = scale === "log" || !isSmall;
+  axis.minorGridlines.visible = isFine;
+  if (isFine) axis.minorGridlines.format.line.color = MINOR;
 }
 
-function drawLook(series: Excel.ChartSeries, { style, symbol = "filled", shape = "circle", y }: ChartSeries): void {
+function drawLook(
+  series: Excel.ChartSeries,
+  { style, symbol = "filled", shape = "circle", y }: ChartSeries,
+  isSmall: boolean | undefined,
+): void {
   series.smooth = false;
   if (style !== "points") {
     series.chartType = "XYScatterLinesNoMarkers";
@@ -86,7 +90,7 @@ function drawLook(series: Excel.ChartSeries, { style, symbol = "filled", shape =
   // Clearing the line may clear the borders of the markers too, so it comes before their colours.
   series.format.line.clear();
   series.markerStyle = symbol === "cross" ? "X" : SHAPES[shape];
-  series.markerSize = symbol === "cross" ? 8 : y.box.rows > MANY ? 3 : 6;
+  series.markerSize = markSize(symbol, y.box.rows, isSmall);
   series.markerForegroundColor = INK;
   series.markerBackgroundColor = symbol === "open" ? PAPER : INK;
 }
@@ -149,7 +153,7 @@ function drawSteps(context: Excel.RequestContext, sheet: Excel.Worksheet, { plan
         const added = chart.series.add(seriesName(one.name));
         added.setXAxisValues(cells(one.x));
         added.setValues(cells(one.y));
-        drawLook(added, one);
+        drawLook(added, one, isSmall);
       },
     })),
     {

@@ -140,8 +140,12 @@ describe("the .xlsx file", () => {
     const bytes = await saveXlsx(port.workbook);
     const parts = unzipSync(bytes);
     const xml = strFromU8(parts[Object.keys(parts).find((name) => name.startsWith("xl/charts/"))!]!);
-    expect(xml.match(/<c:txPr><a:bodyPr rot="0" vert="horz"\/><a:p><a:pPr><a:defRPr sz="600"\/>/g)).toHaveLength(2);
+    expect(xml.match(/<c:txPr><a:bodyPr rot="0" vert="horz"\/><a:p><a:pPr><a:defRPr sz="700"\/>/g)).toHaveLength(2);
     expect([...xml.matchAll(/<c:dLblPos val="(.)"/g)].map(([, at]) => at)).toEqual(["r", "t"]);
+    // Symbols of the usual size would cover a small curve, and fine lines between even steps would look grey.
+    const sizes = [...xml.matchAll(/<c:size val="(\d+)"/g)].map(([, size]) => Number(size));
+    expect(Math.max(...sizes)).toBeLessThanOrEqual(4);
+    expect(xml.match(/<c:minorGridlines>/g)).toHaveLength(1);
     // LibreOffice draws no outline of a symbol: a white one would not be seen.
     expect(xml).not.toMatch(/<c:size val="6"\/><c:spPr><a:solidFill><a:srgbClr val="FFFFFF"/);
     const again = drawn(openXlsx(bytes).workbook.model);

@@ -101,15 +101,17 @@ test("a log axis has base ten and whole decades; a reversed axis has the other a
 });
 
 test("a small chart has smaller texts, and numbers that are not turned; a name stands where the plan says", async () => {
-  const [first, second] = chart.series;
-  const small = { ...chart, isSmall: true, series: [{ ...first!, nameAt: "right" as const }, second!] };
+  const [first, second, ...others] = chart.series;
+  const small = { ...chart, isSmall: true, series: [{ ...first!, nameAt: "right" as const }, second!, ...others] };
   const { charts, seriesOf } = await drawn({ ...PLAN, charts: [small] });
   expect(charts[0].properties).toMatchObject({
     "title.format.font.size": 9,
-    "axes.categoryAxis.format.font.size": 6,
-    "axes.categoryAxis.title.format.font.size": 6,
+    "axes.categoryAxis.format.font.size": 7,
+    "axes.categoryAxis.title.format.font.size": 7,
+    "axes.valueAxis.minorGridlines.visible": false,
     "axes.categoryAxis.textOrientation": 0,
   });
+  expect(seriesOf("readings").properties).toMatchObject({ markerSize: 3 });
   const nameOf = (name: string) => seriesOf(name).points[1];
   expect(nameOf("steepest tangent")).toMatchObject({ "dataLabel.position": "Right" });
   expect(nameOf("d0")).toMatchObject({ "dataLabel.position": "Top" });
