@@ -7,9 +7,20 @@ import { say, verbatim } from "../reduction/message";
 import { timeStamp } from "../workbook/time-stamp";
 import { ADD_IN_VERSION } from "../specification/versions";
 import type { SheetPlan } from "../workbook/port";
-import { band, COLUMN_WIDTH, COLUMNS, gap, layOut, linesOf, paragraph, ROWS_PER_PAGE, type Block } from "./page/page";
+import {
+  band,
+  COLUMN_WIDTH,
+  COLUMNS,
+  fullestOf,
+  gap,
+  layOut,
+  linesOf,
+  paragraph,
+  ROWS_PER_PAGE,
+  type Block,
+} from "./page/page";
 import { inFormula } from "../specification/sentences/told-formula";
-import { figures, placeSeries, plotsOf } from "./sections/figures";
+import { figures, placeSeries, PLOT_HEIGHTS, plotsOf } from "./sections/figures";
 import { missingItems, type Missing } from "./sections/required";
 import { classification } from "./sections/classification";
 import { design } from "./sections/design";
@@ -159,7 +170,7 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
   const choices = chosen(source);
   const chart = plots.compression && placed.chart(plots.compression);
   const none = say`The data sheet has no load with a stress or readings.`;
-  const blocks: Block[] = [
+  const text: Block[] = [
     ...before,
     ...results(cells, loads, { chart, rows: rowsOfCurve(source, [...before, ...after]) }),
     ...after,
@@ -181,12 +192,19 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
     ...intervals(cells, loads),
     ...byHand(cells),
     ...checks(cells),
-    ...figures(cells, plots, placed),
-    ...methods(cells, loads),
-    ...cautions(cells),
-    ...missing(cells, lacking),
   ];
-  const laid = layOut(blocks, ROWS_PER_PAGE[source.paper], head(cells));
+  const explained = [...methods(cells, loads), ...cautions(cells)];
+  const lacks = missing(cells, lacking);
+  const top = head(cells);
+  const laid = fullestOf(
+    PLOT_HEIGHTS.flatMap((height) => {
+      const drawn = figures(cells, plots, placed, height);
+      return [
+        [...drawn, ...explained],
+        [...explained, { ...gap, newPage: true }, ...drawn],
+      ].map((rest) => layOut([...text, ...rest, ...lacks], ROWS_PER_PAGE[source.paper], top));
+    }),
+  );
   const widths = Object.fromEntries(Array.from({ length: COLUMNS }, (_, col) => [col, COLUMN_WIDTH]));
   const rows = Math.max(laid.rows, current.rows, placed.rows, issue?.rows ?? 0);
   const plan: SheetPlan = {

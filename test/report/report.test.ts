@@ -9,7 +9,7 @@ import { REQUIRED } from "../../src/specification/required";
 import { reportSheet, type ReportSource } from "../../src/report/report";
 import { loadSteps } from "../../src/reduction/curve/loads";
 import { LOG_TIME } from "../../src/functions/increment";
-import { COLUMNS, ROW_HEIGHT, roomFrom, TITLE_HEIGHT } from "../../src/report/page/page";
+import { COLUMNS, HEADING_HEIGHT, ROW_HEIGHT, roomFrom, TITLE_HEIGHT } from "../../src/report/page/page";
 import { english, say, verbatim } from "../../src/reduction/message";
 import { cellAddress, quoted } from "../../src/workbook/address";
 import { DataCells } from "../../src/report/page/source";
@@ -156,15 +156,64 @@ describe("the nineteen items", () => {
     expect(missing.find(({ item, sentence }) => item === 11 && english(sentence).includes("load 3"))).toBeDefined();
   });
 
-  // On Letter the plots begin in the middle of a page, and the last loads stand on the next one.
-  test("on A4 the time curves of all 16 loads stand on one page, in small charts", () => {
-    const { plan } = reportSheet({ ...source, paper: "A4" });
-    const small = plan.charts!.filter(({ isSmall }) => isSmall);
-    expect(small).toHaveLength(16);
-    const pageOf = ({ row }: Box) => plan.pages!.findIndex((page) => row >= page.row && row < page.row + page.rows);
-    expect(new Set(small.map(({ box }) => pageOf(box))).size).toBe(1);
-    expect(Math.min(...small.map(({ box }) => box.rows))).toBeGreaterThanOrEqual(7);
+  test.each(["A4", "Letter"] as const)("on %s the last page has more than a few lines", (paper) => {
+    const { pages = [] } = reportSheet({ ...source, paper }).plan;
+    expect(pages.at(-1)!.rows).toBeGreaterThanOrEqual(12);
+    for (const { rows } of pages.slice(0, -1)) expect(rows).toBeGreaterThan(paper === "A4" ? 57 : 50);
   });
+
+  test("a row of headings is higher than a line, so that the rule below it cuts no letter", () => {
+    const { cells, rowHeights } = reportSheet(source).plan;
+    const rows = new Set(cells.flatMap(({ kind, col, row }) => (kind === "heading" && col < COLUMNS ? [row] : [])));
+    expect(rows.size).toBeGreaterThan(20);
+    expect(new Set([...rows].map((row) => rowHeights![row]))).toEqual(new Set([HEADING_HEIGHT]));
+  });
+
+  test("a reviewer finds d0 of each load, the wet masses, the zero reading and the dial factor", async () => {
+    const made = await reported(demoSheet("SI"));
+    const cells = cellsOf(made).filter(({ col }) => col < COLUMNS);
+    const at = (text: string, right: number) => {
+      const label = cells.find((one) => one.text === text)!;
+      return cells.find(({ row, col }) => row === label.row && col === label.col + right)!;
+    };
+    const value = (name: string): number => Number(source.values[name]![0]![0]);
+    expect(at("Initial wet mass", 3).value).toBeCloseTo(value("ring_and_wet_before") - value("ring_mass"), 9);
+    expect(at("Final wet mass", 3).value).toBeCloseTo(value("ring_and_wet_after") - value("ring_mass"), 9);
+    expect(at("Zero reading", 3).value).toBe(value("zero_reading"));
+    expect(at("Dial factor", 3).value).toBe(value("dial_factor"));
+    const [log, root] = cells.filter(({ text }) => text === "d0");
+    for (const [{ row, col }, name] of [
+      [log!, "log_d0"],
+      [root!, "root_d0"],
+    ] as const) {
+      const column = cells.filter((one) => one.col === col && one.row > row + 2 && one.row <= row + 18);
+      const known = source.values[name]!.slice(0, 16).map(([one]) => (typeof one === "number" ? one : "-"));
+      expect(column.map((one) => one.value)).toEqual(known);
+    }
+  });
+
+  test("k is a number under a unit with its power of ten: k is never shown as 3.0E-09", async () => {
+    const made = await reported(demoSheet("SI"));
+    const cells = cellsOf(made).filter(({ col }) => col < COLUMNS);
+    expect(cells.filter(({ text }) => /\dE-\d/.test(text))).toEqual([]);
+    const heading = cells.find(({ text }) => text === "k")!;
+    expect(cells.find(({ row, col }) => row === heading.row + 2 && col === heading.col)!.text).toBe("10⁻⁹ m/s");
+    const second = cells.find(({ row, col }) => row === heading.row + 4 && col === heading.col)!;
+    expect(second.value).toBeCloseTo(Number(source.values.conductivity![1]![0]) * 1e9, 9);
+    expect(second.text).toBe("3.0");
+  });
+
+  test.each(["A4", "Letter"] as const)(
+    "on %s the time curves of all 16 loads stand on one page, in small charts",
+    (paper) => {
+      const { plan } = reportSheet({ ...source, paper });
+      const small = plan.charts!.filter(({ isSmall }) => isSmall);
+      expect(small).toHaveLength(16);
+      const pageOf = ({ row }: Box) => plan.pages!.findIndex((page) => row >= page.row && row < page.row + page.rows);
+      expect(new Set(small.map(({ box }) => pageOf(box))).size).toBe(1);
+      expect(Math.min(...small.map(({ box }) => box.rows))).toBeGreaterThanOrEqual(7);
+    },
+  );
 
   test("the time curve of each load is plotted, and the compression curve and cv", () => {
     const { plan } = reportSheet(source);

@@ -1,4 +1,5 @@
 /** Numbers of the data sheet in the report: live formulas, rounded once, for display, by their number formats. */
+import { lengthOfReadings } from "../../record/reading-unit";
 import { say } from "../../reduction/message";
 import { shownWords, wordedExpression } from "../../record/shown-words";
 import { inFormula } from "../../specification/sentences/told-formula";
@@ -61,6 +62,32 @@ export function threeFigures(value: number | undefined): string {
   return size >= 100 || (size < 0.1 && decimals <= 6) ? decimal(decimals) : THREE_FIGURES;
 }
 
+const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
+
+/** "10⁻⁹", the power of ten as a book prints it. */
+const printedPower = (power: number): string =>
+  `10${power < 0 ? "⁻" : ""}${[...String(Math.abs(power))].map((digit) => SUPERSCRIPTS[Number(digit)]).join("")}`;
+
+/**
+ * Coefficients of permeability as a table prints them: 3.0 under the unit 10⁻⁹ m/s. No number format of Excel writes a power of
+ * ten so, therefore the unit has it: that of the greatest value when the report was made, if it is below 0.001.
+ */
+export function inPower(cells: DataCells, unit: string, values: readonly number[]) {
+  const most = Math.max(0, ...values);
+  const power = most > 0 && most < 1e-3 ? Math.floor(Math.log10(most) + 1e-12) : 0;
+  const reference = cells.at(unit);
+  return {
+    unit: power === 0 || !reference ? unit : `="${printedPower(power)} "&${reference}`,
+    /** The formula of a cell, in the power of the unit. */
+    formula: (name: string, row = 0): string | undefined => {
+      const shown = cells.at(name, row);
+      return shown && (power === 0 ? shownFormula(cells, shown, name) : worked([shown], `${shown}/1E${power}`));
+    },
+    /** The format of a value: two figures. */
+    format: (value: number | undefined): string => twoFigures(value === undefined ? value : value / 10 ** power),
+  };
+}
+
 /** The format of stresses as they were typed: as many decimals as any of them has, at most four. */
 export function typedFormat(values: readonly number[]): string {
   for (let digits = 0; digits < 4; digits++) {
@@ -105,6 +132,10 @@ export const formatIn = (cells: DataCells, unit: string, otherwise = "0.00"): st
 export const formatOfDeformation = (cells: DataCells): string =>
   formatIn(cells, "length_unit", "0.000") === "0.00" ? "0.000" : "0.0000";
 
+/** The unit of the readings: divisions, or the length that a reading of a transducer is in. */
+export const unitOfReadings = (cells: DataCells): string =>
+  lengthOfReadings(cells.source.record) ?? cells.words(say`div`);
+
 /** One item of the report: label, value and unit. */
 export interface Shown {
   readonly label: string;
@@ -114,7 +145,7 @@ export interface Shown {
   readonly formula?: string | undefined;
   readonly value?: string | number;
   readonly format?: string;
-  /** A name of the data sheet whose cell holds the unit, or the unit itself. */
+  /** A name of the data sheet whose cell holds the unit, a formula for it, or the unit itself. */
   readonly unit?: string;
   readonly isText?: boolean;
   /** A date needs two columns. */
@@ -124,6 +155,7 @@ export interface Shown {
 /** The cell of a unit: a live formula if the sheet has a cell with the unit, otherwise text. */
 export function unitCell(cells: DataCells, unit: string | undefined, row: number, col: number): CellPlan[] {
   if (!unit) return [];
+  if (unit.startsWith("=")) return [{ row, col, kind: "unit", formula: unit }];
   const reference = cells.at(unit);
   return [
     {

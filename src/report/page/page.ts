@@ -2,6 +2,7 @@
  * The pages of the report: blocks of rows that stay together, laid out one below the other on pages of a fixed number
  * of rows.
  */
+import { lastOf, nth } from "../../reduction/numeric/lists";
 import type { Box, CellPlan, ChartPlan } from "../../workbook/port";
 import { pointsOf, wrapped } from "./text";
 
@@ -22,6 +23,8 @@ export const fits = (text: string, kind: CellPlan["kind"], col: number, until = 
 
 /** Height of every row except the first, in points: one line of text. */
 export const ROW_HEIGHT = 11.25;
+/** The height of a row of headings, in points: a line of bold text, and the rule below it. */
+export const HEADING_HEIGHT = 12.75;
 /** The height of the first row, which contains the title. */
 export const TITLE_HEIGHT = 18;
 
@@ -48,8 +51,6 @@ export interface Block {
     /** The first part has at most `rows` rows; the second part repeats the headings. */
     readonly at: (rows: number) => readonly [Block, Block];
   };
-  /** A block of charts that may be lower: its least rows, and the function that gives the block with fewer rows. */
-  readonly lower?: { readonly least: number; readonly to: (rows: number) => Block };
 }
 
 export interface LaidOut {
@@ -65,8 +66,12 @@ export interface LaidOut {
 
 /** Whether the block is the blank row between two parts, which is half as high as a line. */
 const isGap = (block: Block): boolean => block.cells.length === 0 && !block.charts;
+/** The rows of a block that hold headings. */
+const headingRows = ({ cells }: Block): ReadonlySet<number> =>
+  new Set(cells.flatMap(({ kind, row }) => (kind === "heading" ? [row] : [])));
 /** Height of a block in lines of text. */
-const lines = (block: Block): number => (isGap(block) ? block.rows / 2 : block.rows);
+const lines = (block: Block): number =>
+  isGap(block) ? block.rows / 2 : block.rows + headingRows(block).size * (HEADING_HEIGHT / ROW_HEIGHT - 1);
 /** The number of lines of blocks that stand below one another. */
 export const linesOf = (blocks: readonly Block[]): number => blocks.reduce((sum, block) => sum + lines(block), 0);
 
@@ -81,8 +86,9 @@ export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Bloc
     for (const [name, box] of Object.entries(block.names ?? {})) laid.names[name] = down(box, row);
     for (const chart of block.charts ?? []) laid.charts.push({ ...chart, box: down(chart.box, row) });
     laid.merges.push(...(block.merges ?? []).map((box) => down(box, row)));
-    const height = (ROW_HEIGHT * lines(block)) / block.rows;
-    laid.heights.push(...Array<number>(block.rows).fill(height));
+    const headings = headingRows(block);
+    const height = isGap(block) ? ROW_HEIGHT / 2 : ROW_HEIGHT;
+    for (let at = 0; at < block.rows; at++) laid.heights.push(headings.has(at) ? HEADING_HEIGHT : height);
     row += block.rows;
     filled += lines(block);
   };
@@ -97,7 +103,7 @@ export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Bloc
     for (let i = from; i < blocks.length; i++) {
       const block = blocks[i];
       if (!block) break;
-      rows += block.split?.least ?? block.lower?.least ?? lines(block);
+      rows += block.split?.least ?? lines(block);
       if (!block.withNext) break;
     }
     return rows;
@@ -112,19 +118,46 @@ export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Bloc
     // A blank row at the top of a page is dropped.
     if (isGap(block) && row - top <= head.rows) return;
     let rest = block;
-    while (rest.split && filled + rest.rows > rowsPerPage) {
-      const [part, remainder] = rest.split.at(Math.floor(rowsPerPage - filled));
+    while (rest.split && filled + lines(rest) > rowsPerPage) {
+      // The headings of both parts take more than a line each.
+      const [part, remainder] = rest.split.at(Math.floor(rowsPerPage - filled - (lines(rest) - rest.rows)));
       place(part);
       endPage();
       place(head);
       rest = remainder;
     }
-    const left = Math.floor(rowsPerPage - filled);
-    place(rest.lower && rest.rows > left ? rest.lower.to(left) : rest);
+    place(rest);
   });
   endPage();
   laid.heights[0] = TITLE_HEIGHT;
   return { ...laid, rows: row };
+}
+
+/** A last page with fewer lines than this looks like a remainder, and another page with more blank lines like a last one. */
+const [LEAST_ON_LAST, MOST_BLANK] = [12, 15];
+
+/** What is worse in a layout comes first: its pages, a last page of a few lines, half blank pages, the pages on which charts stand. */
+function faultsOf({ pages, heights, charts }: LaidOut): readonly number[] {
+  const filled = pages.map(
+    ({ row, rows }) => heights.slice(row, row + rows).reduce((sum, height) => sum + height, 0) / ROW_HEIGHT,
+  );
+  const whole = Math.max(...filled);
+  return [
+    pages.length,
+    Number(lastOf(filled) < LEAST_ON_LAST),
+    filled.slice(0, -1).filter((lines) => lines < whole - MOST_BLANK).length,
+    new Set(charts.map(({ box }) => pages.filter((page) => page.row <= box.row).length)).size,
+  ];
+}
+
+/** The layout with the fewest faults, the first of several. */
+export function fullestOf(layouts: readonly LaidOut[]): LaidOut {
+  const isBetter = (one: LaidOut, than: LaidOut): boolean => {
+    const [a, b] = [faultsOf(one), faultsOf(than)];
+    const at = a.findIndex((fault, index) => fault !== b[index]);
+    return at >= 0 && nth(a, at) < nth(b, at);
+  };
+  return layouts.reduce((best, one) => (isBetter(one, best) ? one : best));
 }
 
 export const gap: Block = { rows: 1, cells: [] };

@@ -4,7 +4,7 @@ import { inSheetStress } from "../../record/reduced-test";
 import { DESIGN_INCREASE } from "../../reduction/curve/design";
 import { digits, say, verbatim } from "../../reduction/message";
 import { CV_RANGES } from "../../specification/results/adoptable";
-import { FORMATS, threeFigures, type Shown } from "../page/cells";
+import { FORMATS, inPower, threeFigures, type Shown } from "../page/cells";
 import { paragraph, type Block } from "../page/page";
 import type { DataCells } from "../page/source";
 import { ifThere, panels, section } from "./fields";
@@ -38,6 +38,8 @@ export function design(cells: DataCells): Block[] {
   const t = cells.words;
   const { ratio, index } = FORMATS;
   const inCv = cells.has("cv_unit") ? { unit: "cv_unit" } : {};
+  const inSitu = cells.number("design_k");
+  const k = inPower(cells, "conductivity_unit", inSitu === undefined ? [] : [inSitu]);
   const left: Shown[] = [
     { label: t(say`e at the in-situ stress`), name: "design_e_in_situ", format: ratio },
     { label: t(say`e after the increase`), name: "design_e_final", format: ratio },
@@ -59,7 +61,13 @@ export function design(cells: DataCells): Block[] {
       format: threeFigures(cells.number("design_cv")),
       ...inCv,
     },
-    { label: t(say`k from cv and mv`), name: "design_k", format: "0.0E+00", unit: "conductivity_unit" },
+    {
+      label: t(say`k from cv and mv`),
+      name: "design_k",
+      formula: k.formula("design_k"),
+      format: k.format(inSitu),
+      unit: k.unit,
+    },
   ];
   const right: Shown[] = [
     { label: t(say`Compression ratio CR`), name: "design_cr", format: index },

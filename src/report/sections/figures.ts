@@ -6,11 +6,12 @@ import { wettingPlaces } from "../../record/wetting";
 import { digits, say, verbatim, type Message } from "../../reduction/message";
 import { nth } from "../../reduction/numeric/lists";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
-import { band, COLUMNS, gap, paragraph, ROWS_PER_PAGE, type Block } from "../page/page";
+import { band, COLUMNS, gap, paragraph, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 import { blockRows, chartOf, placeBlock, type SeriesBlock } from "../charts/series-block";
 import { yieldMethodOf } from "../../record/reduced-test";
 import { seriesOf, type DataPlot } from "../charts/series";
+import { roundedDomain, stepsOf } from "../../workbook/look/chart-axis";
 
 /** Number of time curves side by side, and of larger plots. */
 const ACROSS = 4;
@@ -18,9 +19,6 @@ const LARGE_ACROSS = 2;
 /** The rows of a time curve, and of a larger plot. A page of Letter is shorter than a page of A4. */
 const ROWS = { A4: 10, Letter: 9 } as const;
 const LARGE_ROWS = { A4: 18, Letter: 15 } as const;
-
-/** A row of charts has at least this share of its usual rows. */
-const LEAST = 0.75;
 
 export interface ReportPlots {
   /** The curve of the first page, and the same curve in strain instead of void ratio, or the other way round. */
@@ -70,7 +68,7 @@ export function plotsOf(cells: DataCells, loads: readonly ReportedLoad[]): Repor
   const other = curveIn(curve === "e" ? "strain" : "e", false);
   const field = made({ plot: "field" }, say`field curve`, false);
   const cv = made({ plot: "cv", by: "both" }, say`cv against stress`);
-  const cAlpha = made({ plot: "c alpha" }, say`C alpha against stress`, false);
+  const cAlpha = made({ plot: "c alpha", stressScale: "log" }, say`C alpha against stress`, false);
   const swell = stagesOf(cells).flatMap(
     (load) => made({ plot: "swell", load }, say`wetting against time`, false) ?? [],
   );
@@ -133,52 +131,60 @@ const abreast = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across
   })),
 });
 
-/** The same charts; they may be lower by a quarter to fit on the page. */
-const lowerAbreast = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across: number): Block => ({
-  ...abreast(charts, rows, across),
-  lower: { least: Math.ceil(LEAST * rows), to: (room) => abreast(charts, room, across) },
-});
-
 /** The chart with smaller texts, and without names beside its lines: a small plot has no room for them. */
 const small = (chart: Omit<ChartPlan, "box">): Omit<ChartPlan, "box"> => ({
   ...chart,
   isSmall: true,
+  y: chart.y.scale === "linear" ? { ...chart.y, domain: roundedDomain(chart.y.domain, stepsOf(true)) } : chart.y,
   series: chart.series.map((series) => ({ ...series, lettered: false })),
 });
 
 /** Charts in rows, with `across` of them side by side. */
 const inRows = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across: number): Block[] =>
   Array.from({ length: Math.ceil(charts.length / across) }, (_, row) =>
-    lowerAbreast(charts.slice(row * across, (row + 1) * across), rows, across),
+    abreast(charts.slice(row * across, (row + 1) * across), rows, across),
   );
 
-/** The head of a page, and the two headings above the plots. */
-const HEADINGS = 4;
+/**
+ * The heights of the plots over their usual heights that the report tries: the highest with which it has the fewest pages, none of
+ * them nearly blank, and its plots on as few of them as can be.
+ */
+export const PLOT_HEIGHTS: readonly number[] = [1.3, 1.2, 1.1, 1, 0.95, 0.9, 0.85, 0.8, 0.75];
 
-/** The rows of larger and of small plots: the usual ones, or fewer if all plots then stand on one page. */
-function rowsOfPlots(paper: DataCells["source"]["paper"], large: number, few: number): readonly [number, number] {
-  const [usualLarge, usualSmall] = [LARGE_ROWS[paper], ROWS[paper]];
-  const [lines, lower] = [Math.ceil(large / LARGE_ACROSS), Math.ceil(few / ACROSS)];
-  for (let share = 1; share >= LEAST; share -= 0.01) {
-    const [ofLarge, ofSmall] = [Math.ceil(share * usualLarge), Math.ceil(share * usualSmall)];
-    if (lines * ofLarge + lower * ofSmall + HEADINGS <= ROWS_PER_PAGE[paper]) return [ofLarge, ofSmall];
-  }
-  return [usualLarge, usualSmall];
-}
+/** What the symbols of the larger plots are; a chart has no legend, which would cover its points. */
+const symbolsOf = ({ field, cv, cAlpha }: ReportPlots): Message[] => [
+  say`Compression curve: loading filled, unloading open or grey.`,
+  ...(field
+    ? [say`Field curve: crosses at the yield of the laboratory curve, and where the field curve meets it.`]
+    : []),
+  ...(cv
+    ? [say`cv: circles by log time, triangles by root time, a line through the cv reported, virgin loads filled.`]
+    : []),
+  ...(cAlpha ? [say`C alpha: virgin loads filled.`] : []),
+];
+
+/** The chart without names beside its crosses, which would cover its points. */
+const unnamedCrosses = (chart: Omit<ChartPlan, "box">): Omit<ChartPlan, "box"> => ({
+  ...chart,
+  series: chart.series.map((series) => (series.symbol === "cross" ? { ...series, lettered: false } : series)),
+});
 
 /** All plots except the one on the first page; a page never ends within a row of them. */
-export function figures(cells: DataCells, plots: ReportPlots, placed: Placed): Block[] {
+export function figures(cells: DataCells, plots: ReportPlots, placed: Placed, height: number): Block[] {
   const t = cells.words;
   const { other, field, cv, cAlpha, swell, times, reasons } = plots;
   const { paper } = cells.source;
-  const large = [other, field, cv, cAlpha, ...swell].filter((block) => block !== undefined).map(placed.chart);
+  const large = [other, field, cv, cAlpha, ...swell].flatMap((block) => {
+    return block ? [unnamedCrosses(placed.chart(block))] : [];
+  });
   const ofTimes = times.map((block) => small(placed.chart(block)));
-  const [largeRows, smallRows] = rowsOfPlots(paper, large.length, ofTimes.length);
+  const rows = (usual: typeof ROWS | typeof LARGE_ROWS): number => Math.round(height * usual[paper]);
   return [
     band(t(say`Plots`)),
     ...reasons.flatMap((reason) => paragraph(t(say`Not drawn: ${reason}.`))),
-    ...inRows(large, largeRows, LARGE_ACROSS),
-    ...(ofTimes.length ? [band(t(say`Time curves`)), ...inRows(ofTimes, smallRows, ACROSS)] : []),
+    ...inRows(large, rows(LARGE_ROWS), LARGE_ACROSS),
+    ...(large.length ? paragraph(symbolsOf(plots).map(t).join(" "), { kind: "note" }) : []),
+    ...(ofTimes.length ? [band(t(say`Time curves`)), ...inRows(ofTimes, rows(ROWS), ACROSS)] : []),
     gap,
   ];
 }

@@ -1,15 +1,16 @@
 /** The tables of the report that have a row for each load. */
 import { reducedLoads, type BothWays } from "./both-ways";
-import { lengthOfReadings } from "../../record/reading-unit";
 import { say, type Message } from "../../reduction/message";
 import { isWord } from "../../specification/list-words";
 import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
+import { LEVELS } from "../../workbook/look/number-format";
 import { inFormula } from "../../specification/sentences/told-formula";
 import {
   decimalsFor,
   FORMATS,
   formatOfDeformation,
+  inPower,
   NOTHING,
   orError,
   shownCell,
@@ -17,6 +18,7 @@ import {
   threeFigures,
   twoFigures,
   unitCell,
+  unitOfReadings,
 } from "../page/cells";
 import { band, COLUMNS, gap, paragraph, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
@@ -230,24 +232,49 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
     formula: cell(cells, name),
     isText: true,
   });
+  const ofD0 = (by: Message, name: string): LoadColumn => ({
+    heading: [say`d0`, by],
+    unit: unitOfReadings(cells),
+    formula: cell(cells, name),
+    format: always(cells.text("length_unit") === "in" ? LEVELS.US : LEVELS.SI),
+  });
+  const k = inPower(
+    cells,
+    "conductivity_unit",
+    loads.flatMap(({ row }) => cells.number("conductivity", row) ?? []),
+  );
+  const has = (name: string) => loads.some(({ row }) => !cells.isBlank(name, row));
+  const points = new Set(loads.map(({ row }) => cells.text("curve_point", row)));
+  // The conduct of the test says which point it is, if it is the same for all loads.
+  const point = points.size > 1 ? [ofWord([say`Curve`, say`point at`], "curve_point")] : [];
+  const cv20 = has("cv_20") ? [ofCv([say`cv at`, say`20 deg C`], "cv_20")] : [];
+  const water = ofWord([say`Water`, say`added`], "load_mark");
   const columns: LoadColumn[] = [
     loadColumn,
     stressColumn(cells, loads),
+    ofD0(say`log time`, "log_d0"),
     ofTime([say`t50`, say`log time`], "log_t50"),
+    ofD0(say`root time`, "root_d0"),
     ofTime([say`t90`, say`root time`], "root_t90"),
     ofCv([say`cv by`, say`log time`], "cv_log_time"),
     ofCv([say`cv by`, say`root time`], "cv_root_time"),
-    ofCv([say`cv at`, say`20 deg C`], "cv_20"),
-    { heading: [say`k`], unit: "conductivity_unit", formula: cell(cells, "conductivity"), format: always("0.0E+00") },
-    ofWord([say`Curve`, say`point at`], "curve_point"),
+    ...cv20,
+    {
+      heading: [say`k`],
+      unit: k.unit,
+      formula: ({ row }) => k.formula("conductivity", row),
+      format: (row) => k.format(cells.number("conductivity", row)),
+    },
+    ...point,
+    // The table has no room for everything; the conduct of the test names the stress at which water was added.
+    ...(cv20.length + point.length < 2 ? [water] : []),
     ofWord([say`Branch`], "load_branch"),
-    ofWord([say`Water`, say`added`], "load_mark"),
   ];
   return [
     ...loadTable(cells, say`Time curves of the loads`, columns, loads, {}),
     ...paragraph(
       cells.words(
-        say`cv follows from t50 or t90 and the height at 50 % of consolidation, which stands on the data sheet. k is calculated from cv, mv and the unit weight of water; it is no substitute for a direct test. The two columns of cv by construction show the spread of interpretation.`,
+        say`cv follows from t50 or t90 and the height at 50 % of consolidation, half way between d0 and d100, which stands on the data sheet. k is calculated from cv, mv and the unit weight of water; it is no substitute for a direct test. The two columns of cv by construction show the spread of interpretation.`,
       ),
       { kind: "note" },
     ),
@@ -285,7 +312,7 @@ export function bothWays(cells: DataCells, loads: readonly ReportedLoad[]): Load
       },
     };
   };
-  const div = lengthOfReadings(cells.source.record) ?? cells.words(say`div`);
+  const div = unitOfReadings(cells);
   const both = (label: Message, unit: string, read: (ways: BothWays, way: number) => number | undefined) =>
     [say`aided`, say`drawn`].map((by, way) => column([label, by], unit, (ways) => read(ways, way), unit === div));
   return [

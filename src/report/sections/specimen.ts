@@ -5,7 +5,7 @@ import { nth } from "../../reduction/numeric/lists";
 import { wettingPlaces } from "../../record/wetting";
 import { isWord } from "../../specification/list-words";
 import { inFormula, live, toldFormula } from "../../specification/sentences/told-formula";
-import { FORMATS, formatIn, formatOfDeformation, typedFormat, worked, type Shown } from "../page/cells";
+import { FORMATS, formatIn, formatOfDeformation, typedFormat, unitOfReadings, worked, type Shown } from "../page/cells";
 import type { Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
 import { date, fields, ifThere, panels, section, statedFormula, text, told } from "./fields";
@@ -55,6 +55,11 @@ export function specimen(cells: DataCells): Block[] {
   ];
   const ofDensity = { format: density, unit: "density_unit" };
   const ofLength = { format: length, unit: "length_unit" };
+  const ofMass = { format: FORMATS.mass, unit: "g" };
+  const wetMass = (name: string): string | undefined => {
+    const [both, ring] = [cells.at(name), cells.at("ring_mass")];
+    return worked([both, ring], `${both}-${ring}`);
+  };
   // e has three decimals: it does not follow from heights of 0.01 mm.
   const ofHeight = { format: formatOfDeformation(cells), unit: "length_unit" };
   return section(
@@ -65,6 +70,7 @@ export function specimen(cells: DataCells): Block[] {
         { label: t(say`Diameter`), name: "diameter", ...ofLength },
         { label: t(say`Initial height H0`), name: "initial_height", ...ofLength },
         { label: t(say`Initial water content w0`), name: "water_content_initial", format: FORMATS.water },
+        { label: t(say`Initial wet mass`), formula: wetMass("ring_and_wet_before"), ...ofMass },
         { label: `  ${t(say`w of the trimmings`)}`, name: "water_content_trimmings", format: FORMATS.water },
         { label: t(say`Initial bulk density`), name: "density_initial", ...ofDensity },
         { label: t(say`Initial dry density`), name: "dry_density_initial", ...ofDensity },
@@ -77,7 +83,8 @@ export function specimen(cells: DataCells): Block[] {
         { label: t(say`Height of solids`), name: "solids_height", ...ofHeight },
         { label: t(say`Final height Hf`), name: "final_height", ...ofHeight },
         { label: t(say`Final water content wf`), name: "water_content_final", format: FORMATS.water },
-        { label: t(say`Dry mass`), name: "dry_mass", format: FORMATS.mass, unit: "g" },
+        { label: t(say`Final wet mass`), formula: wetMass("ring_and_wet_after"), ...ofMass },
+        { label: t(say`Dry mass`), name: "dry_mass", ...ofMass },
         {
           label: t(say`Final bulk density`),
           formula: worked([dry, H0, Hf, wf], `${dry}*${H0}/${Hf}*(1+${wf})`),
@@ -179,6 +186,7 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
         { label: t(say`Inundated under`), name: "inundation_stress", ...ofStress },
         text(t(say`Load frame`), "frame_number"),
         text(t(say`Dial or transducer`), "dial_number"),
+        { label: t(say`Zero reading`), name: "zero_reading", unit: unitOfReadings(cells) },
       ],
       [
         { label: t(say`Swelling pressure`), name: "swelling_pressure", ...ofStress },
@@ -190,6 +198,7 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
         },
         text(t(say`Balance`), "balance_number"),
         text(t(say`Apparatus calibration`), "calibration_date"),
+        { label: t(say`Dial factor`), name: "dial_factor", unit: "length_unit" },
       ],
     ),
     ...wetting(cells, ofStress),

@@ -97,6 +97,8 @@ export const report: Readonly<Record<string, string>> = {
   Diameter: "Durchmesser",
   "Initial height H0": "Anfangshöhe H0",
   "Initial water content w0": "Wassergehalt w0, Anfang",
+  "Initial wet mass": "Feuchtmasse, Anfang",
+  "Final wet mass": "Feuchtmasse, Ende",
   "w of the trimmings": "w der Abschnitte",
   "Initial bulk density": "Feuchtdichte, Anfang",
   "Initial dry density": "Trockendichte, Anfang",
@@ -116,6 +118,8 @@ export const report: Readonly<Record<string, string>> = {
   Drainage: "Entwässerung",
   "Conduct of the test": "Durchführung des Versuchs",
   "Seating stress": "Anfangsspannung",
+  "Zero reading": "Nullablesung",
+  "Dial factor": "Uhrfaktor",
   "Inundated under": "Geflutet unter",
   "Load frame": "Lastrahmen",
   "Dial or transducer": "Messuhr oder Aufnehmer",
@@ -233,6 +237,13 @@ export const report: Readonly<Record<string, string>> = {
   "Load {0}": "Laststufe {0}",
   "Loads {0}": "Laststufen {0}",
   "{0}, {1} {2}": "{0}, {1} {2}",
+  "Compression curve: loading filled, unloading open or grey.":
+    "Druck-Setzungs-Kurve: Belastung gefüllt, Entlastung offen oder grau.",
+  "Field curve: crosses at the yield of the laboratory curve, and where the field curve meets it.":
+    "Feldkurve: Kreuze am Knick der Laborkurve und wo die Feldkurve sie trifft.",
+  "cv: circles by log time, triangles by root time, a line through the cv reported, virgin loads filled.":
+    "cv: Kreise nach log t, Dreiecke nach Wurzel t, eine Linie durch das angegebene cv, Erstbelastung gefüllt.",
+  "C alpha: virgin loads filled.": "C alpha: Erstbelastung gefüllt.",
   "Not drawn: {0}.": "Nicht gezeichnet: {0}.",
   "compression curve with the lines of the method": "Druck-Setzungs-Kurve mit den Geraden des Verfahrens",
   "compression curve": "Druck-Setzungs-Kurve",
