@@ -12,6 +12,7 @@ import { isError, isUnknown } from "../workbook/cell-error";
 import { addressInList, cellOfList, lengthOf, liesAcross } from "../workbook/lists";
 import { FIELDS, type NamedField } from "../specification/fields";
 import { LOAD_TABLE, LOAD_WORKINGS } from "../specification/load-table";
+import { REMARK_PARTS } from "../specification/main-page";
 import { cellNamed, type NamedValues, type TestRecord } from "../record/record";
 import type { Box, CellValue, SheetName } from "../workbook/port";
 import { placedFormulas, type Layout, type PlacedFormula } from "../specification/placed-formulas";
@@ -57,6 +58,7 @@ const SPREAD = "preconsolidation_spread";
 const WORKED: readonly Pick<NamedField, "name">[] = [
   ...FIELDS.filter(({ kind }) => kind !== "input"),
   ...LOAD_WORKINGS.columns,
+  ...REMARK_PARTS,
 ];
 
 /** The names whose contents `integrity` reads. */

@@ -8,9 +8,9 @@ import { layoutOf } from "../record/places";
 import { labelOn } from "../record/labels/sheet-labels";
 import type { NamedValues } from "../record/record";
 import { FIELDS, type NamedField } from "../specification/fields";
-import { LOAD_PARTS } from "../specification/load-table";
+import { LOAD_PARTS, LOAD_WORKINGS } from "../specification/load-table";
 import { formatOf } from "../specification/measures";
-import { REMARKS, SECTIONS } from "../specification/main-page";
+import { REMARK_PARTS, REMARKS, SECTIONS } from "../specification/main-page";
 import { namesOf, namesOfColumns } from "../specification/parts";
 import { PICK_TABLE } from "../specification/pick-table";
 import { loadOfReadings } from "../specification/readings";
@@ -21,6 +21,7 @@ import {
   placedFormulas,
   rowsNamed,
   spillOf,
+  WORKING_NAMES,
   type Layout,
   type PlacedFormula,
 } from "../specification/placed-formulas";
@@ -43,6 +44,10 @@ const LOAD_NUMBER: NamedField = {
 export const ATTACHABLE: readonly NamedField[] = [LOAD_NUMBER, ...FIELDS];
 
 const BY_NAME: ReadonlyMap<string, NamedField> = new Map(ATTACHABLE.map((field) => [field.name, field]));
+
+const WORKING_LABELS: ReadonlyMap<string, string> = new Map(
+  [...LOAD_WORKINGS.columns, ...REMARK_PARTS].map(({ name, label }) => [name, label]),
+);
 
 /** The names of one part of the data sheet, under the title of the part. */
 interface Group {
@@ -140,7 +145,7 @@ export function firmLayout(
   const unwritten: PlacedFormula[] = [];
   const held: HeldCell[] = [];
   const waiting: MissingName[] = [];
-  for (const name of NAMES_WITH_FORMULAS) {
+  for (const name of [...NAMES_WITH_FORMULAS, ...WORKING_NAMES.filter((one) => contents[one])]) {
     const box = layout.places.get(name);
     const placed = placedFormulas(name, layout);
     if (!box || !placed) continue;
@@ -240,19 +245,30 @@ export interface Workings {
   readonly area: readonly Box[];
 }
 
-/** The names without cells whose formulas can be written once all these names have cells. */
-function layable(layout: Layout): string[] {
-  let names = NAMES_WITH_FORMULAS.filter((name) => !layout.places.has(name));
+/** The names without cells whose formulas can be written once all these names have cells, in or beyond the cell `at`. */
+function layable(layout: Layout, at: Box): string[] {
+  const placed = (names: readonly string[]): Layout["places"] => {
+    const places = new Map(layout.places);
+    for (const name of names) places.set(name, boxOfResult(name, layout, at));
+    return places;
+  };
+  let names = [...WORKING_NAMES, ...NAMES_WITH_FORMULAS].filter((name) => !layout.places.has(name));
   for (let before = -1; before !== names.length;) {
     before = names.length;
-    const places = new Map(layout.places);
-    for (const name of names) places.set(name, boxOfResult(name, layout, { row: 0, col: 0, rows: 1, cols: 1 }));
+    const places = placed(names);
     names = names.filter((name) => placedFormulas(name, { ...layout, places })?.lacks.length === 0);
   }
-  return names;
+  // Of the workings only those without which a formula is too long.
+  const places = placed(names.filter((name) => !WORKING_NAMES.includes(name)));
+  const lacked = new Set(
+    [...places.keys()].flatMap((name) => placedFormulas(name, { ...layout, places })?.lacks ?? []),
+  );
+  return names.filter((name) => !WORKING_NAMES.includes(name) || lacked.has(name));
 }
 
-const LOAD_COLUMNS = new Set(LOAD_PARTS.flatMap(({ columns }) => namesOfColumns(columns)));
+const LOAD_COLUMNS = new Set(
+  [...LOAD_PARTS.map(({ columns }) => columns), LOAD_WORKINGS.columns].flatMap(namesOfColumns),
+);
 
 /**
  * The cells for a result: as many as the other columns of its table have, or as many as the table has rows with names. A result of the loads stands in the rows of the
@@ -282,7 +298,9 @@ export function workings(
 ): Workings {
   const layout = layoutOf(names, values, contents, language);
   const asksLanguage = language !== "en" && layout.language === language && !layout.places.has(LANGUAGE_CELL);
-  const wanted = layable(layout).filter((name) => !name.startsWith("pick_"));
+  const wanted = layable(layout, { ...at, col: at.col + LOAD_COLUMNS.size }).filter(
+    (name) => !name.startsWith("pick_"),
+  );
   const table = layout.places.get("load_stress");
   const ofLoads = table ? wanted.filter((name) => LOAD_COLUMNS.has(name)) : [];
   const others = wanted.filter((name) => !LOAD_COLUMNS.has(name));
@@ -336,7 +354,8 @@ function formatOfName(name: string, { length_unit: unit }: NamedValues): string 
 /** The label of a name in lists and sentences, in the language of the sheet. */
 export const labelOf = (name: string, language: SheetLanguage = "en"): string => {
   const label = labelOn(language, name);
-  const called = label === name.replaceAll("_", " ") ? (BY_NAME.get(name)?.label.trim() ?? name) : label;
+  const own = BY_NAME.get(name)?.label.trim() ?? WORKING_LABELS.get(name) ?? name;
+  const called = label === name.replaceAll("_", " ") ? own : label;
   // The label of a table is a title of the sheet.
   return titleIn(wordsOf(language), called);
 };

@@ -372,6 +372,17 @@ function placeLoads(draft: Draft, top: number, workingsLeft: number): number {
   return below + 2;
 }
 
+/** Places the parts of the long remarks, one below the other, above the workings of the load table. */
+function placeRemarkParts(draft: Draft, top: number, left: number): void {
+  const { cells, names, words, parts } = draft;
+  placeBand(draft, top, left, parts.loadWorkings.columns.length, titleIn(words, "Workings of the remarks"));
+  parts.remarkParts.forEach(({ name, label, formula }, index) => {
+    const row = top + 1 + index;
+    cells.push({ row, col: left, kind: "label", value: label }, { row, col: left + 4, kind: "label", formula });
+    names[name] = { row, col: left + 4, rows: 1, cols: 1 };
+  });
+}
+
 const READINGS_NOTE =
   "Minutes since the load was applied; the reading at time 0 is the last one before it. Leave out what was not read. " +
   "A logger's series is pasted over the schedule ({0} rows for each load).";
@@ -501,6 +512,7 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   const picksLeft = pages * PAGE_COLUMNS;
   // A person may delete the columns of the picks: nothing else stands in them.
   const workingsLeft = picksLeft + PAGE_COLUMNS;
+  placeRemarkParts(draft, TOP, workingsLeft);
   const readingsTop = placeLoads(draft, loadsTop, workingsLeft);
   const readingsBelow = placeReadings(draft, readingsTop, options.readingRows ?? READING_ROWS);
   const timesTop = rowOf(names, "times_01");

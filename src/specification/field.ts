@@ -34,6 +34,21 @@ export interface Field {
 }
 
 /**
+ * A part of the formula of a long remark, in a cell of its own, because a formula has a limited number of characters and
+ * words are longer in some languages. The remark refers to it by `{name}`.
+ */
+export interface RemarkPart extends Field {
+  /** The name of the remark. */
+  readonly of: string;
+  readonly formula: string;
+}
+
+export const remarkPart = (of: string, part: string, label: string, expression: string): RemarkPart => ({
+  ...{ name: `${of}_${part}`, label, measure: "text", kind: "remark", of },
+  formula: `=${expression}`,
+});
+
+/**
  * A column of a table. In its formula, `[name]` refers to the same row of another column, `#` stands for the number of
  * the row (01, 02, ...), and `[^name]` refers to the nearest row above that has a number in the first column of the
  * table: a person may insert or delete rows between the two.

@@ -24,7 +24,7 @@ import {
 } from "./results/results";
 
 export { MISSING } from "./head/missing";
-export { REMARKS, TYPED_REMARKS } from "./remarks";
+export { REMARK_PARTS, REMARKS, TYPED_REMARKS } from "./remarks";
 
 /** The two lines below the results. */
 export const CAUTION = [

@@ -5,10 +5,12 @@
  */
 import { columnLetters } from "../workbook/address";
 import { addressInList, cellOfList, lengthOf, liesAcross } from "../workbook/lists";
+import { LONGEST_FORMULA } from "../workbook/limits";
 import type { Box } from "../workbook/port";
 import { isSpill, isTable, type Column, type Table } from "./field";
 import { CHOICE_REMARK, ENTRY_REMARK, INPUT_REMARK, PAST_EVERY_ROW, SIZE_REMARK, UNUSUAL_REMARK } from "./formulas";
 import { loadSuffix } from "./readings";
+import { REMARK_PARTS } from "./remarks";
 import { ALL_PARTS } from "./parts";
 import type { SheetLanguage } from "./text/language";
 import { formulaIn, wordsOf } from "./text/words";
@@ -86,10 +88,14 @@ const OPTIONAL: ReadonlySet<string> = new Set([
 ]);
 
 /** Remarks on inputs: they are of the inputs that the sheet has, and need no other. */
+const ON_INPUTS: readonly string[] = [INPUT_REMARK, CHOICE_REMARK, ENTRY_REMARK, SIZE_REMARK, UNUSUAL_REMARK];
 const OF_WHAT_IS_THERE: ReadonlySet<string> = new Set([
-  ...[INPUT_REMARK, CHOICE_REMARK, ENTRY_REMARK],
-  ...[SIZE_REMARK, UNUSUAL_REMARK],
+  ...ON_INPUTS,
+  ...REMARK_PARTS.filter((part) => ON_INPUTS.includes(part.of)).map(({ name }) => name),
 ]);
+
+/** The formulas of the parts of remarks, by their names. */
+const PARTS: ReadonlyMap<string, string> = new Map(REMARK_PARTS.map(({ name, formula }) => [name, formula]));
 
 /** Results that count as blank while the sheet has no cells for the input beside them. */
 const BLANK_WITHOUT: Readonly<Record<string, string>> = {
@@ -131,7 +137,7 @@ function formulasOfTable(table: Table): [string, Formula][] {
 const SPILL_COLUMNS = 3;
 
 const FORMULAS: ReadonlyMap<string, Formula> = new Map(
-  ALL_PARTS.flatMap((part): [string, Formula][] => {
+  [...ALL_PARTS, ...REMARK_PARTS].flatMap((part): [string, Formula][] => {
     if (isTable(part)) return formulasOfTable(part);
     if (isSpill(part))
       return [[part.name, { of: "spill", formula: part.formula, rows: part.spills.length, cols: SPILL_COLUMNS }]];
@@ -139,11 +145,17 @@ const FORMULAS: ReadonlyMap<string, Formula> = new Map(
   }),
 );
 
-const isWorking = (found: Formula): boolean => found.of === "column" && found.column.isWorking === true;
+/** The cells that only formulas of remarks read. On a sheet without them, the remarks have their formulas in their place. */
+export const WORKING_NAMES: readonly string[] = [...FORMULAS].flatMap(([name, found]) =>
+  PARTS.has(name) || (found.of === "column" && found.column.isWorking) ? [name] : [],
+);
 
-/** The names that have a formula, in the order of the sheet. A sheet needs no workings, so they are not among them. */
-export const NAMES_WITH_FORMULAS: readonly string[] = [...FORMULAS].flatMap(([name, found]) =>
-  isWorking(found) ? [] : [name],
+/**
+ * The names that have a formula, in the order of the sheet. A sheet needs no workings, unless a formula is too long without
+ * them, so they are not among the names.
+ */
+export const NAMES_WITH_FORMULAS: readonly string[] = [...FORMULAS.keys()].filter(
+  (name) => !WORKING_NAMES.includes(name),
 );
 
 /**
@@ -170,6 +182,8 @@ export function rowsNamed(name: string): number {
 
 class Placing {
   readonly lacks = new Set<string>();
+  /** The workings that the sheet does not have, and whose formulas stand in their place. */
+  readonly inPlace = new Set<string>();
   readonly #layout: Layout;
 
   constructor(layout: Layout) {
@@ -180,9 +194,14 @@ class Placing {
     return this.#layout.places.has(name);
   }
 
-  /** Returns `{name}`, or an empty text if the sheet does not have the name. */
+  /** Returns `{name}`; if the sheet does not have the name, the formula of a part of a remark, or an empty text. */
   single(name: string): string {
     if (this.has(name)) return `{${name}}`;
+    const part = PARTS.get(name);
+    if (part !== undefined) {
+      this.inPlace.add(name);
+      return `(${this.singles(part.slice(1))})`;
+    }
     if (!this.#countsAsBlank(name)) this.lacks.add(name);
     return '""';
   }
@@ -192,7 +211,9 @@ class Placing {
     const box = this.#layout.places.get(name);
     if (!box) {
       const working = table.columns.find((column) => column.name === name && column.isWorking)?.formula;
-      return working === undefined ? this.single(name) : `(${this.#ofRow(working.slice(1), index, table)})`;
+      if (working === undefined) return this.single(name);
+      this.inPlace.add(name);
+      return `(${this.#ofRow(working.slice(1), index, table)})`;
     }
     if (index >= lengthOf(box)) this.lacks.add(name);
     return addressInList(box, index);
@@ -300,9 +321,11 @@ function formulaInRow(found: Formula, index: number, placing: Placing, layout: L
   return found.of === "column" ? written : undefined;
 }
 
+const isTooLong = (formula: string): boolean => formula.replace(/[{}]/g, "").length > LONGEST_FORMULA;
+
 /**
  * The formulas for the cells of a name: one for each row of a column, and none if the formula of another column spills
- * into this column. Returns undefined if the name has no cells or no formula.
+ * into this column. A formula that is too long with its workings in it lacks these. Returns undefined if the name has no cells or no formula.
  */
 export function placedFormulas(name: string, layout: Layout): PlacedFormulas | undefined {
   const box = layout.places.get(name);
@@ -311,19 +334,22 @@ export function placedFormulas(name: string, layout: Layout): PlacedFormulas | u
   const words = wordsOf(layout.language ?? "en");
   const rows = Array.from({ length: lengthOf(box) }, (_, index) => {
     const placing = new Placing(layout);
-    const formula = formulaInRow(found, index, placing, layout);
+    const written = formulaInRow(found, index, placing, layout);
+    const formula = written === undefined ? undefined : formulaIn(words, written);
     const lacks = OF_WHAT_IS_THERE.has(name)
       ? new Set([...placing.lacks].filter((one) => one === "load_number"))
       : placing.lacks;
-    return { index, formula, lacks };
+    return { index, formula, lacks, inPlace: placing.inPlace };
   });
   // A row that lacks its readings gets no formula; the other rows get theirs.
   const whole = rows.filter(({ lacks }) => lacks.size === 0);
+  const long = whole.find(({ formula = "", inPlace }) => inPlace.size > 0 && isTooLong(formula));
+  if (long) return { lacks: [...long.inPlace], cells: [] };
   const lacks = whole.length > 0 ? [] : [...(rows[0]?.lacks ?? [])];
   return {
     lacks,
     cells: whole.flatMap(({ index, formula }) =>
-      formula === undefined ? [] : [{ ...cellOfList(box, index), formula: formulaIn(words, formula) }],
+      formula === undefined ? [] : [{ ...cellOfList(box, index), formula }],
     ),
   };
 }

@@ -1,15 +1,15 @@
 /** The remarks in full: the remarks of a person, and the remarks of the reduction. */
 import { METHOD_WORDS, METHOD_NAMES, type MethodName } from "../reduction/curve/method-words";
-import { when, type Field } from "./field";
+import { when, type Field, type RemarkPart } from "./field";
 import { text } from "./form-fields";
 import { ADOPTED_SENTENCES } from "./results/adopted";
 import { ADOPTED_CV_SENTENCES } from "./results/adopted-cv";
-import { ENTRIES } from "./head/entries";
+import { ENTRIES, ENTRY_PARTS } from "./head/entries";
 import { asked, ON_CURVE, SOLIDS, SPECIMEN_CALL } from "./formulas";
-import { IMPOSSIBLE } from "./head/impossible";
+import { IMPOSSIBLE, IMPOSSIBLE_PARTS } from "./head/impossible";
 import { shownWord } from "./list-words";
-import { MISSING_IN_FULL } from "./head/missing";
-import { SIZES } from "./head/sizes";
+import { MISSING_IN_FULL, MISSING_PARTS } from "./head/missing";
+import { SIZES, UNUSUAL_PARTS } from "./head/sizes";
 import { DESIGN_REMARK } from "./results/design";
 import { ofField, ofQuality } from "./results/results";
 
@@ -119,4 +119,12 @@ export const REMARKS: readonly Field[] = [
   ...SIZES,
   ENTRIES,
   MISSING_IN_FULL,
+];
+
+/** The parts of the longest of these remarks, which stand among the workings. */
+export const REMARK_PARTS: readonly RemarkPart[] = [
+  ...IMPOSSIBLE_PARTS,
+  ...UNUSUAL_PARTS,
+  ...ENTRY_PARTS,
+  ...MISSING_PARTS,
 ];

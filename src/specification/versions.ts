@@ -15,7 +15,9 @@ export interface News {
 export const NEWS: readonly News[] = [
   {
     version: 12,
-    sentences: [],
+    sentences: [
+      "The longest remarks on the inputs are put together from parts, which stand above the workings at the right end of the sheet; the remarks are the same.",
+    ],
     names: [],
   },
   {

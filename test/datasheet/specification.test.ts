@@ -1,5 +1,6 @@
 /** Checks the specification for consistency, and against the functions that it calls. */
 import { LOAD_WORKINGS } from "../../src/specification/load-table";
+import { REMARK_PARTS } from "../../src/specification/remarks";
 import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { blankSheet, demoSheet, FIELDS, fillSheet, type System } from "../../src/datasheet";
@@ -221,7 +222,7 @@ describe("the fields", () => {
     expect(new Set(own).size).toBe(own.length);
     const others = Object.keys(names).filter((name) => !own.includes(name));
     expect(own.filter((name) => !(name in names))).toEqual([]);
-    const workings = LOAD_WORKINGS.columns.map(({ name }) => name);
+    const workings = [...LOAD_WORKINGS.columns, ...REMARK_PARTS].map(({ name }) => name);
     expect(workings.filter((name) => !others.includes(name))).toEqual([]);
     expect(others.filter((name) => !workings.includes(name)).sort()).toEqual([
       "addin_version",

@@ -1,10 +1,11 @@
 /** The workings of the remarks on the loads: what a remark asks of its times and readings, once in a cell of its own. */
-import { blankSheet, fillSheet, type SheetValues } from "../../src/datasheet";
+import { blankSheet, fillSheet, workings, type SheetValues } from "../../src/datasheet";
+import { boxesByName } from "../../src/record/places";
 import { LOAD_WORKINGS } from "../../src/specification/load-table";
 import { placedFormulas } from "../../src/specification/placed-formulas";
 import { LONGEST_FORMULA } from "../../src/workbook/limits";
 import { cellAddress } from "../../src/workbook/address";
-import type { SheetPlan } from "../../src/workbook/port";
+import type { Box, SheetName, SheetPlan } from "../../src/workbook/port";
 import { nth } from "../../src/reduction/numeric/lists";
 import { calculate } from "../datasheet/sheet-in-engine";
 import { random } from "../generators/time-curves";
@@ -96,6 +97,21 @@ test.each(["en", "de"] as const)(
     expect(formula.length + 2 * cells.length).toBeLessThanOrEqual(LONGEST_FORMULA);
   },
 );
+
+test("a remark that is too long for a cell without the workings waits for them, and they are laid out with it", () => {
+  // A firm's sheet far from A1, where an address has more characters.
+  const far = (box: Box): Box => ({ ...box, row: box.row + 900_000, col: box.col + 1000 });
+  const names = Object.entries(blankSheet("SI", { language: "de" }).names).map(([name, box]): SheetName => {
+    return { name, scope: "sheet", place: far(box) };
+  });
+  const without = names.filter(({ name }) => !WORKINGS.includes(name));
+  const layout = (of: readonly SheetName[]) => ({ language: "de" as const, places: boxesByName(of) });
+  expect(placedFormulas("load_remark", layout(names))?.lacks).toEqual([]);
+  expect(new Set(placedFormulas("load_remark", layout(without))?.lacks)).toEqual(new Set(WORKINGS));
+  const laidOut = workings(without, { sheet_language: [["Deutsch"]] }, far({ row: 0, col: 300, rows: 1, cols: 1 }));
+  expect(laidOut.namings.map(({ name }) => name)).toEqual(WORKINGS);
+  expect(laidOut.labels.map(({ value }) => value)).toContain("Ablesungen der Laststufe");
+});
 
 test("the remarks of all loads are one formula but for its cells", () => {
   const plan = blankSheet("SI", { loads: LOADS });

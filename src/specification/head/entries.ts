@@ -8,9 +8,9 @@ import { english, type Message } from "../../reduction/message";
 import { APPARATUS, DEFLECTION_SET, SEATING_DEFLECTION } from "../form/apparatus";
 import { IDENTIFICATION } from "../form/identification";
 import { MASSES } from "../form/masses";
-import { isTable, type Column, type Field, type Part } from "../field";
+import { isTable, remarkPart, type Column, type Field, type Part, type RemarkPart } from "../field";
 import { ENTRY_REMARK } from "../formulas";
-import { CHECKED_INPUTS, isNumber, isOutside, limitsIn, lowestRow, within } from "./impossible";
+import { CHECKED_INPUTS, isNumber, isOutside, joined, limitsIn, lowestRow, within } from "./impossible";
 import { everyWord, haveWord } from "../list-words";
 import { LOAD_TABLE } from "../load-table";
 import { DATE_LIMITS, isDate } from "../measures";
@@ -93,20 +93,37 @@ const NO_PICK = `({pick_remark}="cannot be used")*(1-${NO_VALUE_PICKED})*${IS_OF
 
 const { dates, dateColumns, numbers, words } = CHECKED_ENTRIES;
 
+export const ENTRY_PARTS: readonly RemarkPart[] = [
+  remarkPart(
+    ENTRY_REMARK,
+    "dates",
+    "On other entries: dates",
+    listing(enterDates, [...dates.map(ofDate), ...dateColumns.map(ofDates)]),
+  ),
+  remarkPart(
+    ENTRY_REMARK,
+    "numbers",
+    "On other entries: numbers",
+    listing(enterNumbers, [
+      ...numbers.map(ofNumber),
+      lowest("pick_load", NO_LOAD_PICKED),
+      lowest("pick_after", NO_VALUE_PICKED),
+    ]),
+  ),
+  remarkPart(
+    ENTRY_REMARK,
+    "words",
+    "On other entries: words",
+    listing(chooseWords, [...words.map(ofWord), ...wordColumns.map(ofWords), lowest(PICK_OF, NO_PICK)]),
+  ),
+];
+
 /** The remark on these entries, for the page of remarks; the head of the sheet repeats it. */
 export const ENTRIES: Field = {
   name: ENTRY_REMARK,
   label: "On other entries",
   measure: "text",
   kind: "remark",
-  formula: `=${[
-    listing(enterDates, [...dates.map(ofDate), ...dateColumns.map(ofDates)]),
-    listing(enterNumbers, [
-      ...numbers.map(ofNumber),
-      lowest("pick_load", NO_LOAD_PICKED),
-      lowest("pick_after", NO_VALUE_PICKED),
-    ]),
-    listing(chooseWords, [...words.map(ofWord), ...wordColumns.map(ofWords), lowest(PICK_OF, NO_PICK)]),
-  ].join("&")}`,
+  formula: `=${joined(ENTRY_PARTS)}`,
   note: "Dates, numbers and words that cannot be and that no result follows from, by their cells. No result stays blank for them.",
 };

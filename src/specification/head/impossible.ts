@@ -10,7 +10,7 @@ import { ADOPTED_CV_TABLE } from "../results/adopted-cv";
 import { APPARATUS, DEFLECTION } from "../form/apparatus";
 import { CHOICES } from "../form/choices";
 import { CLASSIFICATION } from "../form/classification";
-import { isTable, type Column, type Field, type Part } from "../field";
+import { isTable, remarkPart, type Column, type Field, type Part, type RemarkPart } from "../field";
 import { atLoad, CHOICE_REMARK, CURVE_GAP, CURVE_IS_WRONG, INPUT_REMARK, SIZE_REMARK } from "../formulas";
 import { everyWord, haveWord } from "../list-words";
 import { LOAD_TABLE } from "../load-table";
@@ -36,6 +36,9 @@ const UNUSED = new Set([
   ...["registered_diameter", "registered_height", "registered_ring_mass", "largest_particle"],
   ...["lever_ratio", "depth_unit", "specific_gravity_basis"],
 ]);
+
+/** Cells of texts, one behind the other. */
+export const joined = (parts: readonly Pick<Field, "name">[]): string => parts.map(({ name }) => `{${name}}`).join("&");
 
 /** The present address of the cell with this name. */
 export const liveAt = (name: string): Verbatim => live(`ADDRESS(ROW({${name}}),COLUMN({${name}}),4)`);
@@ -167,18 +170,38 @@ const HIGHEST =
   `IFERROR(IF(AND(COUNT({void_ratio_curve})>2,${OF_GREATEST}=MAX({void_ratio_curve}),${FIRST_SWELLED}<${NO_LOAD}),` +
   `IF(${CURVE_IS_WRONG},${toldSentence(highestUnderGreatest(live(FIRST_SWELLED), liveAt("dial_sense")))},""),""),"")`;
 
+const INPUT_PARTS = [
+  remarkPart(
+    INPUT_REMARK,
+    "numbers",
+    "On the inputs: single cells",
+    [...NUMBERS.map(ofNumber), ofLoadNumber].join("&"),
+  ),
+  remarkPart(INPUT_REMARK, "columns", "On the inputs: columns", COLUMNS.map(ofColumn).join("&")),
+];
+const CHOICE_PARTS = [
+  remarkPart(CHOICE_REMARK, "words", "On the choices: words", [...WORDS.map(ofWord), ...PICKS.map(ofPick)].join("&")),
+  remarkPart(
+    CHOICE_REMARK,
+    "numbers",
+    "On the choices: numbers",
+    [...CLASSES.map(ofNumber), ...CV_COLUMNS.map(ofColumn)].join("&"),
+  ),
+];
+export const IMPOSSIBLE_PARTS: readonly RemarkPart[] = [...INPUT_PARTS, ...CHOICE_PARTS];
+
 /** The remarks on what cannot be, for the page of remarks; the head of the sheet repeats them in one line. */
 export const IMPOSSIBLE: readonly Field[] = [
   remark(
     INPUT_REMARK,
     "On the inputs",
-    `=${[...NUMBERS.map(ofNumber), ofLoadNumber, ...COLUMNS.map(ofColumn)].join("&")}`,
+    `=${joined(INPUT_PARTS)}`,
     "Impossible numbers, each with its cell and what to enter. Results that need them stay blank.",
   ),
   remark(
     CHOICE_REMARK,
     "On the choices",
-    `=${[...WORDS.map(ofWord), ...PICKS.map(ofPick), ...CLASSES.map(ofNumber), ...CV_COLUMNS.map(ofColumn), `IFERROR({${SIZE_REMARK}},"")`].join("&")}`,
+    `=${joined(CHOICE_PARTS)}&IFERROR({${SIZE_REMARK}},"")`,
     "Words that are not on the list of their cell, and impossible numbers of the classification and of the adopted cv. Results that need them stay blank.",
   ),
   remark(

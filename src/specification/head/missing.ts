@@ -4,7 +4,7 @@
  */
 import { english, say, type Message } from "../../reduction/message";
 import { WETTEST } from "../../reduction/specimen";
-import type { Field } from "../field";
+import { remarkPart, type Field, type RemarkPart } from "../field";
 import {
   atLoad,
   CHOICE_REMARK,
@@ -108,16 +108,6 @@ const SOLIDS_FILL = toldSentence(
 
 const isCurveWrong = `IF(OR(COUNT({preconsolidation_stress})>0,NOT(${HAS_CURVE}),NOT(${IS_POSSIBLE})),"",IF(AND(${CURVE_IS_WRONG},IFERROR({preconsolidation_remark},"")<>""),${toldSentence(wrongCurve(live(atTop("load_stress")), live("{preconsolidation_remark}")))},""))`;
 
-const impossible = [
-  `IFERROR({${INPUT_REMARK}},"")`,
-  `IFERROR({${CHOICE_REMARK}},"")`,
-  ...HEAVIER.map(isLight),
-  `IF(IFERROR(OR({solids_height}="",{initial_height}=""),TRUE),"",IF({solids_height}<{initial_height},"",${SOLIDS_FILL}))`,
-  ...WET_MASSES.map(isTooWet),
-  `IFERROR({${CURVE_GAP}},"")`,
-  isCurveWrong,
-].join("&");
-
 /** The sentence on the first load whose remark has these words: the remark from them on, and up to the next remark. */
 export function firstLoadWith(words: string): string {
   const said = inFormula(words);
@@ -132,12 +122,34 @@ const notFarEnough = `IF(AND(IFERROR(${isWord("{test_state}", "running")},FALSE)
 
 const IN_FULL = "missing_in_full";
 
+export const MISSING_PARTS: readonly RemarkPart[] = [
+  remarkPart(
+    IN_FULL,
+    "masses",
+    "On all inputs: masses",
+    [
+      ...HEAVIER.map(isLight),
+      `IF(IFERROR(OR({solids_height}="",{initial_height}=""),TRUE),"",IF({solids_height}<{initial_height},"",${SOLIDS_FILL}))`,
+      ...WET_MASSES.map(isTooWet),
+    ].join("&"),
+  ),
+  remarkPart(
+    IN_FULL,
+    "loads",
+    "On all inputs: loads",
+    `${firstLoadWith(OUTSIDE_BEGINS)}&${firstLoadWith(JUMP_BEGINS)}`,
+  ),
+  remarkPart(IN_FULL, "list", "On all inputs: what is missing", `IF(${NONE_MISSING},"",${MISSING_LIST})`),
+];
+
+const [masses, loads, list] = MISSING_PARTS.map(({ name }) => `{${name}}`);
+
 export const MISSING_IN_FULL: Field = {
   name: IN_FULL,
   label: "On all inputs",
   measure: "text",
   kind: "remark",
-  formula: `=${impossible}&IFERROR({${ENTRY_REMARK}},"")&IFERROR({${UNUSUAL_REMARK}},"")&${firstLoadWith(OUTSIDE_BEGINS)}&${firstLoadWith(JUMP_BEGINS)}&IF(${NONE_MISSING},"",${MISSING_LIST})&${notFarEnough}`,
+  formula: `=IFERROR({${INPUT_REMARK}},"")&IFERROR({${CHOICE_REMARK}},"")&${masses}&IFERROR({${CURVE_GAP}},"")&${isCurveWrong}&IFERROR({${ENTRY_REMARK}},"")&IFERROR({${UNUSUAL_REMARK}},"")&${loads}&${list}&${notFarEnough}`,
   note: "Inputs that are still to be typed, and impossible inputs, each with its cell. The head of the sheet shows as much of it as fits.",
   lines: 4,
 };

@@ -4,11 +4,11 @@
  * unit cell of the sheet.
  */
 import { live, toldSentence } from "../sentences/told-formula";
-import type { Field } from "../field";
+import { remarkPart, type Field, type RemarkPart } from "../field";
 import { CURVE_GAP, SIZE_REMARK, UNUSUAL_REMARK } from "../formulas";
 import { fewTests, lightOrHeavy, maybeSwapped, noTest, SLIP_BEGINS } from "../sentences/of-head";
 import { addressOf, listing, lowest } from "./entries";
-import { liveAt } from "./impossible";
+import { joined, liveAt } from "./impossible";
 import { firstLoadWith } from "./missing";
 
 /** What a cell may have, in mm or in kPa. */
@@ -112,6 +112,24 @@ const remark = (name: string, label: string, formula: string, note: string): Fie
 
 const withMost = SIZE_LIMITS.flatMap((one) => (one.most === undefined ? [] : [{ one, most: one.most }]));
 
+export const UNUSUAL_PARTS: readonly RemarkPart[] = [
+  remarkPart(
+    UNUSUAL_REMARK,
+    "sizes",
+    "On unusual numbers: sizes and stresses",
+    listing(
+      fewTests,
+      SIZE_LIMITS.filter(({ usual }) => usual).map((one) => addressWhere(one, isUnusual(one))),
+    ),
+  ),
+  remarkPart(
+    UNUSUAL_REMARK,
+    "others",
+    "On unusual numbers: others",
+    `IF(IFERROR({${SIZE_REMARK}},"")="",${SWAPPED}&${LIGHT_OR_HEAVY},"")&IF(IFERROR({${CURVE_GAP}},"")="",${firstLoadWith(SLIP_BEGINS)},"")`,
+  ),
+];
+
 export const SIZES: readonly Field[] = [
   remark(
     SIZE_REMARK,
@@ -125,14 +143,7 @@ export const SIZES: readonly Field[] = [
   remark(
     UNUSUAL_REMARK,
     "On unusual numbers",
-    `=${[
-      listing(
-        fewTests,
-        SIZE_LIMITS.filter(({ usual }) => usual).map((one) => addressWhere(one, isUnusual(one))),
-      ),
-      `IF(IFERROR({${SIZE_REMARK}},"")="",${SWAPPED}&${LIGHT_OR_HEAVY},"")`,
-      `IF(IFERROR({${CURVE_GAP}},"")="",${firstLoadWith(SLIP_BEGINS)},"")`,
-    ].join("&")}`,
+    `=${joined(UNUSUAL_PARTS)}`,
     "Numbers that few oedometer tests have in the unit beside them, by their cells, and the first load whose times, stress or readings look like a slip. They count; no result stays blank for them.",
   ),
 ];

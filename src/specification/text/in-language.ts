@@ -3,7 +3,7 @@ import { isSpill, isTable, type Column, type Field, type Part, type Spill, type 
 import type { CellValue } from "../../workbook/port";
 import { wordIn } from "../list-words";
 import { LOAD_PARTS, LOAD_WORKINGS } from "../load-table";
-import { CAUTION, FORM, MISSING, REMARKS, RESULTS, TYPED_REMARKS, type Section } from "../main-page";
+import { CAUTION, FORM, MISSING, REMARK_PARTS, REMARKS, RESULTS, TYPED_REMARKS, type Section } from "../main-page";
 import { PICK_TABLE } from "../pick-table";
 import type { SheetLanguage } from "./language";
 import { choicesIn, formulaIn, labelIn, noteIn, titleIn, wordsOf, type SheetWords } from "./words";
@@ -83,6 +83,7 @@ export interface PartsInLanguage {
   readonly missing: Field;
   readonly typedRemarks: readonly Field[];
   readonly remarks: readonly Field[];
+  readonly remarkParts: readonly Field[];
   readonly caution: readonly string[];
   readonly loadParts: typeof LOAD_PARTS;
   readonly loadWorkings: typeof LOAD_WORKINGS;
@@ -97,6 +98,7 @@ export function partsIn(language: SheetLanguage): PartsInLanguage {
     missing: fieldIn(words, MISSING),
     typedRemarks: TYPED_REMARKS.map((field) => fieldIn(words, field)),
     remarks: REMARKS.map((field) => fieldIn(words, field)),
+    remarkParts: REMARK_PARTS.map((field) => fieldIn(words, field)),
     caution: CAUTION.map((line) => titleIn(words, line)),
     loadParts: LOAD_PARTS.map(({ title, columns, note }) => ({
       title: titleIn(words, title),

@@ -20,6 +20,8 @@ export const news: Readonly<Record<string, string>> = {
     "Der Kopf des Blatts nennt eine Zelle der Festlegungen, die nicht verwendbar ist, einen Probekörper, der höher als breit ist, und Massen und Maße mit einer Feuchtdichte, die kein Boden hat.",
   "The head of the sheet names the first load whose times, stress or readings look like a slip: seconds, hours or times of day for minutes, an increment for a total stress, a specimen that swells under the greatest stress.":
     "Der Kopf des Blatts nennt die erste Laststufe, deren Zeiten, Spannung oder Ablesungen nach einem Versehen aussehen: Sekunden, Stunden oder Uhrzeiten statt Minuten, ein Zuwachs statt der gesamten Spannung, ein Probekörper, der unter der größten Spannung schwillt.",
+  "The longest remarks on the inputs are put together from parts, which stand above the workings at the right end of the sheet; the remarks are the same.":
+    "Die längsten Bemerkungen zu den Eingaben werden aus Teilen zusammengesetzt, die am rechten Ende des Blatts über den Zwischenwerten stehen; die Bemerkungen sind dieselben.",
   "The remarks on the loads read what they need of the times and readings from columns of workings at the right end of the sheet; these columns are not printed.":
     "Die Bemerkungen zu den Laststufen lesen, was sie von den Zeiten und Ablesungen brauchen, aus Spalten mit Zwischenwerten am rechten Rand des Blatts; diese Spalten werden nicht gedruckt.",
   "The remark on load 1 asks whether the seating stress is smaller, where the two are equal; times of a logger that begins within 12 s no longer count as times of day.":
