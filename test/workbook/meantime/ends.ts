@@ -21,17 +21,16 @@ function without(list: readonly string[], taken: readonly string[]): [left: stri
   return [left, lacking];
 }
 
-/** The ends with which an end is compared. */
+/** The ends with which an end is compared; the functions carry their work out when they are asked: most comparisons need only one of them. */
 export interface Compared {
   readonly what: string;
   /** Before both. */
   readonly begun: End;
-  /** What somebody else did, alone. */
-  readonly theirs: End;
   /** The operation alone. */
   readonly ours: End;
-  readonly oursFirst: End;
-  /** Carried out when it is asked. */
+  /** What somebody else did, alone. */
+  readonly theirs: () => Promise<End>;
+  readonly oursFirst: () => Promise<End>;
   readonly theirsFirst: () => Promise<End>;
 }
 
@@ -49,12 +48,13 @@ export async function called(
   end: End,
   { what, begun, theirs, ours, oursFirst, theirsFirst }: Compared,
 ): Promise<string> {
-  if (end.message) return end.book === theirs.book ? "refused" : `half done: ${end.message}`;
-  if (end.book === oursFirst.book || (what === SECOND_PANE && end.book === ours.book)) return "done";
+  if (end.message) return end.book === (await theirs()).book ? "refused" : `half done: ${end.message}`;
+  if (what === SECOND_PANE && end.book === ours.book) return "done";
+  if (end.book === (await oursFirst()).book) return "done";
   const after = await theirsFirst();
   if (end.book === after.book && after.message === "") return "after";
   if (what === UNDO && end.book === ours.book) return "done";
-  const [added] = without(theirs.cells, begun.cells);
+  const [added] = without((await theirs()).cells, begun.cells);
   const [, lacking] = without(end.cells, [...ours.cells, ...added]);
   return lacking.length === 0 ? "both" : "wrong";
 }

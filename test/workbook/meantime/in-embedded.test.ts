@@ -140,12 +140,19 @@ async function undisturbed(operation: Operation): Promise<Undisturbed> {
 
 async function ends(operation: Operation, what: string, { begun, ours, calls }: Undisturbed): Promise<string[]> {
   const act = FAULTS[what]!;
-  const [alone, second] = [await begin(operation), await begin(operation)];
-  await act(alone, operation);
-  await operation.work(second);
-  await act(second, operation);
   const compared: Compared = {
-    ...{ what, begun, ours, theirs: await endOf(alone), oursFirst: await endOf(second) },
+    ...{ what, begun, ours },
+    theirs: once(async () => {
+      const alone = await begin(operation);
+      await act(alone, operation);
+      return endOf(alone);
+    }),
+    oursFirst: once(async () => {
+      const second = await begin(operation);
+      await operation.work(second);
+      await act(second, operation);
+      return endOf(second);
+    }),
     theirsFirst: once(async () => {
       const first = await begin(operation);
       await act(first, operation);
