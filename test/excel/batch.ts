@@ -146,14 +146,15 @@ export class Batch {
   }
 
   private keepStep(path: string, verb: Step["verb"], name: string, args: readonly unknown[]): void {
-    const shown = args.map(shownArgument);
-    const line =
-      verb === "make"
-        ? path
-        : verb === "set"
-          ? `${path}.${name} = ${shown[0]}`
-          : `${path}.${name}(${trimmed(shown).join(",")})`;
-    const step: Step = { batch: this.number, path, verb, name, args: args.map(plainArgument), line };
+    const step: Step = {
+      ...{ batch: this.number, path, verb, name, args: args.map(plainArgument) },
+      // Few tests read it, and the arguments may be the values of thousands of cells.
+      get line() {
+        if (verb === "make") return path;
+        const shown = args.map(shownArgument);
+        return verb === "set" ? `${path}.${name} = ${shown[0]}` : `${path}.${name}(${trimmed(shown).join(",")})`;
+      },
+    };
     this.office.before(step);
     this.steps.push(step);
   }

@@ -333,8 +333,11 @@ export class Range extends Being {
     // All changes are checked before the first is made.
     const changes = array.flatMap((row, r) =>
       row.flatMap((properties, c) => {
+        const entries = Object.entries((properties ?? {}) as Record<string, unknown>);
+        // Most cells are left alone.
+        if (entries.length === 0) return [];
         const cell = this.getCell(r, c);
-        return Object.entries((properties ?? {}) as Record<string, unknown>).flatMap(([key, wanted]) => {
+        return entries.flatMap(([key, wanted]) => {
           if (key === "format") return cell.format.changes(wanted as Record<string, unknown>);
           throw new NotModelled(`setCellProperties({${key}})`);
         });
