@@ -36,13 +36,28 @@ const SHEETS: Readonly<Record<string, SheetPlan>> = {
   },
 };
 
+/** A workbook of each sheet, and its first file: more than one test looks at them, and none changes them. */
+const madeOf = new Map<SheetPlan, Promise<{ workbook: OpenWorkbook; bytes: Uint8Array; again: OpenWorkbook }>>();
+
+function savedOnce(plan: SheetPlan) {
+  const make = async () => {
+    const { workbook } = (await opened(plan)).port;
+    const bytes = await saveXlsx(workbook);
+    return { workbook, bytes, again: openXlsx(bytes).workbook };
+  };
+  const made = madeOf.get(plan) ?? make();
+  madeOf.set(plan, made);
+  return made;
+}
+
+afterAll(() => madeOf.clear());
+
 test.each(Object.entries(SHEETS))("%s", async (_, plan) => {
-  const { workbook } = (await opened(plan)).port;
+  const { workbook, again } = await savedOnce(plan);
   // A row that holds nothing but open cells is open to its end: up to the last open column it is compared.
   const cols = Math.max(...(plan.open ?? []).map(({ col, cols: wide }) => col + wide));
   const wanted = openCells(workbook, cols, plan.rows);
   expect(wanted.size).toBeGreaterThan(10);
-  const again = openXlsx(await saveXlsx(workbook)).workbook;
   expect([...openCells(again, cols, plan.rows)].sort()).toEqual([...wanted].sort());
 });
 
@@ -54,14 +69,10 @@ function inFile(bytes: Uint8Array): { cells: Set<string>; length: number } {
 }
 
 test.each(Object.entries(SHEETS))("saved and opened three times, the file has no more cells: %s", async (_, plan) => {
-  let { workbook } = (await opened(plan)).port;
-  const files: ReturnType<typeof inFile>[] = [];
-  for (let time = 0; time < 3; time++) {
-    const bytes = await saveXlsx(workbook);
-    files.push(inFile(bytes));
-    ({ workbook } = openXlsx(bytes));
-  }
-  const [first, second, third] = files;
+  const { bytes, again } = await savedOnce(plan);
+  const secondBytes = await saveXlsx(again);
+  const thirdBytes = await saveXlsx(openXlsx(secondBytes).workbook);
+  const [first, second, third] = [bytes, secondBytes, thirdBytes].map(inFile);
   expect(first!.cells.size).toBeGreaterThan(2);
   const added = (later: typeof first): string[] => [...later!.cells].filter((cell) => !first!.cells.has(cell));
   expect([added(second), added(third)]).toEqual([[], []]);
@@ -93,8 +104,7 @@ test("columns that a firm has unlocked as a whole are open, but for their locked
 });
 
 test("in a row that holds something, only its open cells are open, up to the last column that is used", async () => {
-  const { workbook } = (await opened(SHEETS["wide open rows beside locked cells"]!)).port;
-  const again = openXlsx(await saveXlsx(workbook)).workbook;
+  const { again } = await savedOnce(SHEETS["wide open rows beside locked cells"]!);
   const open = openCells(again, 60, 12);
   expect([open.has("C6"), open.has("AZ6"), open.has("BA6"), open.has("BC6"), open.has("B6")]).toEqual([
     ...[true, true],
