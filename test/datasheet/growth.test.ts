@@ -156,6 +156,14 @@ describe("inserted and deleted rows", () => {
   const told = (values: Record<string, readonly (readonly unknown[])[]>) =>
     Object.fromEntries(Object.entries(values).map(([name, rows]) => [name, rows.flat().filter((cell) => cell !== "")]));
 
+  /** One sheet for all insertions, one after another, with what it told before the first. */
+  let grown: Awaited<ReturnType<typeof open>>;
+  let before: ReturnType<typeof told>;
+  beforeAll(async () => {
+    grown = await open(filled);
+    before = told(await grown.named(results));
+  });
+
   test.each([
     ["the tins", "tin_mass", 1],
     ["the deflection table", "apparatus_stress", 4],
@@ -165,8 +173,7 @@ describe("inserted and deleted rows", () => {
     ["the page of remarks", "remarks_on_loads", 0],
     ["the results", "preconsolidation_stress", 0],
   ])("a row inserted into %s changes no result", async (_, name, down) => {
-    const { putIn, named, boxOfName } = await open(filled);
-    const before = told(await named(results));
+    const { putIn, named, boxOfName } = grown;
     const { row, rows } = await boxOfName(name);
     putIn(row + down, 2);
     expect(told(await named(results))).toEqual(before);
@@ -187,7 +194,6 @@ describe("inserted and deleted rows", () => {
 
   test("unused rows deleted from the tables change no result", async () => {
     const { takeOut, named, boxOfName, findings } = await open(filled);
-    const before = told(await named(results));
     for (const [name, from, rows] of [
       ["pick_load", 20, 8],
       ["apparatus_stress", 11, 1],
