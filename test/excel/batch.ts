@@ -146,15 +146,7 @@ export class Batch {
   }
 
   private keepStep(path: string, verb: Step["verb"], name: string, args: readonly unknown[]): void {
-    const step: Step = {
-      ...{ batch: this.number, path, verb, name, args: args.map(plainArgument) },
-      // Few tests read it, and the arguments may be the values of thousands of cells.
-      get line() {
-        if (verb === "make") return path;
-        const shown = args.map(shownArgument);
-        return verb === "set" ? `${path}.${name} = ${shown[0]}` : `${path}.${name}(${trimmed(shown).join(",")})`;
-      },
-    };
+    const step = new KeptStep(this.number, path, verb, name, args);
     this.office.before(step);
     this.steps.push(step);
   }
@@ -357,6 +349,28 @@ const trimmed = (shown: readonly string[]): string[] => {
   while (kept.at(-1) === "null") kept.pop();
   return kept;
 };
+
+/** A step with its line put together when it is read: few tests read it, and the arguments may be the values of thousands of cells. */
+class KeptStep implements Step {
+  constructor(
+    readonly batch: number,
+    readonly path: string,
+    readonly verb: Step["verb"],
+    readonly name: string,
+    private readonly given: readonly unknown[],
+  ) {}
+
+  get args(): readonly unknown[] {
+    return this.given.map(plainArgument);
+  }
+
+  get line(): string {
+    const { path, verb, name } = this;
+    if (verb === "make") return path;
+    const shown = this.given.map(shownArgument);
+    return verb === "set" ? `${path}.${name} = ${shown[0]}` : `${path}.${name}(${trimmed(shown).join(",")})`;
+  }
+}
 
 /** The id by which the library finds an object again. */
 function idOf(being: Being): Record<string, unknown> {
