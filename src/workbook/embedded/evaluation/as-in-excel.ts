@@ -5,7 +5,9 @@
  */
 import { EvaluationError } from "@odoo/o-spreadsheet";
 import { wordFor } from "../engine-words";
-import { computeOf, errorIn, functionRegistry, isRange, single, type Compute } from "./held";
+import { computeOf, errorIn, functionRegistry, isError, isRange, single, type Compute } from "./held";
+import { fullSize, type Size } from "./full-size";
+import "./aggregate";
 import "./array-functions";
 import "./distributions";
 import "./more-functions";
@@ -101,6 +103,41 @@ for (const [name, [first, step]] of Object.entries(CONDITIONS))
           this,
           given.map((one, at) => (isCondition(at) && one && single(one)?.value === null ? { value: 0 } : one)),
         );
+      },
+  );
+
+/** A range has the rows and columns that it has in Excel. */
+for (const [name, kind] of [
+  ["ROWS", "rows"],
+  ["COLUMNS", "columns"],
+] as const satisfies readonly (readonly [string, keyof Size])[])
+  change(
+    name,
+    (compute) =>
+      function (...given) {
+        return fullSize(given[0])?.[kind] ?? compute.apply(this, given);
+      },
+  );
+
+/** The cells of a range that the sheet on this page does not have are blank. They count as blank cells do. */
+for (const name of ["COUNTBLANK", "COUNTIF", "COUNTIFS"])
+  change(
+    name,
+    (compute) =>
+      function (...given) {
+        const [first] = given;
+        const only = single(first);
+        // A reference that leads nowhere is an error without a cell.
+        if (only && only.position === undefined && isError(only)) return only;
+        const counted = compute.apply(this, given);
+        const size = fullSize(first);
+        if (!size || !isRange(first) || typeof counted !== "number") return counted;
+        const beyond = size.rows * size.columns - first.length * (first[0]?.length ?? 0);
+        const blank = compute.apply(
+          this,
+          given.map((one, at) => (at % 2 === 0 && isRange(one) ? [[{ value: null }]] : one)),
+        );
+        return counted + beyond * Number(blank);
       },
   );
 

@@ -30,7 +30,7 @@ export function lacking(
 }
 
 /** Whether a cell lacks a value because a formula could not be read. */
-export const lacks = ({ type, errorOriginPosition: origin }: Cell): boolean =>
+const lacks = ({ type, errorOriginPosition: origin }: Cell): boolean =>
   type === "error" && origin !== undefined && origins.has(origin);
 
 /** Tells that the formula which is evaluated now has read a cell. */

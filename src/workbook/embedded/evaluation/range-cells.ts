@@ -6,6 +6,7 @@
 import { helpers } from "@odoo/o-spreadsheet";
 import type { Zone } from "../zones";
 import type { Evaluated, Evaluator, Place, SheetRange } from "./engine-parts";
+import { withSize } from "./full-size";
 import { looked, noteRange } from "./lacking";
 
 /** A range of the engine by columns. */
@@ -63,6 +64,10 @@ const blanksOf = new WeakMap<Evaluator, Blanks>();
 
 const isIn = ({ numberOfCols, rows }: Sheet, { left, right, top, bottom }: SheetRange["zone"]): boolean =>
   left >= 0 && top >= 0 && left <= right && top <= bottom && right < numberOfCols && bottom < rows.length;
+
+/** False for a reference that leads nowhere, as to a deleted row or sheet. */
+const isThere = ({ invalidSheetName, zone: { left, right, top, bottom } }: Read): boolean =>
+  !invalidSheetName && left >= 0 && top >= 0 && left <= right && top <= bottom;
 
 /**
  * The cells of ranges that do not change while new sheets are evaluated: those of other sheets, and those of the new sheets without
@@ -170,7 +175,7 @@ function columnOf(evaluator: Evaluator, sheet: Sheet, range: SheetRange, col: nu
 export function cellsOfRanges(evaluator: Evaluator, others: (range: Read) => Matrix): (range: Read) => Matrix {
   const blanks = blanksOf.get(evaluator) ?? new Blanks();
   blanksOf.set(evaluator, blanks);
-  const byRange = new Map<Read, Matrix>();
+  const byRange = new Map<Read, { readonly cells: Matrix; sized?: Matrix }>();
   const byPlace = new Map<string, Matrix>();
   const read = (range: Read): Matrix => {
     const { sheetId, zone } = range;
@@ -190,9 +195,9 @@ export function cellsOfRanges(evaluator: Evaluator, others: (range: Read) => Mat
     return matrix;
   };
   return (range) => {
-    const matrix = byRange.get(range) ?? read(range);
-    byRange.set(range, matrix);
-    noteRange(matrix);
-    return matrix;
+    const known = byRange.get(range) ?? { cells: read(range) };
+    byRange.set(range, known);
+    noteRange(known.cells);
+    return (known.sized ??= isThere(range) ? withSize(known.cells, range) : known.cells);
   };
 }

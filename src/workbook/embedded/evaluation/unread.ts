@@ -45,7 +45,7 @@ function referenceEnd(tokens: readonly Token[], at: number): number | undefined 
 }
 
 /** A formula ("=...") in parts: what stands between its references, and these. */
-export function partsOf(formula: string): { between: string[]; references: string[] } {
+function partsOf(formula: string): { between: string[]; references: string[] } {
   const tokens: readonly Token[] = tokenize(formula);
   const between = [""];
   const references: string[] = [];
