@@ -33,6 +33,22 @@ test.each(Object.entries(SCREENS))(
   },
 );
 
+test("a screen that stands already follows the choice on another one", async () => {
+  const both = ({ port }: { port: FakePort }) =>
+    createElement(
+      "div",
+      {},
+      createElement(SheetScreen, { port, sheets: {} as never }),
+      createElement(SummaryScreen, { port }),
+    );
+  await show(inPane(both as never, new FakePort()));
+  const [ofSheet, ofSummary] = [...place.querySelectorAll("label")].flatMap((one) =>
+    one.textContent === text.sheet.languages.de ? [one.control as HTMLInputElement] : [],
+  );
+  await act(async () => ofSheet!.click());
+  expect([ofSheet!.checked, ofSummary!.checked]).toEqual([true, true]);
+});
+
 test("what is stored and no language counts as no choice", async () => {
   window.localStorage.setItem("clayledger.sheet-language", "klingon");
   await show(SCREENS["a data sheet"]());

@@ -4,7 +4,7 @@ import { useState } from "react";
 import { LOADS, MOST_LOADS } from "../../../specification/readings";
 import type { SheetLanguage } from "../../../specification/text/language";
 import type { SheetPlan, WorkbookPort } from "../../../workbook/port";
-import { lastSheetLanguage, SheetLanguageField } from "../sheet-language-field";
+import { SheetLanguageField, useSheetLanguage } from "../sheet-language-field";
 import { newSheet, type NewSheet } from "../../live/new-sheet";
 import { choosing } from "../../ui/choosing";
 import { ScreenTitle } from "../../ui/parts";
@@ -38,7 +38,7 @@ type State = { at: "rest" } | { at: "busy" } | { at: "done"; made: NewSheet } | 
 export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Sheets }) {
   const styles = useStyles();
   const [system, setSystem] = useState<System>("SI");
-  const [language, setLanguage] = useState(lastSheetLanguage);
+  const language = useSheetLanguage();
   const [typedLoads, setTypedLoads] = useState(String(LOADS));
   const loads = Number(typedLoads);
   const loadsWrong = !Number.isInteger(loads) || loads < 1 || loads > MOST_LOADS;
@@ -83,7 +83,7 @@ export function SheetScreen({ port, sheets }: { port: WorkbookPort; sheets: Shee
           <Radio value="US" label={text.sheet.US} />
         </RadioGroup>
       </Field>
-      <SheetLanguageField value={language} onChoose={setLanguage} />
+      <SheetLanguageField />
       <Field
         label={text.sheet.loads}
         hint={text.sheet.loadsHint(MOST_LOADS)}

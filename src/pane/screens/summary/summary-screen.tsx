@@ -10,21 +10,16 @@ import { FileButton } from "../../ui/file-button";
 import { Notice } from "../../ui/notice";
 import { Progress, Step, ScreenTitle } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
-import { lastSheetLanguage, SheetLanguageField } from "../sheet-language-field";
+import { SheetLanguageField, useSheetLanguage } from "../sheet-language-field";
 import { ManyPart } from "../many/many-part";
 import { addFiles, bringUpToDate, insertCharts, insertSummary, sheetsOf, type Course, type Done } from "./project";
-import { AT_REST, summarised, type SummaryState } from "./summary-state";
+import { AT_REST, summarised } from "./summary-state";
 
 const words = text.summary;
 
-const inLastLanguage = (state: SummaryState): SummaryState => ({
-  ...state,
-  choices: { ...state.choices, language: lastSheetLanguage() },
-});
-
 /** The state of the screen, and how a piece of work is carried out with progress and stop. */
 function useSummary(port: WorkbookPort) {
-  const [state, act] = useReducer(summarised, AT_REST, inLastLanguage);
+  const [state, act] = useReducer(summarised, AT_REST);
   const stop = useRef<AbortController>();
   const isShown = useIsShown();
   const isBusy = state.course !== undefined;
@@ -62,6 +57,7 @@ function useSummary(port: WorkbookPort) {
 
 export function SummaryScreen({ port }: { port: WorkbookPort }) {
   const styles = useStyles();
+  const language = useSheetLanguage();
   const { state, act, isBusy, carryOut, lookAgain, stop } = useSummary(port);
   return (
     <div className={styles.column}>
@@ -69,14 +65,14 @@ export function SummaryScreen({ port }: { port: WorkbookPort }) {
       <Text block>{words.purpose}</Text>
       <Field label={words.units}>
         <RadioGroup
-          value={state.choices.system}
+          value={state.system}
           onChange={(_, { value }) => act({ do: "choose", system: value === "US" ? "US" : "SI" })}
         >
           <Radio value="SI" label={words.SI} />
           <Radio value="US" label={words.US} />
         </RadioGroup>
       </Field>
-      <SheetLanguageField value={state.choices.language} onChoose={(language) => act({ do: "choose", language })} />
+      <SheetLanguageField />
       <Action
         id="summary-insert"
         hint={words.insertHint}
@@ -85,7 +81,9 @@ export function SummaryScreen({ port }: { port: WorkbookPort }) {
             appearance="primary"
             disabledFocusable={isBusy}
             aria-describedby={describedBy}
-            onClick={() => void carryOut(words.reading, (course) => insertSummary(port, state.choices, course))}
+            onClick={() =>
+              void carryOut(words.reading, (course) => insertSummary(port, { system: state.system, language }, course))
+            }
           >
             {words.insert}
           </Button>

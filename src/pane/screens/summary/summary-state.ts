@@ -8,8 +8,7 @@ export interface SummaryChoices {
   readonly language: SheetLanguage;
 }
 
-export interface SummaryState {
-  readonly choices: SummaryChoices;
+export interface SummaryState extends Pick<SummaryChoices, "system"> {
   /** The summary that an update would change. */
   readonly summary?: string | undefined;
   /** The data sheets of the workbook. */
@@ -20,10 +19,10 @@ export interface SummaryState {
   readonly failure?: string;
 }
 
-export const AT_REST: SummaryState = { choices: { system: "SI", language: "en" }, data: [] };
+export const AT_REST: SummaryState = { system: "SI", data: [] };
 
 export type SummaryAction =
-  | ({ readonly do: "choose" } & Partial<SummaryChoices>)
+  | ({ readonly do: "choose" } & Pick<SummaryChoices, "system">)
   | { readonly do: "know"; readonly sheets: ProjectSheets }
   | { readonly do: "begin"; readonly what: string }
   | { readonly do: "go on"; readonly share: number }
@@ -31,21 +30,19 @@ export type SummaryAction =
   | { readonly do: "fail"; readonly sentence: string };
 
 export function summarised(state: SummaryState, action: SummaryAction): SummaryState {
-  const { choices, summary, data } = state;
+  const { system, summary, data } = state;
   switch (action.do) {
-    case "choose": {
-      const { system = choices.system, language = choices.language } = action;
-      return { ...state, choices: { system, language } };
-    }
+    case "choose":
+      return { ...state, system: action.system };
     case "know":
       return { ...state, ...action.sheets };
     case "begin":
-      return { choices, summary, data, course: { what: action.what, share: 0 } };
+      return { system, summary, data, course: { what: action.what, share: 0 } };
     case "go on":
       return state.course ? { ...state, course: { ...state.course, share: action.share } } : state;
     case "end":
-      return { choices, ...action.sheets, done: action.done };
+      return { system, ...action.sheets, done: action.done };
     case "fail":
-      return { choices, summary, data, failure: action.sentence };
+      return { system, summary, data, failure: action.sentence };
   }
 }

@@ -17,12 +17,14 @@ import {
   type ChosenFile,
   type Course,
 } from "../../../../src/pane/screens/summary/project";
-import { AT_REST } from "../../../../src/pane/screens/summary/summary-state";
+import type { SummaryChoices } from "../../../../src/pane/screens/summary/summary-state";
 import { text } from "../../../../src/pane/text";
 import { opened } from "../../../workbook/embedded/opened";
 import { FakePort } from "../../fake-port";
 import { sheetOf } from "../../fake-workbook";
 import { translatesAnswers } from "../../../translates-answers";
+
+const CHOICES: SummaryChoices = { system: "SI", language: "en" };
 
 translatesAnswers();
 
@@ -44,7 +46,7 @@ beforeEach(() => {
 const formulaAt = (row: number, col: number) => port.sheet("Summary").cells.get(cellAddress(row, col))?.formula;
 
 test("a summary has a row for each data sheet, and says which sheets it did not read", async () => {
-  const { sentences } = await insertSummary(port, AT_REST.choices, course());
+  const { sentences } = await insertSummary(port, CHOICES, course());
   expect(sentences).toEqual([words.inserted("Summary"), words.added(["BH-1", "BH-2"]), words.unread(["Sheet1"])]);
   expect(formulaAt(FIRST_ROW, 0)).toBe(`=IF(COUNT('BH-1'!times_01)>=0,"BH-1","")`);
   expect(formulaAt(FIRST_ROW + 1, 1)).toBe(`=IF('BH-2'!boring="","",'BH-2'!boring)`);
@@ -57,7 +59,7 @@ test("the sheets of the add-in itself are not named as not read: register, limit
   const named = (name: string) => ({ ...answersSheet(), names: { [name]: { row: 0, col: 0, rows: 1, cols: 1 } } });
   sheets.push(sheetOf(named("logger_apparatus"), "Readings BH-1"), sheetOf(named("report_of"), "Report BH-1"));
   sheets.push(sheetOf(bookSheet("BH-1", [], []), "Calculation book BH-1"));
-  const { sentences } = await insertSummary(port, AT_REST.choices, course());
+  const { sentences } = await insertSummary(port, CHOICES, course());
   expect(sentences.at(-1)).toBe(words.unread(["Sheet1"]));
 });
 
@@ -65,12 +67,12 @@ test("a sheet that only programs see is not named as not read, unless it is a da
   const ofAddIn = { ...sheetOf(limitsSheet(), "_settings"), names: new Map(), isVeryHidden: true };
   port.workbook.sheets.push(ofAddIn);
   port.sheet("BH-2").isVeryHidden = true;
-  const { sentences } = await insertSummary(port, AT_REST.choices, course());
+  const { sentences } = await insertSummary(port, CHOICES, course());
   expect(sentences.slice(1)).toEqual([words.added(["BH-1", "BH-2"]), words.unread(["Sheet1"])]);
 });
 
 test("a German summary has the formulas of an English one, and an update finds its columns", async () => {
-  await insertSummary(port, AT_REST.choices, course());
+  await insertSummary(port, CHOICES, course());
   const { sentences } = await insertSummary(port, { system: "SI", language: "de" }, course());
   expect(sentences[0]).toBe(words.inserted("Übersicht"));
   const cell = (sheet: string, row: number, col: number) => port.sheet(sheet).cells.get(cellAddress(row, col));
@@ -102,7 +104,7 @@ test("the charts of a German summary are German", async () => {
 }, 60_000);
 
 test("an update adds new sheets, and keeps what a person typed", async () => {
-  await insertSummary(port, AT_REST.choices, course());
+  await insertSummary(port, CHOICES, course());
   port.workbook.sheets.push(sheetOf(demoSheet("SI"), "BH-3"));
   const soil = cellAddress(FIRST_ROW, 5);
   port.sheet("Summary").cells.set(soil, { value: "my own words" });
@@ -121,14 +123,14 @@ test("an update adds new sheets, and keeps what a person typed", async () => {
 test("stopped work has written nothing", async () => {
   const stopped = new AbortController();
   stopped.abort();
-  await expect(insertSummary(port, AT_REST.choices, { ...course(), signal: stopped.signal })).rejects.toThrow();
+  await expect(insertSummary(port, CHOICES, { ...course(), signal: stopped.signal })).rejects.toThrow();
   expect(await port.sheetNames()).toEqual(["Sheet1", "BH-1", "BH-2"]);
 });
 
 test("without a data sheet, or without a summary, the screen says what to do first", async () => {
   await expect(bringUpToDate(port, course())).rejects.toThrow(words.none);
   port.onlySheets("Sheet1");
-  await expect(insertSummary(port, AT_REST.choices, course())).rejects.toThrow(words.noSheets);
+  await expect(insertSummary(port, CHOICES, course())).rejects.toThrow(words.noSheets);
 });
 
 describe("files", () => {
@@ -152,7 +154,7 @@ describe("files", () => {
   };
 
   test("are read by their names and converted; damaged files and other files are listed and skipped", async () => {
-    await insertSummary(port, AT_REST.choices, course());
+    await insertSummary(port, CHOICES, course());
     const budget = new ExcelJS.Workbook();
     budget.addWorksheet("Budget");
     const other = new Uint8Array((await budget.xlsx.writeBuffer()) as ArrayBuffer);
@@ -176,7 +178,7 @@ describe("files", () => {
   });
 
   test("a changed file is reported and read again; an unchanged file is reported", async () => {
-    await insertSummary(port, AT_REST.choices, course());
+    await insertSummary(port, CHOICES, course());
     await addFiles(port, [chosen("a.xlsx", await fileOf(0.15))], course());
     const bytes = await fileOf(0.2);
     expect((await addFiles(port, [chosen("a.xlsx", bytes)], course())).sentences[1]).toBe(
@@ -188,6 +190,6 @@ describe("files", () => {
 });
 
 test("charts are refused while there is nothing to draw", async () => {
-  await insertSummary(port, AT_REST.choices, course());
+  await insertSummary(port, CHOICES, course());
   await expect(insertCharts(port, course())).rejects.toThrow(words.nothingToDraw);
 });

@@ -6,7 +6,7 @@ const after = (...actions: readonly SummaryAction[]) => actions.reduce(summarise
 test("work in progress is shown with its share, and then replaced by its result", () => {
   const begun: SummaryAction = { do: "begin", what: "Reading…" };
   expect(after({ do: "choose", system: "US" }, begun, { do: "go on", share: 0.5 })).toEqual({
-    choices: { system: "US", language: "en" },
+    system: "US",
     summary: undefined,
     data: [],
     course: { what: "Reading…", share: 0.5 },
@@ -14,19 +14,19 @@ test("work in progress is shown with its share, and then replaced by its result"
   const [one, two] = ["Summary", "Summary 2"].map((summary) => ({ summary, data: ["BH-1"] }));
   const done = { isWhole: true, sentences: ["Inserted."] };
   const ended = after({ do: "know", sheets: one! }, begun, { do: "end", done, sheets: two! });
-  expect(ended).toEqual({ choices: AT_REST.choices, ...two, done });
+  expect(ended).toEqual({ system: "SI", ...two, done });
   expect(summarised(ended, { do: "go on", share: 1 })).toBe(ended);
 });
 
 test("an error keeps the known summary, and the next work removes the sentence about it", () => {
   const sheets = { summary: "Summary", data: ["BH-1"] };
   const failed = after({ do: "know", sheets }, { do: "begin", what: "…" }, { do: "fail", sentence: "No." });
-  expect(failed).toEqual({ choices: AT_REST.choices, ...sheets, failure: "No." });
+  expect(failed).toEqual({ system: "SI", ...sheets, failure: "No." });
   expect(summarised(failed, { do: "begin", what: "…" }).failure).toBeUndefined();
 });
 
-test("units and language are chosen apart, and stay when the work has ended", () => {
-  const chosen = after({ do: "choose", language: "de" }, { do: "choose", system: "US" });
-  expect(chosen.choices).toEqual({ system: "US", language: "de" });
-  expect(summarised(chosen, { do: "fail", sentence: "No." }).choices).toEqual(chosen.choices);
+test("units are chosen, and stay when the work has ended", () => {
+  const chosen = after({ do: "choose", system: "US" });
+  expect(chosen.system).toBe("US");
+  expect(summarised(chosen, { do: "fail", sentence: "No." }).system).toBe("US");
 });
