@@ -32,8 +32,7 @@ export function speakAs(sheet: OnSheet | undefined): void {
  */
 export function translated(value: Value, into: Language, sheet = sheetSpokenOf): string {
   if (typeof value === "number" || "digits" in value) {
-    const mark = DECIMAL_SIGN[into];
-    return mark ? withPower(english(value).replace(".", mark), into) : english(value);
+    return withPower(english(value).replace(".", DECIMAL_SIGN[into] ?? "."), into);
   }
   if ("verbatim" in value) {
     if (value.isListWord && sheet) return sheet.word(value.verbatim);

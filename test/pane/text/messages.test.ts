@@ -133,7 +133,7 @@ test("a message in German has a decimal comma, translated parts, and cells and u
   expect(translated(message, "de")).toBe("Laststufe 3 (12,5 kPa): es braucht Dial factor (dial_factor)");
   expect(translated(0.25, "de")).toBe("0,25");
   expect(translated(digits(1.25e-7, 3), "de")).toBe("1,25·10⁻⁷");
-  expect(translated(digits(1.25e-7, 3), "en")).toBe("1.25e-7");
+  expect(translated(digits(1.25e-7, 3), "en")).toBe("1.25×10⁻⁷");
   expect(translated(listed([1.5, say`peat`]), "de")).toBe("1,5, Torf");
   expect(inWords(message)).toBe(english(message));
 });

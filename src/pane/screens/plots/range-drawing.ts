@@ -102,7 +102,7 @@ export function guessUnits(first: string, second: string): Partial<Pick<Choices,
   return { ...(stressUnit && { stressUnit }), ...(lengthUnit && { lengthUnit }) };
 }
 
-/** Writes a value with three or four significant figures, as is usual in a reduction. */
+/** The digits of a value with three or four significant figures, as is usual in a reduction. */
 function shown(value: number): string {
   const size = Math.abs(value);
   if (size !== 0 && (size < 1e-4 || size >= 1e6)) return value.toExponential(2);
@@ -140,7 +140,9 @@ function timeRows(
       numbers: [
         ...[level("d0", d0), level("d50", d50), level("d100", d100), row("t50", t50, "min"), row("t100", t100, "min")],
         ...ofCv.numbers,
-        ...(tailSlope === undefined ? [] : [row("tail slope", tailSlope, `${readingUnit}/cycle`)]),
+        ...(tailSlope === undefined
+          ? []
+          : [row(inWords(say`tail slope`), tailSlope, inWords(say`${verbatim(readingUnit)}/cycle`))]),
       ],
       remarks: [...logTime.remarks, ...ofCv.remarks],
     };
@@ -160,8 +162,8 @@ function curveRows(test: TestCurve, reading: Outcome<Preconsolidation>, stressUn
   const add = (name: string, value: number, unit: string): unknown => rows.push(row(name, value, unit));
   if (reading.ok) {
     add("σ′p", reading.value.stress, stressUnit);
-    add("σ′p, low", reading.value.low, stressUnit);
-    add("σ′p, high", reading.value.high, stressUnit);
+    add(inWords(say`σ′p, low`), reading.value.low, stressUnit);
+    add(inWords(say`σ′p, high`), reading.value.high, stressUnit);
   }
   const [compression, recompression, swelling] =
     test.kind === "e" ? ["Cc", "Cr", "Cs"] : ["Cc / (1 + e0)", "Cr / (1 + e0)", "Cs / (1 + e0)"];
@@ -170,7 +172,7 @@ function curveRows(test: TestCurve, reading: Outcome<Preconsolidation>, stressUn
     [recompression, recompressionIndex(test)],
     [swelling, swellingIndex(test)],
   ] as const)
-    if (index.ok) add(name, index.value.value, "per log cycle");
+    if (index.ok) add(name, index.value.value, inWords(say`per log cycle`));
   return rows;
 }
 

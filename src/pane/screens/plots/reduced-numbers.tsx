@@ -28,7 +28,7 @@ export function Numbers({ rows, remarks }: NumbersProps) {
         {rows.map(({ name, value, unit }) => (
           <tr key={name}>
             <th scope="row">{name}</th>
-            <td className="number">{value}</td>
+            <td className="number">{inWords({ digits: value })}</td>
             <td>{unit}</td>
           </tr>
         ))}

@@ -78,6 +78,12 @@ export const plots: Readonly<Record<string, string>> = {
   "in-situ stress": "In-situ-Spannung",
   "preconsolidation stress of the sheet": "Vorbelastungsspannung des Blatts",
   "σ′p of the sheet": "σ′p des Blatts",
+  // The numbers of a selected range.
+  "σ′p, low": "σ′p unten",
+  "σ′p, high": "σ′p oben",
+  "per log cycle": "je Dekade",
+  "tail slope": "Neigung des Kriechasts",
+  "{0}/cycle": "{0}/Dekade",
   "early parabola": "Anfangsparabel",
   "4:1 pair": "4:1-Paar",
   offset: "Abstand",
