@@ -75,6 +75,5 @@ export type Texts = Record<string, string>;
 export const textsOf = (bytes: Uint8Array): Texts =>
   Object.fromEntries(Object.entries(unzipSync(bytes)).map(([path, part]) => [path, strFromU8(part)]));
 
-/** Packed in the quickest way: a reader unpacks every way alike, and a part of a test may be 50 MB. */
 export const fileOf = (texts: Texts): Uint8Array =>
-  zipSync(Object.fromEntries(Object.entries(texts).map(([path, text]) => [path, strToU8(text)])), { level: 1 });
+  zipSync(Object.fromEntries(Object.entries(texts).map(([path, text]) => [path, strToU8(text)])));
