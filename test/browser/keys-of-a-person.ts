@@ -69,8 +69,8 @@ export function keyboard(page: Page) {
     });
 
   /**
-   * Goes with the arrow keys to a cell of the sheet in front, and looks after each press near it where the cursor is: a
-   * merged cell is passed with one press.
+   * Goes with the arrow keys to a cell of the sheet in front: up or down with the key held, then looks where the cursor is, and
+   * goes back if it went too far, because a merged cell is passed with one press.
    */
   async function goTo(wanted: Place): Promise<void> {
     await toSheet();
@@ -79,8 +79,7 @@ export function keyboard(page: Page) {
       const [down, right] = [wanted.row - row, wanted.col - col];
       if (down === 0 && right === 0) return;
       const key = down > 0 ? "ArrowDown" : down < 0 ? "ArrowUp" : right > 0 ? "ArrowRight" : "ArrowLeft";
-      const sure = down === 0 ? 1 : Math.max(1, Math.abs(down) - 5);
-      await hold(key, sure);
+      await hold(key, Math.max(1, Math.abs(down)));
     }
     throw new Error(`the arrow keys do not reach row ${wanted.row + 1}, column ${wanted.col + 1}`);
   }
