@@ -6,6 +6,7 @@ import { LOOKS, setLook, withBrowser } from "./page";
 const TEXT = `<!doctype html><html lang="en"><head><title>Example</title>
   <style>
     p { color: #000; background: #fff; }
+    .shown { display: block; }
     @media (prefers-color-scheme: dark) { p { color: #777; background: #888; } .picture { display: block !important; }
       .clear { opacity: 0; } }
   </style></head><body><main><h1>Example</h1><p>Text</p>REST</main></body></html>`;
@@ -64,6 +65,19 @@ withBrowser("what axe is asked", (_, newContext) => {
     expect(await faults("light")).toEqual([]);
     await page.setViewportSize({ width: 320, height: 600 });
     expect(await faults("light")).toEqual(["scrollable-region-focusable"]);
+  });
+
+  test("of parts that are marked as hidden, the rules of colour are asked where the style shows them all the same", async () => {
+    const parts = (kind: string) => `<div hidden class="${kind}"><div><p>Text</p></div></div>`;
+    for (const [kind, count] of [
+      ["", 1],
+      ["shown", 2],
+    ] as const) {
+      await page.setContent(TEXT.replace("REST", parts(kind)));
+      expect(await faults("light")).toEqual([]);
+      expect(await faults("dark")).toEqual(new Array(count).fill("color-contrast"));
+      expect(await rulesAsked(page.mainFrame())).toEqual(["link-in-text-block", "color-contrast"]);
+    }
   });
 
   test("a fault that is none of colour is told in every look", async () => {
