@@ -40,17 +40,12 @@ const paste = async (page: Page, cell: string, text: string): Promise<void> => {
 };
 
 withBrowser("the decimal mark", (openPage) => {
-  test("is that of the language which the person chose, where the browser has another", async () => {
-    const { page, complaints } = await openPage();
-    await page.evaluate(() => localStorage.setItem("clayledger.language", "de"));
-    await page.reload();
-    await page.waitForFunction(() => "clayledger" in globalThis);
-    expect(await page.locator("#decimal-mark").inputValue()).toBe(",");
-    expect(complaints).toEqual([]);
-  });
+  /** The page in English of the first two tests. */
+  let page: Page;
+  let complaints: string[];
 
   test("if the point is the decimal mark, the page asks about a typed or pasted comma and never guesses", async () => {
-    const { page, complaints } = await openPage();
+    ({ page, complaints } = await openPage());
     expect(await page.locator("#decimal-mark").inputValue()).toBe(".");
     await showSheet(page, "Sheet1");
     await typeInCell(page, "A1", "63,500");
@@ -72,6 +67,14 @@ withBrowser("the decimal mark", (openPage) => {
     expect(await message(page)).toMatch(/Not taken: E1 \(63,500\)\. Write each number with one decimal mark/);
     expect(await valuesOf(page, "Sheet1", "E1:E2")).toEqual([[""], [61.2]]);
     await takePicture(page, "decimal-refused");
+    expect(complaints).toEqual([]);
+  });
+
+  test("is that of the language which the person chose, where the browser has another", async () => {
+    await page.evaluate(() => localStorage.setItem("clayledger.language", "de"));
+    await page.reload();
+    await page.waitForFunction(() => "clayledger" in globalThis);
+    expect(await page.locator("#decimal-mark").inputValue()).toBe(",");
     expect(complaints).toEqual([]);
   });
 
