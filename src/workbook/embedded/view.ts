@@ -12,6 +12,7 @@ import { wordFor } from "./engine-words";
 import { carryOut } from "./steps/history";
 import { decimalMarkOf } from "./typing/locale";
 import "./look/drawn-again";
+import "./look/less-motion";
 import { showNotesWith } from "./notes";
 import { tellRefusals } from "./protection";
 import "./typing/first-key";
