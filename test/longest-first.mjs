@@ -38,17 +38,17 @@ const LONG = [
   "ooxml/files/saved-elsewhere",
   "report/report",
   "pane/screens/data-sheet/sheet-check",
+  "browser/whole-job/whole-job",
   "browser/together/layouts",
   "browser/together/screens-of-sheets",
-  "browser/whole-job/whole-job",
+  "browser/together/host-and-keys",
+  "browser/together/in-british-english",
+  "browser/together/screens-of-curves",
   "browser/walk/every-screen",
   "browser/walk/whole-walk",
-  "browser/walk/german",
-  "browser/together/screens-of-curves",
   "browser/host/host",
-  "browser/screens/current-test",
-  "browser/host/policy",
-  "browser/host/help",
+  "browser/walk/german",
+  "browser/host/keys-after-undo",
 ];
 
 const place = ({ path }) => {

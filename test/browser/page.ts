@@ -33,6 +33,12 @@ interface HostWindow {
 }
 declare const window: HostWindow;
 
+/**
+ * The person of a test asks the system for less motion, unless the test says otherwise: a part that fades in is drawn many times, which
+ * takes a tenth of the time of a screen. The whole walk, the page of npm start and the keys after an undo are tried with motion.
+ */
+const WITHOUT_MOTION: Preferences = { reducedMotion: "reduce" };
+
 type OpenPage = (query?: string, preferences?: Preferences) => Promise<HostPage>;
 
 /** The browser of the run, which test/browser/setup.ts started. */
@@ -82,7 +88,8 @@ export function withBrowser(
     const noBrowser = () => Promise.reject(new Error(missing ?? "there is no browser: the first failure says why"));
     body(
       async (query = "", preferences = {}) => {
-        const host = await (browser ? startPage(browser, query, preferences) : noBrowser());
+        const asked = { ...WITHOUT_MOTION, ...preferences };
+        const host = await (browser ? startPage(browser, query, asked) : noBrowser());
         opened.push(host);
         return host;
       },

@@ -38,6 +38,9 @@ const files = filesOf(tests).filter((file) => !/^(browser|ooxml\/files|together)
  * page, which starts again for each. A file without a group runs apart.
  */
 const GROUPS_IN_BROWSER = {
+  "host-and-keys": ["host/copy-kept", "host/less-motion", "host/long-redo"],
+  // The test of the policy comes first: on a page that has started before, the browser has some files already.
+  "in-british-english": ["host/policy", "host/help", "screens/current-test"],
   layouts: [
     "firm-layout/firm-layout",
     "firm-layout/firm-layout-across",

@@ -88,7 +88,7 @@ withBrowser("the page of npm start", (openPage) => {
   /** Other pages by their address: one test compares each before anything is done on it, and a later test works on it. */
   const others = new Map<string, HostPage>();
   const pageWith = async (query: string): Promise<HostPage> => {
-    const other = others.get(query) ?? (await openPage(query));
+    const other = others.get(query) ?? (await openPage(query, { reducedMotion: "no-preference" }));
     others.set(query, other);
     return other;
   };
@@ -96,7 +96,7 @@ withBrowser("the page of npm start", (openPage) => {
   let atFirst: Awaited<ReturnType<typeof everything>>;
 
   beforeAll(async () => {
-    host = await openPage();
+    host = await openPage("", { reducedMotion: "no-preference" });
     page = host.page;
     atFirst = await everything(page);
   });

@@ -10,7 +10,8 @@ withBrowser("the keys after a sheet has gone", (openPage) => {
   let sheet: string;
   let first: string[];
   beforeAll(async () => {
-    host = await openPage();
+    // While a value fades in, the sheet is drawn again and again.
+    host = await openPage("", { reducedMotion: "no-preference" });
     const { page } = host;
     first = await sheetNames(page);
     await page.frameLocator("#pane").getByRole("tab", { name: "Data sheet" }).click();
@@ -44,7 +45,6 @@ withBrowser("the keys after a sheet has gone", (openPage) => {
 
   test("undo goes back past entries and the insertion, and redo brings all of it again", async () => {
     const { page } = host;
-    // While a value fades in, the sheet is drawn again and again.
     await typeInCell(page, "D19", "63.5");
     await typeInCell(page, "I19", "20");
     const title = await valuesOf(page, sheet, "A1");

@@ -17,7 +17,7 @@ async function drawnWhile(page: Page, before: string, after: string): Promise<st
 
 withBrowser("a value that follows a changed cell", (openPage) => {
   test("fades in where the person has not asked for less motion, and is there at once where they have", async () => {
-    const { page, complaints } = await openPage();
+    const { page, complaints } = await openPage("", { reducedMotion: "reduce" });
     await page.evaluate(() => {
       const view = globalThis as any;
       const { prototype } = view.CanvasRenderingContext2D;

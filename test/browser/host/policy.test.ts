@@ -75,7 +75,7 @@ const attacked = (frame: Frame): Promise<string[]> =>
 withBrowser("the policy of each page", (openPage, newContext) => {
   let host: HostPage;
   beforeAll(async () => {
-    host = await openPage("", { locale: "en-GB", reducedMotion: "reduce" });
+    host = await openPage("", { locale: "en-GB" });
   });
 
   test("using everything loads only known files of our own, and no policy refuses anything", async () => {

@@ -43,7 +43,7 @@ withBrowser("the current test", (openPage) => {
   let page: Page;
   let frame: Frame;
   beforeAll(async () => {
-    host = await openPage("", { locale: "en-GB", reducedMotion: "reduce" });
+    host = await openPage("", { locale: "en-GB" });
     page = host.page;
     frame = paneFrame(page);
     await threeSheets(page, frame);

@@ -7,8 +7,7 @@ import { withoutSheet } from "./without-sheet";
 withBrowser("a walk over every screen", (openPage) => {
   let page: HostPage;
   beforeAll(async () => {
-    // Without transitions of colours: the look of an element is read once.
-    page = await openPage("", { locale: "en-GB", reducedMotion: "reduce" });
+    page = await openPage("", { locale: "en-GB" });
   });
   const host = (): HostPage => page;
 

@@ -115,7 +115,7 @@ withBrowser("in German", (openPage) => {
   const left = new Set<string>();
 
   beforeAll(async () => {
-    host = await openPage("", { locale: "de-DE", reducedMotion: "reduce" });
+    host = await openPage("", { locale: "de-DE" });
     page = host.page;
     frame = paneFrame(page);
     const typed = await page.evaluate(() => {

@@ -31,7 +31,7 @@ withBrowser("a whole walk", (openPage) => {
   let pane: FrameLocator;
 
   beforeAll(async () => {
-    host = await openPage();
+    host = await openPage("", { reducedMotion: "no-preference" });
     page = host.page;
     pane = page.frameLocator("#pane");
   });

@@ -39,7 +39,7 @@ withBrowser("a whole job with the keys alone", (openPage) => {
     let sheet: string;
 
     beforeAll(async () => {
-      host = await openPage("", { locale, reducedMotion: "reduce" });
+      host = await openPage("", { locale });
       ({ page, complaints } = host);
       hands = keyboard(page);
     });
