@@ -282,7 +282,7 @@ const CASES: Readonly<Record<string, Case>> = {
       [
         stresses((s, load) => (load === 8 ? 150 : s)),
         "explain",
-        /unloading from load 6 \(400 kPa\): steps of unloading is 1, below 2/,
+        /unloading from load 6 \(400 kPa\): number of steps of unloading is 1, below 2/,
       ],
     ],
     needs: [["load_stress", ...allReadings], /the loads/],

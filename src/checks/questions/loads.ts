@@ -131,7 +131,7 @@ export const LOAD_CHECKS = [
         load: say`unloading from ${calledInRow(reduced, firstOf(unload).row)}`,
         answer: within(
           record,
-          say`steps of unloading`,
+          say`number of steps of unloading`,
           unload.length - 1,
           "number",
           { explain_below: l.least_unloading },

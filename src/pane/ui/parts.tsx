@@ -61,13 +61,18 @@ export interface ChoiceProps<T extends string> {
   readonly hint?: string;
 }
 
+/** A list of more choices than this has the labels of the cells; one of more letters than this is cut off in a narrow pane. */
+const [MANY, LONG] = [12, 28];
+
 export function Choice<T extends string>({ label, options, value, onChoose, hint }: ChoiceProps<T>) {
   const styles = useStyles();
   const open = value === undefined;
+  const chosen = options.find(([option]) => option === value)?.[1] ?? "";
+  const inFull = options.length > MANY && chosen.length > LONG ? chosen : undefined;
   return (
     <Field
       label={label}
-      hint={hint}
+      hint={hint ?? inFull}
       validationState={open ? "warning" : "none"}
       validationMessage={open ? words.notSaid : undefined}
     >

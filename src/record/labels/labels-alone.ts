@@ -10,6 +10,7 @@ const ALONE: Readonly<Record<string, string>> = {
   ring_mass: "Mass of the ring",
   specific_gravity_basis: "Specific gravity, measured or assumed",
   water_density: "Density of the water",
+  inundation_strain: "Strain of the inundated load",
   field_recompression_from: "Branch that gives Cr of the field curve",
   field_meeting_stress: "Field curve meets the laboratory curve at",
   field_meeting_void_ratio: "Field curve meets the laboratory curve at void ratio",

@@ -61,7 +61,7 @@ export function progress(increment: Increment, rule: ProgressRule, multiple = 1)
   if (!cleaned.ok) return cleaned;
   const clean = cleaned.value;
   const last = clean.lastTime;
-  if (!clean.count) return notApplicable(say`there are no readings yet: enter a time and a reading; ${GO_ON}`);
+  if (!clean.count) return notApplicable(say`there are no readings yet: enter a time and a reading`);
   const expected = expectedEnd(increment, rule === "root time" ? rule : "log time");
   if (rule === "fixed") {
     const over = last >= multiple;

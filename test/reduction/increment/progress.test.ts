@@ -104,7 +104,7 @@ describe("refusals say what to do", () => {
   };
   test("no readings", () => {
     for (const rule of ["log time", "fixed"] as const)
-      expect(reason([], [], rule)).toBe("method: there are no readings yet: enter a time and a reading; go on reading");
+      expect(reason([], [], rule)).toBe("method: there are no readings yet: enter a time and a reading");
   });
   test("few readings", () => {
     expect(reason(...soFar(5))).toBe(

@@ -104,7 +104,7 @@ export function SoFar({ record, load, standing, state, now, onRule }: SoFarProps
           </dl>
         </>
       ) : (
-        <Notice intent="info" title={words.verdicts["cannot be told"]}>
+        <Notice intent="info" title={load.readings.length ? words.verdicts["cannot be told"] : words.noReading}>
           {sentence(inWords(outcome.reason))}
         </Notice>
       )}

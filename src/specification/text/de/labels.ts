@@ -320,5 +320,6 @@ export const labels: Readonly<Record<string, string>> = {
   "Field curve meets the laboratory curve at": "Feldkurve trifft die Laborkurve bei",
   "Field curve meets the laboratory curve at void ratio": "Feldkurve trifft die Laborkurve bei der Porenzahl",
   "Sample quality, class by de / e0": "Probengüte, Klasse nach de / e0",
+  "Strain of the inundated load": "Stauchung der gefluteten Laststufe",
   "Sample quality, class by strain": "Probengüte, Klasse nach Stauchung",
 };

@@ -215,6 +215,13 @@ test("“Applied now” writes the moment into the load table", async () => {
   expect(said()).toContain(words.standing);
 });
 
+test("a load without a reading asks for the first one, and not to go on", async () => {
+  await show(sheet(0, 5));
+  expect(place.textContent).toContain(words.noReading);
+  expect(place.textContent).toContain("There are no readings yet: enter a time and a reading");
+  expect(place.textContent).not.toMatch(/go on reading/i);
+});
+
 test("the verdict follows the readings: primary is over at the end of the printed record, but not after an hour", async () => {
   await show(sheet(16, 1450));
   expect(said()).toContain(words.verdicts.over);

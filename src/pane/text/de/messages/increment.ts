@@ -214,8 +214,8 @@ export const increment: Readonly<Record<string, string>> = {
 
   // The progress of a load that is still on.
   "the readings give no such limit yet: go on reading": "die Ablesungen geben noch keine solche Grenze: weiter ablesen",
-  "there are no readings yet: enter a time and a reading; {0}":
-    "es gibt noch keine Ablesungen: eine Zeit und eine Ablesung eingeben; {0}",
+  "there are no readings yet: enter a time and a reading":
+    "es gibt noch keine Ablesungen: eine Zeit und eine Ablesung eingeben",
   "the fixed time of {0} min is over": "die feste Zeit von {0} min ist vorbei",
   "the fixed time of {0} min is not over": "die feste Zeit von {0} min ist nicht vorbei",
   "{0} times t100 is {1} min: {2}": "das {0}-Fache von t100 ist {1} min: {2}",

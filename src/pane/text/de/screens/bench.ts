@@ -60,6 +60,7 @@ export const bench = {
   minutes: "Minuten",
   times: "Mal t100",
   needsMultiple: "Die Zahl eingeben; dann folgt das Urteil.",
+  noReading: "Die erste Ablesung eingeben",
   verdicts: { over: "Die Laststufe darf enden", "not yet": "Noch nicht", "cannot be told": "Weiter ablesen" },
   consolidated: "Konsolidationsgrad",
   t100: "t100 erwartet",

@@ -59,6 +59,7 @@ export const bench = {
   minutes: "Minutes",
   times: "Times t100",
   needsMultiple: "Enter the number, and the verdict follows.",
+  noReading: "Enter the first reading",
   verdicts: { over: "The load may end", "not yet": "Not yet", "cannot be told": "Go on reading" },
   consolidated: "Degree of consolidation",
   t100: "t100 expected",

@@ -112,7 +112,7 @@ export const questions: Readonly<Record<string, string>> = {
     "Steigen, fallen und steigen die Spannungen, wie ein Versuch belastet wird?",
   "the stress rises {0} times and does not fall before the end of loading":
     "die Spannung steigt {0}-mal und fällt nicht vor dem Ende der Belastung",
-  "steps of unloading": "Stufen der Entlastung",
+  "number of steps of unloading": "Anzahl der Entlastungsstufen",
   "unloading from {0}": "Entlastung von {0}",
   "is it a loop, or a stress typed wrongly?": "Ist es eine Schleife oder eine falsch getippte Spannung?",
   "Does each load of first loading about double the stress?":
