@@ -58,6 +58,16 @@ export async function inSlices<T>(
   }
 }
 
+/** For work that is not given as steps: a function that lets the page react if the work since its last pause has taken a slice. */
+export function restful(): () => Promise<void> {
+  let end = performance.now() + SLICE;
+  return async () => {
+    if (performance.now() < end) return;
+    await pause();
+    end = performance.now() + SLICE;
+  };
+}
+
 /** A function that runs work given as steps. */
 export type Run = <T>(steps: Generator<number, T>) => Promise<T>;
 
@@ -66,5 +76,19 @@ export function atOnce<T>(steps: Generator<number, T>): T {
   for (;;) {
     const { done, value } = steps.next();
     if (done) return value;
+  }
+}
+
+/** The steps of a part of the work; `shareOf` turns the share of the part that is done into that of the whole. */
+export function* asShares<T>(steps: Generator<number, T>, shareOf: (share: number) => number): Generator<number, T> {
+  try {
+    for (;;) {
+      const { done, value } = steps.next();
+      if (done) return value;
+      yield shareOf(value);
+    }
+  } finally {
+    // Steps that are not run to their end are ended here.
+    steps.return(undefined as never);
   }
 }

@@ -129,7 +129,7 @@ export const Evaluation = registries.coreViewsPluginRegistry.get("evaluation") a
     beforeHandle(command: EngineCommand): void;
     handle(command: EngineCommand): void;
     finalize(): void;
-    exportForExcel(data: unknown): void | Promise<void>;
+    exportForExcel(data: unknown): void;
   };
   readonly getters: readonly string[];
 };

@@ -7,7 +7,7 @@ import { shownBySize } from "../look/formats";
 import type { Zone } from "../zones";
 import { correct } from "./corrected";
 import { Evaluation, rangeOf, type EngineCommand, type Evaluated, type Evaluator, type Place } from "./engine-parts";
-import { betweenSheets, formulaPlaces, isBeginningFile } from "./export";
+import { formulaPlaces } from "./export";
 import { evaluateStep, Missed } from "./evaluate-step";
 import { evaluatingSheets } from "./fresh";
 import { leftForLater, type Later } from "./making";
@@ -171,7 +171,7 @@ class BySizeEvaluation extends Evaluation {
   }
 
   override handle(command: EngineCommand): void {
-    if ((isBeginningFile() || this.#isHeld) && command.type === "EVALUATE_CELLS") return;
+    if (this.#isHeld && command.type === "EVALUATE_CELLS") return;
     // The cells of a new sheet are evaluated together at the end.
     if (command.type === "UPDATE_CELL" && this.#step.sheets.has(command.sheetId)) return;
     super.handle(command);
@@ -191,17 +191,15 @@ class BySizeEvaluation extends Evaluation {
     super.finalize();
   }
 
-  /** The engine exports the formulas only, sheet by sheet; the add-in writes all other cells of a file itself. */
-  override async exportForExcel(data: { readonly sheets: readonly { readonly id: string }[] }): Promise<void> {
-    for (const sheet of data.sheets) {
-      const places = formulaPlaces(this.evaluator.getters, sheet.id);
-      this.evaluator.getEvaluatedPositions = () => places;
-      try {
-        await super.exportForExcel({ ...data, sheets: [sheet] });
-      } finally {
-        Reflect.deleteProperty(this.evaluator, "getEvaluatedPositions");
-      }
-      await betweenSheets();
+  /** The engine exports the formulas only; the add-in writes all other cells of a file itself. */
+  override exportForExcel(data: { readonly sheets: readonly { readonly id: string }[] }): void {
+    const { evaluator } = this;
+    const places = data.sheets.flatMap(({ id }) => formulaPlaces(evaluator.getters, id));
+    evaluator.getEvaluatedPositions = () => places;
+    try {
+      super.exportForExcel(data);
+    } finally {
+      Reflect.deleteProperty(evaluator, "getEvaluatedPositions");
     }
   }
 

@@ -3,6 +3,7 @@ import "../engine-in-node";
 import { strFromU8, unzipSync } from "fflate";
 import fc from "../../../properties";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx, type OpenWorkbook } from "../../../../src/workbook/embedded";
+import { Model } from "../../../../src/workbook/embedded/engine";
 import { heldText, plainText } from "../../../../src/workbook/file/escapes";
 import type { SheetPlan } from "../../../../src/workbook/port";
 import { freeSheetName } from "../../../../src/workbook/rules/sheet-names";
@@ -88,9 +89,12 @@ test("any text is written without forbidden characters, and read back unchanged"
 
 test("a part that could not be read again is refused with a sentence, and no file is offered", async () => {
   const workbook = newWorkbook();
-  const { files } = await workbook.model.exportXLSX();
+  const exported = Object.getOwnPropertyDescriptor(Model.prototype, "exportXLSX")!.value as Model["exportXLSX"];
   const broken = { path: "xl/broken.xml", content: "<a>\x07</a>" };
-  jest.spyOn(workbook.model, "exportXLSX").mockResolvedValue({ name: "", files: [...files, broken] } as never);
+  jest.spyOn(Model.prototype, "exportXLSX").mockImplementationOnce(async function (this: Model) {
+    const { name, files } = await exported.call(this);
+    return { name, files: [...files, broken] } as never;
+  });
   await expect(saveXlsx(workbook)).rejects.toThrow(/not saved: its part xl\/broken\.xml .* The workbook is as it was/);
 });
 

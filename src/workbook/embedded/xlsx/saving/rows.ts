@@ -32,7 +32,7 @@ const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
 const USUAL_HEIGHT = 23;
 const POINTS = 0.75;
 
-/** The number of rows written at a time. */
+/** The number of cells written at a time, or of rows that have fewer. */
 const AT_ONCE = 500;
 /** Unlocked zones of at least this width, and those that reach the end of the sheet, are written as whole rows; others as cells. */
 const WIDE = 40;
@@ -279,15 +279,18 @@ export function* writtenRows(source: RowSource): Generator<{ text: string; done:
   const isWhole = (row: number): boolean => whole.some(({ top, bottom }) => row >= top && row <= bottom);
   for (const { top, bottom } of whole) for (let row = top; row <= bottom; row++) if (!rows.has(row)) rows.set(row, []);
   const order = [...rows.keys()].sort((a, b) => a - b);
-  for (let from = 0; from < order.length; from += AT_ONCE) {
-    let text = "";
-    for (const row of order.slice(from, from + AT_ONCE)) {
-      const isOpen = isWhole(row);
-      const held = rows.get(row)!;
-      const cells = (isOpen ? [...held, ...lockedBeside(held, row, width, source)] : held).sort(([a], [b]) => a - b);
-      const look = rowAttributes(taken.rows[row] ?? {}) + (isOpen ? ` s="${opened(0)}" customFormat="1"` : "");
-      text += `<row r="${row + 1}"${look}>${cells.map(([place, held]) => cellText(place, held, source)).join("")}</row>`;
-    }
-    yield { text, done: Math.min(from + AT_ONCE, order.length), of: order.length };
+  let text = "";
+  let count = 0;
+  yield { text, done: 0, of: Math.max(order.length, 1) };
+  for (const [at, row] of order.entries()) {
+    const isOpen = isWhole(row);
+    const held = rows.get(row)!;
+    const cells = (isOpen ? [...held, ...lockedBeside(held, row, width, source)] : held).sort(([a], [b]) => a - b);
+    const look = rowAttributes(taken.rows[row] ?? {}) + (isOpen ? ` s="${opened(0)}" customFormat="1"` : "");
+    text += `<row r="${row + 1}"${look}>${cells.map(([place, held]) => cellText(place, held, source)).join("")}</row>`;
+    count += 1 + cells.length;
+    if (count < AT_ONCE && at < order.length - 1) continue;
+    yield { text, done: at + 1, of: order.length };
+    [text, count] = ["", 0];
   }
 }

@@ -2,7 +2,7 @@
 import { say, verbatim } from "../../../../reduction/message";
 import { boxAddress, quoted } from "../../../address";
 import { localName } from "../../../rules/names";
-import { atOnce, inSlices, Stopped, type Run } from "../../../in-slices";
+import { asShares, atOnce, inSlices, Stopped, unwatched, type Run } from "../../../in-slices";
 import { printingOf } from "../../../look/pages";
 import { WorkbookError } from "../../../port";
 import { toExcelFormat } from "../../look/formats";
@@ -29,7 +29,7 @@ import { addPrint, PRINT_AREA } from "../print";
 import { addProtection, openedStyles } from "../protection";
 import { heightsOf, SharedStrings, writtenRows } from "./rows";
 import { spellings } from "./spelling";
-import { stylesOf, takenNow, type TakenSheet } from "./taken";
+import { stylesOf, TAKING, type TakenSheet } from "./taken";
 import { addValuesSheet, type ValuesNotice } from "./values-sheet";
 import { fileValuesOf } from "../values-of-file";
 import { addWords } from "../words";
@@ -159,20 +159,21 @@ interface Exported {
   readonly formula: ReadonlyMap<string, string>;
 }
 
-async function exported({ model }: OpenWorkbook, withPauses: boolean): Promise<Exported> {
-  const files = await exportFiles(model, withPauses);
-  const taken = takenNow();
-  const formulas = taken.flatMap((sheet) => [...sheet.formulas.values()]);
-  const formula = await spellings(formulas, withPauses);
+/** The parts and the pictures of the engine's export. */
+async function partsOf(
+  files: Awaited<ReturnType<typeof exportFiles>>["files"],
+): Promise<Pick<Exported, "parts" | "pictures">> {
   const texts: [string, string][] = [];
   const pictures: Record<string, Uint8Array> = {};
   for (const file of files)
     if ("imageSrc" in file) pictures[file.path] = await imageBytes(file.imageSrc);
     else texts.push([file.path, withoutHeldGroups(file.content)]);
-  return { parts: new Parts(texts), pictures, taken, formula };
+  return { parts: new Parts(texts), pictures };
 }
 
-/** Makes the file in steps; each step gives the share of the work that is done. */
+const formulasOf = (taken: readonly TakenSheet[]): string[] => taken.flatMap(({ formulas }) => [...formulas.values()]);
+
+/** Makes the file from what the engine exported, in steps; each gives the share of this work that is done. */
 function* making(
   workbook: OpenWorkbook,
   { parts, pictures, taken, formula }: Exported,
@@ -180,12 +181,15 @@ function* making(
 ): Generator<number, Uint8Array<ArrayBuffer>> {
   const { model } = workbook;
   const { names, renameOn } = fileNames(workbook);
+  yield 0;
   const sheetIds = model.getters.getSheetIds();
   addView(parts.document("xl/workbook.xml"), sheetIds.indexOf(model.getters.getActiveSheetId()));
   addNames(parts.document("xl/workbook.xml"), names, chosenMarkOf(model));
+  yield 0;
   const styles = parts.document("xl/styles.xml");
   patchStyles(styles);
   orderCharts(parts);
+  yield 0;
   const [opened, strings, zip] = [openedStyles(styles), new SharedStrings(), new Packing()];
   parts.delete(STRINGS);
   let hasUnknown = false;
@@ -198,6 +202,7 @@ function* making(
     const [head = "", tail = ""] = parts.take(sheetPath(index)).split(/<sheetData\s*\/>|<sheetData><\/sheetData>/);
     checkAgain(sheetPath(index), head + tail);
     part.add(`${head}<sheetData>`);
+    yield (ROWS_SHARE * index) / sheetIds.length;
     const source = {
       ...{ model, sheetId, taken: sheet, answered, rename: renameOn(sheetId), strings, opened },
       asValues: valuesOnly !== undefined,
@@ -219,7 +224,8 @@ function* making(
   shared.end("");
   if (valuesOnly) addValuesSheet(parts, valuesOnly);
   addCalculation(parts.document("xl/workbook.xml"), workbook.calculation ?? {}, hasUnknown);
-  for (const [path, text] of parts.entries()) {
+  for (const path of parts.paths()) {
+    const text = parts.take(path);
     checkAgain(path, text);
     zip.part(path).end(text);
     yield ROWS_SHARE;
@@ -248,7 +254,32 @@ const MOST_CHANGED = 2;
 /** A moment of the workbook: it is equal at two times if nothing changed between them. */
 const momentOf = (model: OpenWorkbook["model"]): string => `${lastStep(model)} ${stepsBegun(model)}`;
 
-/** The bytes of the workbook as an .xlsx file; undefined if it is changed meanwhile. Without `run`, it is made without a pause. */
+/** Thrown when the workbook was changed while a file of it was made. */
+class Changed extends Error {}
+
+/** Steps that go on only while the workbook is as it was at a moment. */
+function* whileSame<T>(
+  model: OpenWorkbook["model"],
+  moment: string,
+  steps: Generator<number, T>,
+): Generator<number, T> {
+  try {
+    for (;;) {
+      if (momentOf(model) !== moment) throw new Changed();
+      const { done, value } = steps.next();
+      if (done) return value;
+      yield value;
+    }
+  } finally {
+    // Steps that are not run to their end are ended here.
+    steps.return(undefined as never);
+  }
+}
+
+/** The share of the work that is done when the engine has exported the workbook. */
+const EXPORTED_SHARE = 0.4;
+
+/** The bytes of the workbook as an .xlsx file; undefined, soon after, if it is changed meanwhile. Without `run`, it is made without a pause. */
 async function madeOnce(
   workbook: OpenWorkbook,
   run: Run | undefined,
@@ -256,14 +287,18 @@ async function madeOnce(
 ): Promise<Uint8Array<ArrayBuffer> | undefined> {
   const { model } = workbook;
   const moment = momentOf(model);
+  const within =
+    (from: number, to: number): Run =>
+    async (steps) =>
+      (run ?? atOnce)(asShares(whileSame(model, moment, steps), (share) => from + (to - from) * share));
   try {
-    const parts = await exported(workbook, run !== undefined);
-    if (momentOf(model) !== moment) return undefined;
-    const file = await (run ?? atOnce)(making(workbook, parts, valuesOnly));
-    return momentOf(model) === moment ? file : undefined;
+    const { files, taken } = await exportFiles(model, within(0, EXPORTED_SHARE), TAKING);
+    const formula = await spellings(formulasOf(taken), run !== undefined);
+    const parts = { ...(await partsOf(files)), taken, formula };
+    return await within(EXPORTED_SHARE, 1)(making(workbook, parts, valuesOnly));
   } catch (error) {
     // Parts of two moments may not go together.
-    if (error instanceof Stopped || momentOf(model) === moment) throw error;
+    if (momentOf(model) === moment || error instanceof Stopped) throw error;
     return undefined;
   }
 }
@@ -288,17 +323,8 @@ export async function saveXlsx(
 
 /** The bytes of the workbook as an .xlsx file, made in slices; undefined, soon after, if the workbook is changed meanwhile. */
 export async function saveUnlessChanged(workbook: OpenWorkbook): Promise<Uint8Array<ArrayBuffer> | undefined> {
-  const { model } = workbook;
-  if (isBusy(model)) return undefined;
-  const moment = momentOf(model);
-  const controller = new AbortController();
-  const watch = (): void => void (momentOf(model) !== moment && controller.abort());
-  try {
-    return await madeOnce(workbook, (steps) => inSlices(steps, watch, controller.signal));
-  } catch (error) {
-    if (error instanceof Stopped) return undefined;
-    throw error;
-  }
+  const { tell, signal } = unwatched();
+  return isBusy(workbook.model) ? undefined : madeOnce(workbook, (steps) => inSlices(steps, tell, signal));
 }
 
 /** The bytes of an image that the engine stores as a data address. */

@@ -4,13 +4,13 @@
  * Casts: the engine's types do not include the inner parts of a model and of its plugins.
  */
 import { helpers, Model, tokenize, UIPlugin } from "@odoo/o-spreadsheet";
-import { pause } from "../../../in-slices";
+import { restful } from "../../../in-slices";
 import { heldText } from "../../../file/escapes";
 import { withHeldGroups, withoutHeldGroups } from "../../evaluation/tight-minus";
 import { lightElements, type LightElement } from "../../../file/light-xml";
 
 /** The number of formulas that are asked at a time. */
-const AT_ONCE = 1500;
+const AT_ONCE = 300;
 /** The number of them in a row. */
 const ACROSS = 100;
 
@@ -36,10 +36,10 @@ async function written(formulas: readonly string[]): Promise<LightElement[]> {
 }
 
 /** The engine's spelling of each formula. */
-async function asked(formulas: readonly string[], withPauses: boolean): Promise<Map<string, string>> {
+async function asked(formulas: readonly string[], rest: () => Promise<void>): Promise<Map<string, string>> {
   const found = new Map<string, string>();
   for (let from = 0; from < formulas.length; from += AT_ONCE) {
-    if (withPauses) await pause();
+    await rest();
     const part = formulas.slice(from, from + AT_ONCE);
     for (const cell of await written(part)) {
       const { row, col } = helpers.toCartesian(cell.getAttribute("r")!);
@@ -73,15 +73,16 @@ function formOf(formula: string): Form {
 const isSame = (a: readonly string[], b: readonly string[]): boolean =>
   a.length === b.length && a.every((one, i) => one === b[i]);
 
-/** The number of formulas that are taken apart before a pause. */
-const IN_A_SLICE = 2000;
+/** The number of formulas after which the page may react. */
+const IN_A_SLICE = 100;
 
 /** The spelling for Excel of each formula ("=..."), by the formula; the spelling is without "=". */
 export async function spellings(formulas: Iterable<string>, withPauses: boolean): Promise<Map<string, string>> {
   const byForm = new Map<string, { readonly formula: string; readonly names: readonly string[] }[]>();
+  const rest = withPauses ? restful() : async () => undefined;
   let count = 0;
   for (const formula of new Set(formulas)) {
-    if (withPauses && ++count % IN_A_SLICE === 0) await pause();
+    if (++count % IN_A_SLICE === 0) await rest();
     const { between, names } = formOf(formula);
     const key = JSON.stringify(between);
     const alike = byForm.get(key);
@@ -90,11 +91,12 @@ export async function spellings(formulas: Iterable<string>, withPauses: boolean)
   }
   const firsts = await asked(
     [...byForm.values()].flatMap(([one]) => one?.formula ?? []),
-    withPauses,
+    rest,
   );
   const found = new Map(firsts);
   const unlike: string[] = [];
   for (const [first, ...others] of byForm.values()) {
+    if (++count % IN_A_SLICE === 0) await rest();
     const answer = first && firsts.get(first.formula);
     if (answer === undefined) continue;
     const { between, names } = formOf(`=${answer}`);
@@ -104,6 +106,6 @@ export async function spellings(formulas: Iterable<string>, withPauses: boolean)
       for (const { formula, names: own } of others)
         found.set(formula, between.map((part, i) => part + (own[i] ?? "")).join("").slice(1)); // prettier-ignore
   }
-  for (const [formula, spelling] of await asked(unlike, withPauses)) found.set(formula, spelling);
+  for (const [formula, spelling] of await asked(unlike, rest)) found.set(formula, spelling);
   return found;
 }

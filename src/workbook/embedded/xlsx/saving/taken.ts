@@ -3,12 +3,8 @@
  * text of every cell several times. Only the engine knows the number of each style in the file and the
  * spelling of each formula for Excel. Therefore extra cells beside the sheet are exported, one for each style, and read back from
  * the file; `spelling.ts` asks for the formulas. `rows.ts` then writes the rows.
- * Casts: the engine's types do not include the plugins, commands, getters and components that are added here.
  */
-import { helpers, registries, UIPlugin } from "@odoo/o-spreadsheet";
-// This plugin comes last: after all others that add to the export.
-import "../../engine";
-import { betweenSheets } from "../../evaluation/export";
+import { helpers } from "@odoo/o-spreadsheet";
 import { withHeldGroups } from "../../evaluation/tight-minus";
 import type { Zone } from "../../zones";
 import { LAST_COLUMN } from "../../../rules/names";
@@ -152,9 +148,6 @@ function take(sheet: ExportedSheet): TakenSheet {
   return { rows, looks: lookOf, styleAt, formulas, texts };
 }
 
-/** The sheets of the present export, in their order. */
-let taken: TakenSheet[] = [];
-
 /**
  * Spells all texts of an object, in place, as a file requires, and formulas of rules with their groups held. The data addresses of
  * pictures do not need this.
@@ -166,27 +159,15 @@ function holdTexts(within: any): void {
     } else if (value !== null && typeof value === "object") holdTexts(value);
 }
 
-class TakingPlugin extends UIPlugin {
-  override async exportForExcel(data: any): Promise<void> {
-    const sheets: TakenSheet[] = [];
-    for (const sheet of data.sheets) {
-      sheets.push(take(sheet));
-      holdTexts(sheet);
-      await betweenSheets();
-    }
-    holdTexts({ ...data, sheets: [] });
-    taken = sheets;
-  }
-}
-
-registries.featurePluginRegistry.add("clayledger_taking", TakingPlugin as never);
-
-/** Returns the sheets of the last export, once. */
-export function takenNow(): TakenSheet[] {
-  const now = taken;
-  taken = [];
-  return now;
-}
+/** What is taken out of the engine's data before it writes them. */
+export const TAKING = {
+  sheet: (sheet: ExportedSheet): TakenSheet => {
+    const taken = take(sheet);
+    holdTexts(sheet);
+    return taken;
+  },
+  beside: holdTexts,
+};
 
 /** The engine's answers: the number of each style by the address of its extra cell, and the spelling of each formula. */
 export interface Answered {
