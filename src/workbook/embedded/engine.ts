@@ -8,6 +8,7 @@ import "./look/chart";
 import "./look/front-view";
 import "./look/header-places";
 import "./look/merges";
+import "./look/row-heights";
 import "./look/used-colours";
 import "./engine-words";
 import "./evaluation/as-in-excel";

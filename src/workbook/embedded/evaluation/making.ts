@@ -2,7 +2,7 @@
  * Makes the model of a workbook in steps. The constructor of the engine reads every cell and evaluates every formula at
  * once: with 13 data sheets the page did not react for 2 s. While a model is made here, the constructor leaves out the cells
  * and the borders, and its plugins are not started; then the cells and borders are read sheet by sheet, the formulas are
- * evaluated column by column, and the plugins are started.
+ * evaluated column by column, the heights of rows and the colours in use are found sheet by sheet, and the plugins are started.
  * Casts: the engine's types do not include the inner parts of its plugins.
  */
 import { registries, type Model } from "@odoo/o-spreadsheet";
@@ -18,6 +18,8 @@ export interface Later {
   readonly readers: ((data: Data) => void)[];
   /** Evaluates every cell in steps that give the share that is done. */
   evaluation?: () => Generator<number>;
+  /** What plugins look for in each sheet when the model starts. */
+  readonly starters: ((sheetId: string) => void)[];
   isStarted: boolean;
 }
 
@@ -25,6 +27,17 @@ let later: Later | undefined;
 
 /** What is left for later by the model that is being made now; undefined if none is. */
 export const leftForLater = (): Later | undefined => later;
+
+/**
+ * Lets a plugin, given by its configuration, look at each sheet by `look` when its model starts. Returns false for a model that is made at
+ * once. In a model that is only copied, which nobody sees, it looks at none.
+ */
+export function atStart(config: readonly unknown[], look: (sheetId: string) => void): boolean {
+  if (!later) return false;
+  const [{ custom }] = config as readonly [{ readonly custom: { readonly isOnlyCopied?: boolean } }];
+  if (custom.isOnlyCopied !== true) later.starters.push(look);
+  return true;
+}
 
 /** What the plugins leave out of the data of a workbook that is taken sheet by sheet; undefined if it is taken whole. */
 let leftOut: ((data: Data) => void)[] | undefined;
@@ -54,7 +67,7 @@ readingLater("borders");
 
 /** Makes a model by `make`, which calls the constructor of the engine, in steps that give the share that is done. */
 export function* making(make: () => Model): Generator<number, Model> {
-  const left: Later = { readers: [], isStarted: false };
+  const left: Later = { readers: [], starters: [], isStarted: false };
   later = left;
   let model: Model;
   try {
@@ -71,6 +84,10 @@ export function* making(make: () => Model): Generator<number, Model> {
     yield (at + 1) / data.sheets.length / 2;
   }
   for (const share of evaluation()) yield (1 + share) / 2;
+  for (const sheetId of model.getters.getSheetIds()) {
+    for (const start of left.starters) start(sheetId);
+    yield 1;
+  }
   left.isStarted = true;
   model.dispatch("START" as never);
   return model;

@@ -5,6 +5,7 @@
  * Casts: the engine's types do not include the inner parts of its plugins.
  */
 import { registries } from "@odoo/o-spreadsheet";
+import { atStart } from "../evaluation/making";
 
 const Colours = registries.coreViewsPluginRegistry.get("custom_colors") as unknown as {
   new (...config: never[]): {
@@ -25,6 +26,13 @@ class ColoursOfChangedSheets extends Colours {
   static override getters = Colours.getters;
   /** The sheets that were changed since the colours were last looked for; undefined for all of them. */
   #changed: Set<string> | undefined;
+  /** The colours that were found while the workbook was opened sheet by sheet. */
+  readonly #found = new Set<string>();
+
+  constructor(...config: never[]) {
+    super(...config);
+    if (atStart(config, (sheetId) => this.#find(sheetId))) this.#changed = new Set();
+  }
 
   override handle(command: any): void {
     super.handle(command);
@@ -38,17 +46,19 @@ class ColoursOfChangedSheets extends Colours {
 
   override computeCustomColors(): string[] {
     const all: string[] = this.getters.getSheetIds();
-    const found = new Set<string>();
-    for (const sheetId of all) {
-      if (this.#changed?.has(sheetId) === false) continue;
-      for (const colours of [
-        this.getColorsFromCells(sheetId),
-        this.getFormattingColors(sheetId),
-        this.getTableColors(sheetId),
-      ])
-        for (const colour of colours) found.add(colour);
-    }
-    return [...found];
+    for (const sheetId of all) if (this.#changed?.has(sheetId) !== false) this.#find(sheetId);
+    const found = [...this.#found];
+    this.#found.clear();
+    return found;
+  }
+
+  #find(sheetId: string): void {
+    for (const colours of [
+      this.getColorsFromCells(sheetId),
+      this.getFormattingColors(sheetId),
+      this.getTableColors(sheetId),
+    ])
+      for (const colour of colours) this.#found.add(colour);
   }
 }
 

@@ -4,7 +4,7 @@
  */
 import { say, verbatim, listed, type Message } from "../../../reduction/message";
 import { nth } from "../../../reduction/numeric/lists";
-import { atOnce } from "../../in-slices";
+import { asShares, atOnce } from "../../in-slices";
 import { WorkbookError } from "../../port";
 import { openArchive, type Archive } from "../../file/zip";
 import { Model } from "../engine";
@@ -52,18 +52,10 @@ function stringsOf(parts: Parts): string[] {
   return strings.filter(({ localName }) => localName === "si").map(runsText);
 }
 
-/** The shares of the work that are done after the parts are read, and after the cells are read. */
+/** The shares of the work that are done after the parts are read, after the cells are read, and after the engine has read the rest. */
 const PARTS_SHARE = 0.2;
-const CELLS_SHARE = 0.6;
-
-/** Runs the steps of a part of the work; `share` turns each into a share of the whole. */
-function* asShares<T>(steps: Generator<number, T>, share: (step: number) => number): Generator<number, T> {
-  for (;;) {
-    const next = steps.next();
-    if (next.done) return next.value;
-    yield share(next.value);
-  }
-}
+const CELLS_SHARE = 0.5;
+const DATA_SHARE = 0.6;
 
 /** The decimal mark with which a workbook was saved. */
 function markOf(workbook: Document): DecimalMark | undefined {
@@ -127,12 +119,14 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
   notKept.push(...keepScatterCharts(parts));
   const mark = markOf(workbook) ?? usual;
   const { made, left } = yield* withWhatGoes(parts.entries(), function* (rest) {
-    const { data, cut } = dataOf(rest, pictures, kept, names);
+    const { data, cut } = yield* asShares(
+      dataOf(rest, pictures, kept, names),
+      (share) => CELLS_SHARE + (DATA_SHARE - CELLS_SHARE) * share,
+    );
     if (mark) data.settings = settingsFor(mark);
-    yield CELLS_SHARE;
     const model = yield* asShares(
       making(() => new Model(data, settings)),
-      (share) => CELLS_SHARE + (1 - CELLS_SHARE) * share,
+      (share) => DATA_SHARE + (1 - DATA_SHARE) * share,
     );
     return { model, cut };
   });

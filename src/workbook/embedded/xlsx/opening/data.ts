@@ -3,13 +3,15 @@
  * Casts: the engine's reader returns data without types.
  */
 import { say, verbatim, type Message } from "../../../../reduction/message";
-import { helpers, load } from "@odoo/o-spreadsheet";
+import { helpers } from "@odoo/o-spreadsheet";
+import { asShares } from "../../../in-slices";
 import type { Protection } from "../../protection";
 import { bareText, inZonesOf, TEXT_FORMAT } from "../../typing/text";
 import type { Cells } from "../cells";
 import { putCharts } from "../charts";
 import { placeFigures } from "../pictures";
 import type { Parts } from "../parts";
+import { loading } from "./by-sheet";
 import { makeRoom, mergesWithin, rangesWithin, within, type Sized } from "../room";
 import type { Names } from "./names";
 import type { Kept } from "./sheet";
@@ -110,25 +112,32 @@ function putRules(sheet: Sheet, { words, protection }: Kept): void {
   sheet.panes = { xSplit: xSplit < sheet.colNumber ? xSplit : 0, ySplit: ySplit < sheet.rowNumber ? ySplit : 0 };
 }
 
-/** The data of the workbook, and what was cut. */
-export function dataOf(
+/** The share of the work that is done when the engine has read the sheets. */
+const LOADED_SHARE = 0.6;
+
+/** The data of the workbook, and what was cut, in steps that give the share that is done. */
+export function* dataOf(
   rest: Parts,
   pictures: Readonly<Record<string, unknown>>,
   kept: ReadonlyMap<string, Kept>,
   { ranges }: Names,
 ) {
-  const data = load({ ...Object.fromEntries(rest.entries()), ...pictures } as never) as any;
+  const isWhole = [...kept.values()].some(({ read }) => read.left.size > 0);
+  const data = yield* asShares(loading(rest, pictures, isWhole), (share) => LOADED_SHARE * share);
   const sheets: readonly Sheet[] = data.sheets;
   const keptOf = ({ name }: Sheet): Kept => kept.get(name)!;
-  for (const sheet of sheets) {
+  for (const [at, sheet] of sheets.entries()) {
     putCells(sheet, keptOf(sheet));
     bareTexts(sheet, data.formats);
     placeFigures(sheet as never, keptOf(sheet).frames);
+    yield LOADED_SHARE + ((1 - LOADED_SHARE) * (at + 1)) / sheets.length;
   }
   const sized = new Map<string, Sized>(sheets.map((sheet) => [sheet.name, sheet as Sized]));
   const cut = fitted(sheets, sized, ranges);
+  yield 1;
   for (const sheet of sheets) putCharts(sheet as never, keptOf(sheet).charts, data.sheets);
   const { named, cut: cutNames } = namedWithin(ranges, sized);
+  yield 1;
   data.namedRanges = named;
   for (const sheet of sheets) putRules(sheet, keptOf(sheet));
   return { data, cut: [...cut, ...cutNames] };
