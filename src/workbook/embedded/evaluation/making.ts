@@ -29,13 +29,13 @@ let later: Later | undefined;
 export const leftForLater = (): Later | undefined => later;
 
 /**
- * Lets a plugin, given by its configuration, look at each sheet by `look` when its model starts. Returns false for a model that is made at
- * once. In a model that is only copied, which nobody sees, it looks at none.
+ * Lets a plugin, given by its configuration, look at each sheet by `look` when its model starts; `isSeen` is false in a model that is only
+ * copied, which nobody sees. Returns false for a model that is made at once.
  */
-export function atStart(config: readonly unknown[], look: (sheetId: string) => void): boolean {
+export function atStart(config: readonly unknown[], look: (sheetId: string, isSeen: boolean) => void): boolean {
   if (!later) return false;
   const [{ custom }] = config as readonly [{ readonly custom: { readonly isOnlyCopied?: boolean } }];
-  if (custom.isOnlyCopied !== true) later.starters.push(look);
+  later.starters.push((sheetId) => look(sheetId, custom.isOnlyCopied !== true));
   return true;
 }
 

@@ -10,7 +10,6 @@ const Heights = registries.coreViewsPluginRegistry.get("row_size") as unknown as
   new (...config: never[]): {
     handle(command: { readonly type: string }): void;
     initializeSheet(sheetId: string): void;
-    readonly getters: any;
     readonly tallestCellInRow: Record<string, unknown[]>;
   };
   readonly getters: readonly string[];
@@ -22,13 +21,14 @@ class HeightsBySheet extends Heights {
 
   constructor(...config: never[]) {
     super(...config);
-    this.#isInSteps = atStart(config, (sheetId) => this.initializeSheet(sheetId));
+    this.#isInSteps = atStart(config, (sheetId, isSeen) => {
+      if (isSeen) this.initializeSheet(sheetId);
+      else this.tallestCellInRow[sheetId] = [];
+    });
   }
 
   override handle(command: { readonly type: string }): void {
-    if (command.type !== "START" || !this.#isInSteps) return super.handle(command);
-    // Nobody has looked at the sheets of a workbook that is only copied.
-    for (const sheetId of this.getters.getSheetIds()) this.tallestCellInRow[sheetId] ??= [];
+    if (command.type !== "START" || !this.#isInSteps) super.handle(command);
   }
 }
 

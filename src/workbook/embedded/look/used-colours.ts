@@ -31,7 +31,11 @@ class ColoursOfChangedSheets extends Colours {
 
   constructor(...config: never[]) {
     super(...config);
-    if (atStart(config, (sheetId) => this.#find(sheetId))) this.#changed = new Set();
+    const isInSteps = atStart(config, (sheetId, isSeen) => {
+      if (isSeen) this.#find(sheetId);
+      this.#changed?.delete(sheetId);
+    });
+    if (isInSteps) this.#changed = new Set();
   }
 
   override handle(command: any): void {

@@ -56,6 +56,35 @@ test("values, contents and looks are the same, whatever the sheets read of one a
   );
 });
 
+test("the heights of rows and the colours in use are the same", () => {
+  // Without a browser the engine measures no heights of texts: here each is as high as its font says.
+  const context = { save: () => undefined, restore: () => undefined, font: "", measureText: () => ({ width: 1, fontBoundingBoxAscent: parseFloat(context.font.replace(/\D*/, "")), fontBoundingBoxDescent: 0 }) }; // prettier-ignore
+  const canvas = jest.spyOn(OffscreenCanvas.prototype, "getContext").mockImplementation(() => context as never);
+  const { model: source } = newWorkbook();
+  runBatch(source, [1, 2, 3].flatMap(sheetCommands));
+  runBatch(source, [
+    { type: "SET_FORMATTING", sheetId: "s1", target: [zone(1, 0, 2)], style: { fontSize: 30, fillColor: "#123456" } },
+    { type: "SET_FORMATTING", sheetId: "s3", target: [zone(0, 3, 4)], style: { fontSize: 40, textColor: "#654321" } },
+    { type: "UPDATE_CELL", sheetId: "s1", col: 0, row: 1, content: "high" },
+  ]);
+  const data = plainData(source);
+  const lookOf = ({ getters }: Model) => ({
+    colours: getters.getCustomColors(),
+    heights: getters.getSheetIds().map((id) => [0, 1, 2, 3, 4, 5].map((row) => getters.getRowSize(id, row))),
+  });
+  const model = inSteps(data);
+  const atOnceMade = new Model(copyOf(data));
+  expect(lookOf(model)).toEqual(lookOf(atOnceMade));
+  expect(Math.max(...lookOf(model).heights.flat())).toBeGreaterThan(30);
+  expect(lookOf(model).colours).toEqual(expect.arrayContaining(["#123456", "#654321"]));
+  // A later change adds its colour, and makes its row higher.
+  for (const one of [model, atOnceMade])
+    runBatch(one, [{ type: "SET_FORMATTING", sheetId: "s2", target: [zone(0, 1, 1)], style: { fillColor: "#ABCDEF", fontSize: 50 } }]); // prettier-ignore
+  expect(lookOf(model)).toEqual(lookOf(atOnceMade));
+  expect(lookOf(model).colours).toContain("#ABCDEF");
+  canvas.mockRestore();
+});
+
 test("a formula is calculated once, and again when a cell that it reads is changed", () => {
   const data = dataWith([]);
   let model!: Model;
