@@ -34,8 +34,8 @@ interface HostWindow {
 declare const window: HostWindow;
 
 /**
- * The person of a test asks the system for less motion, unless the test says otherwise: a part that fades in is drawn many times, which
- * takes a tenth of the time of a screen. The whole walk, the page of npm start and the keys after an undo are tried with motion.
+ * The person of a test asks the system for less motion, unless the test says otherwise, so that pages can be given back to each other and
+ * nothing is looked at while it fades. The whole walk, the page of npm start and the keys after an undo are tried with motion.
  */
 const WITHOUT_MOTION: Preferences = { reducedMotion: "reduce" };
 
