@@ -70,8 +70,8 @@ export const record: Readonly<Record<string, string>> = {
 
   // The AGS4 file.
   "the issue of the file": "die Nummer der Ausgabe",
-  "the producer of the file": "der Ersteller der Datei",
-  "the recipient of the file": "der Empfänger der Datei",
+  "the producer of the file": "den Ersteller der Datei",
+  "the recipient of the file": "den Empfänger der Datei",
   "the status of the file": "der Status der Datei",
   "the date of the file as yyyy-mm-dd": "das Datum der Datei als JJJJ-MM-TT",
   "the AGS4 file needs {0}: fill in these cells": "die AGS4-Datei braucht {0}: diese Zellen ausfüllen",
