@@ -5,7 +5,7 @@
 import { say, digits, listed, type Message } from "../message";
 import { badInput, given, notApplicable, then, type Outcome } from "../outcome";
 import { straightLine } from "../numeric/straight-line";
-import { branches, type Loop } from "./shape/branches";
+import { branches, compressedIn, compressedRows, type Loop } from "./shape/branches";
 import type { LoadPoint, TestCurve } from "./shape/points";
 import { virginLineOf, readCurve } from "./methods/reading";
 import { checkCurvePicks, type CurvePicks } from "./picks";
@@ -67,33 +67,58 @@ interface Named {
 const named = (name: Message, branches: readonly (readonly LoadPoint[])[]): Named[] =>
   branches.map((points) => ({ name, points }));
 
-/** Slope between two stresses, on the first of the branches that covers both. */
-function slopeBetween(choices: readonly Named[], { from, to }: Between, wanted: Message): Outcome<Index> {
+/** Slope between two stresses, on the first of the branches that covers both. Refuses a branch that is higher at the greater stress. */
+function slopeBetween(
+  { kind }: TestCurve,
+  choices: readonly Named[],
+  { from, to }: Between,
+  wanted: Message,
+): Outcome<Index> {
   if (from === to) return badInput(say`the two stresses are the same: give two different ones`);
   for (const { name, points } of choices) {
     const [a, b] = [valueOn(points, from), valueOn(points, to)];
-    if (a !== undefined && b !== undefined)
-      return given({
-        value: Math.abs((b - a) / Math.log10(to / from)),
-        basis: say`${name} from ${from} to ${to}`,
-        readings: [],
-      });
+    if (a === undefined || b === undefined) continue;
+    const value = ((b - a) / Math.log10(to / from)) * (kind === "e" ? -1 : 1);
+    return value < 0
+      ? notApplicable(
+          say`from ${from} to ${to} the specimen is less compressed under the greater stress: choose other stresses`,
+        )
+      : given({ value, basis: say`${name} from ${from} to ${to}`, readings: [] });
   }
   return notApplicable(say`no ${wanted} branch reaches both ${from} and ${to}: choose stresses within the loads`);
 }
 
 /** Mean slope of the least-squares lines through branches. */
-const slopeOf = (name: Message, readings: readonly (readonly LoadPoint[])[]): Index => ({
+const slopeThroughAll = (name: Message, readings: readonly (readonly LoadPoint[])[]): Index => ({
   value: readings.map(slopeThrough).reduce((sum, slope) => sum + slope, 0) / readings.length,
   basis: say`${name} ${readings.map(between).reduce((all, one) => say`${all} and ${one}`)}`,
   readings,
 });
 
 /**
+ * Mean slope of the least-squares lines through unloadings, or through their ends if `line` is given. Refuses an unloading
+ * in which the specimen compressed: its slope belongs to the load that is missing or to the wrong entry.
+ */
+function slopeOf(
+  test: TestCurve,
+  name: Message,
+  unloadings: readonly (readonly LoadPoint[])[],
+  line: (unloading: readonly LoadPoint[]) => readonly LoadPoint[] = (unloading) => unloading,
+): Outcome<Index> {
+  const [row] = unloadings.flatMap((points) => compressedRows({ ...test, points }));
+  return row === undefined
+    ? given(slopeThroughAll(name, unloadings.map(line)))
+    : notApplicable({
+        ...say`${compressedIn(row)}, and whether a load before it is missing; this unloading gives no slope unless you choose the ends of the line`,
+        row,
+      });
+}
+
+/**
  * The ends of a loop: the stress at which unloading began, and the lowest stress. The readings between them are not
  * used: near its upper end a reload yields again, and is steeper there.
  */
-const endsOf = ({ unload }: Loop): LoadPoint[] => [firstOf(unload), lastOf(unload)];
+const endsOf = (unload: readonly LoadPoint[]): LoadPoint[] => [firstOf(unload), lastOf(unload)];
 
 /** A picked stress within this share of an end of a branch is that end. */
 const AT_END = 0.001;
@@ -111,13 +136,17 @@ function pointOnLoop({ unload, reload }: Loop, stress: number): LoadPoint | unde
 }
 
 /** The slope of the line through the first loop that reaches both picked stresses; an end that is not picked is the loop's. */
-function pickedLoop(closed: readonly Loop[], { loop_from: from, loop_to: to }: CurvePicks): Outcome<Index> {
+function pickedLoop(
+  test: TestCurve,
+  closed: readonly Loop[],
+  { loop_from: from, loop_to: to }: CurvePicks,
+): Outcome<Index> {
   for (const loop of closed) {
     const low = pointOnLoop(loop, from ?? lastOf(loop.unload).stress);
     const high = pointOnLoop(loop, to ?? firstOf(loop.unload).stress);
     if (!low || !high || low.stress >= high.stress) continue;
     const remarks = pickRemarks({ loop_from: from, loop_to: to }, ["loop_from", "loop_to"]);
-    return given(slopeOf(say`reload loop`, [[high, low]]), remarks);
+    return then(given(test, remarks), () => slopeOf(test, say`reload loop`, [[high, low]]));
   }
   const reached = closed.map(({ unload }) => between([firstOf(unload), lastOf(unload)]));
   return badInput(
@@ -153,7 +182,7 @@ function unloadingBetween(
 export function compressionIndex(test: TestCurve, stresses?: Between, picks: CurvePicks = {}): Outcome<Index> {
   if (stresses)
     return then(branches(test), (found) =>
-      slopeBetween(named(say`first loading`, [found.firstLoading]), stresses, say`first loading`),
+      slopeBetween(test, named(say`first loading`, [found.firstLoading]), stresses, say`first loading`),
     );
   return then(virginLineOf(test, picks), ({ curve, virgin, line, doubts }) => {
     const points = curve.points.slice(virgin.from, virgin.to + 1);
@@ -168,8 +197,8 @@ export function compressionIndex(test: TestCurve, stresses?: Between, picks: Cur
  * Cr: the slope of the unload-reload loops between their ends (the mean of several); where the test has no loop, the
  * slope of the final unloading; where it has neither, the slope of first loading before yield, which disturbance
  * steepens. Picked ends choose the line: through a loop between two stresses, of the unloading, of first loading. With
- * two stresses: the slope between them, on a reload branch or on first loading. Refuses a test with none of these, and
- * picks that the test does not reach.
+ * two stresses: the slope between them, on a reload branch or on first loading. Refuses a test with none of these, picks
+ * that the test does not reach, and a loop in whose unloading the specimen compressed.
  *
  * It is common practice to prefer a loop to the rebound at the end, and to take the line between the ends of the loop:
  * no standard was found that states it. Schmertmann (1955) takes the mean slope of the rebound.
@@ -184,15 +213,24 @@ export function recompressionIndex(test: TestCurve, stresses?: Between, picks: C
     const reloads = closed.map(({ reload }) => reload);
     if (stresses)
       return slopeBetween(
+        test,
         [...named(say`reload`, reloads), ...named(say`first loading`, [firstLoading])],
         stresses,
         say`reload`,
       );
-    if (picks.loop_from !== undefined || picks.loop_to !== undefined) return pickedLoop(closed, picks);
-    if (closed.length) return given(slopeOf(say`reload loop`, closed.map(endsOf)));
+    if (picks.loop_from !== undefined || picks.loop_to !== undefined) return pickedLoop(test, closed, picks);
+    if (closed.length)
+      return slopeOf(
+        test,
+        say`reload loop`,
+        closed.map(({ unload }) => unload),
+        endsOf,
+      );
     if (finalUnloading.length > 1)
       return then(unloadingBetween(finalUnloading, picks), (points) =>
-        given(slopeOf(say`final unloading`, [points]), [say`Cr from the final unloading: the test has no reload loop`]),
+        then(slopeOf(test, say`final unloading`, [points]), (index) =>
+          given(index, [say`Cr from the final unloading: the test has no reload loop`]),
+        ),
       );
     return then(readCurve(test, picks), ({ curve, parts: { recompression, recompressionLine } }) => {
       const points = curve.points.slice(recompression.from, recompression.to + 1);
@@ -210,7 +248,7 @@ export function recompressionIndex(test: TestCurve, stresses?: Between, picks: C
 
 /**
  * Cs: the slope of the line through the final unloading or, if the test has none, through the unloading of its loops;
- * picked ends choose the points of the final unloading.
+ * picked ends choose the points of the final unloading. Refuses an unloading in which the specimen compressed.
  * @example swellingIndex(rebound).value.value // 0.05564
  * @example swellingIndex(rebound, undefined, { unloading_from: 80 }).value.value // 0.05232
  * @example swellingIndex(clay) // refused: the test has no unloading: there is no swelling index
@@ -220,14 +258,15 @@ export function swellingIndex(test: TestCurve, stresses?: Between, picks: CurveP
   if (!checked.ok) return checked;
   return then(branches(test), ({ loops, finalUnloading }) => {
     const inner = loops.map(({ unload }) => unload);
-    if (stresses) return slopeBetween(named(say`unloading`, [finalUnloading, ...inner]), stresses, say`unloading`);
+    if (stresses)
+      return slopeBetween(test, named(say`unloading`, [finalUnloading, ...inner]), stresses, say`unloading`);
     if (finalUnloading.length > 1)
-      return then(unloadingBetween(finalUnloading, picks), (points) => given(slopeOf(say`final unloading`, [points])));
+      return then(unloadingBetween(finalUnloading, picks), (points) => slopeOf(test, say`final unloading`, [points]));
     if (picks.unloading_from !== undefined || picks.unloading_to !== undefined)
       return badInput(
         say`an unloading line is picked, and the test has no final unloading: set the pick back to automatic`,
       );
-    if (inner.length) return given(slopeOf(say`unloading of the loop`, inner));
+    if (inner.length) return slopeOf(test, say`unloading of the loop`, inner);
     return notApplicable(say`the test has no unloading: there is no swelling index`);
   });
 }

@@ -165,6 +165,70 @@ describe("what the indices say and refuse", () => {
     );
   });
 
+  describe("where the specimen compressed as load was taken off", () => {
+    const withoutRow = ({ stresses, voids }: typeof LOADING, ...rows: readonly number[]) => ({
+      stresses: stresses.filter((_, i) => !rows.includes(i + 1)),
+      voids: voids.filter((_, i) => !rows.includes(i + 1)),
+    });
+    const rebound = { stresses: [...LOADING.stresses, 400, 100], voids: [...LOADING.voids, 0.62, 0.65] };
+    const gapIn = (row: number) =>
+      `method: row ${row}: the specimen compressed as load was taken off: check the stress and the value, and whether a load before it is missing; this unloading gives no slope unless you choose the ends of the line`;
+
+    test("the load before a loop is missing: Cr, and Cs of a test without a rebound, are refused with the row", () => {
+      const gap = withoutRow(LOOP, 5, 6);
+      expect(said(recompressionIndex, gap)).toBe(gapIn(5));
+      expect(said(swellingIndex, gap)).toBe(gapIn(5));
+      expect(said(recompressionIndex, gap, undefined, { loop_to: 100 })).toMatch(/^reload loop 50 to 100; /);
+      expect(said(recompressionIndex, gap, { from: 50, to: 100 })).toMatch(/^reload from 50 to 100; row 5: /);
+    });
+
+    test("one false loop of two refuses the mean", () => {
+      expect(said(recompressionIndex, withoutRow(twoLoops, 5, 6))).toBe(gapIn(5));
+    });
+
+    test("the greatest load is missing: Cs, and Cr of the rebound, are refused; a pick below the gap gives them", () => {
+      const gap = withoutRow(rebound, 7);
+      expect(said(swellingIndex, rebound)).toBe("final unloading 100 to 1600");
+      for (const index of [swellingIndex, recompressionIndex]) {
+        expect(said(index, gap)).toBe(gapIn(7));
+        expect(said(index, gap, undefined, { unloading_to: 400 })).toMatch(/^final unloading 100 to 400; /);
+      }
+    });
+
+    test("creep of less than a thousandth of the height as load is taken off passes", () => {
+      const creep = { ...rebound, voids: [...LOADING.voids, 0.5885, 0.65] };
+      expect(said(swellingIndex, creep)).toBe("final unloading 100 to 1600");
+      expect(said(swellingIndex, { ...creep, voids: [...LOADING.voids, 0.587, 0.65] })).toBe(gapIn(8));
+    });
+
+    test("a load with too low a stress is no unloading that is steeper than the virgin line", () => {
+      const low = { ...LOADING, stresses: [25, 50, 100, 200, 160, 800, 1600] };
+      expect(said(compressionIndex, low)).toMatch(
+        /^virgin line 200 to 1600; row 5: the specimen compressed as load was taken off: check the stress and the value/,
+      );
+      const stiff = { stresses: [25, 50, 100, 200, 50, 200, 400], voids: [1, 0.98, 0.96, 0.94, 0.98, 0.94, 0.92] };
+      expect(said(compressionIndex, stiff)).toMatch(/^method: no bend in the curve: loading is no steeper than/);
+    });
+
+    test("between two stresses of which the greater has the less compressed specimen there is no index", () => {
+      const swelled = { ...LOADING, voids: [1.0, 1.001, 0.97, 0.9, 0.8, 0.69, 0.59] };
+      for (const index of [compressionIndex, recompressionIndex])
+        for (const between of [
+          { from: 25, to: 50 },
+          { from: 50, to: 25 },
+        ])
+          // prettier-ignore
+          expect(said(index, swelled, between)).toBe(
+            `method: from ${between.from} to ${between.to} the specimen is less compressed under the greater stress: choose other stresses`,
+          );
+      const strains = then(testCurve([25, 50, 100, 200], [0.01, 0.009, 0.03, 0.05], "strain"), (test) =>
+        compressionIndex(test, { from: 25, to: 50 }),
+      );
+      expect(strains.ok).toBe(false);
+      expect(said(swellingIndex, withoutRow(rebound, 7), { from: 800, to: 400 })).toMatch(/^method: from 800 to 400/);
+    });
+  });
+
   test("the points that a slope was taken through are given, branch by branch; between two stresses none", () => {
     const rows = (index: Index, curve: typeof LOADING, between?: Between) =>
       read(index, curve.stresses, curve.voids, between).readings.map((points) => points.map(({ row }) => row));

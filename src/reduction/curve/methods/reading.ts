@@ -6,7 +6,7 @@ import { say, fixed, type Message } from "../../message";
 import { badInput, given, notApplicable, then, type Outcome } from "../../outcome";
 import { pickRemarks } from "../../increment/constructions/picks";
 import { checkCurvePicks, YIELD_LINE_PICKS, type CurvePicks } from "../picks";
-import { branches, type Branches } from "../shape/branches";
+import { branches, compressedRows, type Branches } from "../shape/branches";
 import { firstLoading, type FirstLoading } from "../shape/first-loading";
 import { at, straightLine, type Line } from "../../numeric/straight-line";
 import type { Knee } from "../shape/knee";
@@ -348,9 +348,14 @@ const turnsLast = ({ x }: FirstLoading, { recompression, virgin }: StraightParts
 
 const TURNS_LAST = say`the curve turns down only in the last load step: there is no virgin line yet; load further`;
 
-/** Slope of an unloading branch, in shares of the compression per log cycle like the slopes of the curve. */
-function reboundSlope({ range }: FirstLoading, { finalUnloading, loops }: Branches): number | undefined {
-  const unload = finalUnloading.length > 1 ? finalUnloading : loops[0]?.unload;
+/**
+ * Slope of an unloading branch, in shares of the compression per log cycle like the slopes of the curve; an unloading in
+ * which the specimen compressed is passed over.
+ */
+function reboundSlope({ range, kind }: FirstLoading, { finalUnloading, loops }: Branches): number | undefined {
+  const unload = [finalUnloading, ...loops.map((loop) => loop.unload)].find(
+    (points) => points.length > 1 && !compressedRows({ kind, points }).length,
+  );
   if (!unload) return undefined;
   const a = firstOf(unload);
   const b = lastOf(unload);

@@ -123,8 +123,12 @@ function typingSlip(test: TestCurve): Message | undefined {
   return undefined;
 }
 
-/** The rows in which the specimen compressed by more than creep although load was taken off. */
-function compressedRows(test: TestCurve): number[] {
+/**
+ * The rows in which the specimen compressed by more than creep although load was taken off: their stress or value is
+ * wrong, or a load before them is missing.
+ * @example compressedRows({ ...rebound, points: [{ row: 1, stress: 50, value: 0.9 }, { row: 2, stress: 25, value: 0.8 }] }) // [2]
+ */
+export function compressedRows(test: TestCurve): number[] {
   const { points, initial = firstOf(points).value } = test;
   const height = test.kind === "e" ? 1 + initial : 1;
   return neighbours(points).flatMap(([before, after]) =>
@@ -134,6 +138,10 @@ function compressedRows(test: TestCurve): number[] {
       : [],
   );
 }
+
+/** The remark on such a row. */
+export const compressedIn = (row: number): Message =>
+  say`row ${row}: the specimen compressed as load was taken off: check the stress and the value`;
 
 /**
  * Whether the specimen would have swelled all the way from the first load to the greatest: then the values are of the
@@ -240,11 +248,7 @@ export function branchesOfAny(test: TestCurve): Outcome<Branches> {
   if (slip) return badInput(slip);
 
   const { loading, loops, wetting, finalUnloading, remarks } = partedWhereTurned(test);
-  remarks.push(
-    ...compressedRows(test).map(
-      (row) => say`row ${row}: the specimen compressed as load was taken off: check the stress and the value`,
-    ),
-  );
+  remarks.push(...compressedRows(test).map(compressedIn));
   const u = loading.map((point) => compression(test, point));
   const whole = Math.max(...u) - Math.min(...u);
   const leading = u.slice(0, SEATING_LOADS + 1);
