@@ -274,8 +274,8 @@ export function LOG_TIME_LINES(
   procedure?: any,
   language?: any,
 ): any[][] {
-  const { cleaned, logTime } = reduce(times, readings, picksOrHeight(picks), procedure);
-  return rowsOfLines(logTimeLines(valueOf(cleaned), valueOf(logTime)), language);
+  const { cleaned, logTime, jump } = reduce(times, readings, picksOrHeight(picks), procedure);
+  return rowsOfLines(logTimeLines(valueOf(cleaned), valueOf(logTime), jump), language);
 }
 
 /**
@@ -300,8 +300,8 @@ export function ROOT_TIME_LINES(
   procedure?: any,
   language?: any,
 ): any[][] {
-  const { cleaned, rootTime } = reduce(times, readings, picksOrHeight(picks), procedure);
-  return rowsOfLines(rootTimeLines(valueOf(cleaned), valueOf(rootTime)), language);
+  const { cleaned, rootTime, jump } = reduce(times, readings, picksOrHeight(picks), procedure);
+  return rowsOfLines(rootTimeLines(valueOf(cleaned), valueOf(rootTime), jump), language);
 }
 
 /**

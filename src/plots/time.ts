@@ -1,7 +1,8 @@
 /** Time curves of one increment: deformation, compression downward, against the logarithm or the root of time. */
 import type { ConstructionLine } from "../reduction/construction";
 import { logTimeLines, rootTimeLines } from "../reduction/increment/constructions/lines";
-import { MOST_READINGS } from "../reduction/increment/readings";
+import type { DialJump } from "../reduction/increment/dial-jump";
+import { MOST_READINGS, type CleanReadings } from "../reduction/increment/readings";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { english, say, type Message } from "../reduction/message";
 import { firstOf, lastOf, nth } from "../reduction/numeric/lists";
@@ -24,6 +25,9 @@ export interface TimePlotOptions {
   /** The language of titles, axes, letters and notes; English if omitted. */
   readonly inWords?: InWords;
 }
+
+/** The series of the readings after a jump of the dial as the construction uses them. */
+export const LESS_THE_JUMP = "readings less the jump";
 
 type Point = readonly [x: number, y: number];
 
@@ -78,6 +82,7 @@ function timePlot(
     );
   const drawn = lines.ok ? lines.value.filter(({ label }) => label !== "readings") : [];
   const marked = drawn.filter(({ style }) => style === "guide").flatMap((line) => line.points);
+  const moved = drawn.filter((line) => line.label === LESS_THE_JUMP).flatMap((line) => line.points);
   const xs = points.map(([at]) => at);
   const { label, ...axis } = axisFor(
     xs,
@@ -88,7 +93,7 @@ function timePlot(
   const y: PlotAxis = {
     label: readingLabel,
     scale: "linear",
-    domain: padded([...points, ...marked].map(([, d]) => d)),
+    domain: padded([...points, ...marked, ...moved].map(([, d]) => d)),
     // Compression is drawn downward, whether the readings rise or fall.
     reversed: sense === "rise",
   };
@@ -121,12 +126,12 @@ function timePlot(
 }
 
 /** The lines of a method with its remarks, or the reason why there are none. */
-const linesOf = <T, C>(
+const linesOf = <T>(
   method: Outcome<T>,
-  cleaned: Outcome<C>,
-  lines: (clean: C, method: T) => ConstructionLine[],
+  { cleaned, jump }: Increment,
+  lines: (clean: CleanReadings, method: T, jump?: DialJump) => ConstructionLine[],
 ): Outcome<ConstructionLine[]> =>
-  !method.ok ? method : !cleaned.ok ? cleaned : given(lines(cleaned.value, method.value), method.remarks);
+  !method.ok ? method : !cleaned.ok ? cleaned : given(lines(cleaned.value, method.value, jump), method.remarks);
 
 const LOG_TIME: TimeAxis = {
   title: say`Log of time`,
@@ -157,7 +162,7 @@ const ROOT_TIME: TimeAxis = {
  */
 export function logTimePlot(times: Cells, readings: Cells, options: TimePlotOptions = {}): Outcome<PlotSpec> {
   const { increment = reduceIncrement(times, readings) } = options;
-  const lines = linesOf(increment.logTime, increment.cleaned, logTimeLines);
+  const lines = linesOf(increment.logTime, increment, logTimeLines);
   return timePlot(LOG_TIME, times, readings, increment, lines, options);
 }
 
@@ -167,6 +172,6 @@ export function logTimePlot(times: Cells, readings: Cells, options: TimePlotOpti
  */
 export function rootTimePlot(times: Cells, readings: Cells, options: TimePlotOptions = {}): Outcome<PlotSpec> {
   const { increment = reduceIncrement(times, readings) } = options;
-  const lines = linesOf(increment.rootTime, increment.cleaned, rootTimeLines);
+  const lines = linesOf(increment.rootTime, increment, rootTimeLines);
   return timePlot(ROOT_TIME, times, readings, increment, lines, options);
 }

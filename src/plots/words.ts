@@ -13,6 +13,7 @@ const LABELS: Readonly<Record<string, Message>> = {
   loading: say`loading`,
   unloading: say`unloading`,
   readings: say`readings`,
+  "readings less the jump": say`readings less the jump`,
   wetting: say`wetting`,
   "rate at the end": say`rate at the end`,
   cv: say`cv`,

@@ -4,6 +4,7 @@ type Mark = `${"d" | "t"}${number}`;
 /** The name that a draughtsman writes beside a line. */
 export type LineLabel =
   | "readings"
+  | "readings less the jump"
   | "first loading"
   | "early parabola"
   | "4:1 pair"

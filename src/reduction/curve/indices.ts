@@ -81,37 +81,33 @@ function slopeBetween(
     const value = ((b - a) / Math.log10(to / from)) * (kind === "e" ? -1 : 1);
     return value < 0
       ? notApplicable(
-          say`from ${from} to ${to} the specimen is less compressed under the greater stress: choose other stresses`,
+          say`the specimen is higher under ${Math.max(from, to)} than under ${Math.min(from, to)}: choose other stresses`,
         )
       : given({ value, basis: say`${name} from ${from} to ${to}`, readings: [] });
   }
   return notApplicable(say`no ${wanted} branch reaches both ${from} and ${to}: choose stresses within the loads`);
 }
 
-/** Mean slope of the least-squares lines through branches. */
-const slopeThroughAll = (name: Message, readings: readonly (readonly LoadPoint[])[]): Index => ({
-  value: readings.map(slopeThrough).reduce((sum, slope) => sum + slope, 0) / readings.length,
-  basis: say`${name} ${readings.map(between).reduce((all, one) => say`${all} and ${one}`)}`,
-  readings,
-});
-
 /**
- * Mean slope of the least-squares lines through unloadings, or through their ends if `line` is given. Refuses an unloading
- * in which the specimen compressed: its slope belongs to the load that is missing or to the wrong entry.
+ * Mean slope of the least-squares lines through the readings of unloadings, which are all their points if none are given.
+ * Refuses an unloading in which the specimen compressed: its slope belongs to the load that is missing or to the wrong entry.
  */
 function slopeOf(
   test: TestCurve,
   name: Message,
   unloadings: readonly (readonly LoadPoint[])[],
-  line: (unloading: readonly LoadPoint[]) => readonly LoadPoint[] = (unloading) => unloading,
+  readings = unloadings,
 ): Outcome<Index> {
   const [row] = unloadings.flatMap((points) => compressedRows({ ...test, points }));
   return row === undefined
-    ? given(slopeThroughAll(name, unloadings.map(line)))
-    : notApplicable({
-        ...say`${compressedIn(row)}, and whether a load before it is missing; this unloading gives no slope unless you choose the ends of the line`,
-        row,
-      });
+    ? given({
+        value: readings.map(slopeThrough).reduce((sum, slope) => sum + slope, 0) / readings.length,
+        basis: say`${name} ${readings.map(between).reduce((all, one) => say`${all} and ${one}`)}`,
+        readings,
+      })
+    : notApplicable(
+        say`${compressedIn(row)}, and whether a load is missing before it; this unloading gives no slope, unless its ends are picked`,
+      );
 }
 
 /**
@@ -219,13 +215,10 @@ export function recompressionIndex(test: TestCurve, stresses?: Between, picks: C
         say`reload`,
       );
     if (picks.loop_from !== undefined || picks.loop_to !== undefined) return pickedLoop(test, closed, picks);
-    if (closed.length)
-      return slopeOf(
-        test,
-        say`reload loop`,
-        closed.map(({ unload }) => unload),
-        endsOf,
-      );
+    if (closed.length) {
+      const unloadings = closed.map(({ unload }) => unload);
+      return slopeOf(test, say`reload loop`, unloadings, unloadings.map(endsOf));
+    }
     if (finalUnloading.length > 1)
       return then(unloadingBetween(finalUnloading, picks), (points) =>
         then(slopeOf(test, say`final unloading`, [points]), (index) =>

@@ -73,9 +73,19 @@ export interface DialJump {
   readonly said: Message;
   /** The time of the first reading after the jump, minutes. */
   readonly time: number;
+  /** The size of the jump, with its sign, in the reading unit. */
+  readonly by: number;
+  /**
+   * The readings before the jump, and those after it less the jump, as a person moves them back on the plot: the fit and the
+   * constructions use them. Their levels stand on the dial as it was before the jump. The readings of the record stay.
+   */
+  readonly clean: CleanReadings;
 }
 
-/** The readings without the jump, if the dial jumped, and their fit. */
+/** The remark on every result that is read off the readings less the jump. */
+export const JUMP_LEFT_OUT = say`the fit and the constructions leave the jump out: d0 to d100 are readings of the dial before it`;
+
+/** The readings without the jump, if the dial jumped, otherwise the readings; and their fit. */
 export interface WithoutJump {
   readonly jump?: DialJump;
   readonly clean: CleanReadings;
@@ -88,5 +98,5 @@ export function dialJump(readings: CleanReadings, first: TheoryFit): WithoutJump
   if (!found) return undefined;
   const { index, by, clean, fit } = found;
   const said = say`the readings jump by ${digits(by, 3)} at ${rowWithTime(clean.series, index)}, and follow one curve without the jump: was the dial reset or touched? The deformation of this load and of every later load contains the jump`;
-  return { jump: { said, time: nth(clean.series.times, index) }, clean, fit };
+  return { jump: { said, time: nth(clean.series.times, index), by, clean }, clean, fit };
 }

@@ -32,13 +32,16 @@ const AHEAD = 3;
  * The lowest and the highest reading that a person would expect at a time; undefined if there are fewer than two
  * readings.
  */
-function expected({ cleaned, theory }: Increment, time: number): readonly [low: number, high: number] | undefined {
+function expected(
+  { cleaned, theory, jump }: Increment,
+  time: number,
+): readonly [low: number, high: number] | undefined {
   if (!cleaned.ok) return undefined;
   const { series, zeroReading, step, travel } = cleaned.value;
   const { times, readings } = series;
   if (readings.length + Number(zeroReading !== undefined) < 2) return undefined;
   if (theory.ok) {
-    const middle = curveAt(theory.value, time + theory.value.timeZero);
+    const middle = curveAt(theory.value, time + theory.value.timeZero) + (jump && time >= jump.time ? jump.by : 0);
     const slack = Math.max(OFF_FIT * travel, STEPS * step, NOISES * theory.value.noise);
     return [middle - slack, middle + slack];
   }

@@ -9,6 +9,7 @@ import { say, digits, fixed, type Message } from "../message";
 import { given, notApplicable, type Outcome } from "../outcome";
 import { endOfPrimary, timeOf, type EndOfPrimary, type EndRule } from "./end-of-primary";
 import { endRange } from "./end-range";
+import { JUMP_LEFT_OUT } from "./dial-jump";
 import { hyperbola, HYPERBOLA_FROM, HYPERBOLA_TO } from "./hyperbola";
 import { curveAt } from "./fit/model";
 import { usedReadings, type CleanReadings, type Series } from "./readings";
@@ -127,7 +128,7 @@ function primaryRemark(end: ExpectedEnd, last: number): Message {
 export function expectedEnd(increment: Increment, rule: EndRule): Outcome<ExpectedEnd> {
   const { cleaned, theory, jump } = increment;
   if (!cleaned.ok) return cleaned;
-  const clean = cleaned.value;
+  const clean = jump?.clean ?? cleaned.value;
   const count = clean.series.times.length;
   if (count < FEWEST_READINGS)
     return notApplicable(
@@ -168,7 +169,7 @@ export function expectedEnd(increment: Increment, rule: EndRule): Outcome<Expect
     ...secondaryRemark(clean, end, last),
     ...secondOpinion(used, fit, foretold, end),
     ...cleaned.remarks,
-    ...(jump ? [jump.said] : theory.remarks),
+    ...(jump ? [jump.said, JUMP_LEFT_OUT] : theory.remarks),
   ]);
 }
 

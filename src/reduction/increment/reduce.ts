@@ -1,12 +1,12 @@
 /**
  * One load increment, reduced once by every method. The cells, the pane, the plots and the checks all show this result.
  */
-import { distinct, say, verbatim, fixed, type Message } from "../message";
+import { distinct, joined, say, verbatim, fixed, type Message } from "../message";
 import { given, notApplicable, then, type Outcome } from "../outcome";
 import { median } from "../numeric/median";
 import { T50, T90 } from "./cv";
 import { logTime, type LogTime } from "./constructions/log-time";
-import { dialJump, type DialJump, type WithoutJump } from "./dial-jump";
+import { dialJump, JUMP_LEFT_OUT, type DialJump, type WithoutJump } from "./dial-jump";
 import { curveAt } from "./fit/model";
 import { checkPicks, type Picks } from "./constructions/picks";
 import type { Procedure } from "./constructions/procedure";
@@ -19,9 +19,9 @@ import { firstOf, lastOf, nth } from "../numeric/lists";
 
 export interface Increment {
   readonly cleaned: Outcome<CleanReadings>;
-  /** The fit to the readings as they are, before its limits judge it: PROGRESS uses it for a load that is still on. */
+  /** The fit before its limits judge it: PROGRESS uses it for a load that is still on. */
   readonly theory: Outcome<TheoryFit>;
-  /** The fit; where the dial jumped, to the readings before the jump and those after it less the jump. */
+  /** Where the dial jumped, the fit and the constructions are those of the readings less the jump (`jump.clean`). */
   readonly fit: Outcome<TheoryFit>;
   readonly logTime: Outcome<LogTime>;
   readonly rootTime: Outcome<RootTime>;
@@ -49,34 +49,46 @@ export function reduceIncrement(
   const fitted = fitTheory(clean);
   if (!fitted.ok) return { cleaned, theory: fitted, fit: fitted, logTime: fitted, rootTime: fitted };
   const theory = fitted.value;
-  const signals = signalsOf(clean, theory);
   const without: WithoutJump = dialJump(clean, theory) ?? { clean, fit: theory };
   const { jump } = without;
-  const judged = judge(jump ? signalsOf(without.clean, without.fit) : signals, FIT_LIMITS, say`go on reading`);
+  const signals = signalsOf(without.clean, without.fit);
+  const judged = judge(signals, FIT_LIMITS, say`go on reading`);
   const fit = judged.refusal
     ? notApplicable({ ...say`the fit to theory does not apply: ${judged.refusal}`, cause: judged.refusal })
     : given(without.fit, judged.remarks);
   const constructed = {
-    log: logTime(clean, theory, signals, picks, procedure),
-    root: rootTime(clean, theory, signals, picks, procedure),
+    log: slopeWithoutJump(logTime(without.clean, without.fit, signals, picks, procedure), jump),
+    root: rootTime(without.clean, without.fit, signals, picks, procedure),
   };
   const { log, root } = bothConstructions(constructed, fit.ok);
   const shared = [
-    ...(jump ? [jump.said, ...(fit.ok ? [JUMP_LEFT_OUT] : [])] : []),
+    ...(jump ? [jump.said, JUMP_LEFT_OUT] : []),
     ...cleaned.remarks,
     ...(jump ? [] : fitted.remarks),
     ...backward(without.clean, without.fit),
     ...immediate(without.clean, without.fit),
-    ...agreement(without.fit, log, root, jump ? SPREAD_BY_JUMP : SPREAD),
+    ...agreement(without.fit, log, root),
   ];
   const add = <T>(outcome: Outcome<T>): Outcome<T> => {
     if (outcome.ok) return given(outcome.value, [...shared, ...outcome.remarks]);
-    return jump && outcome.fault === "method" ? notApplicable(jump.said) : outcome;
+    return jump && outcome.fault === "method" ? notApplicable(joined([jump.said, outcome.reason])) : outcome;
   };
-  return { cleaned, theory: fitted, fit: add(fit), logTime: add(log), rootTime: add(root), ...(jump && { jump }) };
+  return {
+    cleaned,
+    theory: given(without.fit, fitted.remarks),
+    fit: add(fit),
+    logTime: add(log),
+    rootTime: add(root),
+    ...(jump && { jump }),
+  };
 }
 
-const JUMP_LEFT_OUT = say`the fit to theory leaves the jump out, the constructions do not: take cv from the fit`;
+/** A tail that holds the jump shows no slope: the size of the jump was found with it. */
+function slopeWithoutJump(log: Outcome<LogTime>, jump: DialJump | undefined): Outcome<LogTime> {
+  if (!log.ok || !jump || jump.time <= log.value.tail.from) return log;
+  const { tailSlope: _, ...value } = log.value;
+  return given({ ...value, noTailSlope: jump.said }, log.remarks);
+}
 
 interface Constructions {
   readonly log: Outcome<LogTime>;
@@ -139,11 +151,9 @@ function immediate({ zeroReading, series }: CleanReadings, fit: TheoryFit): Mess
 const DEPTH_SHARE = 0.15;
 /** Above this ratio of the largest to the smallest cv of the three methods there is a remark. */
 const SPREAD = 1.35;
-/** The same where the dial jumped, which falsifies the constructions. */
-const SPREAD_BY_JUMP = 1.15;
 
-/** The remarks where the methods disagree, of cv above the ratio `spread`. Rates are cv / Hdr^2. */
-function agreement(fit: TheoryFit, log: Outcome<LogTime>, root: Outcome<RootTime>, spread: number): Message[] {
+/** The remarks where the methods disagree. Rates are cv / Hdr^2. */
+function agreement(fit: TheoryFit, log: Outcome<LogTime>, root: Outcome<RootTime>): Message[] {
   const remarks: Message[] = [];
   const rates: [Message, number][] = [[say`the fit to theory`, fit.rate]];
   if (log.ok) rates.push([say`log time`, T50 / log.value.t50]);
@@ -151,7 +161,7 @@ function agreement(fit: TheoryFit, log: Outcome<LogTime>, root: Outcome<RootTime
   rates.sort((a, b) => a[1] - b[1]);
   const [least, most] = [firstOf(rates), lastOf(rates)];
   const ratio = most[1] / least[1];
-  if (ratio > spread)
+  if (ratio > SPREAD)
     remarks.push(
       ratio > 2
         ? say`cv by ${most[0]} is ${fixed(ratio, 1)} times that by ${least[0]}: do not rely on either without looking at the plot`

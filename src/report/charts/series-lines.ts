@@ -3,6 +3,7 @@
  * by label.
  */
 import { MOST_LOADS } from "../../specification/readings";
+import { LESS_THE_JUMP } from "../../plots/time";
 import { labelIn, type InWords } from "../../plots/words";
 import type { LineLabel } from "../../reduction/construction";
 import { LINE_FACTOR } from "../../reduction/increment/cv";
@@ -136,6 +137,11 @@ const labelsOf = (label: LineLabel, words: InWords): string[] => [
   ...new Set(languageOfLines(words) ? [labelIn(words, label), label] : [label]),
 ];
 
+/** The most readings of a time curve that are drawn: averages in 20 steps per log cycle, over at most 8 cycles. */
+const MOST_MOVED = 160;
+/** The readings after a jump of the dial as the construction uses them; only a load whose dial jumped has them. */
+const MOVED: Line = { label: LESS_THE_JUMP, as: "cross", points: MOST_MOVED };
+
 /** The columns of one line; if the construction does not apply, they show nothing. */
 function lineColumns(
   { label, as, points, of = 1 }: Line,
@@ -203,25 +209,27 @@ export function callOf(
 
 /**
  * The columns and series of a construction; `call` is the function that gives its lines, "CLAY.LOG_TIME_LINES(...)", with
- * labels in the language that is given to it, in English without one.
+ * labels in the language that is given to it, in English without one. `jumps`: whether the dial jumped.
  */
 export function constructionColumns(
   construction: Construction,
   call: (where: Where, language?: string) => string,
   frame: Frame,
   words: InWords,
+  jumps = false,
 ): { columns: BlockColumn[]; series: BlockSeries[] } {
-  const lines = LINES[construction];
+  const lines = [...LINES[construction], ...(jumps ? [MOVED] : [])];
+  const rows = SPILL_ROWS + (jumps ? MOST_MOVED : 0);
   const columns = lines.flatMap((one, index) => lineColumns(one, `line ${index + 1}`, frame, words));
   const spill: BlockColumn[] = [
     {
       name: "line label",
       heading: "Construction",
-      rows: SPILL_ROWS,
+      rows,
       cells: (where) => [`=${call(where, languageOfLines(words))}`],
     },
-    { name: "line x", heading: "x", rows: SPILL_ROWS, cells: () => [] },
-    { name: "line y", heading: "y", rows: SPILL_ROWS, cells: () => [] },
+    { name: "line x", heading: "x", rows, cells: () => [] },
+    { name: "line y", heading: "y", rows, cells: () => [] },
   ];
   const series = lines.map(({ label, as, letters, nameAt }, index): BlockSeries => ({
     ...LOOKS[as],

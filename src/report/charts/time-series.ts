@@ -1,6 +1,6 @@
 /** The columns of a time curve and its construction. */
 import type { PlotSpec } from "../../plots/spec";
-import { logTimePlot, rootTimePlot } from "../../plots/time";
+import { LESS_THE_JUMP, logTimePlot, rootTimePlot } from "../../plots/time";
 import type { InWords } from "../../plots/words";
 import { say, verbatim } from "../../reduction/message";
 import { given, type Outcome } from "../../reduction/outcome";
@@ -51,7 +51,8 @@ export function timeBlock(
   const name = root ? "ROOT_TIME_LINES" : "LOG_TIME_LINES";
   const call = (_: unknown, language?: string) =>
     callOf(name, [times.whole, readings.whole], [picks, procedure, language], '""');
-  const drawn = constructionColumns(plot, call, frame, words);
+  const jumps = spec.series.some(({ label }) => label === LESS_THE_JUMP);
+  const drawn = constructionColumns(plot, call, frame, words, jumps);
   return {
     ...frame,
     columns: [...columns, ...drawn.columns],

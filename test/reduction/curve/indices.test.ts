@@ -172,7 +172,7 @@ describe("what the indices say and refuse", () => {
     });
     const rebound = { stresses: [...LOADING.stresses, 400, 100], voids: [...LOADING.voids, 0.62, 0.65] };
     const gapIn = (row: number) =>
-      `method: row ${row}: the specimen compressed as load was taken off: check the stress and the value, and whether a load before it is missing; this unloading gives no slope unless you choose the ends of the line`;
+      `method: row ${row}: the specimen compressed as load was taken off: check the stress and the value, and whether a load is missing before it; this unloading gives no slope, unless its ends are picked`;
 
     test("the load before a loop is missing: Cr, and Cs of a test without a rebound, are refused with the row", () => {
       const gap = withoutRow(LOOP, 5, 6);
@@ -219,13 +219,15 @@ describe("what the indices say and refuse", () => {
         ])
           // prettier-ignore
           expect(said(index, swelled, between)).toBe(
-            `method: from ${between.from} to ${between.to} the specimen is less compressed under the greater stress: choose other stresses`,
+            "method: the specimen is higher under 50 than under 25: choose other stresses",
           );
       const strains = then(testCurve([25, 50, 100, 200], [0.01, 0.009, 0.03, 0.05], "strain"), (test) =>
         compressionIndex(test, { from: 25, to: 50 }),
       );
       expect(strains.ok).toBe(false);
-      expect(said(swellingIndex, withoutRow(rebound, 7), { from: 800, to: 400 })).toMatch(/^method: from 800 to 400/);
+      expect(said(swellingIndex, withoutRow(rebound, 7), { from: 800, to: 400 })).toMatch(
+        /^method: the specimen is higher under 800 than under 400/,
+      );
     });
   });
 

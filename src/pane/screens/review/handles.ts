@@ -61,7 +61,7 @@ const kindOf = (name: PickName): "level" | "from" | "to" =>
 /** The handles of a construction; none if the readings cannot be used. A pick that is refused keeps its handle. */
 export function handlesOf(increment: Increment, clean: Increment, picks: NumberPicks, method: TimeMethod): HandleSet {
   if (!clean.cleaned.ok || clean.cleaned.value.series.times.length < 2) return { handles: [], step: 1 };
-  const { series, travel, zeroReading } = clean.cleaned.value;
+  const { series, travel, zeroReading } = clean.jump?.clean ?? clean.cleaned.value;
   const { times, readings } = series;
   const step = roundStep((travel || 1) / STEPS);
   const first = zeroReading ?? firstOf(readings);

@@ -2,6 +2,7 @@
 import type { ConstructionLine, LineLabel } from "../../construction";
 import { LINE_FACTOR } from "../cv";
 import type { LogTime } from "./log-time";
+import type { DialJump } from "../dial-jump";
 import type { CleanReadings } from "../readings";
 import type { RootTime } from "./root-time";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
@@ -32,13 +33,25 @@ const readingsLine = ({ series }: CleanReadings, x: (t: number) => number): Cons
   points: series.times.map((t, i): Point => [x(t), nth(series.readings, i)]),
 });
 
+/** The readings after a jump of the dial less the jump, as the construction uses them; none without a jump. */
+const movedLine = (jump: DialJump | undefined, x: (t: number) => number): ConstructionLine[] =>
+  jump
+    ? [
+        {
+          label: "readings less the jump",
+          style: "points",
+          points: readingsLine(jump.clean, x).points.filter(([at]) => at >= x(jump.time)),
+        },
+      ]
+    : [];
+
 /**
  * Every line and mark of the log-of-time construction; x in minutes (for a log axis). The offset is the distance from
  * the first reading of the 4:1 pair to the second; laid off from the first reading to the other side, it ends at d0.
  * @example logTimeLines(load.cleaned.value, load.logTime.value).map(({ label }) => label) // ["readings", "early parabola", "4:1 pair",
  *   "offset", "same offset", "steepest tangent", "secondary tail", "d0", "d50", "d100", "half distance", "t50", "t100"]
  */
-export function logTimeLines(clean: CleanReadings, log: LogTime): ConstructionLine[] {
+export function logTimeLines(clean: CleanReadings, log: LogTime, jump?: DialJump): ConstructionLine[] {
   const { times } = clean.series;
   const first = firstOf(times);
   const last = lastOf(times);
@@ -72,6 +85,7 @@ export function logTimeLines(clean: CleanReadings, log: LogTime): ConstructionLi
     mark("half distance", [first, d0], [first, d50], [first, d100]),
     guide("t50", [t50, d50], [t50, d0]),
     guide("t100", [t100, d100], [t100, d0]),
+    ...movedLine(jump, (t) => t),
   ];
 }
 
@@ -81,7 +95,7 @@ export function logTimeLines(clean: CleanReadings, log: LogTime): ConstructionLi
  * @example rootTimeLines(load.cleaned.value, load.rootTime.value).map(({ label }) => label) // ["readings", "straight part", "1.15 line",
  *   "1.15 abscissae", "d0", "d90", "d100", "root t90"]
  */
-export function rootTimeLines(clean: CleanReadings, root: RootTime): ConstructionLine[] {
+export function rootTimeLines(clean: CleanReadings, root: RootTime, jump?: DialJump): ConstructionLine[] {
   const { d0, d90, d100, t90, straight } = root;
   const x90 = Math.sqrt(t90);
   // Both lines are drawn almost to d100, so that they pass the crossing.
@@ -98,5 +112,6 @@ export function rootTimeLines(clean: CleanReadings, root: RootTime): Constructio
     guide("d90", [0, d90], [x90, d90]),
     guide("d100", [0, d100], [x90, d100]),
     guide("root t90", [x90, d90], [x90, d0]),
+    ...movedLine(jump, Math.sqrt),
   ];
 }

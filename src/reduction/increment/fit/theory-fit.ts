@@ -101,9 +101,7 @@ function withFreeZero(
 }
 
 const zeroRemark = ({ shift }: Zeroed): Message =>
-  shift > 0
-    ? say`the readings fit better if the load came ${digits(shift * 60, 2)} s before the clock was started: check the time zero; the fit allows for it, the constructions do not`
-    : say`the readings fit better if the load came ${digits(-shift * 60, 2)} s after the clock was started: check the time zero; the fit allows for it, the constructions do not`;
+  say`the readings fit better if the load came ${digits(Math.abs(shift) * 60, 2)} s ${shift > 0 ? say`before` : say`after`} the clock was started: check the time zero; the fit allows for it, the constructions do not`;
 
 /** Why readings cannot be fitted; undefined if they can. */
 function refusalOf({ series: { times }, travel }: CleanReadings): Message | undefined {

@@ -97,10 +97,10 @@ export const curve: Readonly<Record<string, string>> = {
     "der Knick ist weit ausgerundet: der Probekörper ist vielleicht gestört, und die Vorbelastungsspannung liest sich zu hoch",
   "row {0}: the specimen compressed as load was taken off: check the stress and the value":
     "Zeile {0}: der Probekörper wurde beim Entlasten zusammengedrückt: Spannung und Wert prüfen",
-  "{0}, and whether a load before it is missing; this unloading gives no slope unless you choose the ends of the line":
-    "{0}, auch ob davor eine Last fehlt; diese Entlastung ergibt keine Neigung, solange die Enden der Geraden nicht gewählt sind",
-  "from {0} to {1} the specimen is less compressed under the greater stress: choose other stresses":
-    "von {0} bis {1} ist der Probekörper unter der größeren Spannung weniger zusammengedrückt: andere Spannungen wählen",
+  "{0}, and whether a load is missing before it; this unloading gives no slope, unless its ends are picked":
+    "{0}, auch ob davor eine Last fehlt; diese Entlastung ergibt keine Neigung, solange ihre Enden nicht von Hand festgelegt sind",
+  "the specimen is higher under {0} than under {1}: choose other stresses":
+    "der Probekörper ist unter {0} höher als unter {1}: andere Spannungen wählen",
   "row {0}: the specimen swelled as the stress rose: check the reading":
     "Zeile {0}: der Probekörper schwoll bei steigender Spannung: Ablesung prüfen",
   "{0}; or give the two stresses between which the slope is wanted":

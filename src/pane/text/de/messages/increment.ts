@@ -40,10 +40,10 @@ export const increment: Readonly<Record<string, string>> = {
   "the fit to theory": "Anpassung an die Theorie",
   "the fit to theory does not apply: {0}": "die Anpassung an die Theorie ist nicht anwendbar: {0}",
   "go on reading": "weiter ablesen",
-  "the readings fit better if the load came {0} s before the clock was started: check the time zero; the fit allows for it, the constructions do not":
-    "die Ablesungen passen besser, wenn die Last {0} s vor dem Start der Uhr kam: Zeitnullpunkt prüfen; die Anpassung berücksichtigt das, die Konstruktionen nicht",
-  "the readings fit better if the load came {0} s after the clock was started: check the time zero; the fit allows for it, the constructions do not":
-    "die Ablesungen passen besser, wenn die Last {0} s nach dem Start der Uhr kam: Zeitnullpunkt prüfen; die Anpassung berücksichtigt das, die Konstruktionen nicht",
+  "the readings fit better if the load came {0} s {1} the clock was started: check the time zero; the fit allows for it, the constructions do not":
+    "die Ablesungen passen besser, wenn die Last {0} s {1} dem Start der Uhr kam: Zeitnullpunkt prüfen; die Anpassung berücksichtigt das, die Konstruktionen nicht",
+  before: "vor",
+  after: "nach",
   "the readings fit a cv {0} times this one nearly as well: do not rely on either":
     "zu den Ablesungen passt das {0}-fache cv fast ebenso gut: auf keines von beiden verlassen",
   "the degree of consolidation is {0}: give a ratio from 0 to less than 1 (0.9 for 90 %; theory never reaches 1)":
@@ -130,8 +130,8 @@ export const increment: Readonly<Record<string, string>> = {
     "Wendetangente und Kriechast schneiden sich nicht innerhalb der Ablesungen: die Tangente am steilsten Stück festlegen oder einen späteren Kriechast",
   "the readings move by {0}, more than the height of {1}: they are in another unit; cv and the times hold, and the readings of the answer are in the unit of the readings":
     "die Ablesungen ändern sich um {0}, mehr als die Höhe von {1}: sie sind in einer anderen Einheit; cv und die Zeiten gelten, und die Ablesungen der Antwort sind in der Einheit der Ablesungen",
-  "the fit to theory leaves the jump out, the constructions do not: take cv from the fit":
-    "die Anpassung an die Theorie lässt den Sprung weg, die Konstruktionen nicht: cv aus der Anpassung nehmen",
+  "the fit and the constructions leave the jump out: d0 to d100 are readings of the dial before it":
+    "die Anpassung und die Konstruktionen lassen den Sprung weg: d0 bis d100 sind Ablesungen der Messuhr vor ihm",
   "the readings jump by {0} at {1}, and follow one curve without the jump: was the dial reset or touched? The deformation of this load and of every later load contains the jump":
     "die Ablesungen springen bei {1} um {0} und folgen ohne den Sprung einer Kurve: wurde die Messuhr verstellt oder berührt? Die Verformung dieser und jeder späteren Laststufe enthält den Sprung",
   "the times ({0} to {1}) look like dates with clock times: enter minutes since the load was applied, the time of the reading less that of loading, times 1440":

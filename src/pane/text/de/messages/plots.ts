@@ -84,6 +84,7 @@ export const plots: Readonly<Record<string, string>> = {
   "per log cycle": "je Dekade",
   "tail slope": "Neigung des Kriechasts",
   "{0}/cycle": "{0}/Dekade",
+  "readings less the jump": "Ablesungen ohne den Sprung",
   "early parabola": "Anfangsparabel",
   "4:1 pair": "4:1-Paar",
   offset: "Abstand",
