@@ -17,6 +17,7 @@ export const NEWS: readonly News[] = [
     version: 12,
     sentences: [
       "The longest remarks on the inputs are put together from parts, which stand above the workings at the right end of the sheet; the remarks are the same.",
+      "Where the dial jumped during a load, the constructions are made on the readings less the jump, and the remark says so; an unloading in which the specimen compressed gives no recompression or swelling index.",
     ],
     names: [],
   },

@@ -22,6 +22,8 @@ export const news: Readonly<Record<string, string>> = {
     "Der Kopf des Blatts nennt die erste Laststufe, deren Zeiten, Spannung oder Ablesungen nach einem Versehen aussehen: Sekunden, Stunden oder Uhrzeiten statt Minuten, ein Zuwachs statt der gesamten Spannung, ein Probekörper, der unter der größten Spannung schwillt.",
   "The longest remarks on the inputs are put together from parts, which stand above the workings at the right end of the sheet; the remarks are the same.":
     "Die längsten Bemerkungen zu den Eingaben werden aus Teilen zusammengesetzt, die am rechten Ende des Blatts über den Zwischenwerten stehen; die Bemerkungen sind dieselben.",
+  "Where the dial jumped during a load, the constructions are made on the readings less the jump, and the remark says so; an unloading in which the specimen compressed gives no recompression or swelling index.":
+    "Wo die Messuhr während einer Laststufe gesprungen ist, werden die Konstruktionen an den Ablesungen ohne den Sprung gemacht, und die Bemerkung sagt es; eine Entlastung, bei der der Probekörper zusammengedrückt wurde, ergibt weder einen Wiederbelastungs- noch einen Schwellbeiwert.",
   "The remarks on the loads read what they need of the times and readings from columns of workings at the right end of the sheet; these columns are not printed.":
     "Die Bemerkungen zu den Laststufen lesen, was sie von den Zeiten und Ablesungen brauchen, aus Spalten mit Zwischenwerten am rechten Rand des Blatts; diese Spalten werden nicht gedruckt.",
   "The remark on load 1 asks whether the seating stress is smaller, where the two are equal; times of a logger that begins within 12 s no longer count as times of day.":
