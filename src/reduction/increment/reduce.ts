@@ -86,8 +86,7 @@ export function reduceIncrement(
 /** A tail that holds the jump shows no slope: the size of the jump was found with it. */
 function slopeWithoutJump(log: Outcome<LogTime>, jump: DialJump | undefined): Outcome<LogTime> {
   if (!log.ok || !jump || jump.time <= log.value.tail.from) return log;
-  const { tailSlope: _, ...value } = log.value;
-  return given({ ...value, noTailSlope: jump.said }, log.remarks);
+  return given({ ...log.value, tailSlope: undefined, noTailSlope: jump.said }, log.remarks);
 }
 
 interface Constructions {
