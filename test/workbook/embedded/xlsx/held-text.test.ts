@@ -91,11 +91,12 @@ test("a part that could not be read again is refused with a sentence, and no fil
   const workbook = newWorkbook();
   const exported = Object.getOwnPropertyDescriptor(Model.prototype, "exportXLSX")!.value as Model["exportXLSX"];
   const broken = { path: "xl/broken.xml", content: "<a>\x07</a>" };
-  jest.spyOn(Model.prototype, "exportXLSX").mockImplementationOnce(async function (this: Model) {
+  const exporting = jest.spyOn(Model.prototype, "exportXLSX").mockImplementationOnce(async function (this: Model) {
     const { name, files } = await exported.call(this);
     return { name, files: [...files, broken] } as never;
   });
   await expect(saveXlsx(workbook)).rejects.toThrow(/not saved: its part xl\/broken\.xml .* The workbook is as it was/);
+  exporting.mockRestore();
 });
 
 test("a sheet name holds no control character and no half of a surrogate pair, wherever it is cut", () => {
