@@ -12,7 +12,7 @@ import { evaluateStep, Missed } from "./evaluate-step";
 import { evaluatingSheets } from "./fresh";
 import { leftForLater, type Later } from "./making";
 import { Step } from "./step";
-import { formsOf, isUnread, type Form } from "./unread";
+import { formOf, formsOf, noteForm, type Form, type UnreadCell } from "./unread";
 
 /** Settings of a workbook whose cells are copied and never shown: no formula of it is calculated. */
 export const ONLY_COPIED = { custom: { isOnlyCopied: true } };
@@ -52,11 +52,6 @@ function errorsOn({ getters, evaluatedCells }: Evaluator, sheetId: string): Plac
   );
 }
 
-interface UnreadCell {
-  readonly id: string;
-  readonly compiledFormula?: { readonly execute: never };
-}
-
 /** Shows numbers with a format that follows their size; calculated and stored values do not change. */
 class BySizeEvaluation extends Evaluation {
   static override getters = [...Evaluation.getters, "getValuesIn"];
@@ -65,6 +60,8 @@ class BySizeEvaluation extends Evaluation {
   readonly #isOnlyCopied: boolean;
   readonly #later: Later | undefined = leftForLater();
   #isHeld = false;
+  /** The sheets that were copied in the step, each with its copy. */
+  #copied: { readonly from: string; readonly to: string }[] = [];
   /** The sheets of the step that are evaluated already. */
   #evaluated: ReadonlySet<string> = new Set();
 
@@ -138,7 +135,7 @@ class BySizeEvaluation extends Evaluation {
     for (const [place, form] of formulas) {
       const cell: UnreadCell | undefined = evaluator.getters.getCell(place);
       if (!cell) continue;
-      formsOf(evaluator).set(cell.id, form);
+      noteForm(evaluator, cell, form);
       if (form.fills) places.push(place);
     }
     const ranges = places.map(rangeOf);
@@ -161,9 +158,20 @@ class BySizeEvaluation extends Evaluation {
   isArrayFormula(place: Place): boolean | undefined {
     const { evaluator } = this;
     const cell: UnreadCell | undefined = evaluator.getters.getCell(place);
-    return cell?.compiledFormula && isUnread(cell.compiledFormula)
-      ? formsOf(evaluator).get(cell.id)?.isArray
-      : undefined;
+    return cell && formOf(evaluator, cell)?.isArray;
+  }
+
+  /** Notes of the formulas of a copied sheet what the file says of those of the original. */
+  #noteCopy(from: string, to: string): void {
+    const { evaluator } = this;
+    const { getters } = evaluator;
+    if (formsOf(evaluator).size === 0 || !getters.tryGetSheet(from) || !getters.tryGetSheet(to)) return;
+    for (const cell of getters.getCells(from) as UnreadCell[]) {
+      const form = formOf(evaluator, cell);
+      if (!form) continue;
+      const copy: UnreadCell | undefined = getters.getCell({ ...getters.getCellPosition(cell.id), sheetId: to });
+      if (copy) noteForm(evaluator, copy, form);
+    }
   }
 
   override beforeHandle(command: EngineCommand): void {
@@ -171,6 +179,7 @@ class BySizeEvaluation extends Evaluation {
   }
 
   override handle(command: EngineCommand): void {
+    if (command.type === "DUPLICATE_SHEET") this.#copied.push({ from: command.sheetId, to: command.sheetIdTo });
     if (this.#isHeld && command.type === "EVALUATE_CELLS") return;
     // The cells of a new sheet are evaluated together at the end.
     if (command.type === "UPDATE_CELL" && this.#step.sheets.has(command.sheetId)) return;
@@ -178,6 +187,8 @@ class BySizeEvaluation extends Evaluation {
   }
 
   override finalize(): void {
+    // By now the formulas of a copy have the names of the copy.
+    for (const { from, to } of this.#copied.splice(0)) this.#noteCopy(from, to);
     if (this.#isOnlyCopied || this.#isHeld) return;
     const isWhole = this.shouldRebuildDependenciesGraph;
     if (isWhole) this.#missed.clear();

@@ -78,25 +78,50 @@ export interface Form {
   readonly isArray: boolean;
 }
 
-/** By the evaluator, and by the id of the cell, which stays when the cell moves. */
-const forms = new WeakMap<Evaluator, Map<string, Form>>();
+/** A form, with what stands between the references of its formula. */
+interface NotedForm extends Form {
+  readonly of: string;
+}
 
-export function formsOf(evaluator: Evaluator): Map<string, Form> {
-  const known = forms.get(evaluator) ?? new Map<string, Form>();
-  forms.set(evaluator, known);
-  return known;
+/**
+ * By the evaluator, and by the id of the cell, which stays when the cell moves, and comes again with redo. After undo the id may be that
+ * of another cell: a form holds only for the formula that it was noted of, wherever its references lead.
+ */
+const forms = new WeakMap<Evaluator, Map<string, NotedForm>>();
+
+export function formsOf(evaluator: Evaluator): ReadonlyMap<string, NotedForm> {
+  return forms.get(evaluator) ?? forms.set(evaluator, new Map<string, NotedForm>()).get(evaluator)!;
+}
+
+/** A cell, as far as it tells whether its formula can be read. */
+export interface UnreadCell {
+  readonly id: string;
+  readonly compiledFormula?: { readonly normalizedFormula: string; readonly execute: Execute };
+}
+
+/** The form of the formula of a cell in its file; undefined if the formula can be read, or is none of a file. */
+export function formOf(evaluator: Evaluator, { id, compiledFormula: formula }: UnreadCell): Form | undefined {
+  const form = formula && isUnread(formula) ? formsOf(evaluator).get(id) : undefined;
+  return form?.of === formula?.normalizedFormula ? form : undefined;
+}
+
+/** Notes how a file has the formula of a cell. */
+export function noteForm(evaluator: Evaluator, { id, compiledFormula }: UnreadCell, { fills, isArray }: Form): void {
+  formsOf(evaluator);
+  if (compiledFormula) forms.get(evaluator)?.set(id, { ...(fills && { fills }), isArray, of: compiledFormula.normalizedFormula }); // prettier-ignore
 }
 
 /** What the engine gives to the code of a formula, and where the forms are added. */
 export interface Context {
   readonly __originCellPosition?: Place;
   readonly getters: { getCell(place: Place): { readonly id: string } | undefined };
-  forms?: ReadonlyMap<string, Form>;
+  forms?: ReadonlyMap<string, NotedForm>;
 }
 
-/** An error in each cell that the formula fills. */
-function filling(error: EvaluationError, { __originCellPosition: place, getters, forms: known }: Context) {
-  const { fills } = (place && known?.size && known.get(getters.getCell(place)?.id ?? "")) || {};
+/** An error in each cell that the formula fills; `key` is what stands between its references. */
+function filling(key: string, error: EvaluationError, { __originCellPosition: place, getters, forms: known }: Context) {
+  const form = place && known?.size ? known.get(getters.getCell(place)?.id ?? "") : undefined;
+  const fills = form?.of === key ? form.fills : undefined;
   if (!fills) return error;
   const column = new Array<EvaluationError>(fills.bottom - fills.top + 1).fill(error);
   return new Array<EvaluationError[]>(fills.right - fills.left + 1).fill(column);
@@ -116,7 +141,7 @@ function codeOf(key: string, between: readonly string[], error: EvaluationError)
       : new EvaluationError(wordFor('Unknown function: "%s"').replace("%s", name), error.value);
   const code = ((...[, , , , context]: readonly unknown[]) => {
     const known = context as Context;
-    return isMissing ? answer() : filling(lacking(answer(), known), known);
+    return isMissing ? answer() : filling(key, lacking(answer(), known), known);
   }) as Execute;
   if (codes.size >= MOST_FORMS) codes.clear();
   codes.set(key, code);

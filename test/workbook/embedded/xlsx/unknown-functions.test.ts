@@ -177,6 +177,63 @@ test("the references of a formula that cannot be read follow their cells", async
   expect(["A3", "A4", "A10"].map((one) => at(one).slice(2))).toEqual([UNKNOWN_NOW, UNKNOWN_NOW, UNKNOWN_NOW]);
 });
 
+/** A file with a formula of a name that fills A1:A3, a formula like it of one cell, and a formula that reads the filled cells. */
+async function fileWithArray(): Promise<Uint8Array<ArrayBuffer>> {
+  const made = new ExcelJS.Workbook();
+  const sheet = made.addWorksheet("S");
+  made.definedNames.add("S!$B$1:$B$3", "given");
+  [1, 2, 3].forEach((value, i) => (sheet.getCell(i + 1, 2).value = value));
+  const filling = { formula: "OWNMACRO(given,B1:B3)", result: 1, shareType: "array", ref: "A1:A3" };
+  sheet.getCell("A1").value = filling as unknown as ExcelJS.CellValue;
+  sheet.getCell("C1").value = { formula: "SUM(A2:A3)", date1904: false, result: 5 };
+  return new Uint8Array(await made.xlsx.writeBuffer());
+}
+
+const FILLED = [
+  ["#NAME?", 1, "#NAME?"],
+  ["#NAME?", 2, ""],
+  ["#NAME?", 3, ""],
+];
+
+/** The references of the formulas of arrays in the sheets of a saved workbook. */
+async function arraysIn(port: EmbeddedPort): Promise<(string | undefined)[]> {
+  const parts = unzipSync(await saveXlsx(port.workbook));
+  return Object.entries(parts)
+    .filter(([name]) => name.startsWith("xl/worksheets/sheet"))
+    .map(([, part]) => /ref="([A-Z0-9:]+)">OWNMACRO/.exec(strFromU8(part))?.[1]);
+}
+
+test("a copied sheet shows the error in the cells that its formula fills, also after undo and redo", async () => {
+  const { workbook } = openXlsx(await fileWithArray());
+  const port = new EmbeddedPort(workbook);
+  const { model } = workbook;
+  const dispatch = (type: string, payload = {}) => model.dispatch(type as never, payload as never);
+  const [from] = model.getters.getSheetIds();
+  dispatch("DUPLICATE_SHEET", { sheetId: from, sheetIdTo: "copy", sheetNameTo: "Copy" });
+  expect(await port.values("Copy", "A1:C3")).toEqual(FILLED);
+  dispatch("REQUEST_UNDO");
+  dispatch("REQUEST_REDO");
+  expect(await port.values("Copy", "A1:C3")).toEqual(FILLED);
+  dispatch("DUPLICATE_SHEET", { sheetId: "copy", sheetIdTo: "second", sheetNameTo: "Second" });
+  expect(await port.values("Second", "A1:C3")).toEqual(FILLED);
+  expect(await arraysIn(port)).toEqual(["A1:A3", "A1:A3", "A1:A3"]);
+});
+
+test("an inserted file shows it again after undo and redo, and a cell that was typed in between does not", async () => {
+  const port = new EmbeddedPort(newWorkbook());
+  const { sheets } = await port.insertFile(await fileWithArray());
+  const dispatch = (type: string, payload = {}) => port.workbook.model.dispatch(type as never, payload as never);
+  dispatch("REQUEST_UNDO");
+  dispatch("REQUEST_REDO");
+  expect(await port.values(sheets[0]!, "A1:C3")).toEqual(FILLED);
+  dispatch("REQUEST_UNDO");
+  const [sheetId] = port.workbook.model.getters.getSheetIds();
+  // The ids of the cells that were undone are given to these.
+  for (let row = 0; row < 9; row++)
+    dispatch("UPDATE_CELL", { sheetId, col: 0, row: 2 * row, content: "=OWNMACRO(B1)" });
+  expect(await port.values("Sheet1", "A1:A6")).toEqual([["#NAME?"], [""], ["#NAME?"], [""], ["#NAME?"], [""]]);
+});
+
 test("a file that is inserted shows the error in the cells that the formula fills, and in those that read them", async () => {
   const made = new ExcelJS.Workbook();
   const sheet = made.addWorksheet("S");
