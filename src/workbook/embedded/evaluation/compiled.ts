@@ -10,7 +10,7 @@ import { watched } from "./lacking";
 import { shareParts } from "./range-parts";
 import { withoutLogTen } from "./log-ten";
 import { withTightMinus } from "./tight-minus";
-import { isUnread, unread, unreadCopy, unreadText, type Unread } from "./unread";
+import { isUnread, unread, unreadText, withNames, type Unread } from "./unread";
 
 /** The engine's code by its source. */
 const bySource = new Map<string, Execute>();
@@ -119,10 +119,7 @@ const compileSerialized = CompiledFormula.CompileForSerializedFormula.bind(Compi
 const compileText = CompiledFormula.Compile.bind(CompiledFormula) as Compile;
 type Compile = (...args: unknown[]) => CompiledFormula;
 
-CompiledFormula.CompileForSerializedFormula = (...args: unknown[]) => {
-  const made = compiledSmall(compileSerialized, ...args);
-  return made.isBadExpression ? unreadCopy(made) : made;
-};
+CompiledFormula.CompileForSerializedFormula = (...args: unknown[]) => compiledSmall(compileSerialized, ...args);
 
 interface Ranges {
   getRangeFromSheetXC(sheetId: string, reference: string): object;
@@ -198,13 +195,13 @@ interface Written extends Unread {
 };
 
 interface Adapted {
-  adaptCompiledFormula(...changes: unknown[]): { normalizedFormula: string; readonly execute: Execute };
+  adaptCompiledFormula(applyChange: unknown, rename: (name: string) => string): Compiled;
 }
 
 const prototype = CompiledFormula.prototype as unknown as Adapted;
 const { adaptCompiledFormula } = prototype;
 /** The engine would give a formula that it cannot read the text of its form. */
-prototype.adaptCompiledFormula = function (this: Compiled, ...changes) {
-  const adapted = adaptCompiledFormula.apply(this as never, changes);
-  return isUnread(adapted) ? Object.assign(adapted, { normalizedFormula: this.normalizedFormula }) : adapted;
+prototype.adaptCompiledFormula = function (this: Compiled, applyChange, rename) {
+  const adapted = adaptCompiledFormula.call(this as never, applyChange, rename);
+  return isUnread(adapted) && adapted !== this ? withNames(adapted, this, rename) : adapted;
 };

@@ -60,15 +60,15 @@ function partsOf(formula: string): { between: string[]; references: string[] } {
   return { between, references };
 }
 
-/** What stands between the references of the formulas that have this code. */
-const betweenOf = new WeakMap<Execute, readonly string[]>();
-/** The code by what stands between the references. */
+/** The code by what stands between the references, as JSON. */
 const codes = new Map<string, Execute>();
+/** All such code, also that which is no longer in the list. */
+const made = new WeakSet<Execute>();
 /** At most so many forms. */
 const MOST_FORMS = 5_000;
 
 /** Whether a formula was compiled here. */
-export const isUnread = ({ execute }: { readonly execute: Execute }): boolean => betweenOf.has(execute);
+export const isUnread = ({ execute }: { readonly execute: Execute }): boolean => made.has(execute);
 
 /** How the file has a formula that cannot be read. */
 export interface Form {
@@ -145,7 +145,7 @@ function codeOf(key: string, between: readonly string[], error: EvaluationError)
   }) as Execute;
   if (codes.size >= MOST_FORMS) codes.clear();
   codes.set(key, code);
-  betweenOf.set(code, between);
+  made.add(code);
   return code;
 }
 
@@ -154,6 +154,7 @@ interface Ranges {
 }
 
 interface Held {
+  /** Here what stands between the references, as JSON. */
   readonly normalizedFormula: string;
   readonly rangeDependencies: readonly object[];
   readonly execute: Execute;
@@ -176,20 +177,31 @@ export function unread(formula: CompiledFormula, text: string, sheetId: string, 
   return formula;
 }
 
-/** The same for a formula that was copied: its references are there. */
-export function unreadCopy(formula: CompiledFormula): CompiledFormula {
-  const code = codes.get((formula as unknown as Held).normalizedFormula);
-  return code ? Object.assign(formula, { execute: code }) : formula;
+/** The parts of a formula between its references; undefined for a text that `unread` has not written. */
+const betweenOf = ({ normalizedFormula: key }: Pick<Held, "normalizedFormula">): readonly string[] | undefined =>
+  key.startsWith("[") ? (JSON.parse(key) as readonly string[]) : undefined;
+
+/** Gives the names in a formula another word by `rename`; `formula` was adapted to a change by the engine, and `before` is as it was. */
+export function withNames<T extends Held>(formula: T, before: Held, rename: (name: string) => string): T {
+  const between = betweenOf(before)?.map((part) => {
+    const tokens: readonly Token[] = tokenize(part);
+    return tokens
+      .map(({ type, value }, at) =>
+        type === "SYMBOL" && tokens[behind(tokens, at)]?.type !== "LEFT_PAREN" ? rename(value) : value,
+      )
+      .join("");
+  });
+  return between ? Object.assign(formula, { normalizedFormula: JSON.stringify(between) }) : formula;
 }
 
 interface Getters {
   getRangeString(range: object, sheetId: string, options: unknown): string;
 }
 
-/** The text of a formula that was compiled here. */
+/** The text of a formula that cannot be read; it may be copied from another page, which has compiled it. */
 export function unreadText(formula: Unread, getters: unknown, options: unknown): string {
-  const { execute, rangeDependencies, sheetId, normalizedFormula } = formula;
-  const between = betweenOf.get(execute);
+  const { rangeDependencies, sheetId, normalizedFormula } = formula;
+  const between = betweenOf(formula);
   if (!between) return normalizedFormula;
   return between
     .map((part, at) => {

@@ -49,8 +49,10 @@ test("a formula that cannot be read keeps its own text and error beside others",
   expect([message(3), message(4)]).toEqual(['Unknown function: "NOSUCH"', 'Unknown function: "ALSONOT"']);
 });
 
-test("a name that gets another word is written so in its formula alone", () => {
-  const { model, text, value } = workbook({ ...MASSES, B1: "=ring*2", B2: "=ring_2*2" }, NAMES);
+test("a name that gets another word is written so in its formula alone, also where the formula cannot be read", () => {
+  const unread = ['=NOSUCH(A1,ring,"ring")+ ring', "=ring(A1)+NOSUCH(ring_2)"];
+  const cells = { B1: "=ring*2", B2: "=ring_2*2", B3: unread[0]!, B4: unread[1]! };
+  const { model, text, value } = workbook({ ...MASSES, ...cells }, NAMES);
   const range = (row: number) => ({ _sheetId: "s", _zone: { left: 0, right: 0, top: row, bottom: row } });
   model.dispatch("UPDATE_NAMED_RANGE", {
     oldRangeName: "ring",
@@ -58,6 +60,7 @@ test("a name that gets another word is written so in its formula alone", () => {
     ranges: [range(0)],
   } as never);
   expect([text(0), text(1), value(0), value(1)]).toEqual(["=cutter*2", "=ring_2*2", 20, 40]);
+  expect([text(2), text(3)]).toEqual(['=NOSUCH(A1,cutter,"ring")+ cutter', unread[1]]);
 });
 
 test("a formula pasted from another page, whose words have lost their values, leaves the code of typed formulas alone", () => {
@@ -88,4 +91,13 @@ test("a formula with the text of one before reads the cells of its own sheet and
   other.dispatch("UPDATE_CELL", { sheetId: "s", col: 0, row: 0, content: "5" } as never);
   expect(values(one)).toEqual([3, "1g", 15, "7g"]);
   expect(values(other)).toEqual([15, "5g", 19, "7g"]);
+});
+
+test("a formula that cannot be read can be pasted from another page, which has compiled it", () => {
+  const { model, formula } = workbook({ ...MASSES, B1: '=NOSUCH(A1,"[")+A2' });
+  const copied = JSON.parse(JSON.stringify(formula(0)).replaceAll("NOSUCH", "NOTHERE"));
+  const { getters } = model as unknown as {
+    getters: { getTranslatedCellFormula(sheetId: string, right: number, down: number, copied: object): string };
+  };
+  expect(getters.getTranslatedCellFormula("s", 0, 1, copied)).toBe('=NOTHERE(A2,"[")+A3');
 });
