@@ -46,9 +46,10 @@ interface WithGetters {
   readonly getters: object;
 }
 
-/** By the getters of a model: the step that is being made, and the number of steps that were begun. */
+/** By the getters of a model: the step that is being made, and the number of changes that the engine's history does not tell. */
 const steps = new WeakMap<object, Going>();
 const counts = new WeakMap<object, number>();
+const count = (getters: object): void => void counts.set(getters, (counts.get(getters) ?? 0) + 1);
 
 /** Whether a step is being made. */
 export const isBusy = ({ getters }: WithGetters): boolean => steps.has(getters);
@@ -56,8 +57,8 @@ export const isBusy = ({ getters }: WithGetters): boolean => steps.has(getters);
 /** Waits for the end of the step that is being made. Another may begin at once: `while (isBusy(model)) await stepEnd(model);`. */
 export const stepEnd = async ({ getters }: WithGetters): Promise<void> => steps.get(getters)?.isOver;
 
-/** The number of steps that were begun in slices. */
-export const stepsBegun = ({ getters }: WithGetters): number => counts.get(getters) ?? 0;
+/** The number of changes that the engine's history does not tell: steps that were begun in slices, and filters that were set. */
+export const changesBeside = ({ getters }: WithGetters): number => counts.get(getters) ?? 0;
 
 /** Whether a sheet is made by a step that has not ended. */
 export const isUnfinished = ({ getters }: WithGetters, sheetId: string): boolean =>
@@ -66,7 +67,7 @@ export const isUnfinished = ({ getters }: WithGetters, sheetId: string): boolean
 /** Commands that change the workbook, besides those that the engine keeps in its history. */
 const CHANGING = new Set(["REQUEST_UNDO", "REQUEST_REDO", "EVALUATE_CELLS", BATCH]);
 
-/** Refuses every other change while a step is being made, and shows no sheet of it. */
+/** Refuses every other change while a step is being made, and shows no sheet of it; counts filters that are set. */
 class OneAtATime extends UIPlugin {
   override allowDispatch(command: any): any {
     const going = steps.get(this.getters);
@@ -75,6 +76,10 @@ class OneAtATime extends UIPlugin {
     if (!isOfStep && !CHANGING.has(command.type) && !coreTypes.has(command.type)) return "Success";
     tellRefusal(going.wait);
     return "CancelledForUnknownReason";
+  }
+
+  override handle({ type }: { readonly type: string }): void {
+    if (type === "UPDATE_FILTER") count(this.getters);
   }
 }
 
@@ -242,7 +247,7 @@ async function alone(model: Model, wait: Message, work: (step: LongStep) => Prom
   const isOver = new Promise<void>((resolve) => (over = resolve));
   const going: Going = { sheetIds: new Set(), isOver, wait, isAtWork: false };
   steps.set(getters, going);
-  counts.set(getters, stepsBegun(model) + 1);
+  count(getters);
   const step = new LongStep(model, going);
   let isDone = false;
   try {

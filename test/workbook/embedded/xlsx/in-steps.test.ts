@@ -1,5 +1,6 @@
 /** Saves and opens a file in steps while the page stays responsive. */
 import "../engine-in-node";
+import { isDeepStrictEqual } from "node:util";
 import { strFromU8, unzipSync } from "fflate";
 import {
   EmbeddedPort,
@@ -9,6 +10,7 @@ import {
   saveUnlessChanged,
   saveXlsx,
 } from "../../../../src/workbook/embedded";
+import { runBatch, type Command } from "../../../../src/workbook/embedded/engine";
 import { Stopped, type Run } from "../../../../src/workbook/in-slices";
 import type { SheetPlan } from "../../../../src/workbook/port";
 
@@ -29,6 +31,9 @@ async function workbook() {
 const deleteSheet = ({ workbook: { model } }: EmbeddedPort, sheetName: string): unknown =>
   model.dispatch("DELETE_SHEET", { sheetId: model.getters.getSheetIdByName(sheetName)!, sheetName });
 
+const partsIn = (bytes: Uint8Array): Record<string, string> =>
+  Object.fromEntries(Object.entries(unzipSync(bytes)).map(([path, part]) => [path, strFromU8(part)]));
+
 /** Runs steps with a pause after each; `between` is called in the pauses. */
 const withPauses =
   (between: (share: number) => void): Run =>
@@ -44,15 +49,13 @@ const withPauses =
 test("a file saved with pauses equals the file saved at once", async () => {
   const { workbook: open } = await workbook();
   const shares: number[] = [];
-  const parts = (bytes: Uint8Array) =>
-    Object.fromEntries(Object.entries(unzipSync(bytes)).map(([path, part]) => [path, strFromU8(part)]));
-  const paused = parts(
+  const paused = partsIn(
     await saveXlsx(
       open,
       withPauses((share) => shares.push(share)),
     ),
   );
-  expect(paused).toEqual(parts(await saveXlsx(open)));
+  expect(paused).toEqual(partsIn(await saveXlsx(open)));
   expect(shares.every(Number.isFinite)).toBe(true);
   expect(shares.length).toBeGreaterThan(4);
   expect(shares).toEqual([...shares].sort((a, b) => a - b));
@@ -94,6 +97,45 @@ test.each([0, 0.1, 0.37, 0.41, 0.8].flatMap((share) => CHANGES.map((change) => [
     expect(await saved.values("Lines", "A1:B2")).toEqual(await port.values("Lines", "A1:B2"));
   },
 );
+
+/** A workbook with a table, and a sum of the rows that its filter shows. */
+function withFilter() {
+  const workbook = newWorkbook();
+  const { model } = workbook;
+  const sheetId = model.getters.getActiveSheetId();
+  const ranges = [{ _sheetId: sheetId, _zone: { left: 0, right: 0, top: 0, bottom: 3 } }];
+  const config = { hasFilters: true, totalRow: false, firstColumn: false, lastColumn: false, numberOfHeaders: 1 };
+  const look = { bandedRows: true, bandedColumns: false, automaticAutofill: false, styleId: "TableStyleLight9" };
+  const cells = ["Load", "1", "2", "4"].map((content, row) => ({ type: "UPDATE_CELL", sheetId, col: 0, row, content }));
+  const commands: Command[] = [
+    ...cells,
+    { type: "UPDATE_CELL", sheetId, col: 2, row: 0, content: "=SUBTOTAL(109,A2:A4)" },
+    { type: "CREATE_TABLE", sheetId, ranges, config: { ...config, ...look }, tableType: "static" },
+  ];
+  expect(runBatch(model, commands)).toEqual([]);
+  const hide = (hiddenValues: string[]) =>
+    model.dispatch("UPDATE_FILTER", { sheetId, col: 0, row: 0, value: { filterType: "values", hiddenValues } });
+  return { workbook, hide };
+}
+
+test("a file is of one moment if a person sets a filter while it is made, in every fifth pause", async () => {
+  const { workbook, hide } = withFilter();
+  hide(["2"]);
+  const wanted = partsIn(await saveXlsx(workbook));
+  expect(wanted["xl/worksheets/sheet0.xml"]).toMatch(/<v>5<\/v>.*<row r="3" hidden="1">/s);
+  const others: number[] = [];
+  let count = 0;
+  for (let isSet = true; isSet; count += 5) {
+    hide([]);
+    let pauses = 0;
+    const run = withPauses(() => void (pauses++ === count && hide(["2"])));
+    const saved = partsIn(await saveXlsx(workbook, run));
+    isSet = pauses > count;
+    if (isSet && !isDeepStrictEqual(saved, wanted)) others.push(count);
+  }
+  expect(count).toBeGreaterThan(20);
+  expect(others).toEqual([]);
+});
 
 describe("a file of a workbook that is not changed meanwhile", () => {
   test("is the same as a saved one, also if both are made at once", async () => {

@@ -9,7 +9,7 @@ import { toExcelFormat } from "../../look/formats";
 import { exportFiles } from "../../evaluation/export";
 import { withoutHeldGroups } from "../../evaluation/tight-minus";
 import { lastStep } from "../../steps/history";
-import { isBusy, stepEnd, stepsBegun } from "../../steps/long-step";
+import { changesBeside, isBusy, stepEnd } from "../../steps/long-step";
 import { chosenMarkOf, type DecimalMark } from "../../typing/locale";
 import { noteGetters } from "../../notes";
 import type { OpenWorkbook } from "../../workbook";
@@ -252,7 +252,7 @@ function checkAgain(path: string, text: string): void {
 const MOST_CHANGED = 2;
 
 /** A moment of the workbook: it is equal at two times if nothing changed between them. */
-const momentOf = (model: OpenWorkbook["model"]): string => `${lastStep(model)} ${stepsBegun(model)}`;
+const momentOf = (model: OpenWorkbook["model"]): string => `${lastStep(model)} ${changesBeside(model)}`;
 
 /** Thrown when the workbook was changed while a file of it was made. */
 class Changed extends Error {}
