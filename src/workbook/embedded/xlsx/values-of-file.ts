@@ -63,6 +63,11 @@ interface FormulaCell {
 const OUT_OF_SIGHT =
   /\b(?:INDIRECT|OFFSET|CELL|INFO|FORMULATEXT|NOW|TODAY|RAND|RANDBETWEEN|RANDARRAY)\(|\[|\b[A-Z]{1,3}\$?\d+#/i;
 
+function compiledAt({ getters }: Model, place: Place): Formula | undefined {
+  const cell = getters.getCell(place) as FormulaCell | undefined;
+  return cell?.isFormula ? cell.compiledFormula : undefined;
+}
+
 /** Looks into the cells that formulas read, each range once. */
 class Reading {
   readonly #texts = new Map<string, string>();
@@ -73,15 +78,10 @@ class Reading {
     readonly kept: ReadonlyMap<string, Kept>,
   ) {}
 
-  formulaAt(place: Place): Formula | undefined {
-    const cell = this.model.getters.getCell(place) as FormulaCell | undefined;
-    return cell?.isFormula ? cell.compiledFormula : undefined;
-  }
-
   /** The ranges that a formula reads, by a text for each. */
   rangesOf(place: Place): Map<string, SheetRange> {
     const { getters } = this.model;
-    const formula = this.formulaAt(place);
+    const formula = compiledAt(this.model, place);
     if (!formula) return new Map();
     const named = formula.getNamedRangesInFormula(getters).map(({ range }) => range);
     return new Map(
@@ -138,7 +138,7 @@ class Reading {
   /** Whether the formula is changed that gives a cell its error; a typed error has none. */
   #isAnswerChanged(place: Place): boolean {
     const formula = this.model.getters.getArrayFormulaSpreadingOn(place) ?? place;
-    return this.formulaAt(formula) !== undefined && this.isChanged(formula);
+    return compiledAt(this.model, formula) !== undefined && this.isChanged(formula);
   }
 }
 
@@ -167,20 +167,57 @@ function* formulasIn(
 
 const isPlural = ({ left, right, top, bottom }: Zone): boolean => right > left || bottom > top;
 
+/** The cells of a file with formulas. */
+type Formulas = readonly { readonly place: Place; readonly of: FileFormula; readonly filled: FileValues["filled"] }[];
+
+/** Of the cells that a formula fills in the file, the values by place. */
+function valuesFilled({ place, of: { fills }, filled }: Formulas[number]): Map<string, FileValue> {
+  const cells = new Map<string, FileValue>();
+  for (let row = fills?.top ?? 0; fills && row <= fills.bottom; row++)
+    for (let col = fills.left; col <= fills.right; col++) {
+      const value = filled.get(cellAddress(row, col));
+      if (value) cells.set(keyOf({ ...place, row, col }), value);
+    }
+  return cells;
+}
+
+/** The values of the formulas that this page cannot calculate, as long as these read no cell whose value is another than in the file. */
+function heldValues(model: Model, formulas: Formulas): Map<string, Kept> {
+  const { getters } = model;
+  const held = new Map<string, Kept>();
+  const reading = new Reading(model, held);
+  const valueAt = (place: Place): unknown => getters.getEvaluatedCell(place).value;
+  const others = new Set(
+    formulas.flatMap(({ place, of }) => {
+      const value = valueAt(place);
+      return isUnknown(value) || isSame(value, of) ? [] : [keyOf(place)];
+    }),
+  );
+  for (const one of formulas) {
+    const { place, of } = one;
+    const { kind, text } = of;
+    const formula = formulaAt(getters, place);
+    if (kind === undefined || text === undefined || !isUnknown(valueAt(place)) || OUT_OF_SIGHT.test(formula)) continue;
+    const ranges = [...reading.rangesOf(place)];
+    if (ranges.some(([, range]) => [...reading.cellsIn(range)].some(([cell]) => others.has(keyOf(cell))))) continue;
+    const read = new Map(ranges.map(([key, range]) => [key, reading.textOf(key, range)]));
+    held.set(keyOf(place), { value: { kind, text }, formula, filled: valuesFilled(one), read });
+  }
+  return held;
+}
+
 /**
  * Keeps the values of an opened file. A formula that cannot be read shows its error in all the cells that it fills in the file: what reads
- * them would otherwise find them blank. Returns a sentence for each sheet with such formulas.
+ * them would otherwise find them blank. Returns what is to be said of such formulas.
  */
 export function keepFileValues(
   model: Model,
   bySheet: readonly (readonly [sheet: string, values: FileValues])[],
 ): Message[] {
   const { getters } = model;
-  const kept = new Map<string, Kept>();
-  const reading = new Reading(model, kept);
   const all = [...formulasIn(model, bySheet)];
   const unread = all.filter(({ place }) => {
-    const formula = reading.formulaAt(place);
+    const formula = compiledAt(model, place);
     return formula !== undefined && isUnread(formula);
   });
   if (unread.length === 0) return [];
@@ -190,50 +227,36 @@ export function keepFileValues(
       { isArray: fills !== undefined, ...(fills && isPlural(fills) && { fills }) },
     ]),
   );
-  const valueAt = (place: Place): unknown => getters.getEvaluatedCell(place).value;
-  /** Cells whose value on this page is another than in the file: what is calculated from them is so too. */
-  const others = new Set(
-    all.flatMap(({ place, of }) => {
-      const value = valueAt(place);
-      return isUnknown(value) || isSame(value, of) ? [] : [keyOf(place)];
-    }),
-  );
-  for (const { place, of, filled } of all) {
-    const { kind, text, fills } = of;
-    const formula = formulaAt(getters, place);
-    if (kind === undefined || text === undefined || !isUnknown(valueAt(place)) || OUT_OF_SIGHT.test(formula)) continue;
-    const ranges = [...reading.rangesOf(place)];
-    if (ranges.some(([, range]) => [...reading.cellsIn(range)].some(([one]) => others.has(keyOf(one))))) continue;
-    const cells = new Map<string, FileValue>();
-    for (let row = fills?.top ?? 0; fills && row <= fills.bottom; row++)
-      for (let col = fills.left; col <= fills.right; col++) {
-        const value = filled.get(cellAddress(row, col));
-        if (value) cells.set(keyOf({ ...place, row, col }), value);
-      }
-    const read = new Map(ranges.map(([key, range]) => [key, reading.textOf(key, range)]));
-    kept.set(keyOf(place), { value: { kind, text }, formula, filled: cells, read });
-  }
-  if (kept.size > 0) values.set(getters, kept);
+  const held = heldValues(model, all);
+  if (held.size === 0) return told(model, unread);
+  values.set(getters, held);
   return [
     ...told(model, unread),
-    ...(kept.size > 0
-      ? [
-          say`The value of the file is saved with a formula that cannot be calculated here until a cell that it reads changes; then an error is saved.`,
-        ]
-      : []),
+    say`The value of the file is saved with a formula that cannot be calculated here until a cell that it reads changes; then an error is saved.`,
   ];
 }
 
-/** What is said of the formulas that cannot be read. */
+/** What is said of the formulas that cannot be read: of those whose function this page lacks, and of others. */
 function told({ getters }: Model, unread: readonly { readonly place: Place }[]): Message[] {
-  return [...new Set(unread.map(({ place }) => place.sheetId))].map((sheetId) => {
-    const formulas = unread.filter(({ place }) => place.sheetId === sheetId);
-    const names = formulas.flatMap(({ place }) => unknownIn(formulaAt(getters, place).slice(1)));
+  return [...new Set(unread.map(({ place }) => place.sheetId))].flatMap((sheetId) => {
     const sheet = verbatim(getters.getSheetName(sheetId));
-    const once = [...new Set(names)].sort().join(", ");
-    return once === ""
-      ? say`The sheet on this page cannot read ${formulas.length} formulas of "${sheet}": they show an error here, and so do the cells that read them. They are saved as they stand, and Excel calculates them.`
-      : say`The sheet on this page does not have ${verbatim(once)}: formulas of "${sheet}" with it show an error here (${formulas.length}), and so do the cells that read them. They are saved as they stand, and Excel calculates them.`;
+    const lacking = unread
+      .filter(({ place }) => place.sheetId === sheetId)
+      .map(({ place }) => unknownIn(formulaAt(getters, place).slice(1)));
+    const known = lacking.filter((names) => names.length === 0).length;
+    const names = [...new Set(lacking.flat())].sort().join(", ");
+    return [
+      ...(names === ""
+        ? []
+        : [
+            say`The sheet on this page does not have ${verbatim(names)}: formulas of "${sheet}" with it show an error here (${lacking.length - known}), and so do the cells that read them. They are saved as they stand, and Excel calculates them.`,
+          ]),
+      ...(known === 0
+        ? []
+        : [
+            say`The sheet on this page cannot read formulas of "${sheet}": they show an error here (${known}), and so do the cells that read them. They are saved as they stand, and Excel calculates them.`,
+          ]),
+    ];
   });
 }
 

@@ -128,7 +128,11 @@ test("the value of the file is saved with the formula and with those that read i
     ["SUM(D3:D4)", "A9", "n", "5"],
   ]);
   expect(isAsked).toBe(true);
-  expect(remarks).toEqual([expect.stringMatching(/^The sheet on this page does not have OWNMACRO:.*\(5\)/), KEPT]);
+  expect(remarks).toEqual([
+    expect.stringMatching(/^The sheet on this page does not have OWNMACRO:.*\(4\)/),
+    expect.stringMatching(/^The sheet on this page cannot read formulas of "S": they show an error here \(1\)/),
+    KEPT,
+  ]);
   expect((await savedAfter(nothing, "seven")).at("A2").slice(2)).toEqual(["str", "seven"]);
 });
 

@@ -29,8 +29,8 @@ export const files: Readonly<Record<string, string>> = {
     "{0} Formeln von „{1}“ haben zu viele Operatoren für das Blatt auf dieser Seite: Ihre Zellen enthalten die Werte als Konstanten. In Excel aufteilen.",
   'The sheet on this page does not have {0}: formulas of "{1}" with it show an error here ({2}), and so do the cells that read them. They are saved as they stand, and Excel calculates them.':
     "Das Blatt auf dieser Seite hat {0} nicht: Formeln von „{1}“ damit zeigen hier einen Fehler ({2}), und ebenso die Zellen, die sie lesen. Sie werden gespeichert, wie sie sind, und Excel berechnet sie.",
-  'The sheet on this page cannot read {0} formulas of "{1}": they show an error here, and so do the cells that read them. They are saved as they stand, and Excel calculates them.':
-    "Das Blatt auf dieser Seite kann {0} Formeln von „{1}“ nicht lesen: Sie zeigen hier einen Fehler, und ebenso die Zellen, die sie lesen. Sie werden gespeichert, wie sie sind, und Excel berechnet sie.",
+  'The sheet on this page cannot read formulas of "{0}": they show an error here ({1}), and so do the cells that read them. They are saved as they stand, and Excel calculates them.':
+    "Das Blatt auf dieser Seite kann Formeln von „{0}“ nicht lesen: Sie zeigen hier einen Fehler ({1}), und ebenso die Zellen, die sie lesen. Sie werden gespeichert, wie sie sind, und Excel berechnet sie.",
   '{0} links of "{1}" were left out: only texts can have one here, to a web page, a mail address or a sheet.':
     "{0} Links von „{1}“ wurden weggelassen: Nur Texte können hier einen haben, zu einer Webseite, einer Mailadresse oder einem Blatt.",
   "open it in Excel or LibreOffice and save it as .xlsx": "in Excel oder LibreOffice öffnen und als .xlsx speichern",
