@@ -10,6 +10,13 @@ import { zone } from "../evaluation/sheets";
 
 const PICTURE = "data:image/png;base64,iVBORw0KGgo=";
 
+/** A chart of the engine's own. */
+const lineOf = (dataRange: string) => ({
+  ...{ type: "line", title: { text: dataRange }, legendPosition: "top", dataSetsHaveTitle: false },
+  dataSource: { type: "range", dataSets: [{ dataRange, dataSetId: "0" }] },
+  ...{ dataSets: [{ dataRange }], dataSetStyles: {}, labelsAsText: false, stacked: false, aggregated: false },
+});
+
 /** A sheet with a rule, a conditional format, merged cells, borders, a frozen row, a chart and a picture. */
 const sheetWithAll = (number: number): Command[] => {
   const sheetId = `s${number}`;
@@ -26,6 +33,13 @@ const sheetWithAll = (number: number): Command[] => {
     { type: "SET_ZONE_BORDERS", sheetId, target: [zone(1, 0, 2)], border: { position: "all", style: "thin", color: "#000000" } }, // prettier-ignore
     { type: "FREEZE_ROWS", sheetId, quantity: number },
     { type: "RESIZE_COLUMNS_ROWS", sheetId, dimension: "COL", elements: [2], size: 50 + number },
+    {
+      type: "CREATE_CHART",
+      figureId: `f${number}`,
+      chartId: `c${number}`,
+      ...place,
+      definition: lineOf(`A2:A${number + 2}`),
+    },
     { type: "CREATE_IMAGE", figureId: `p${number}`, ...place, definition: { path: PICTURE, size: { width: 9, height: 9 }, mimetype: "image/png" } }, // prettier-ignore
   ];
 };
@@ -42,15 +56,19 @@ async function partsOf(count: number): Promise<[string, string][]> {
 
 const PICTURES = Object.fromEntries([1, 2, 3].map((n) => [`xl/media/image${n}.png`, { imageSrc: PICTURE }]));
 
-/** The engine gives figures whose number is taken a new one by chance. */
-const withoutIds = (data: { sheets: { figures: { id: string }[] }[] }) => {
-  const ids = data.sheets.flatMap(({ figures }) => figures.map(({ id }) => id));
-  expect(new Set(ids).size).toBe(ids.length);
-  for (const { figures } of data.sheets) for (const figure of figures) figure.id = "";
+/** The engine makes the numbers of charts, and of figures whose number is taken, by chance. */
+const withoutIds = (data: { sheets: { figures: { id: string; data: { chartId?: string } }[] }[] }) => {
+  const figures = data.sheets.flatMap((sheet) => sheet.figures);
+  for (const ids of [figures.map(({ id }) => id), figures.flatMap((one) => one.data.chartId ?? [])])
+    expect(new Set(ids).size).toBe(ids.length);
+  for (const figure of figures) {
+    figure.id = "";
+    delete figure.data.chartId;
+  }
   return data;
 };
 
-test("three sheets with rules, formats, merges, borders and pictures", async () => {
+test("three sheets with rules, formats, merges, borders, charts and pictures", async () => {
   const texts = await partsOf(3);
   const shares: number[] = [];
   const steps = loading(new Parts(texts), PICTURES, false);
@@ -60,7 +78,7 @@ test("three sheets with rules, formats, merges, borders and pictures", async () 
   expect(shares).toHaveLength(4);
   expect(whole.sheets).toHaveLength(4);
   expect(whole.sheets[2].conditionalFormats[0].rule.style.fillColor).toBe("#00FF00");
-  expect(whole.sheets[3].figures).toHaveLength(1);
+  expect(whole.sheets[3].figures.map(({ tag }: { tag: string }) => tag)).toEqual(["chart", "image"]);
   expect(withoutIds(next.value)).toEqual(withoutIds(whole));
 });
 
