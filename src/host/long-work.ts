@@ -16,7 +16,7 @@ export interface WorkParts {
 export interface LongWork {
   /** Runs steps; each step yields the share that is done. Throws Stopped after a press of the button. */
   run<T>(what: string, steps: Generator<number, T>): Promise<T>;
-  /** Like `run`, for work that contains steps but begins with a part that cannot be divided into steps. */
+  /** Like `run`, for work that has several parts with steps, and waits between them. */
   around<T>(what: string, work: (run: <S>(steps: Generator<number, S>) => Promise<S>) => Promise<T>): Promise<T>;
 }
 

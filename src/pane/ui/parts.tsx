@@ -61,7 +61,7 @@ export interface ChoiceProps<T extends string> {
   readonly hint?: string;
 }
 
-/** A list of more choices than this has the labels of the cells; one of more letters than this is cut off in a narrow pane. */
+/** A list of more choices than this is one of the labels of cells; in a narrow pane, a label of more letters than this is cut off. */
 const [MANY, LONG] = [12, 28];
 
 export function Choice<T extends string>({ label, options, value, onChoose, hint }: ChoiceProps<T>) {

@@ -24,10 +24,13 @@ export function roundedDomain(domain: readonly [number, number], count?: number)
   return evenStep(rounded, count) > step * 1.5 ? roundedDomain(rounded, count) : rounded;
 }
 
-/** The number format of the labels of an axis: all of a linear axis have the decimals of its step, so 1 is 1.0 beside 1.2. */
+/** The decimals of a step of a linear axis: all its labels have them, so 1 is 1.0 beside 1.2. */
+const decimalsOf = (step: number): number => Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+
+/** The number format of the labels of an axis. */
 export function labelFormat({ scale, domain }: Pick<ChartAxis, "scale" | "domain">, isSmall?: boolean): string {
   if (scale === "log") return "General";
-  const decimals = Math.max(0, -Math.floor(Math.log10(evenStep(domain, stepsOf(isSmall))) + 1e-9));
+  const decimals = decimalsOf(evenStep(domain, stepsOf(isSmall)));
   return decimals === 0 ? "0" : `0.${"0".repeat(decimals)}`;
 }
 
@@ -41,8 +44,7 @@ export function axisLabels(
       String(Number((low * 10 ** power).toPrecision(6))),
     );
   const step = evenStep([low, high], stepsOf(isSmall));
-  const decimals = labelFormat({ scale, domain: [low, high] }, isSmall).length - 2;
   return Array.from({ length: Math.floor((high - low) / step + 1e-9) + 1 }, (_, index) =>
-    (low + index * step).toFixed(Math.max(0, decimals)),
+    (low + index * step).toFixed(decimalsOf(step)),
   );
 }

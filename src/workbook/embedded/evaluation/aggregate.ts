@@ -40,9 +40,9 @@ function counts(cell: Held, option: number, { getters }: Context): boolean {
   const place = cell.position as Place | undefined;
   if (!place) return true;
   if (isHiddenLeftOut(option) && getters.isRowHidden(place.sheetId, place.row)) return false;
-  const { symbols = [] } =
-    (isNestedLeftOut(option) && getters.getCorrespondingFormulaCell(place)?.compiledFormula) || {};
-  return !symbols.some((name) => /^(?:SUBTOTAL|AGGREGATE)$/i.test(name));
+  if (!isNestedLeftOut(option)) return true;
+  const formula = getters.getCorrespondingFormulaCell(place)?.compiledFormula;
+  return !formula?.symbols.some((name) => /^(?:SUBTOTAL|AGGREGATE)$/i.test(name));
 }
 
 const compute: Compute = function (number, option, ...given) {

@@ -143,15 +143,13 @@ export async function exportFiles<T>(model: Model, run: Run, { sheet, beside }: 
   }
   const whole: Exporting = Object.assign(Object.create(UIPlugin.prototype), {
     async exportForExcel(data: FileData<never>): Promise<void> {
-      const waiting: unknown[] = [];
-      await run(asShares(completing(plugins.slice(0, after), data, waiting), (share) => CHARTS_SHARE * share));
-      await Promise.all(waiting);
-      await run(
-        asShares(
-          completing(plugins.slice(after), data, waiting),
-          (share) => CHARTS_SHARE + (DATA_SHARE - CHARTS_SHARE) * share,
-        ),
-      );
+      const complete = async (some: readonly Exporting[], from: number, to: number): Promise<void> => {
+        const waiting: unknown[] = [];
+        await run(asShares(completing(some, data, waiting), (share) => from + (to - from) * share));
+        await Promise.all(waiting);
+      };
+      await complete(plugins.slice(0, after), 0, CHARTS_SHARE);
+      await complete(plugins.slice(after), CHARTS_SHARE, DATA_SHARE);
       await run(asShares(takingAll(data), (share) => DATA_SHARE + (1 - DATA_SHARE) * share));
     },
   });

@@ -32,7 +32,7 @@ const ERRORS_IN_FILE: Readonly<Record<string, string>> = {
 const USUAL_HEIGHT = 23;
 const POINTS = 0.75;
 
-/** The number of cells written at a time, or of rows that have fewer. */
+/** Rows are written at a time until they have so many cells; each row counts as one more. */
 const AT_ONCE = 500;
 /** Unlocked zones of at least this width, and those that reach the end of the sheet, are written as whole rows; others as cells. */
 const WIDE = 40;
