@@ -5,6 +5,7 @@ import {
   PRECONSOLIDATION_LINES,
   PRECONSOLIDATION_SPREAD,
 } from "../../src/functions/curve";
+import { SATURATION, VOID_RATIO } from "../../src/functions/specimen";
 import { compressionIndex } from "../../src/reduction/curve/indices";
 import type { CurvePicks } from "../../src/reduction/curve/picks";
 import { testCurve } from "../../src/reduction/curve/shape/points";
@@ -97,6 +98,44 @@ describe(`no yield to read: ${curves.das0748.source}`, () => {
     between(COMPRESSION_INDEX(s, e), recalculated.Cc);
     within(COMPRESSION_INDEX(s, e, 2000, 8000), published.Cc, 2);
   });
+});
+
+describe(`Powrie 4.2: ${curves.powrie4_2.source}`, () => {
+  const { stress, heights_mm, Gs, w0, wf, published } = curves.powrie4_2;
+  const solids = heights_mm.at(-1)! / (1 + wf * Gs);
+  const voidRatio = heights_mm.map((height) => VOID_RATIO(height, solids));
+  const [s, e] = [column(stress), column(voidRatio)];
+
+  test("specific volumes and the saturation at the start agree to their printed digits", () => {
+    published.specificVolume.forEach((printed, row) => {
+      if (printed !== null) expect(Math.abs(1 + voidRatio[row]! - printed)).toBeLessThan(0.0005);
+    });
+    expect(Math.abs(SATURATION(w0, Gs, voidRatio[0]) - published.S0)).toBeLessThan(0.005);
+  });
+
+  test("every method reads the yield at 200 kPa within 5 percent, and says that there are five points only", () => {
+    for (const method of ["casagrande", "work", "bilog", "intersection", "pacheco_silva"])
+      within(PRECONSOLIDATION(s, e, method, "stress")[0][0], published.preconsolidation, 5);
+    expect(PRECONSOLIDATION(s, e, null, "remark")[0][0]).toBe("only 5 first-loading points");
+    between(published.preconsolidation, [
+      PRECONSOLIDATION(s, e, null, "low")[0][0],
+      PRECONSOLIDATION(s, e, null, "high")[0][0],
+    ]);
+  });
+
+  test("the slope of the virgin line on the natural log of stress agrees", () => {
+    within(COMPRESSION_INDEX(s, e) / Math.LN10, published.lambda, 0.3);
+    within(COMPRESSION_INDEX(s, e, 200, 800) / Math.LN10, published.lambda, 0.3);
+  });
+});
+
+test(`void ratios from the dial: ${curves.example7_3.source}`, () => {
+  const { dial_cm, height_cm, published } = curves.example7_3;
+  // The first void ratio, 1, gives the height of solids.
+  const solids = height_cm / (1 + published.e[0]!);
+  dial_cm.forEach((dial, row) =>
+    expect(Math.abs(VOID_RATIO(height_cm - dial, solids) - published.e[row]!)).toBeLessThan(0.0005),
+  );
 });
 
 describe("picked as the book picks it, a printed curve gives the printed Cc", () => {

@@ -1,4 +1,12 @@
-import { CV_FROM_T50, CV_FROM_T90, FIT_TIME, LOG_TIME, ROOT_TIME, TIME_FACTOR } from "../../src/functions/increment";
+import {
+  CV_FROM_T50,
+  CV_FROM_T90,
+  FIT_TIME,
+  LOG_TIME,
+  ROOT_TIME,
+  SECONDARY,
+  TIME_FACTOR,
+} from "../../src/functions/increment";
 import { convert } from "../../src/reduction/units";
 import arithmetic from "./data/cv-arithmetic.json";
 import curves from "./data/time-curves.json";
@@ -55,6 +63,11 @@ describe(`log time: ${curves.das11_11.source}`, () => {
 
   test("the remark says that the methods differ on this curve of much secondary compression", () => {
     expect(log("remark", inches, "in")).toMatch(/cv by root time is 1\.\d times that by log time/);
+  });
+
+  test("secondary compression from 480 to 1440 min is the recalculated slope over the height of 0.88 in", () => {
+    const slope = SECONDARY(column(minutes), column(inches), 0.88, 480, 1440);
+    within(slope, recalculated.cAlphaEpsilon, 0.1);
   });
 
   test("the fit lies between the two methods", () => {
@@ -187,6 +200,30 @@ describe(`as drawn: ${curves.holtzKovacs9.source}`, () => {
   });
 });
 
+describe(`log time: ${curves.homework975588.source}`, () => {
+  const { minutes, dial, height, published } = curves.homework975588;
+  const log = (item: string, procedure: string, picks?: [string, number][]) =>
+    LOG_TIME(column(minutes), column(dial), height, item, "single", "mm2/min", "mm", picks, procedure)[0][0];
+
+  test("the printed cv follows from the printed t50", () =>
+    within(CV_FROM_T50(published.t50, height, "single", "mm2/min"), published.cvMm2PerMin, 0.02));
+  test("t50 and cv agree within the reading of a plot", () => {
+    within(log("t50", "aided"), published.t50, 10);
+    within(log("cv", "aided"), published.cvMm2PerMin, 10);
+    const fit = FIT_TIME(column(minutes), column(dial), height, "cv", "single", "mm2/min")[0][0];
+    within(fit, published.cvMm2PerMin, 10);
+  });
+  test("as drawn, t50 agrees through the pair at 0.1 min, not through the automatic pair at 0.25 min", () => {
+    within(log("t50", "drawn", [["pair_at", 0.1]]), published.t50, 3);
+    between(log("t50", "drawn"), [0.85 * published.t50, 0.9 * published.t50]);
+  });
+  test("the remark says that the pairs disagree, and that root time gives another cv", () => {
+    const remark = log("remark", "aided");
+    expect(remark).toContain("the 4:1 pairs of the early parabola give d0 from 4.953 to 4.9742");
+    expect(remark).toMatch(/cv by root time is 1\.\d times that by the fit/);
+  });
+});
+
 describe(`root time both ways: ${curves.powrie4_4.source}`, () => {
   const { minutes, settlement, height, published } = curves.powrie4_4;
   // Half of primary has left the height.
@@ -231,6 +268,16 @@ describe(`arithmetic: ${arithmetic.das.source}`, () => {
     const cv = CV_FROM_T50(ex11_10.t50Min, ex11_10.heightIn, "double", "ft2/day", "in");
     within((TIME_FACTOR(0.6) * ex11_10.fieldDrainagePathFt ** 2) / cv, ex11_10.fieldT60Days, PERCENT);
   });
+});
+
+test(`cv of t50, printed to two digits: ${arithmetic.webT50.source}`, () => {
+  const { t50Min, heightCm, cvCm2PerMin } = arithmetic.webT50;
+  expect(Math.abs(CV_FROM_T50(t50Min, heightCm, "double", "cm2/min", "cm") - cvCm2PerMin)).toBeLessThan(0.0005);
+});
+
+test(`cv of t50, printed to three digits: ${arithmetic.frenchT50.source}`, () => {
+  const { t50Min, heightMm, cvM2PerSecond } = arithmetic.frenchT50;
+  expect(Math.abs(CV_FROM_T50(t50Min, heightMm, "double", "m2/s") - cvM2PerSecond)).toBeLessThan(0.005e-8);
 });
 
 describe(`hand constants: ${arithmetic.bs1377.source}`, () => {
