@@ -27,6 +27,7 @@ import "./host.css";
 import { describeAgain, fetchText, loadFunctions } from "./load-functions";
 import { keysToSheet } from "./keys-to-sheet";
 import { makeLongWork } from "./long-work";
+import { makeRefusals } from "./refusals";
 import { switchByKey } from "./switch-part";
 import { keepUnsaved } from "./unsaved";
 import { makeVoice } from "./voice";
@@ -154,7 +155,8 @@ function openPane({ port, view }: Desk, inLanguage: () => void): void {
 }
 
 async function start(): Promise<void> {
-  const voice = makeVoice(element("message"), element<HTMLDialogElement>("question"), toSheet);
+  const refusals = makeRefusals(element("refusals"), toSheet);
+  const voice = makeVoice(element("message"), element<HTMLDialogElement>("question"), toSheet, refusals);
   translateAnswers();
   const settings = settingsOf(new URLSearchParams(location.search));
   const [templates, first] = await Promise.all([
@@ -185,7 +187,11 @@ async function start(): Promise<void> {
 
   const open = async (bytes: Uint8Array, name: string) => desk.show(await works.read(bytes, name), name);
   Object.assign(window, { clayledger: { port, open, save: works.save, settings } });
-  openPane(desk, keepUnsaved(desk, works.read));
+  const copies = keepUnsaved(desk, works.read);
+  openPane(desk, () => {
+    refusals.sayAgain();
+    copies();
+  });
 }
 
 takeLanguage("");

@@ -2,6 +2,7 @@
 import { inWords } from "../pane/text/messages";
 import type { Message } from "../reduction/message";
 import type { Voice } from "../workbook/embedded";
+import type { Refusals } from "./refusals";
 
 /** A message, or a sentence that is already in the language of the page. */
 export type Sentence = Message | string;
@@ -12,7 +13,7 @@ export interface HostVoice extends Voice {
   ask(question: Sentence, yes: () => void, no?: () => void): void;
   /**
    * Takes a refusal away once its cause has gone: something was changed, or the user is elsewhere. What was done stays for a while
-   * longer; a failure stays.
+   * longer; a failure stays, and so does a refused entry until its cell is changed.
    */
   moveOn(): void;
 }
@@ -24,12 +25,18 @@ const TO_READ = 20_000;
 
 const inPlainWords = (sentence: Sentence): string => (typeof sentence === "string" ? sentence : inWords(sentence));
 
-/** `answered` gives the focus, which the question had, to what takes the next key. */
-export function makeVoice(message: HTMLElement, question: HTMLDialogElement, answered: () => void): HostVoice {
+/** `answered` gives the focus, which the question had, to what takes the next key; `refusals` shows the entries that were refused. */
+export function makeVoice(
+  message: HTMLElement,
+  question: HTMLDialogElement,
+  answered: () => void,
+  refusals: Refusals,
+): HostVoice {
   /** From when on, on the clock of the page, the next step takes the sentence away; undefined for a failure. */
   let goesFrom: number | undefined;
   const say = (sentence: Sentence, failure: boolean) => {
     goesFrom = undefined;
+    refusals.look();
     message.textContent = inPlainWords(sentence);
     message.title = message.textContent;
     message.classList.toggle("is-failure", failure);
@@ -40,11 +47,16 @@ export function makeVoice(message: HTMLElement, question: HTMLDialogElement, ans
       goesFrom = performance.now() + TO_READ;
     },
     fail: (sentence) => say(sentence, true),
-    refuse(sentence) {
+    refuse(sentence, entry) {
+      if (entry) {
+        refusals.add(sentence, entry);
+        return;
+      }
       say(sentence, false);
       goesFrom = performance.now() + SAME_KEY;
     },
     moveOn() {
+      refusals.look();
       if (goesFrom !== undefined && performance.now() > goesFrom) say("", false);
     },
     ask(text, yes, no) {

@@ -14,7 +14,7 @@ export { wordErrorsAgain } from "./steps/error-words";
 export { lastStep, onLongRedo, redoSlowly } from "./steps/history";
 export { decimalMarkIn, decimalMarkOf, setDecimalMark, type DecimalMark } from "./typing/locale";
 export { EmbeddedPort } from "./port";
-export { sheetView, type SheetView, type Voice } from "./view";
+export { sheetView, type RefusedEntry, type SheetView, type Voice } from "./view";
 export { asText, fromText, newWorkbook, type OpenWorkbook } from "./workbook";
 export { opening, openXlsx, type Opened } from "./xlsx/open";
 export { saveUnlessChanged, saveXlsx } from "./xlsx/saving/save";

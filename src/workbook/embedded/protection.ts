@@ -7,6 +7,7 @@ import { say, verbatim, type Message } from "../../reduction/message";
 import { cellAddress } from "../address";
 import { CorePlugin, coreTypes, registries } from "@odoo/o-spreadsheet";
 import { toZone, type Zone } from "./zones";
+import type { Place } from "./evaluation/engine-parts";
 import type { Box } from "../port";
 
 const PROTECT = "CLAYLEDGER_PROTECT";
@@ -34,7 +35,7 @@ const NONE: Protection = { on: false, open: [] };
 const WRITES = new Set(["UPDATE_CELL", "CLEAR_CELL", "CLEAR_CELLS", "DELETE_CONTENT"]);
 
 let lifted = 0;
-let onRefused: (sentence: Message) => void = () => undefined;
+let onRefused: (sentence: Message, place?: Place) => void = () => undefined;
 
 /** Runs changes that the add-in makes to cells that a person may not change. */
 export function whileLifted<T>(work: () => T): T {
@@ -50,10 +51,10 @@ export function whileLifted<T>(work: () => T): T {
 export const isLifted = (): boolean => lifted > 0;
 
 /** Sets the function that tells a person why an entry was refused. */
-export const tellRefusals = (tell: (sentence: Message) => void): void => void (onRefused = tell);
+export const tellRefusals = (tell: typeof onRefused): void => void (onRefused = tell);
 
-/** Tells a person why something was refused. */
-export const tellRefusal = (sentence: Message): void => onRefused(sentence);
+/** Tells a person why something was refused; an entry with its cell, which may take another one. */
+export const tellRefusal = (sentence: Message, place?: Place): void => onRefused(sentence, place);
 
 const refusal = (cell: string): Message =>
   say`${verbatim(cell)} is protected, as results and labels are: fill in the framed cells. To change it, lift the protection in the pane: Data sheet, “Lift protection”.`;

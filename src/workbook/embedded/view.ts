@@ -9,8 +9,9 @@ import { cellAddress } from "../address";
 import { asDecimal, askAboutEntries, namedEntries, type DoubtfulEntries } from "./typing/entries";
 import type { Model } from "./engine";
 import { wordFor } from "./engine-words";
+import type { Place } from "./evaluation/engine-parts";
 import { carryOut } from "./steps/history";
-import { decimalMarkOf } from "./typing/locale";
+import { decimalMarkOf, formulaAt } from "./typing/locale";
 import "./look/drawn-again";
 import "./look/less-motion";
 import { showNotesWith } from "./notes";
@@ -20,11 +21,22 @@ import "./typing/last-editor";
 import "./typing/next-open";
 import { plainRefusal } from "./typing/rules";
 
+/** An entry that was refused. */
+export interface RefusedEntry {
+  /** Tells its cells from others: a later refusal of the same cells takes its place. */
+  readonly cells: string;
+  /** Whether the cells still hold what they held when it was refused. */
+  isAsItWas(): boolean;
+}
+
 /** The functions by which the sheet speaks to the user. */
 export interface Voice {
   tell(sentence: Message): void;
-  /** Says why an entry was refused. The sentence disappears with the next change, or when the user selects another cell. */
-  refuse(sentence: Message): void;
+  /**
+   * Says why something was refused. The sentence disappears with the next change, or when the user selects another cell; that of an
+   * entry, when one of its cells is changed.
+   */
+  refuse(sentence: Message, entry?: RefusedEntry): void;
   ask(question: Message, yes: () => void, no?: () => void): void;
 }
 
@@ -41,15 +53,31 @@ class NoteBox extends Component {
 
 showNotesWith(NoteBox);
 
+/** The entry of these cells, as long as the workbook is shown. */
+function refusedIn(model: Model, places: readonly Place[], isShown: () => boolean): RefusedEntry {
+  const { getters } = model;
+  const contentAt = (place: Place): string | undefined => {
+    if (getters.tryGetSheet(place.sheetId) === undefined) return undefined;
+    const cell = getters.getCell(place);
+    return cell?.isFormula ? formulaAt(getters, place) : cell?.content;
+  };
+  const held = (): string => JSON.stringify(places.map((place) => contentAt(place) ?? null));
+  const before = held();
+  return {
+    cells: JSON.stringify(places.map(({ sheetId, row, col }) => [sheetId, row, col])),
+    isAsItWas: () => isShown() && held() === before,
+  };
+}
+
 /** Asks what a comma means that was typed or pasted while the point is the decimal mark, or the reverse. */
-function askAbout(model: Model, { entries, isMixed }: DoubtfulEntries, voice: Voice): void {
+function askAbout(model: Model, { entries, isMixed }: DoubtfulEntries, voice: Voice, refused: RefusedEntry): void {
   const [first] = entries;
   if (!first) return;
   const isComma = decimalMarkOf(model) !== ",";
   const mark = isComma ? say`comma` : say`point`;
   const decimals = entries.map(asDecimal);
   if (isMixed || decimals.includes(undefined)) {
-    voice.refuse(say`Not taken: ${namedEntries(entries)}. Write each number with one decimal mark, the same in all, or choose the mark at the top of the page; then try again.`); // prettier-ignore
+    voice.refuse(say`Not taken: ${namedEntries(entries)}. Write each number with one decimal mark, the same in all, or choose the mark at the top of the page; then try again.`, refused); // prettier-ignore
     return;
   }
   const number = verbatim(shownNumber(decimals[0]!, isComma));
@@ -78,9 +106,10 @@ const shownNumber = (decimal: string, isComma: boolean): string =>
 
 /** Makes the view in `target`; `templates` is the text of the engine's o_spreadsheet.xml. */
 export function sheetView(target: HTMLElement, templates: string, voice: Voice): SheetView {
-  tellRefusals((sentence) => voice.refuse(sentence));
   let shown: Model | undefined;
-  askAboutEntries((found) => shown && askAbout(shown, found, voice));
+  const refused = (model: Model, places: readonly Place[]) => refusedIn(model, places, () => shown === model);
+  tellRefusals((sentence, place) => voice.refuse(sentence, place && shown && refused(shown, [place])));
+  askAboutEntries((found) => shown && askAbout(shown, found, voice, refused(shown, found.entries)));
   let app: { mount(target: HTMLElement): Promise<unknown>; destroy(): void } | undefined;
   return {
     async show(model) {
@@ -94,7 +123,8 @@ export function sheetView(target: HTMLElement, templates: string, voice: Voice):
           model,
           notifyUser: ({ text }: { text: string }) => voice.refuse(asTyped(text)),
           raiseError: (text: string, then?: () => void) => {
-            voice.refuse(plainRefusal(model, text));
+            const { sentence, place } = plainRefusal(model, text);
+            voice.refuse(sentence, place && refused(model, [place]));
             then?.();
           },
           askConfirmation: (text: string, yes: () => void, no?: () => void) => voice.ask(asTyped(text), yes, no),

@@ -5,7 +5,7 @@ import { selectRange, showSheet, takePicture, typeInCell, valuesOf, withBrowser 
 
 const value = async (page: Page, cell: string) => (await valuesOf(page, "Sheet1", cell))[0]![0];
 const question = (page: Page) => page.locator("#question");
-const message = (page: Page) => page.locator("#message").textContent();
+const refused = (page: Page) => page.locator("#refusals").textContent();
 const answer = async (page: Page, word: "Yes" | "No" | "Nein"): Promise<string> => {
   await question(page).waitFor();
   const asked = await question(page).locator("p").textContent();
@@ -63,8 +63,8 @@ withBrowser("the decimal mark", (openPage) => {
     expect(await valuesOf(page, "Sheet1", "C1:C3")).toEqual([[63.5], [61.2], [60]]);
 
     await paste(page, "E1", "63,500\n61.2");
-    await page.waitForFunction(() => document.querySelector("#message")!.textContent!.startsWith("Not taken"));
-    expect(await message(page)).toMatch(/Not taken: E1 \(63,500\)\. Write each number with one decimal mark/);
+    await page.waitForFunction(() => document.querySelector("#refusals")!.textContent!.startsWith("Not taken"));
+    expect(await refused(page)).toMatch(/Not taken: E1 \(63,500\)\. Write each number with one decimal mark/);
     expect(await valuesOf(page, "Sheet1", "E1:E2")).toEqual([[""], [61.2]]);
     await takePicture(page, "decimal-refused");
     expect(complaints).toEqual([]);
@@ -94,8 +94,8 @@ withBrowser("the decimal mark", (openPage) => {
     expect(await answer(page, "Nein")).toMatch(/Punkt in „63\.500“ ein Dezimalzeichen.*E1 den Wert 63,5 erhält\?/);
     expect(await value(page, "E1")).toBe("");
     await paste(page, "F1", "1,5\n2.5");
-    await page.waitForFunction(() => document.querySelector("#message")!.textContent!.startsWith("Nicht übernommen"));
-    expect(await message(page)).toMatch(/Nicht übernommen: F2 \(2\.5\)/);
+    await page.waitForFunction(() => document.querySelector("#refusals")!.textContent!.startsWith("Nicht übernommen"));
+    expect(await refused(page)).toMatch(/Nicht übernommen: F2 \(2\.5\)/);
     await typeInCell(page, "G1", "2.11.2026");
     expect(await value(page, "G1")).toBe(46_328);
     await takePicture(page, "decimal-comma");

@@ -43,9 +43,20 @@ withBrowser("an entry that the sheet does not take", (openPage) => {
     ] as const);
     await page.keyboard.type("heavy", { delay: 30 });
     await page.keyboard.press("Enter");
-    await said(page, `${input} was not changed.`);
-    expect(await message(page)).not.toMatch(/violates|1000000000000/);
+    const refused = page.locator("#refusals li");
+    await refused.filter({ hasText: `${input} was not changed.` }).waitFor();
+    expect(await refused.innerText()).not.toMatch(/violates|1000000000000/);
     await takePicture(page, "refused-rule");
+    const below = input.replace(/\d+/, (row) => String(Number(row) + 1));
+    await page.waitForTimeout(400);
+    await typeInCell(page, below, "light");
+    await refused.nth(1).waitFor();
+    await typeInCell(page, below, "150");
+    expect(await refused.allInnerTexts()).toEqual([expect.stringMatching(`^${input} was not changed.*Dismiss$`)]);
+    await takePicture(page, "refused-kept");
+    await page.getByRole("button", { name: `Dismiss: ${input} was not changed` }).click();
+    await refused.waitFor({ state: "detached" });
+    await page.locator(".o-grid:focus-within").waitFor();
 
     await page.locator(".o-sheet", { hasText: /^\s*Demonstration\s*$/ }).click({ button: "right" });
     await page.getByText("Lock the whole sheet, inputs too").waitFor();
@@ -55,6 +66,7 @@ withBrowser("an entry that the sheet does not take", (openPage) => {
     await page.waitForTimeout(400);
     await typeInCell(page, "B3", "5");
     await saysNothing(page);
+    expect(await refused.count()).toBe(0);
     expect(complaints).toEqual([]);
   });
 });

@@ -16,6 +16,11 @@ export const host: HostWords = {
   pane: "Aufgabenbereich von Clayledger",
   yes: "Ja",
   no: "Nein",
+  refused: "Eingaben, die nicht übernommen wurden",
+  dismiss: "Ausblenden",
+  dismissThis: (sentence) => `Ausblenden: ${sentence}`,
+  moreRefused: (count) =>
+    count === 1 ? "1 ältere Eingabe wurde nicht übernommen." : `${count} ältere Eingaben wurden nicht übernommen.`,
   close: "Schließen",
   licencesAbout:
     "Die Tabellenkalkulation dieser Seite ist das Werk anderer. Ihre Dateien werden so ausgeliefert, wie sie veröffentlicht wurden, neben unserem eigenen Code im Ordner „vendor“: Dort lassen sie sich durch andere Fassungen mit derselben Schnittstelle ersetzen.",

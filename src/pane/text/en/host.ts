@@ -14,6 +14,11 @@ export const host = {
   pane: "Clayledger pane",
   yes: "Yes",
   no: "No",
+  refused: "Entries that were not taken",
+  dismiss: "Dismiss",
+  dismissThis: (sentence: string) => `Dismiss: ${sentence}`,
+  moreRefused: (count: number) =>
+    count === 1 ? "1 older entry was not taken." : `${count} older entries were not taken.`,
   close: "Close",
   licencesAbout:
     "The spreadsheet on this page is the work of others. Its files are served as they were published, beside our own code, in the folder “vendor”: they can be replaced there by other versions of the same interface.",

@@ -6,7 +6,8 @@
 import { listed, say, verbatim, type Value } from "../../../reduction/message";
 import { CorePlugin, registries, stores } from "@odoo/o-spreadsheet";
 import { cellAddress } from "../../address";
-import { isLifted, mayWrite, protectionOf } from "../protection";
+import { faultOfText } from "../../limits";
+import { isLifted, mayWrite, protectionOf, tellRefusal } from "../protection";
 import { dayWithPoints } from "./days";
 import { keepsText, withoutLastEnd } from "./pasted-text";
 import { TEXT_FORMAT } from "./text";
@@ -56,6 +57,13 @@ class EntriesPlugin extends CorePlugin {
   override allowDispatch(command: any): any {
     if (command.type !== "UPDATE_CELL" || typeof command.content !== "string" || isLifted()) return "Success";
     const { sheetId, row, col, content } = command;
+    const fault = content.startsWith("=") ? undefined : faultOfText(content);
+    if (fault) {
+      const cell = verbatim(cellAddress(row, col));
+      if (mayWrite(protectionOf({ getters: this.getters }, sheetId), col, row))
+        tellRefusal(say`${cell} was not changed: ${fault}. Shorten the text.`, { sheetId, row, col });
+      return "CancelledForUnknownReason";
+    }
     const typed = content.startsWith(MARKED) ? content.slice(MARKED.length) : content;
     const isDoubtful = typed !== content || WITH_COMMA.test(content);
     if (!isDoubtful) {

@@ -74,15 +74,17 @@ registries.coreViewsPluginRegistry.replace("data_validation_ui", WordedValidatio
 
 const BROKEN_RULE = /^The data you entered in ([A-Z]+\d+) violates the data validation rule set on the cell:\n(.*)$/s;
 
-/** What the engine says of a refused entry, in plain words; other sentences stay as they are. */
-export function plainRefusal({ getters }: Model, sentence: string): Message {
-  const [, cell, error] = BROKEN_RULE.exec(sentence) ?? [];
-  if (cell === undefined) return asTyped(sentence);
+/** What the engine says of a refused entry, in plain words, with the cell; other sentences stay as they are. */
+export function plainRefusal({ getters }: Model, said: string): { readonly sentence: Message; readonly place?: Place } {
+  const [, cell, error] = BROKEN_RULE.exec(said) ?? [];
+  if (cell === undefined) return { sentence: asTyped(said) };
   const position = { sheetId: getters.getActiveSheetId(), ...helpers.toCartesian(cell) };
   // The cast adds the words of the add-in: the engine keeps them with the rule, and its typings do not say so.
   const rule = getters.getValidationRuleForCell(position) as Rule | undefined;
   const own = rule?.words?.error;
-  return own === undefined
-    ? say`${verbatim(cell)} was not changed. What may stand there: ${verbatim(error ?? "")}`
-    : say`${verbatim(cell)} was not changed. ${verbatim(own)}`;
+  const sentence =
+    own === undefined
+      ? say`${verbatim(cell)} was not changed. What may stand there: ${verbatim(error ?? "")}`
+      : say`${verbatim(cell)} was not changed. ${verbatim(own)}`;
+  return { sentence, place: position };
 }

@@ -40,6 +40,7 @@ export const workbook: Readonly<Record<string, string>> = {
     "{0} ist geschützt, wie es Ergebnisse und Beschriftungen sind: die umrahmten Zellen ausfüllen. Zum Ändern den Schutz im Aufgabenbereich aufheben: Datenblatt, „Blattschutz aufheben“.",
   "{0} was not changed. What may stand there: {1}": "{0} wurde nicht geändert. Was dort stehen darf: {1}",
   "{0} was not changed. {1}": "{0} wurde nicht geändert. {1}",
+  "{0} was not changed: {1}. Shorten the text.": "{0} wurde nicht geändert: {1}. Den Text kürzen.",
   'The name "{0}" is already at {1} and was left there: say that it may be moved.':
     "Der Name „{0}“ steht schon bei {1} und blieb dort: angeben, dass er verschoben werden darf.",
   comma: "Komma",
