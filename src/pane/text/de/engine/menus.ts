@@ -1,5 +1,5 @@
 /** Die Wörter der Menüs und Meldungen der eingebetteten Tabelle, nach den englischen Wörtern ihrer Entwickler. */
-export const engine: Readonly<Record<string, string>> = {
+export const menus: Readonly<Record<string, string>> = {
   File: "Datei",
   Edit: "Bearbeiten",
   View: "Ansicht",
