@@ -5,6 +5,7 @@ import type { Value } from "../../reduction/message";
 import { wordIn } from "../../specification/list-words";
 import { SHEET_LANGUAGES, type SheetLanguage } from "../../specification/text/language";
 import type { CellValue } from "../../workbook/port";
+import { language } from "../text/language";
 import { inWords, speakAs, translated, type OnSheet } from "../text/messages";
 
 const sheetIn = (language: SheetLanguage): OnSheet => ({
@@ -38,6 +39,12 @@ export const inOneLanguage =
   (language: SheetLanguage) =>
   (value: Value): string =>
     translated(value, language, sheetIn(language));
+
+/** A message in the language of the pane, with the labels and the words of lists of a sheet in this language: of a sheet that is not the current test. */
+export const inWordsOfSheet =
+  (ofSheet: SheetLanguage) =>
+  (value: Value): string =>
+    translated(value, language(), sheetIn(ofSheet));
 
 /**
  * Words what worksheet functions of this page answer: in the language that the formula asks with, all in one language; what

@@ -3,8 +3,9 @@ import { Button, Text } from "@fluentui/react-components";
 import type { CellFinding } from "../../../checks/integrity";
 import type { Finding } from "../../../datasheet";
 import type { PlacedFormula } from "../../../specification/placed-formulas";
+import type { SheetLanguage } from "../../../specification/text/language";
+import { inWordsOfSheet } from "../../live/sheet-language";
 import { text } from "../../text";
-import { inWords } from "../../text/messages";
 import { sentence } from "../../text/sentence";
 import { Notice } from "../../ui/notice";
 import { FaultList, Step } from "../../ui/parts";
@@ -13,12 +14,18 @@ import type { LookedAt } from "./sheet-check-state";
 
 const words = text.check;
 
-function FindingList({ heading, findings }: { heading: string; findings: readonly Finding[] }) {
+interface FindingListProps {
+  readonly heading: string;
+  readonly language: SheetLanguage;
+  readonly findings: readonly Finding[];
+}
+
+function FindingList({ heading, language, findings }: FindingListProps) {
   if (findings.length === 0) return null;
   return (
     <FaultList heading={heading} level="h3">
       {findings.map((finding) => {
-        const said = inWords(finding.sentence);
+        const said = inWordsOfSheet(language)(finding.sentence);
         return <li key={said}>{said}</li>;
       })}
     </FaultList>
@@ -27,21 +34,20 @@ function FindingList({ heading, findings }: { heading: string; findings: readonl
 
 export type OnMend = (cells: readonly PlacedFormula[]) => void;
 
-function FormulaList({
-  formulas,
-  isBusy,
-  onMend,
-}: {
-  formulas: readonly CellFinding[];
-  isBusy: boolean;
-  onMend: OnMend;
-}) {
+interface FormulaListProps {
+  readonly formulas: readonly CellFinding[];
+  readonly language: SheetLanguage;
+  readonly isBusy: boolean;
+  readonly onMend: OnMend;
+}
+
+function FormulaList({ formulas, language, isBusy, onMend }: FormulaListProps) {
   if (formulas.length === 0) return null;
   return (
     <FaultList heading={words.faulty(formulas.length)} level="h3">
       {formulas.map(({ address, sentence: message, mend }) => (
         <li key={address}>
-          {`${sentence(inWords(message))}. `}
+          {`${sentence(inWordsOfSheet(language)(message))}. `}
           {mend && (
             <Button
               size="small"
@@ -64,7 +70,7 @@ export interface FindingsProps {
   readonly onMend: OnMend;
 }
 
-export function Findings({ looked: { sheet, check, formulas }, isBusy, onMend }: FindingsProps) {
+export function Findings({ looked: { sheet, language, check, formulas }, isBusy, onMend }: FindingsProps) {
   const styles = useStyles();
   const of = (weight: Finding["weight"]) => check.findings.filter((finding) => finding.weight === weight);
   const [stop, consider, news] = [of("stop"), of("look"), of("news")];
@@ -76,10 +82,10 @@ export function Findings({ looked: { sheet, check, formulas }, isBusy, onMend }:
         </Text>
       )}
       {stop.length + consider.length + formulas.length === 0 && <Notice intent="success">{words.whole}</Notice>}
-      <FindingList heading={words.stop(stop.length)} findings={stop} />
-      <FormulaList formulas={formulas} isBusy={isBusy} onMend={onMend} />
-      <FindingList heading={words.consider(consider.length)} findings={consider} />
-      <FindingList heading={words.news} findings={news} />
+      <FindingList heading={words.stop(stop.length)} language={language} findings={stop} />
+      <FormulaList formulas={formulas} language={language} isBusy={isBusy} onMend={onMend} />
+      <FindingList heading={words.consider(consider.length)} language={language} findings={consider} />
+      <FindingList heading={words.news} language={language} findings={news} />
       {news.length > 0 && (
         <Text block className={styles.quiet}>
           {words.newsHint}

@@ -4,13 +4,15 @@
  */
 import type { CellFinding } from "../../../checks/integrity";
 import { ATTACHABLE, labelOf, type FirmLayout, type MissingName, type SheetCheck } from "../../../datasheet";
-import { SHEET_LANGUAGES } from "../../../specification/text/language";
+import { SHEET_LANGUAGES, type SheetLanguage } from "../../../specification/text/language";
 import type { PlacedFormula } from "../../../specification/placed-formulas";
 import type { SeenOfSheet } from "../as-shown";
 
 /** The findings about one sheet. */
 export interface LookedAt {
   readonly sheet: string;
+  /** The language of its labels. */
+  readonly language: SheetLanguage;
   /** The names by which the places of cells were found, and what the cells held. */
   readonly seen: SeenOfSheet;
   readonly check: SheetCheck;

@@ -4,6 +4,7 @@
  */
 import { CONTENT_NAMES, formulaFindings } from "../../../checks/integrity";
 import { checkSheet, CHECKED_NAMES, firmLayout } from "../../../datasheet";
+import { layoutOf } from "../../../record/places";
 import { NAMES_WITH_FORMULAS } from "../../../specification/placed-formulas";
 import type { Course } from "../../../workbook/in-slices";
 import { WorkbookError, type WorkbookPort } from "../../../workbook/port";
@@ -31,6 +32,7 @@ export async function lookAtSheet(port: WorkbookPort, sheet: string): Promise<Lo
   const { names = [], values = {}, contents = {} } = found ?? {};
   return {
     sheet,
+    language: layoutOf(names, values, contents, language()).language ?? language(),
     seen: { names, values, contents },
     check: checkSheet(names, values),
     formulas: formulaFindings({ names, values, contents }, language()),

@@ -12,6 +12,7 @@ import {
 
 const LOOKED: LookedAt = {
   sheet: "Ring",
+  language: "en",
   seen: { names: [], values: {} },
   isProtected: true,
   formulas: [],

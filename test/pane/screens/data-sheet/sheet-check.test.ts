@@ -84,6 +84,15 @@ test("a missing name is named with the values lost, and stands first in the list
   expect([group.label, group.querySelectorAll("option").length]).toEqual([words.missingGroup, 1]);
 });
 
+test("a German sheet in front is spoken of by its own labels, while the current test is an English one", async () => {
+  const german = sheetOf(blankSheet("SI", { language: "de" }), "Blatt");
+  german.names.delete("ring_mass");
+  port.workbook.sheets.push({ ...german, protection: "none" });
+  port.workbook.front = "Blatt";
+  await open();
+  expect(items()).toEqual([expect.stringMatching(/^Masse des Rings \(ring_mass\) is missing/)]);
+});
+
 test("a sheet of another kind is called so", async () => {
   port.nameSheet("Sheet1", [{ name: "budget", scope: "sheet", place: { row: 0, col: 0, rows: 1, cols: 1 } }]);
   await open();

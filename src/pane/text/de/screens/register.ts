@@ -62,7 +62,7 @@ export const register = {
   set: {
     heading: "Verformungssatz aus einem Lauf mit Metallscheibe",
     purpose:
-      "Für einen Lauf mit einer Metallscheibe an der Stelle des Probekörpers, auf diesem Blatt eingetragen wie ein Versuch: die Ablesung am Ende jeder Laststufe, weniger der Ablesung unter der Anfangsspannung.",
+      "Für einen Lauf mit einer Metallscheibe an der Stelle des Probekörpers, auf diesem Blatt eingetragen wie ein Versuch: die Ablesung am Ende jeder Laststufe, abzüglich der Ablesung unter der Anfangsspannung.",
     found: (rows: number, from: string, to: string, most: string) =>
       `Die Laststufen dieses Blatts geben ${rows} Spannungen von ${from} bis ${to}; die größte Verformung bei Belastung ist ${most}.`,
     fields: {
