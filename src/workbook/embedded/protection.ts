@@ -62,6 +62,20 @@ const refusal = (cell: string): Message =>
 const isIn = ({ left, right, top, bottom }: Zone, col: number, row: number): boolean =>
   col >= left && col <= right && row >= top && row <= bottom;
 
+/** The address of the first cell of these zones that no open zone holds; undefined if every cell is open. Open zones may lie side by side. */
+function firstClosed(zones: readonly Zone[], open: readonly Zone[]): string | undefined {
+  for (const { left, right, top, bottom } of zones) {
+    for (let row = top; row <= bottom; row++) {
+      for (let col = left; col <= right; ) {
+        const holding = open.find((zone) => isIn(zone, col, row));
+        if (!holding) return cellAddress(row, col);
+        col = holding.right + 1;
+      }
+    }
+  }
+  return undefined;
+}
+
 class ProtectionPlugin extends CorePlugin {
   static override getters = ["getProtection"] as never;
   readonly kept: readonly Kept[] = [];
@@ -81,12 +95,9 @@ class ProtectionPlugin extends CorePlugin {
     const zones: Zone[] = command.target ?? [
       { left: command.col, right: command.col, top: command.row, bottom: command.row },
     ];
-    const isOpen = zones.every((zone) =>
-      open.some((one) => isIn(one, zone.left, zone.top) && isIn(one, zone.right, zone.bottom)),
-    );
-    if (isOpen) return "Success";
-    const [first] = zones;
-    if (first) onRefused(refusal(cellAddress(first.top, first.left)));
+    const closed = firstClosed(zones, open);
+    if (closed === undefined) return "Success";
+    onRefused(refusal(closed));
     // Not the engine's own reason for a locked sheet: it would say that the sheet is to be unlocked by its menu.
     return "CancelledForUnknownReason";
   }

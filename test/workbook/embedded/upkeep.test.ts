@@ -4,7 +4,7 @@ import "./engine-in-node";
 import ExcelJS from "exceljs";
 import { strFromU8, unzipSync } from "fflate";
 import { blankSheet, checkSheet, CHECKED_NAMES, demoSheet, fillSheet } from "../../../src/datasheet";
-import { boxAddress } from "../../../src/workbook/address";
+import { boxAddress, cellAddress } from "../../../src/workbook/address";
 import { demoTest } from "../../../src/datasheet/demo-test";
 import { toXlsx } from "../../../src/datasheet/xlsx";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../src/workbook/embedded";
@@ -174,6 +174,26 @@ describe("protection", () => {
     expect(write("load_number", 3)).toBe(true);
     await port.protect(sheet, true);
     expect(write("load_number", 4)).toBe(false);
+  });
+
+  test("lets a person clear open cells that stand side by side, and names the first closed cell of a selection", async () => {
+    const { port, sheet } = await opened(plan);
+    const said: string[] = [];
+    tellRefusals((sentence) => said.push(english(sentence)));
+    const { row, col } = plan.names.times_01;
+    const clear = (right: number, top: number) =>
+      dispatch(port, "DELETE_CONTENT", { target: [{ left: col, right, top, bottom: row + 2 }] }).isSuccessful;
+    const readings = plan.names.readings_03.col;
+    expect([clear(readings, row), said]).toEqual([true, []]);
+    const held = await port.readNames(sheet, ["times_01", "readings_01", "times_03", "readings_03"]);
+    expect(Object.values(held).map((column) => column.slice(0, 4).map(([value]) => value !== ""))).toEqual(
+      Array(4).fill([false, false, false, true]),
+    );
+    // The row above the readings has their unit.
+    expect([clear(readings, row - 1), said[0]]).toEqual([
+      false,
+      expect.stringContaining(`${cellAddress(row - 1, col)} is protected`),
+    ]);
   });
 
   test("and open cells are kept in a file", async () => {
