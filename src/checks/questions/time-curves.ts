@@ -294,7 +294,7 @@ export const TIME_CURVE_CHECKS = [
             figure(record, say`time in row ${early.row}`, early.time, "minutes"),
             figure(record, say`moment of loading`, 0, "minutes"),
           ],
-          sentence: say`row ${early.row} is at ${early.time} min, before the load: correct or clear it`,
+          sentence: say`row ${early.row} is at ${digits(early.time, 6)} min, before the load: correct or clear it`,
         };
       const back = neighbours(timed).find(([before, { time }]) => time <= before.time);
       if (back) {
@@ -306,7 +306,7 @@ export const TIME_CURVE_CHECKS = [
             figure(record, say`time in the row before`, before.time, "minutes"),
           ],
           row: one.row,
-          sentence: say`row ${one.row} is at ${one.time} min, not after the ${before.time} min of the row before`,
+          sentence: say`row ${one.row} is at ${digits(one.time, 6)} min, not after the ${digits(before.time, 6)} min of the row before`,
         };
       }
       const first = firstOf(timed);

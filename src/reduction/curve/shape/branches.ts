@@ -116,7 +116,7 @@ function typingSlip(test: TestCurve): Message | undefined {
     const { k, stress } = remedies.reduce((best, next) => (after(next) < after(best) ? next : best));
     const { row } = nth(points, k);
     return {
-      ...say`row ${row}: the stress ${nth(stresses, k)} does not fit the rows around it, where about ${digits(stress, 3)} would: check its decimal point, its zeros and its unit`,
+      ...say`row ${row}: the stress ${digits(nth(stresses, k), 8)} does not fit the rows around it, where about ${digits(stress, 3)} would: check its decimal point, its zeros and its unit`,
       row,
     };
   }
@@ -170,8 +170,8 @@ function wrongEntry(
   const { row, value } = nth(points, followsWithout(i - 1) && !followsWithout(i) ? i - 1 : i);
   const said =
     kind === "e"
-      ? say`row ${row}: the void ratio ${value} does not fit the rows around it while the stress rises: check it`
-      : say`row ${row}: the strain ${value} does not fit the rows around it while the stress rises: check it`;
+      ? say`row ${row}: the void ratio ${digits(value, 6)} does not fit the rows around it while the stress rises: check it`
+      : say`row ${row}: the strain ${digits(value, 6)} does not fit the rows around it while the stress rises: check it`;
   return { ...said, row };
 }
 
