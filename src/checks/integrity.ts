@@ -120,6 +120,9 @@ function faultsOfName(
     const mend = rightFormulas().filter((cell) => isAt(row, cell));
     return { kind, address: at(row), sentence, ...(mend.length > 0 && { mend }) };
   };
+  /** Whether the formula of this row alone needs a name that the sheet has no cells for, so that it was never written. */
+  const isWaiting = (row: number): boolean =>
+    rightFormulas().length > 0 && !rightFormulas().some((right) => isAt(row, right));
   if (isColumn && cells.every(isBlank)) return noFormulas(name, box, rightFormulas());
   return cells.flatMap((content, row): CellFinding[] => {
     if (isFormula(content)) {
@@ -132,7 +135,8 @@ function faultsOfName(
     // A row that a person put in between the loads is not a load, and has no formula.
     if (isColumn && values.load_number && isBlank(values.load_number[row]?.[0])) return [];
     if (!isBlank(content)) return [finding(row, "overwritten", overwritten(at(row), name, content, isColumn))];
-    return hasModel || !isColumn ? [finding(row, "lost formula", lost(at(row), name, isColumn))] : [];
+    if (isColumn && (!hasModel || isWaiting(row))) return [];
+    return [finding(row, "lost formula", lost(at(row), name, isColumn))];
   });
 }
 

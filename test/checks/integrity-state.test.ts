@@ -96,6 +96,17 @@ test("a formula that is gone, alone and in a column", () => {
   ]);
 });
 
+test("a row whose formula needs a name that the sheet lacks has lost none", () => {
+  const blank = typed("adopted_constructed", 4, "");
+  const lost = [{ kind: "lost formula", address: at("adopted_constructed", 4) }];
+  expect(look(blank)).toMatchObject(lost);
+  const without = names.filter(({ name }) => name !== "c_alpha_load");
+  expect(look(blank, { names: without })).toEqual([]);
+  expect(look(typed("adopted_constructed", 3, ""), { names: without })).toMatchObject([
+    { kind: "lost formula", address: at("adopted_constructed", 3) },
+  ]);
+});
+
 test("a column of results without any formula is one finding, with every formula that it lacks", () => {
   const rows = plan.names.strain_end.rows;
   const empty = { strain_end: Array.from({ length: rows }, () => [""]) };

@@ -65,7 +65,8 @@ export const check = {
   written: (count: number, sheet: string) =>
     count === 1 ? `1 Formel ist auf „${sheet}“ geschrieben.` : `${count} Formeln sind auf „${sheet}“ geschrieben.`,
   leftHeld: (places: string) => `Unverändert, weil sie etwas anderes enthalten: ${places}.`,
-  leftWaiting: (names: string) => `Noch nicht geschrieben, weil Namen, die sie brauchen, keine Zellen haben: ${names}.`,
+  leftWaiting: (names: string) =>
+    `Noch nicht geschrieben: ${names}. Sie brauchen Namen, die noch keine Zellen haben: siehe „Namen ohne Zellen“.`,
   formulaWritten: (name: string) => `Die Formel von ${name} ist geschrieben.`,
   formulaWaits: (names: string) => `Die Formel wird geschrieben, sobald diese Namen Zellen haben: ${names}.`,
   formulaHeld: (places: string) => `${places} enthält etwas anderes, das stehen blieb.`,

@@ -64,7 +64,8 @@ export const check = {
   written: (count: number, sheet: string) =>
     count === 1 ? `1 formula is written on “${sheet}”.` : `${count} formulas are written on “${sheet}”.`,
   leftHeld: (places: string) => `Left as they are, because they hold something else: ${places}.`,
-  leftWaiting: (names: string) => `Not written yet, because names that they need have no cells: ${names}.`,
+  leftWaiting: (names: string) =>
+    `Not written yet: ${names}. They need names that have no cells so far: see “Names without cells”.`,
   formulaWritten: (name: string) => `The formula of ${name} is written.`,
   formulaWaits: (names: string) => `Its formula is written once these have cells: ${names}.`,
   formulaHeld: (places: string) => `${places} contains something else, which was left unchanged.`,
