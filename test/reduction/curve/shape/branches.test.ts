@@ -125,6 +125,16 @@ test.each(LOADS.flatMap((_, k) => [0.001, 0.01, 0.1, 10, 100, 1000].map((factor)
   },
 );
 
+test("a stress and a value are named as they were typed, without the rounding of a unit", () => {
+  const rounded = [100, 200, 4000.0000000000005, 800, 1600];
+  expect(inEnglish(read(rounded, [0.96, 0.88, 0.78, 0.68, 0.58]))).toMatchObject({
+    reason: expect.stringMatching(/^row 3: the stress 4000 does not fit/),
+  });
+  expect(inEnglish(read([25, 50, 100, 200, 400], [1, 0.9, 0.8, 0.86123456789, 0.6]))).toMatchObject({
+    reason: "row 4: the void ratio 0.861235 does not fit the rows around it while the stress rises: check it",
+  });
+});
+
 test("the question names the stress, and a stress that would fit", () => {
   expect(inEnglish(read([100, 200, 4000, 800, 1600], [0.96, 0.88, 0.78, 0.68, 0.58]))).toMatchObject({
     reason:
