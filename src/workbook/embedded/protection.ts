@@ -66,7 +66,7 @@ const isIn = ({ left, right, top, bottom }: Zone, col: number, row: number): boo
 function firstClosed(zones: readonly Zone[], open: readonly Zone[]): string | undefined {
   for (const { left, right, top, bottom } of zones) {
     for (let row = top; row <= bottom; row++) {
-      for (let col = left; col <= right; ) {
+      for (let col = left; col <= right;) {
         const holding = open.find((zone) => isIn(zone, col, row));
         if (!holding) return cellAddress(row, col);
         col = holding.right + 1;

@@ -20,5 +20,7 @@ export const useStyles = makeStyles({
     gap: "2px",
   },
   book: { fontVariantNumeric: "tabular-nums" },
+  /** A unit stays in one line beside its number. */
+  unit: { whiteSpace: "nowrap" },
   result: { fontWeight: tokens.fontWeightSemibold },
 });

@@ -8,7 +8,7 @@ import { numberText } from "../../text/number";
 import { NumberField } from "../../ui/number-field";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { useStyles } from "./by-hand-styles";
-import { named, percentOf, said, type Typed } from "./typed-values";
+import { isInPercent, named, percentOf, said, type Typed } from "./typed-values";
 
 const words = text.byHand;
 
@@ -40,10 +40,10 @@ export function CompareLine({ quantity, typed, pair, change, remove }: CompareLi
       <div className={styles.pair}>
         <NumberField
           label={words.value(named(quantity))}
-          hint={words.readings[quantity.reading]}
+          hint={[words.readings[quantity.reading], isInPercent(quantity) && words.orPercent].filter(Boolean).join("; ")}
           value={typed.byHand}
           fault={refused ? words.notNumber : undefined}
-          contentAfter={quantity.unit || undefined}
+          contentAfter={quantity.unit ? <span className={styles.unit}>{quantity.unit}</span> : undefined}
           onType={(byHand) => change({ byHand })}
         />
         <NumberField

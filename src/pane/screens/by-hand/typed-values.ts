@@ -24,9 +24,19 @@ export function named({ name, load }: Pick<Quantity, "name" | "load">): string {
 export const said = (value: number, { format, unit }: Quantity): string =>
   `${numberText(value, format)} ${unit}`.trim();
 
+/** Whether the sheet shows a quantity in percent. Its value is a ratio. */
+export const isInPercent = ({ format = "" }: Pick<Quantity, "format">): boolean => format.includes("%");
+
+/** The value typed for a quantity: "53.0 %" is the ratio 0.53. */
+function valueTyped(quantity: Quantity, typed: string): number | undefined {
+  const [, inPercent] = isInPercent(quantity) ? (/^(.*)%\s*$/.exec(typed) ?? []) : [];
+  const value = typedNonZero(inPercent ?? typed);
+  return value !== undefined && inPercent !== undefined ? value / 100 : value;
+}
+
 /** The pair of values in a line; undefined if the line has no value by hand yet. */
 export function pairOf(quantity: Quantity, typed: Typed): Pair | undefined {
-  const byHand = typedNonZero(typed.byHand);
+  const byHand = valueTyped(quantity, typed.byHand);
   if (byHand === undefined) return undefined;
   const percent = typed.percent === undefined ? undefined : typedNonZero(typed.percent);
   const tolerance = percent !== undefined && percent > 0 && percent < 100 ? percent / 100 : quantity.tolerance;

@@ -28,6 +28,7 @@ export const byHand: Catalogue["byHand"] = {
     yield: "von Hand gezeichnet: 15 %",
     slope: "Neigung einer gezeichneten Geraden: 5 %",
   },
+  orPercent: "als Verhältnis oder mit %-Zeichen: 0,53 oder 53 %",
   take: "Aus den markierten Zellen übernehmen",
   takeHint: "Die Werte von Hand auf einem beliebigen Blatt markieren, in der Reihenfolge dieser Liste.",
   took: (count: number, address: string) =>

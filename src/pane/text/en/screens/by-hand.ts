@@ -26,6 +26,7 @@ export const byHand = {
     yield: "drawn by hand: 15 %",
     slope: "slope of a drawn line: 5 %",
   },
+  orPercent: "a ratio, or with a % sign: 0.53 or 53 %",
   take: "Take from the selected cells",
   takeHint: "Select the values by hand on any sheet, in the order of this list.",
   took: (count: number, address: string) =>
