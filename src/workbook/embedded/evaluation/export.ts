@@ -159,6 +159,17 @@ export async function exportFiles<T>(model: Model, run: Run, { sheet, beside }: 
   return { files, taken };
 }
 
+/** The part of a sheet with these data as the engine writes it, apart from any workbook. */
+export async function writtenSheet(data: object): Promise<string> {
+  const plugin = Object.assign(Object.create(UIPlugin.prototype), {
+    exportForExcel: (file: { readonly sheets: readonly object[] }) => void Object.assign(file.sheets[0]!, data),
+  });
+  const asked = { dispatch: () => undefined, handlers: [plugin] } as unknown as Model;
+  const { files } = await Model.prototype.exportXLSX.call(asked);
+  const sheet = files.find(({ path }) => path === "xl/worksheets/sheet0.xml");
+  return sheet && "content" in sheet ? sheet.content : "";
+}
+
 /** The positions of all formulas of a sheet. */
 export const formulaPlaces = (getters: any, sheetId: string): Place[] =>
   getters

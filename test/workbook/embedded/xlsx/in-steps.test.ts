@@ -10,8 +10,8 @@ import {
   saveUnlessChanged,
   saveXlsx,
 } from "../../../../src/workbook/embedded";
-import { runBatch, type Command } from "../../../../src/workbook/embedded/engine";
-import { Stopped, type Run } from "../../../../src/workbook/in-slices";
+import { Model, runBatch, type Command } from "../../../../src/workbook/embedded/engine";
+import { inSlices, Stopped, type Run } from "../../../../src/workbook/in-slices";
 import type { SheetPlan } from "../../../../src/workbook/port";
 
 const ROWS = 1200;
@@ -174,6 +174,23 @@ test("saving that was stopped leaves the workbook unchanged, and it can be saved
   await expect(saveXlsx(port.workbook, stop)).rejects.toThrow("stopped");
   expect(await port.sheetNames()).toEqual(["Sheet1", "Lines"]);
   expect((await saveXlsx(port.workbook)).length).toBeGreaterThan(1000);
+});
+
+test("a stop is heeded while the formulas are spelled", async () => {
+  const port = await workbook();
+  // Numbers are a part of the form, so the engine is asked for each of these, in more than one part.
+  const cells = Array.from({ length: 700 }, (_, row) => ({ row, col: 2, formula: `=A1*${row + 2}` }));
+  await port.writeCells("Lines", cells);
+  const controller = new AbortController();
+  const exported = jest.spyOn(Model.prototype, "exportXLSX");
+  const run: Run = (steps) => {
+    // The first call is for the workbook, the second for the first part of the formulas.
+    if (exported.mock.calls.length === 2) controller.abort();
+    return inSlices(steps, () => undefined, controller.signal);
+  };
+  await expect(saveXlsx(port.workbook, run)).rejects.toBeInstanceOf(Stopped);
+  expect(exported).toHaveBeenCalledTimes(2);
+  exported.mockRestore();
 });
 
 test("a file is opened in steps that report their share", async () => {

@@ -2,7 +2,7 @@
 import { say, verbatim } from "../../../../reduction/message";
 import { boxAddress, quoted } from "../../../address";
 import { localName } from "../../../rules/names";
-import { asShares, atOnce, inSlices, Stopped, unwatched, type Run } from "../../../in-slices";
+import { asShares, atOnce, inSlices, restful, Stopped, unwatched, type Run } from "../../../in-slices";
 import { printingOf } from "../../../look/pages";
 import { WorkbookError } from "../../../port";
 import { toExcelFormat } from "../../look/formats";
@@ -28,6 +28,7 @@ import { Parts } from "../parts";
 import { addPrint, PRINT_AREA } from "../print";
 import { addProtection, openedStyles } from "../protection";
 import { heightsOf, SharedStrings, writtenRows } from "./rows";
+import { putRules, writtenRules } from "./rules";
 import { spellings } from "./spelling";
 import { stylesOf, TAKING, type TakenSheet } from "./taken";
 import { addValuesSheet, type ValuesNotice } from "./values-sheet";
@@ -130,11 +131,17 @@ function patchStyles(document: Document): void {
 }
 
 /** Completes the part of the sheet, except its rows. */
-function patchSheet(parts: Parts, index: number, sheetId: string, { model }: OpenWorkbook, taken: TakenSheet): void {
+function patchSheet(
+  { parts, rules: lists }: Exported,
+  index: number,
+  sheetId: string,
+  { model }: OpenWorkbook,
+  taken: TakenSheet,
+): void {
   const document = parts.document(sheetPath(index));
   patchColours(document);
   patchConditions(document);
-  const rules = all(document, "dataValidation");
+  const rules = putRules(document, lists[index]);
   for (const rule of rules) if (rule.getAttribute("errorStyle") === "") rule.removeAttribute("errorStyle");
   addWords(rules, model, sheetId);
   addComments(parts, index, noteGetters(model).getNotes(sheetId));
@@ -157,6 +164,8 @@ interface Exported {
   readonly taken: TakenSheet[];
   /** The spelling of each formula for Excel. */
   readonly formula: ReadonlyMap<string, string>;
+  /** The rules of entry of each sheet. */
+  readonly rules: readonly (Element | undefined)[];
 }
 
 /** The parts and the pictures of the engine's export. */
@@ -176,10 +185,11 @@ const formulasOf = (taken: readonly TakenSheet[]): string[] => taken.flatMap(({ 
 /** Makes the file from what the engine exported, in steps; each gives the share of this work that is done. */
 function* making(
   workbook: OpenWorkbook,
-  { parts, pictures, taken, formula }: Exported,
+  exported: Exported,
   valuesOnly: ValuesNotice | undefined,
 ): Generator<number, Uint8Array<ArrayBuffer>> {
   const { model } = workbook;
+  const { parts, pictures, taken, formula } = exported;
   const { names, renameOn } = fileNames(workbook);
   yield 0;
   const sheetIds = model.getters.getSheetIds();
@@ -197,7 +207,7 @@ function* making(
   for (const [index, sheetId] of sheetIds.entries()) {
     const sheet = taken.shift()!;
     const answered = { style: stylesOf(parts.document(sheetPath(index))), formula };
-    patchSheet(parts, index, sheetId, workbook, sheet);
+    patchSheet(exported, index, sheetId, workbook, sheet);
     const part = zip.part(sheetPath(index));
     const [head = "", tail = ""] = parts.take(sheetPath(index)).split(/<sheetData\s*\/>|<sheetData><\/sheetData>/);
     checkAgain(sheetPath(index), head + tail);
@@ -276,6 +286,19 @@ function* whileSame<T>(
   }
 }
 
+/** A function for work that is not given as steps: it lets the page react, and throws what `run` throws when the work is to end. */
+function resting(run: Run): () => Promise<void> {
+  const rest = restful();
+  return async () => {
+    await rest();
+    await run(
+      (function* () {
+        yield 0;
+      })(),
+    );
+  };
+}
+
 /** The share of the work that is done when the engine has exported the workbook. */
 const EXPORTED_SHARE = 0.4;
 
@@ -292,10 +315,16 @@ async function madeOnce(
     async (steps) =>
       (run ?? atOnce)(asShares(whileSame(model, moment, steps), (share) => from + (to - from) * share));
   try {
+    const rest = run ? resting(within(EXPORTED_SHARE, 1)) : async () => undefined;
     const { files, taken } = await exportFiles(model, within(0, EXPORTED_SHARE), TAKING);
-    const formula = await spellings(formulasOf(taken), run !== undefined);
-    const parts = { ...(await partsOf(files)), taken, formula };
-    return await within(EXPORTED_SHARE, 1)(making(workbook, parts, valuesOnly));
+    await rest();
+    const parts = await partsOf(files);
+    const formula = await spellings(formulasOf(taken), rest);
+    const rules = await writtenRules(
+      taken.map((sheet) => sheet.rules),
+      rest,
+    );
+    return await within(EXPORTED_SHARE, 1)(making(workbook, { ...parts, taken, formula, rules }, valuesOnly));
   } catch (error) {
     // Parts of two moments may not go together.
     if (momentOf(model) === moment || error instanceof Stopped) throw error;

@@ -1,11 +1,10 @@
 /**
  * Asks the engine how it spells formulas for Excel: one of each form, since formulas that differ only in their references and names
  * are spelled alike. All formulas of a workbook at once held the page for most of a second.
- * Casts: the engine's types do not include the inner parts of a model and of its plugins.
  */
-import { helpers, Model, tokenize, UIPlugin } from "@odoo/o-spreadsheet";
-import { restful } from "../../../in-slices";
+import { helpers, tokenize } from "@odoo/o-spreadsheet";
 import { heldText } from "../../../file/escapes";
+import { writtenSheet } from "../../evaluation/export";
 import { withHeldGroups, withoutHeldGroups } from "../../evaluation/tight-minus";
 import { lightElements, type LightElement } from "../../../file/light-xml";
 
@@ -24,14 +23,7 @@ async function written(formulas: readonly string[]): Promise<LightElement[]> {
   );
   const cellValues = Object.fromEntries(Object.keys(cells).map((at) => [at, 0]));
   const size = { colNumber: ACROSS, rowNumber: Math.ceil(formulas.length / ACROSS) };
-  const plugin = Object.assign(Object.create(UIPlugin.prototype), {
-    exportForExcel: (data: { readonly sheets: readonly object[] }) =>
-      void Object.assign(data.sheets[0]!, { cells, cellValues, formulaSpillRanges: {}, ...size }),
-  });
-  const asked = { dispatch: () => undefined, handlers: [plugin] } as unknown as Model;
-  const { files } = await Model.prototype.exportXLSX.call(asked);
-  const sheet = files.find(({ path }) => path === "xl/worksheets/sheet0.xml");
-  const text = sheet && "content" in sheet ? sheet.content : "";
+  const text = await writtenSheet({ cells, cellValues, formulaSpillRanges: {}, ...size });
   return [...lightElements(text)].flatMap((part) => named(part, "c"));
 }
 
@@ -76,10 +68,15 @@ const isSame = (a: readonly string[], b: readonly string[]): boolean =>
 /** The number of formulas after which the page may react. */
 const IN_A_SLICE = 100;
 
-/** The spelling for Excel of each formula ("=..."), by the formula; the spelling is without "=". */
-export async function spellings(formulas: Iterable<string>, withPauses: boolean): Promise<Map<string, string>> {
+/**
+ * The spelling for Excel of each formula ("=..."), by the formula; the spelling is without "=". `rest` is called again and again: it lets
+ * the page react, and ends the work by an error when somebody stops it.
+ */
+export async function spellings(
+  formulas: Iterable<string>,
+  rest: () => Promise<void> = async () => undefined,
+): Promise<Map<string, string>> {
   const byForm = new Map<string, { readonly formula: string; readonly names: readonly string[] }[]>();
-  const rest = withPauses ? restful() : async () => undefined;
   let count = 0;
   for (const formula of new Set(formulas)) {
     if (++count % IN_A_SLICE === 0) await rest();

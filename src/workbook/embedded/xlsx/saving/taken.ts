@@ -2,7 +2,7 @@
  * Removes the cells of each sheet from the engine's export before the engine writes them: the engine builds and parses the
  * text of every cell several times. Only the engine knows the number of each style in the file and the
  * spelling of each formula for Excel. Therefore extra cells beside the sheet are exported, one for each style, and read back from
- * the file; `spelling.ts` asks for the formulas. `rows.ts` then writes the rows.
+ * the file; `spelling.ts` asks for the formulas, and `rules.ts` for the rules of entry. `rows.ts` then writes the rows.
  */
 import { helpers } from "@odoo/o-spreadsheet";
 import { withHeldGroups } from "../../evaluation/tight-minus";
@@ -10,6 +10,7 @@ import type { Zone } from "../../zones";
 import { LAST_COLUMN } from "../../../rules/names";
 import { heldText } from "../../../file/escapes";
 import { all, first } from "../../../file/xml";
+import type { FileRule } from "./rules";
 
 /** A cell's place as one number. */
 export const placeOf = (row: number, col: number): number => row * LAST_COLUMN + col;
@@ -34,6 +35,7 @@ export interface TakenSheet {
   readonly formulas: ReadonlyMap<number, string>;
   /** Zones whose cells are texts even if they look like numbers: headings and totals of tables. */
   readonly texts: readonly Zone[];
+  readonly rules: readonly FileRule[];
 }
 
 /** The part of the engine's data that is changed here; the type of the engine is incomplete. */
@@ -50,6 +52,7 @@ interface ExportedSheet {
   borders: Record<string, number>;
   readonly images: readonly unknown[];
   readonly charts: readonly unknown[];
+  dataValidationRules: readonly FileRule[];
   readonly tables: readonly { readonly range: string; readonly config: { readonly totalRow: boolean } }[];
 }
 
@@ -96,7 +99,7 @@ function textsOf(sheet: ExportedSheet): Zone[] {
 const isLink = (content: string): boolean => content.startsWith("[");
 
 /** Removes a sheet's cells from the engine's data, and adds the extra cells. */
-function take(sheet: ExportedSheet): TakenSheet {
+function take(sheet: ExportedSheet): Omit<TakenSheet, "rules"> {
   const { rows, rowNumber, colNumber, cells, cellValues } = sheet;
   const looks = looksOf(sheet);
   const texts = textsOf(sheet);
@@ -164,7 +167,9 @@ export const TAKING = {
   sheet: (sheet: ExportedSheet): TakenSheet => {
     const taken = take(sheet);
     holdTexts(sheet);
-    return taken;
+    const rules = sheet.dataValidationRules;
+    sheet.dataValidationRules = [];
+    return { ...taken, rules };
   },
   beside: holdTexts,
 };

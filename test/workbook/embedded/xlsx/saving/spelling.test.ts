@@ -13,7 +13,7 @@ beforeAll(haveRealFunctions);
 const oneByOne = async (formulas: readonly string[]): Promise<Map<string, string>> => {
   const found = new Map<string, string>();
   for (const formula of formulas)
-    for (const [asked, spelling] of await spellings([formula], false)) found.set(asked, spelling);
+    for (const [asked, spelling] of await spellings([formula])) found.set(asked, spelling);
   return found;
 };
 
@@ -43,7 +43,7 @@ const FORMULAS = [
 ];
 
 test("whatever the form: dates, missing arguments, newer functions, constants, texts", async () => {
-  const together = await spellings(FORMULAS, false);
+  const together = await spellings(FORMULAS);
   const alone = await oneByOne(FORMULAS);
   expect(Object.fromEntries(together)).toEqual(Object.fromEntries(alone));
   expect(together.get("=CONCAT(A2,ring)")).toBe("_xlfn.CONCAT(A2,ring)");
@@ -52,7 +52,7 @@ test("whatever the form: dates, missing arguments, newer functions, constants, t
 test("every formula of the demonstration, and few are asked", async () => {
   const formulas = demoSheet("SI").cells.flatMap(({ formula }) => formula?.replace(/[{}]/g, "") ?? []);
   const exported = jest.spyOn(Model.prototype, "exportXLSX");
-  const together = await spellings(formulas, false);
+  const together = await spellings(formulas);
   expect(exported.mock.calls.length).toBeLessThan(3);
   exported.mockRestore();
   const some = [...new Set(formulas)].filter((_, i) => i % 7 === 0);
@@ -79,10 +79,10 @@ test.each([
   const model = new Model({ sheets: [{ id: "s", name: "S", cells }] } as object);
   const at = { sheetId: "s", col: 1, row: 0 };
   const shown = () => model.getters.getCellText(at, { showFormula: true });
-  const spelling = (await spellings([shown()], false)).get(shown())!;
+  const spelling = (await spellings([shown()])).get(shown())!;
   expect([spelling, model.getters.getEvaluatedCell(at).value]).toEqual([spelt, value]);
   model.dispatch("UPDATE_CELL", { ...at, content: `=${spelling}` });
-  const again = await spellings([shown()], false);
+  const again = await spellings([shown()]);
   expect([again.get(shown()), model.getters.getEvaluatedCell(at).value]).toEqual([spelt, value]);
 });
 
