@@ -16,6 +16,7 @@ import "./evaluation/compiled";
 import "./evaluation/export";
 import "./evaluation/one-row-index";
 import "./evaluation/plugin";
+import "./evaluation/tracked";
 import "./named-ranges";
 import "./notes";
 import "./told-handlers";

@@ -28,7 +28,7 @@ import { evaluationOf, ONLY_COPIED } from "./evaluation/plugin";
 import { asColumn, cellOfList, lengthOf } from "../lists";
 import { firstOf } from "../../reduction/numeric/lists";
 import { checkFill } from "../rules/fill";
-import { inSlices, isStopped, partOf, unwatched, type Course } from "../in-slices";
+import { inSlices, isStopped, partOf, pause, unwatched, type Course } from "../in-slices";
 import { withReferences } from "../references";
 import { refuseMoved, refuseOtherEnds, refuseReadElsewhere } from "../rules/moved";
 import { checkWrite } from "../rules/write-check";
@@ -454,6 +454,8 @@ export class EmbeddedPort implements WorkbookPort {
     const model = this.#model;
     const { tell, signal } = partOf(course, 0, FILE_SHARE);
     const opened = await inSlices(opening(Uint8Array.from(file), undefined, ONLY_COPIED), tell, signal);
+    // The last part of reading and the first of copying take a tenth of a second each with 40 data sheets.
+    await pause();
     if (model !== this.#model)
       throw new WorkbookError(
         say`Another workbook was opened while the file was read. Nothing was inserted: insert the file again.`,

@@ -2,7 +2,8 @@
  * Makes the model of a workbook in steps. The constructor of the engine reads every cell and evaluates every formula at
  * once: with 13 data sheets the page did not react for 2 s. While a model is made here, the constructor leaves out the cells
  * and the borders, and its plugins are not started; then the cells and borders are read sheet by sheet, the formulas are
- * evaluated column by column, the heights of rows and the colours in use are found sheet by sheet, and the plugins are started.
+ * evaluated column by column, the heights of rows, the colours in use and the formulas with some functions are found sheet by sheet, and
+ * the plugins are started.
  * Casts: the engine's types do not include the inner parts of its plugins.
  */
 import { registries, type Model } from "@odoo/o-spreadsheet";

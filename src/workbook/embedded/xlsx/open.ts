@@ -131,6 +131,7 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
     return { model, cut };
   });
   const { model, cut } = made;
+  yield 1;
   remarks.push(...cut);
   if (left.length > 0) remarks.push(say`The file's ${listed(left)} were left out: they could not be read.`);
   remarks.push(

@@ -5,6 +5,7 @@ import fc from "../../../properties";
 import { newWorkbook } from "../../../../src/workbook/embedded";
 import { Model, plainData, runBatch, type Command } from "../../../../src/workbook/embedded/engine";
 import { dataBySheet, making } from "../../../../src/workbook/embedded/evaluation/making";
+import { ONLY_COPIED } from "../../../../src/workbook/embedded/evaluation/plugin";
 import { atOnce } from "../../../../src/workbook/in-slices";
 import { counted, sheetCommands, shown, zone } from "./sheets";
 
@@ -83,6 +84,29 @@ test("the heights of rows and the colours in use are the same", () => {
   expect(lookOf(model)).toEqual(lookOf(atOnceMade));
   expect(lookOf(model).colours).toContain("#ABCDEF");
   canvas.mockRestore();
+});
+
+test("the cells with a function that the engine follows are the same, and a later formula joins them", () => {
+  const { model: source } = newWorkbook();
+  runBatch(source, [1, 2, 3].flatMap(sheetCommands));
+  const typed = (sheetId: string, row: number, content: string): Command => ({ type: "UPDATE_CELL", sheetId, col: 5, row, content }); // prettier-ignore
+  runBatch(source, [typed("s1", 5, "=SUBTOTAL(9,A1:A3)"), typed("s3", 6, "=1+subtotal(9,A1:A3)"), typed("s3", 7, "=SUM(A1)")]); // prettier-ignore
+  const data = plainData(source);
+  const followed = ({ getters }: Model) =>
+    getters.getCellsWithTrackedFormula("SUBTOTAL").map((id) => getters.getCellPosition(id)).sort((a, b) => a.row - b.row); // prettier-ignore
+  const model = inSteps(data);
+  const [first, second] = [{ sheetId: "s1", col: 5, row: 5 }, { sheetId: "s3", col: 5, row: 6 }]; // prettier-ignore
+  expect(followed(new Model(copyOf(data)))).toEqual([first, second]);
+  expect(followed(model)).toEqual([first, second]);
+  runBatch(model, [typed("s2", 9, "=SUBTOTAL(9,A1:A3)"), typed("s1", 5, "=2")]);
+  expect(followed(model)).toEqual([second, { sheetId: "s2", col: 5, row: 9 }]);
+});
+
+test("a model that is only copied follows no cells, and takes a formula", () => {
+  const data = dataWith([]);
+  const model = atOnce(making(() => new Model(copyOf(data), ONLY_COPIED)));
+  expect(model.dispatch("UPDATE_CELL", { sheetId: "s1", row: 0, col: 0, content: "=SUBTOTAL(9,B1)" })).toMatchObject({ isSuccessful: true }); // prettier-ignore
+  expect(model.getters.getCellsWithTrackedFormula("SUBTOTAL")).toHaveLength(1);
 });
 
 test("a formula is calculated once, and again when a cell that it reads is changed", () => {
