@@ -54,6 +54,8 @@ function why(name: string, absence: Absence): string {
   switch (absence.why) {
     case "no cell":
       return words.absent.noCell(labelOnSheet(name));
+    case "needs a cell":
+      return words.absent.needsCell(absence.cell);
     case "error":
       return words.absent.error(absence.code);
     case "blank inputs":

@@ -37,6 +37,8 @@ export interface Shown {
 /** The reason why a number is missing. */
 export type Absence =
   | { readonly why: "no cell" }
+  /** The sheet has no cell for a result that this one is calculated from, so that its formula is not written. */
+  | { readonly why: "needs a cell"; readonly cell: string }
   | { readonly why: "error"; readonly code: string }
   | { readonly why: "blank inputs"; readonly cells: readonly string[] }
   /** An input of the sheet cannot be, and its head says which. */
@@ -116,9 +118,15 @@ export const LOAD_COLUMNS = [
   "c_alpha",
 ] as const;
 
-const SIZES = ["diameter", "initial_height", "ring_mass", "ring_and_dry", "specific_gravity"];
+const SIZES = ["diameter", "initial_height", "ring_mass", "ring_and_dry", "specific_gravity", "length_unit"];
 const CURVE = [...SIZES, "zero_reading", "dial_factor"];
 const WET = ["ring_mass", "ring_and_wet_before", "ring_and_dry"];
+
+/** What results are calculated from: who needs the first cell to be filled is calculated from the second. */
+const BETWEEN = [
+  ["specific_gravity", "solids_height"],
+  ["zero_reading", "void_ratio_curve"],
+] as const;
 
 /** The results to show, each with the cells that must be filled for it. */
 const GROUPS = {
@@ -139,7 +147,7 @@ const GROUPS = {
     ["void_ratio_initial", SIZES],
     ["water_content_initial", WET],
     ["saturation_initial", [...SIZES, ...WET]],
-    ["density_initial", ["diameter", "initial_height", "ring_mass", "ring_and_wet_before"]],
+    ["density_initial", ["diameter", "initial_height", "ring_mass", "ring_and_wet_before", "length_unit"]],
     ["dry_density_initial", SIZES],
     ["void_ratio_final", SIZES],
     ["saturation_final", [...SIZES, "ring_and_wet_after"]],
@@ -204,6 +212,8 @@ class Cells {
     if (isError(said)) return { why: "error", code: said };
     const blank = [...new Set(needs)].filter((need) => this.text(need) === "");
     if (blank.length > 0) return { why: "blank inputs", cells: blank.map(labelOnSheet) };
+    const [, lacking] = BETWEEN.find(([input, between]) => needs.includes(input) && !this.has(between)) ?? [];
+    if (lacking !== undefined) return { why: "needs a cell", cell: labelOnSheet(lacking) };
     return { why: this.hasImpossible ? "impossible inputs" : "no answer" };
   }
 }

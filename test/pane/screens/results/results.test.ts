@@ -129,6 +129,21 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
     });
   });
 
+  test("a result whose formula a firm's layout has no cells for says which cell it needs, and a blank unit is asked for", () => {
+    const without = withValues(withoutNames(values, "solids_height"), { void_ratio_initial: "" });
+    expect(lineOf(of(without), "void_ratio_initial").absence).toEqual({
+      why: "needs a cell",
+      cell: "Height of solids",
+    });
+    const noCurve = withValues(withoutNames(values, "void_ratio_curve"), { compression_index: "" });
+    expect(lineOf(of(noCurve), "compression_index").absence).toMatchObject({ why: "needs a cell" });
+    const noUnit = withValues(withoutNames(values, "length_unit"), { void_ratio_initial: "" });
+    expect(lineOf(of(noUnit), "void_ratio_initial").absence).toEqual({
+      why: "blank inputs",
+      cells: ["Unit of length"],
+    });
+  });
+
   test("one method alone is not a spread, and without a preconsolidation stress no load is virgin", () => {
     const one = values.preconsolidation_spread.map((row, index) => (index === 0 ? row : row.map(() => "")));
     const changed = of({ ...values, preconsolidation_spread: one, preconsolidation_stress: [["#N/A"]] });

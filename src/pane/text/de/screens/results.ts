@@ -53,6 +53,7 @@ export const results = {
   goTo: (what: string) => `${what}, zur Zelle gehen`,
   absent: {
     noCell: (name: string) => `fehlt: Das Blatt hat keine Zelle dafür (${name})`,
+    needsCell: (name: string) => `fehlt: Dazu gehört ${name}, und das Blatt hat keine Zelle dafür`,
     error: (code: string) => `fehlt: Die Zelle zeigt ${code}; siehe Bemerkungen und die Meldung der Zelle`,
     blank: (cells: string) => `fehlt: ausfüllen: ${cells}`,
     impossible: "nicht da: erst die unmöglichen Eingaben berichtigen (siehe oben)",

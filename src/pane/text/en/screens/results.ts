@@ -52,6 +52,7 @@ export const results = {
   goTo: (what: string) => `${what}, go to the cell`,
   absent: {
     noCell: (name: string) => `not there: the sheet has no cell for it (${name})`,
+    needsCell: (name: string) => `not there: it needs ${name}, for which the sheet has no cell`,
     error: (code: string) => `not there: the cell shows ${code}; see the remarks, and the cell's own message`,
     blank: (cells: string) => `not there: fill in ${cells}`,
     impossible: "not there: correct the impossible inputs first (see above)",
