@@ -203,5 +203,6 @@ const { adaptCompiledFormula } = prototype;
 /** The engine would give a formula that it cannot read the text of its form. */
 prototype.adaptCompiledFormula = function (this: Compiled, applyChange, rename) {
   const adapted = adaptCompiledFormula.call(this as never, applyChange, rename);
-  return isUnread(adapted) && adapted !== this ? withNames(adapted, this, rename) : adapted;
+  if (!isUnread(adapted) || adapted === this) return adapted;
+  return Object.assign(adapted, { normalizedFormula: withNames(this.normalizedFormula, rename) });
 };

@@ -70,6 +70,27 @@ const MOST_FORMS = 5_000;
 /** Whether a formula was compiled here. */
 export const isUnread = ({ execute }: { readonly execute: Execute }): boolean => made.has(execute);
 
+/** The parts of a formula between its references; undefined for a text that `unread` has not written. */
+const betweenOf = (key: string): readonly string[] | undefined =>
+  key.startsWith("[") ? (JSON.parse(key) as readonly string[]) : undefined;
+
+/** What stands between the references of a formula, as JSON, with its names changed by `rename`. */
+export function withNames(key: string, rename: (name: string) => string): string {
+  const between = betweenOf(key)?.map((part) => {
+    const tokens: readonly Token[] = tokenize(part);
+    return tokens
+      .map(({ type, value }, at) =>
+        type === "SYMBOL" && tokens[behind(tokens, at)]?.type !== "LEFT_PAREN" ? rename(value) : value,
+      )
+      .join("");
+  });
+  return between ? JSON.stringify(between) : key;
+}
+
+/** Whether two formulas are the same but for their references, and for names: these may have been renamed. */
+const isSameForm = (one: string, other: string): boolean =>
+  one === other || withNames(one, () => "a") === withNames(other, () => "a");
+
 /** How the file has a formula that cannot be read. */
 export interface Form {
   /** The cells that its answer fills, if these are several. */
@@ -102,7 +123,7 @@ export interface UnreadCell {
 /** The form of the formula of a cell in its file; undefined if the formula can be read, or is none of a file. */
 export function formOf(evaluator: Evaluator, { id, compiledFormula: formula }: UnreadCell): Form | undefined {
   const form = formula && isUnread(formula) ? formsOf(evaluator).get(id) : undefined;
-  return form?.of === formula?.normalizedFormula ? form : undefined;
+  return form && formula && isSameForm(form.of, formula.normalizedFormula) ? form : undefined;
 }
 
 /** Notes how a file has the formula of a cell. */
@@ -121,7 +142,7 @@ export interface Context {
 /** An error in each cell that the formula fills; `key` is what stands between its references. */
 function filling(key: string, error: EvaluationError, { __originCellPosition: place, getters, forms: known }: Context) {
   const form = place && known?.size ? known.get(getters.getCell(place)?.id ?? "") : undefined;
-  const fills = form?.of === key ? form.fills : undefined;
+  const fills = form && isSameForm(form.of, key) ? form.fills : undefined;
   if (!fills) return error;
   const column = new Array<EvaluationError>(fills.bottom - fills.top + 1).fill(error);
   return new Array<EvaluationError[]>(fills.right - fills.left + 1).fill(column);
@@ -177,23 +198,6 @@ export function unread(formula: CompiledFormula, text: string, sheetId: string, 
   return formula;
 }
 
-/** The parts of a formula between its references; undefined for a text that `unread` has not written. */
-const betweenOf = ({ normalizedFormula: key }: Pick<Held, "normalizedFormula">): readonly string[] | undefined =>
-  key.startsWith("[") ? (JSON.parse(key) as readonly string[]) : undefined;
-
-/** Gives the names in a formula another word by `rename`; `formula` was adapted to a change by the engine, and `before` is as it was. */
-export function withNames<T extends Held>(formula: T, before: Held, rename: (name: string) => string): T {
-  const between = betweenOf(before)?.map((part) => {
-    const tokens: readonly Token[] = tokenize(part);
-    return tokens
-      .map(({ type, value }, at) =>
-        type === "SYMBOL" && tokens[behind(tokens, at)]?.type !== "LEFT_PAREN" ? rename(value) : value,
-      )
-      .join("");
-  });
-  return between ? Object.assign(formula, { normalizedFormula: JSON.stringify(between) }) : formula;
-}
-
 interface Getters {
   getRangeString(range: object, sheetId: string, options: unknown): string;
 }
@@ -201,7 +205,7 @@ interface Getters {
 /** The text of a formula that cannot be read; it may be copied from another page, which has compiled it. */
 export function unreadText(formula: Unread, getters: unknown, options: unknown): string {
   const { rangeDependencies, sheetId, normalizedFormula } = formula;
-  const between = betweenOf(formula);
+  const between = betweenOf(normalizedFormula);
   if (!between) return normalizedFormula;
   return between
     .map((part, at) => {

@@ -223,6 +223,20 @@ test("a copied sheet shows the error in the cells that its formula fills, also a
   expect(await arraysIn(port)).toEqual(["A1:A3", "A1:A3", "A1:A3"]);
 });
 
+test("a formula whose name is renamed fills its cells as before, and is saved with the new name", async () => {
+  const { workbook } = openXlsx(await fileWithArray());
+  const port = new EmbeddedPort(workbook);
+  const { model } = workbook;
+  const [sheetId] = model.getters.getSheetIds();
+  const ranges = [{ _sheetId: sheetId, _zone: { left: 1, right: 1, top: 0, bottom: 2 } }];
+  model.dispatch("UPDATE_NAMED_RANGE", { oldRangeName: "given", newRangeName: "read", ranges } as never);
+  model.dispatch("UPDATE_CELL", { sheetId: sheetId!, col: 1, row: 1, content: "5" });
+  expect((await port.values("S", "A1:C3")).map(([filled]) => filled)).toEqual(["#NAME?", "#NAME?", "#NAME?"]);
+  expect(await arraysIn(port)).toEqual(["A1:A3"]);
+  const [, sheet] = Object.entries(unzipSync(await saveXlsx(workbook))).find(([path]) => path.includes("worksheets"))!;
+  expect(strFromU8(sheet)).toContain(">OWNMACRO(read,B1:B3)<");
+});
+
 test("an inserted file shows it again after undo and redo, and a cell that was typed in between does not", async () => {
   const port = new EmbeddedPort(newWorkbook());
   const { sheets } = await port.insertFile(await fileWithArray());
