@@ -141,15 +141,18 @@ test("the bisector halves the angle on a drawing with the stated slope", () => {
 });
 
 test.each([COMPRESSION_INDEX, RECOMPRESSION_INDEX, SWELLING_INDEX])(
-  "%p refuses void ratios in percent, and takes those of peat",
+  "%p refuses void ratios in percent and heights in mm, and takes void ratios of peat",
   (index) => {
     const stresses = [[10], [20], [40], [80], [160], [320], [80], [20]];
     const ratios = [0.8, 0.79, 0.77, 0.7, 0.6, 0.5, 0.52, 0.55];
     const asked = (factor: number) => index(stresses, ratios.map((e) => [factor * e])) as number; // prettier-ignore
     expect(refusal(() => asked(100))).toMatch(
-      /^#VALUE! a void ratio of 80 is found in no soil: void ratios are ratios/,
+      /^#VALUE! void ratios of 50 to 80 are those of no soil: void ratios are ratios/,
     );
     expect(asked(30)).toBeCloseTo(30 * asked(1), 6);
+    // The heights of a specimen with 11 mm of solids.
+    const heights = ratios.map((e) => [11 * (1 + e)]);
+    expect(refusal(() => index(stresses, heights))).toMatch(/void ratios of 16.5 to 19.8 are those of no soil.* or heights$/); // prettier-ignore
   },
 );
 
@@ -193,12 +196,15 @@ test("the remark of COMPRESSION_INDICES tells doubts about the virgin line, and 
 });
 
 test("void ratios in percent, and a row without a value, are remarked", () => {
-  const remark = (values: any[][]) => COMPRESSION_INDICES(S, values, "remark")[0][0];
+  const remark = (values: any[][]) => COMPRESSION_INDICES(S.slice(0, values.length), values, "remark")[0][0];
   const percent = E.map(([value]) => [100 * value]);
   expect(remark(percent)).toMatch(
-    /^a void ratio of 12\d is found in no soil: void ratios are ratios, 0.85 for 85 percent/,
+    /^void ratios of [\d.]+ to 12\d are those of no soil: void ratios are ratios, 0.85 for 85 percent/,
   );
-  expect(PRECONSOLIDATION(S, percent, null, "remark")[0][0]).toMatch(/is found in no soil/);
+  expect(PRECONSOLIDATION(S, percent, null, "remark")[0][0]).toMatch(/are those of no soil/);
+  expect(remark(E.map(([value]) => [9.6 * (1 + value)]))).toMatch(/are those of no soil.* or heights/);
+  // Four loads of a peat test that has just begun.
+  expect(remark([15, 14, 13, 12].map((e) => [e]))).not.toMatch(/no soil/);
   expect(remark(E)).toBe("ok");
   expect(remark(E.map((cell, i) => (i === 1 ? [""] : cell)))).toBe("row 2: no void ratio against the stress, left out");
 });

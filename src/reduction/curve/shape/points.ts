@@ -24,15 +24,22 @@ export interface TestCurve {
 
 /** Fibrous peats reach void ratios of about 25 (Mesri and Ajlouni, 2007, from memory). */
 const MOST_VOIDS = 30;
+/**
+ * Heights in mm stay above `least` and within the ratio `within` of each other. A peat with void ratios above 10 loses
+ * more than that over `loads` loads (common practice, no source).
+ */
+const HEIGHTS = { least: 10, within: 1.5, loads: 5 };
 
 /**
- * What is said of a void ratio that no soil has: a remark, or the refusal of a function that gives one number alone.
+ * What is said of void ratios that no soil has: a remark, or the refusal of a function that gives one number alone.
  * @example voidsOfNoSoil({ kind: "e", points: [{ row: 1, stress: 50, value: 1.2 }] }) // undefined
  */
 export function voidsOfNoSoil({ kind, points }: TestCurve): Message | undefined {
-  const most = Math.max(...points.map(({ value }) => value));
-  return kind === "e" && most > MOST_VOIDS
-    ? say`a void ratio of ${digits(most, 4)} is found in no soil: void ratios are ratios, 0.85 for 85 percent; check that the values are no percentages or heights`
+  const values = points.map(({ value }) => value);
+  const [least, most] = [Math.min(...values), Math.max(...values)];
+  const heights = values.length >= HEIGHTS.loads && least > HEIGHTS.least && most < HEIGHTS.within * least;
+  return kind === "e" && (most > MOST_VOIDS || heights)
+    ? say`void ratios of ${digits(least, 4)} to ${digits(most, 4)} are those of no soil: void ratios are ratios, 0.85 for 85 percent; check that the values are no percentages or heights`
     : undefined;
 }
 

@@ -15,8 +15,8 @@ export const curve: Readonly<Record<string, string>> = {
   "{0}: no strain against the stress, left out": "{0}: keine Stauchung zur Spannung, bleibt weg",
   "{0}: a value without a stress, left out: log of stress has no zero":
     "{0}: ein Wert ohne Spannung, bleibt weg: der Logarithmus der Spannung kennt keine Null",
-  "a void ratio of {0} is found in no soil: void ratios are ratios, 0.85 for 85 percent; check that the values are no percentages or heights":
-    "eine Porenzahl von {0} hat kein Boden: Porenzahlen sind Verhältnisse, 0,85 für 85 Prozent; prüfen, ob die Werte Prozente oder Höhen sind",
+  "void ratios of {0} to {1} are those of no soil: void ratios are ratios, 0.85 for 85 percent; check that the values are no percentages or heights":
+    "Porenzahlen von {0} bis {1} hat kein Boden: Porenzahlen sind Verhältnisse, 0,85 für 85 Prozent; prüfen, ob die Werte Prozente oder Höhen sind",
   "{0}: a void ratio below zero cannot be: check the dry mass and the specific gravity":
     "{0}: eine Porenzahl unter null kann nicht sein: Trockenmasse und Korndichte prüfen",
   "there is no row with both a stress and a value: enter them, or choose the two columns that hold them":
