@@ -84,7 +84,7 @@ test("the sheet to fill in by hand follows the language of the data sheet", asyn
   const plan = readingSheet(readRecord(values), values, { paper: "A4", sheet: "Versuch 1" })!;
   expect(plan.name).toBe("Ablesungen Versuch 1");
   const texts = textsOf(plan).join("\n");
-  expect(texts).toContain("Ablesungen eines Kompressionsversuchs");
+  expect(texts).toContain("Ablesungen eines Ödometerversuchs");
   expect(texts).toMatch(/Laststufe 1: /);
   expect(texts).toContain("Belastet am 2031-03-03");
   expect(texts).not.toMatch(/\b(Load|Reading|Clock|Applied|hanger|Data sheet|Frame|Dial)\b/);

@@ -64,15 +64,17 @@ export interface ChoiceProps<T extends string> {
 /** A list of more choices than this is one of the labels of cells; in a narrow pane, a label of more letters than this is cut off. */
 const [MANY, LONG] = [12, 28];
 
+/** What stands under a list of which the chosen text would be cut off in a narrow pane: the text. */
+export const inFull = (chosen: string): string | undefined => (chosen.length > LONG ? chosen : undefined);
+
 export function Choice<T extends string>({ label, options, value, onChoose, hint }: ChoiceProps<T>) {
   const styles = useStyles();
   const open = value === undefined;
   const chosen = options.find(([option]) => option === value)?.[1] ?? "";
-  const inFull = options.length > MANY && chosen.length > LONG ? chosen : undefined;
   return (
     <Field
       label={label}
-      hint={hint ?? inFull}
+      hint={hint ?? (options.length > MANY ? inFull(chosen) : undefined)}
       validationState={open ? "warning" : "none"}
       validationMessage={open ? words.notSaid : undefined}
     >

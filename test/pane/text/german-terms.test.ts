@@ -21,6 +21,9 @@ const TERMS: readonly (readonly [term: string, others: RegExp])[] = [
   ["Kriechast ab", /Kriechast von\b/],
   ["4:1-Paar", /Paare?s? 4:1/],
   ["Wässern", /Bewässer/i],
+  ["Schale", /Schälchen/],
+  // The title of DIN EN ISO 17892-5, from memory; "Kompressionsversuch" is the name of the sheet and stands alone.
+  ["Ödometerversuch mit stufenweiser Belastung", /Kompressionsversuch[^“"<,)]/],
   ["Höhe der Festmasse", /Feststoffhöhe/],
   ["Hebelverhältnis", /Hebelübersetzung/],
   ["Überkonsolidierungsgrad", /Überkonsolidierungsverhältnis/],

@@ -4,7 +4,7 @@ import { useState } from "react";
 import { labelOnSheet, languageOfLabels } from "../../live/sheet-language";
 import { text } from "../../text";
 import { Notice } from "../../ui/notice";
-import { Step } from "../../ui/parts";
+import { inFull, Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { CompareLine } from "./compare-line";
 import { useComparison } from "./comparison-state";
@@ -39,7 +39,7 @@ function AddLine({ comparison: { all, left, add } }: { comparison: Comparison })
     <>
       <div className={shared.fields}>
         <ResultsOf load={load} loads={loadsOf(all)} onChoose={setLoad} />
-        <Field label={words.quantity}>
+        <Field label={words.quantity} hint={pick && inFull(labelOnSheet(pick.name))}>
           <Select value={pick?.key ?? ""} onChange={(_, { value }) => setChosen(value)} lang={languageOfLabels()}>
             {offered.map((one) => (
               <option key={one.key} value={one.key}>

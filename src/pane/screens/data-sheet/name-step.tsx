@@ -4,7 +4,7 @@ import { memo, useMemo } from "react";
 import { ATTACHABLE, calledAll, type NamedField } from "../../../datasheet";
 import { text } from "../../text";
 import { language } from "../../text/language";
-import { Step } from "../../ui/parts";
+import { inFull, Step } from "../../ui/parts";
 import { useStyles } from "../../ui/styles";
 
 const words = text.check;
@@ -33,7 +33,7 @@ export function NameStep({ name, missing, taken, offered, isBusy, onChoose, onAt
         {words.attachHint}
       </Text>
       <div className={styles.wide}>
-        <Field label={words.name}>
+        <Field label={words.name} hint={inFull(calledAll([name], language()))}>
           <Select value={name} onChange={(_, { value }) => onChoose(value)}>
             <Options label={words.missingGroup} fields={lacking} />
             <Options label={words.presentGroup} fields={present} />

@@ -13,7 +13,7 @@ import { METHOD_NAMES, type MethodName } from "../../../reduction/curve/method-w
 import type { Outcome } from "../../../reduction/outcome";
 import { rulesOf } from "../../../specification/versions";
 import { Notice } from "../../ui/notice";
-import { Step } from "../../ui/parts";
+import { inFull, Step } from "../../ui/parts";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { MethodStrip } from "../results/method-strip";
 import { ReviewFields } from "./picks/pick-fields";
@@ -103,7 +103,7 @@ function MethodChoice({ counted, drawn, onChoose }: MethodChoiceProps) {
   const name = (method: MethodName): string =>
     method === counted ? words.curve.counts(text.plot.methods[method]) : text.plot.methods[method];
   return (
-    <Field label={words.curve.method}>
+    <Field label={words.curve.method} hint={inFull(name(drawn))}>
       <Select
         value={drawn}
         onChange={(_, { value }) => {

@@ -137,7 +137,7 @@ export const beside: Readonly<Record<string, string>> = {
   "Line 1 of the file stands in row {0}": "Zeile 1 der Datei steht in Zeile {0}",
 
   // The sheet to fill in by hand.
-  "Readings of a consolidation test": "Ablesungen eines Kompressionsversuchs",
+  "Readings of a consolidation test": "Ablesungen eines Ödometerversuchs",
   "Time, min": "Zeit, min",
   Clock: "Uhrzeit",
   Reading: "Ablesung",

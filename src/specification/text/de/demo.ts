@@ -1,7 +1,7 @@
 /** What a person would have typed into the German demonstration, by the names of the cells. */
 export const demo: Readonly<Record<string, string>> = {
   notice:
-    "Erfundenes Beispiel: kein wirklicher Ort, keine Person, kein Büro. Die Ablesungen sind aus einem bekannten Boden berechnet.",
+    "Erfunden: kein wirklicher Ort, keine Person, kein Büro. Die Ablesungen sind aus einem bekannten Boden berechnet.",
   project: "Beispieldamm (erfunden)",
   soil_description: "Weicher grauer schluffiger TON",
   group_symbol: "TA",

@@ -110,6 +110,15 @@ test("the selected cell gets the chosen name, and the sheet is checked again", a
   expect(status()).toContain(words.attached("ring_mass", "D9", port.workbook.front));
 });
 
+test("the chosen name stands in full under the list where a narrow pane would cut it off", async () => {
+  await open();
+  await chooseName("ring_and_wet_before");
+  const hint = document.getElementById(place.querySelector("select")!.getAttribute("aria-describedby")!);
+  expect(hint?.textContent).toBe("Ring + wet soil, before (ring_and_wet_before)");
+  await chooseName("depth");
+  expect(place.querySelector("select")!.getAttribute("aria-describedby")).toBeNull();
+});
+
 test("a name with cells stays until the person agrees to move it", async () => {
   await open();
   await chooseName("ring_mass");

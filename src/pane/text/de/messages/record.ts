@@ -37,7 +37,7 @@ export const record: Readonly<Record<string, string>> = {
   "it needs {0}": "es braucht {0}",
   "{0} is {1} g and {2} is {3} g: the ring with dry soil must be heavier than the ring; correct one of them":
     "{0} ist {1} g und {2} ist {3} g: der Ring mit trockenem Boden muss schwerer sein als der Ring; einen von beiden berichtigen",
-  "it needs a tin of trimmings ({0})": "es braucht ein Schälchen mit Abschnitten ({0})",
+  "it needs a tin of trimmings ({0})": "es braucht eine Schale mit Abschnitten ({0})",
   "nothing consolidates on unloading, on wetting, or where the specimen swelled: there is no cv":
     "beim Entlasten, beim Wässern und wo der Probekörper schwoll, konsolidiert nichts: es gibt kein cv",
   "{0} ends with a reading of zero, which counts as blank": "{0} endet mit einer Ablesung null, die als leer zählt",
@@ -98,10 +98,10 @@ export const record: Readonly<Record<string, string>> = {
   "which of the two cv is reported": "welches der beiden cv berichtet wird",
   "the deflections of the apparatus (CONG_CORR says only that they were used)":
     "die Eigenverformungen des Geräts (CONG_CORR sagt nur, dass sie verwendet wurden)",
-  "the tins of trimmings and the weighings": "die Schälchen mit Abschnitten und die Wägungen",
+  "the tins of trimmings and the weighings": "die Schalen mit Abschnitten und die Wägungen",
   "the drainage": "die Entwässerung",
   "who tested and who checked": "wer den Versuch ausführte und wer ihn prüfte",
-  "the dates of the test and of its loads": "die Daten des Versuchs und seiner Laststufen",
+  "the dates of the test and of its loads": "die Datumsangaben des Versuchs und seiner Laststufen",
   "the apparatus used": "die verwendeten Geräte",
   "what was replaced by hand, and why": "was von Hand ersetzt wurde, und warum",
   "group symbol, organic content and sensitivity": "Bodengruppe, organischer Anteil und Sensitivität",

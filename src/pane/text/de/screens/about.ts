@@ -1,8 +1,7 @@
 export const about = {
   heading: "Über Clayledger",
   version: (version: string) => `Version ${version}`,
-  purpose:
-    "Wertet eindimensionale Kompressionsversuche (Ödometer, stufenweise Belastung) an Böden in der Arbeitsmappe aus.",
+  purpose: "Wertet Ödometerversuche mit stufenweiser Belastung an Böden in der Arbeitsmappe aus.",
   helpHeading: "Hilfe",
   helpFunctions: "Hilfe: jede Tabellenfunktion, mit Beispielen",
   helpFirst: "Die ersten zehn Minuten in Excel",

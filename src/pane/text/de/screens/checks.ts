@@ -60,7 +60,7 @@ export const checks: Catalogue["checks"] = {
   ags: {
     heading: "AGS4-Datei",
     purpose:
-      "Die Gruppen des Kompressionsversuchs als strenge AGS4-Datei, Ausgabe 4.1.1. Sie enthält, was das Blatt zeigt, gerundet nach dem Format.",
+      "Die Gruppen des Ödometerversuchs als strenge AGS4-Datei, Ausgabe 4.1.1. Sie enthält, was das Blatt zeigt, gerundet nach dem Format.",
     issue: "Nummer der Ausgabe",
     date: "Datum der Datei",
     producer: "Ersteller",

@@ -2,8 +2,8 @@
 export const report: Readonly<Record<string, string>> = {
   // First page.
   "One-dimensional consolidation test, incremental loading: report":
-    "Eindimensionaler Kompressionsversuch, stufenweise Belastung: Bericht",
-  "consolidation test: report": "Kompressionsversuch: Bericht",
+    "Ödometerversuch mit stufenweiser Belastung: Bericht",
+  "consolidation test: report": "Ödometerversuch: Bericht",
   Report: "Bericht",
   "Report of {0}, Clayledger {1}": "Bericht zu {0}, Clayledger {1}",
   "Data sheet": "Datenblatt",
