@@ -585,8 +585,8 @@ const COEFFICIENTS: readonly Column[] = [
     measure: "text",
     kind: "remark",
     formula:
-      // "ok" of the time curve stands alone only: "~" marks the end of the text.
-      `=SUBSTITUTE(SUBSTITUTE(${OUT_OF_ORDER}&${CLOCK}&${OUTSIDE}&IF([end_reading]="","",${SLIPS}&` +
+      // "ok" of the time curve stands alone only, and no remark ends with the mark before the next one: "~" marks the end of the text.
+      `=SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${OUT_OF_ORDER}&${CLOCK}&${OUTSIDE}&IF([end_reading]="","",${SLIPS}&` +
       `IF(COUNT({apparatus_stress})=0,${toldPart(NOT_CORRECTED)},"")` +
       `&IF(AND(COUNT({apparatus_stress})>0,COUNT({apparatus_deflection_seating})=0),${toldPart(SEATING_BEYOND_TABLE)},IF(AND(COUNT([deformation])=1,[apparatus_deflection]=""),${toldPart(STRESS_BEYOND_TABLE)},""))` +
       `&IF(COUNT([height_end],{solids_height},{initial_height})<3,"",IF(OR([height_end]>{solids_height},{solids_height}>={initial_height}),"",${toldPart(HEIGHT_TOO_LOW)}))` +
@@ -594,7 +594,7 @@ const COEFFICIENTS: readonly Column[] = [
       `&IF(${isOnBranch("wetting")},${toldPart(WETTING)},IF(AND(${isOnBranch("loading")},COUNT([height_end],[^height_end])=2,IFERROR([height_end]>[^height_end],FALSE)),${toldPart(SWELLED)},""))` +
       `&${UNLOADED}` +
       `&IF(AND(${isWord("{curve_from}", "d100")},[void_ratio_d100]=""),${toldPart(NO_D100)},"")` +
-      `&IF(ISERROR([log_d0]),${toldExpression(english(CURVE_REFUSED))},[time_remark]))&"~","; ok~","; "),"~","")`,
+      `&IF(ISERROR([log_d0]),${toldExpression(english(CURVE_REFUSED))},[time_remark]))&"~","; ok~","~"),"; ~",""),"~","")`,
     note: "Remarks on the load; in full on the page of remarks.",
   },
 ];

@@ -54,8 +54,8 @@ export const REMARKS: readonly Field[] = [
     label: "On the curve",
     measure: "text",
     kind: "remark",
-    // "ok" of the curve stands alone only: "~|~" marks the end of the text.
-    formula: `=SUBSTITUTE(SUBSTITUTE(${ADOPTED_SENTENCES}&${ADOPTED_CV_SENTENCES}&IF(COUNT({void_ratio_curve})=0,"",IFERROR(${ON_CURVE},""))&"~|~","; ok~|~","; "),"~|~","")`,
+    // "ok" of the curve stands alone only, and the remark does not end with "; ": "~|~" marks the end of the text.
+    formula: `=SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${ADOPTED_SENTENCES}&${ADOPTED_CV_SENTENCES}&IF(COUNT({void_ratio_curve})=0,"",IFERROR(${ON_CURVE},""))&"~|~","; ok~|~","~|~"),"; ~|~",""),"~|~","")`,
     note: "What was adopted, by whom and why, and the remarks on the construction that was chosen, or why there is none.",
     lines: 2,
   },

@@ -358,8 +358,8 @@ describe("branches", () => {
         "c_alpha",
       ])
         expect([load, name, sheet.value(name, load)]).toEqual([load, name, ""]);
-    expect(sheet.value("load_remark", 0)).toMatch(/^the specimen swelled under the load: no cv, mv, k or C alpha;/);
-    expect(sheet.value("load_remark", 1)).toMatch(/^wetting: no cv, mv, k or C alpha;/);
+    expect(sheet.value("load_remark", 0)).toMatch(/^the specimen swelled under the load: no cv, mv, k or C alpha/);
+    expect(sheet.value("load_remark", 1)).toMatch(/^wetting: no cv, mv, k or C alpha/);
     expect(sheet.value("volume_compressibility", 2)).toBeGreaterThan(0);
     expect(sheet.value("inundation_stress")).toBe(10);
     expect(sheet.value("inundation_strain")).toBeCloseTo((-100 * 0.002) / 25.4, 9);

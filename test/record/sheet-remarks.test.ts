@@ -81,7 +81,7 @@ describe.each<[string, SheetValues, RegExp]>([
   [
     "times in seconds",
     { times_05: HAND_TIMES.map((time) => 60 * time) },
-    /^check whether the times are seconds: the last one is 86400 min, which is 60 days;( |$)/,
+    /^check whether the times are seconds: the last one is 86400 min, which is 60 days(; |$)/,
   ],
   [
     "times in hours",
@@ -135,7 +135,7 @@ describe.each<[string, SheetValues, RegExp]>([
         adopted_cv_to: ["", "", 90],
       },
     },
-    /^Preconsolidation stress adopted: 120 by AB, agreed on 3 May, by letter \(the constructions gave [\d.]+\); Compression index Cc adopted: 0.5 by no initials, no reason \(.*cv, another range adopted: 2 from 10 to 90 by no initials, no reason;$/,
+    /^Preconsolidation stress adopted: 120 by AB, agreed on 3 May, by letter \(the constructions gave [\d.]+\); Compression index Cc adopted: 0.5 by no initials, no reason \(.*cv, another range adopted: 2 from 10 to 90 by no initials, no reason$/,
   ],
 ])("%s", (_, values, expected) => {
   test("the messages are the texts of the sheet", async () => {

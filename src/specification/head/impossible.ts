@@ -29,7 +29,7 @@ import {
   pickWord,
 } from "../sentences/of-head";
 import { SWELLED } from "../sentences/of-remarks";
-import { live, toldExpression, toldPart, toldSentence } from "../sentences/told-formula";
+import { live, toldExpression, toldSentence } from "../sentences/told-formula";
 
 /** Inputs that no result follows from. */
 const UNUSED = new Set([
@@ -165,7 +165,7 @@ export const loadWith = (said: string): string =>
 
 /** A curve that cannot be used, because its greatest void ratio is that under the greatest stress. */
 const OF_GREATEST = "INDEX({void_ratio_curve},MATCH(MAX({load_stress}),{load_stress},0))";
-const FIRST_SWELLED = loadWith(toldPart(SWELLED));
+const FIRST_SWELLED = loadWith(toldExpression(english(SWELLED)));
 const HIGHEST =
   `IFERROR(IF(AND(COUNT({void_ratio_curve})>2,${OF_GREATEST}=MAX({void_ratio_curve}),${FIRST_SWELLED}<${NO_LOAD}),` +
   `IF(${CURVE_IS_WRONG},${toldSentence(highestUnderGreatest(live(FIRST_SWELLED), liveAt("dial_sense")))},""),""),"")`;

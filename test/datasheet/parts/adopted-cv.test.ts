@@ -60,7 +60,7 @@ test("an adopted cv is in use, is named, and the design values go on with it; th
   expect(cell("design_cv_from")).toMatch(/^adopted for 62 to 125\.\d+$/);
   expect(number("design_k") / plain.number("design_k")).toBeCloseTo(2.5 / plain.number("design_cv"), 9);
   expect(cell("preconsolidation_remark")).toMatch(
-    /^cv, recompression adopted: 2\.5 from 62 to 125\.\d+ by XY, field rate of settlement nearby; cv, virgin adopted: 0\.8 .* by no initials, no reason; /,
+    /^cv, recompression adopted: 2\.5 from 62 to 125\.\d+ by XY, field rate of settlement nearby; cv, virgin adopted: 0\.8 .* by no initials, no reason/,
   );
   expect(record.adopted?.cv_recompression).toMatchObject({ value: 2.5, from: 62, reason: REASON, by: "XY" });
   expect(record.overrides.map(({ of, by }) => [of, by])).toEqual([

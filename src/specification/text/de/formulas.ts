@@ -172,6 +172,8 @@ export const formulas: Readonly<Record<string, string>> = {
   "marked as wetting, but the stress is not that of the load before: enter the stress that was kept; ":
     "als Wässern markiert, aber die Spannung ist nicht die der Laststufe davor: die gehaltene Spannung eintragen; ",
   "wetting: no cv, mv, k or C alpha; ": "Wässern: kein cv, mv, k oder C alpha; ",
+  "the specimen swelled under the load: no cv, mv, k or C alpha":
+    "der Probekörper schwoll unter der Last: kein cv, mv, k oder C alpha",
   "the specimen swelled under the load: no cv, mv, k or C alpha; ":
     "der Probekörper schwoll unter der Last: kein cv, mv, k oder C alpha; ",
   "no d100: the curve shows the end of the load; ": "kein d100: die Kurve zeigt das Ende der Laststufe; ",

@@ -24,6 +24,8 @@ export const news: Readonly<Record<string, string>> = {
     "Die längsten Bemerkungen zu den Eingaben werden aus Teilen zusammengesetzt, die am rechten Ende des Blatts über den Zwischenwerten stehen; die Bemerkungen sind dieselben.",
   "Where the dial jumped during a load, the constructions are made on the readings less the jump, and the remark says so; an unloading in which the specimen compressed gives no recompression or swelling index.":
     "Wo die Messuhr während einer Laststufe gesprungen ist, werden die Konstruktionen an den Ablesungen ohne den Sprung gemacht, und die Bemerkung sagt es; eine Entlastung, bei der der Probekörper zusammengedrückt wurde, ergibt weder einen Wiederbelastungs- noch einen Schwellbeiwert.",
+  "The remarks on the loads and on the curve do not end with a semicolon.":
+    "Die Bemerkungen zu den Laststufen und zur Kurve enden nicht mit einem Semikolon.",
   "The remarks on the loads read what they need of the times and readings from columns of workings at the right end of the sheet; these columns are not printed.":
     "Die Bemerkungen zu den Laststufen lesen, was sie von den Zeiten und Ablesungen brauchen, aus Spalten mit Zwischenwerten am rechten Rand des Blatts; diese Spalten werden nicht gedruckt.",
   "The remark on load 1 asks whether the seating stress is smaller, where the two are equal; times of a logger that begins within 12 s no longer count as times of day.":
