@@ -223,7 +223,7 @@ test("a copied sheet shows the error in the cells that its formula fills, also a
   expect(await arraysIn(port)).toEqual(["A1:A3", "A1:A3", "A1:A3"]);
 });
 
-test("a formula whose name is renamed fills its cells as before, and is saved with the new name", async () => {
+test("a formula whose name is renamed fills its cells as before, also on a copied sheet, and is saved with the new name", async () => {
   const { workbook } = openXlsx(await fileWithArray());
   const port = new EmbeddedPort(workbook);
   const { model } = workbook;
@@ -233,6 +233,8 @@ test("a formula whose name is renamed fills its cells as before, and is saved wi
   model.dispatch("UPDATE_CELL", { sheetId: sheetId!, col: 1, row: 1, content: "5" });
   expect((await port.values("S", "A1:C3")).map(([filled]) => filled)).toEqual(["#NAME?", "#NAME?", "#NAME?"]);
   expect(await arraysIn(port)).toEqual(["A1:A3"]);
+  model.dispatch("DUPLICATE_SHEET", { sheetId: sheetId!, sheetIdTo: "copy", sheetNameTo: "Copy" });
+  expect((await port.values("Copy", "A1:A3")).flat()).toEqual(["#NAME?", "#NAME?", "#NAME?"]);
   const [, sheet] = Object.entries(unzipSync(await saveXlsx(workbook))).find(([path]) => path.includes("worksheets"))!;
   expect(strFromU8(sheet)).toContain(">OWNMACRO(read,B1:B3)<");
 });
