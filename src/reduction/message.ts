@@ -98,6 +98,17 @@ export const asTyped = (text: string): Message => say`${verbatim(text)}`;
 export const joined = (messages: readonly Message[]): Message => say`${listed(messages, "; ")}`;
 
 /**
+ * The messages that `joined` made one message of; any other message alone.
+ * @example partsOf(joined([say`row 2 is left out`, say`row 5 is left out`])) // ["row 2 is left out", "row 5 is left out"]
+ */
+export function partsOf(message: Message): readonly Message[] {
+  const [all] = message.values;
+  return message.said.join("") === "" && typeof all === "object" && "listed" in all
+    ? all.listed.filter((one): one is Message => typeof one === "object" && "said" in one)
+    : [message];
+}
+
+/**
  * The template of a message, the key of the catalogues: "row {0} is left out".
  * @example templateOf(say`row ${2} is left out`) // "row {0} is left out"
  */

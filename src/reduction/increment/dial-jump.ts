@@ -85,7 +85,7 @@ export interface DialJump {
 /** The remark on every result that is read off the readings less the jump. */
 export const JUMP_LEFT_OUT = say`the fit and the constructions leave the jump out: d0 to d100 are readings of the dial before it`;
 
-/** The readings without the jump, if the dial jumped, otherwise the readings; and their fit. */
+/** The readings that the fit and the constructions use, less the jump if the dial jumped; and their fit. */
 export interface WithoutJump {
   readonly jump?: DialJump;
   readonly clean: CleanReadings;
@@ -97,6 +97,6 @@ export function dialJump(readings: CleanReadings, first: TheoryFit): WithoutJump
   const found = jumpIn(readings, first);
   if (!found) return undefined;
   const { index, by, clean, fit } = found;
-  const said = say`the readings jump by ${digits(by, 3)} at ${rowWithTime(clean.series, index)}, and follow one curve without the jump: was the dial reset or touched? The deformation of this load and of every later load contains the jump`;
+  const said = say`the readings jump by ${digits(by, 3)} at ${rowWithTime(clean.series, index)}, and follow one curve without the jump: was the dial reset or touched? The deformation at the end of this load and of every later load contains the jump`;
   return { jump: { said, time: nth(clean.series.times, index), by, clean }, clean, fit };
 }

@@ -37,7 +37,7 @@ function expected(
   time: number,
 ): readonly [low: number, high: number] | undefined {
   if (!cleaned.ok) return undefined;
-  const { series, zeroReading, step, travel } = cleaned.value;
+  const { series, zeroReading, step, travel } = jump?.clean ?? cleaned.value;
   const { times, readings } = series;
   if (readings.length + Number(zeroReading !== undefined) < 2) return undefined;
   if (theory.ok) {

@@ -9,7 +9,6 @@ import { say, digits, fixed, type Message } from "../message";
 import { given, notApplicable, type Outcome } from "../outcome";
 import { endOfPrimary, timeOf, type EndOfPrimary, type EndRule } from "./end-of-primary";
 import { endRange } from "./end-range";
-import { JUMP_LEFT_OUT } from "./dial-jump";
 import { hyperbola, HYPERBOLA_FROM, HYPERBOLA_TO } from "./hyperbola";
 import { curveAt } from "./fit/model";
 import { usedReadings, type CleanReadings, type Series } from "./readings";
@@ -169,7 +168,7 @@ export function expectedEnd(increment: Increment, rule: EndRule): Outcome<Expect
     ...secondaryRemark(clean, end, last),
     ...secondOpinion(used, fit, foretold, end),
     ...cleaned.remarks,
-    ...(jump ? [jump.said, JUMP_LEFT_OUT] : theory.remarks),
+    ...theory.remarks,
   ]);
 }
 

@@ -1,7 +1,7 @@
 /**
  * One load increment, reduced once by every method. The cells, the pane, the plots and the checks all show this result.
  */
-import { distinct, joined, say, verbatim, fixed, type Message } from "../message";
+import { distinct, joined, partsOf, say, verbatim, fixed, type Message } from "../message";
 import { given, notApplicable, then, type Outcome } from "../outcome";
 import { median } from "../numeric/median";
 import { T50, T90 } from "./cv";
@@ -71,11 +71,14 @@ export function reduceIncrement(
   ];
   const add = <T>(outcome: Outcome<T>): Outcome<T> => {
     if (outcome.ok) return given(outcome.value, [...shared, ...outcome.remarks]);
-    return jump && outcome.fault === "method" ? notApplicable(joined([jump.said, outcome.reason])) : outcome;
+    if (!jump) return outcome;
+    // A pick may be a reading of the dial after the jump.
+    const onPicks = outcome.fault === "input" ? [JUMP_LEFT_OUT] : [];
+    return { ...outcome, reason: joined([jump.said, ...onPicks, outcome.reason]) };
   };
   return {
     cleaned,
-    theory: given(without.fit, fitted.remarks),
+    theory: given(without.fit, jump ? [jump.said, JUMP_LEFT_OUT] : fitted.remarks),
     fit: add(fit),
     logTime: add(log),
     rootTime: add(root),
@@ -108,7 +111,7 @@ function bothConstructions({ log, root }: Constructions, fitApplies: boolean): C
 export function constructionRemarks({ cleaned, logTime: log, rootTime: root }: Increment): Message[] {
   if (!cleaned.ok) return [];
   const onReadings = log.ok || root.ok ? [] : cleaned.remarks;
-  return distinct([...onReadings, ...[log, root].flatMap((one) => (one.ok ? one.remarks : [one.reason]))]);
+  return distinct([...onReadings, ...[log, root].flatMap((one) => (one.ok ? one.remarks : partsOf(one.reason)))]);
 }
 
 /**

@@ -6,7 +6,7 @@
  * own, or log time if they have equally many. A study with known truth (test/generators) says how often this is the
  * nearer one.
  */
-import { say, english, without, type Message } from "../message";
+import { distinct, english, joined, partsOf, say, without, type Message } from "../message";
 import { given, notApplicable, type Outcome } from "../outcome";
 import { T50, T90 } from "./cv";
 import type { TimeMethod } from "./constructions/picks";
@@ -43,7 +43,9 @@ export function suggestMethod({ cleaned, fit, logTime, rootTime }: Increment): O
   if (!logTime.ok && !rootTime.ok)
     return english(logTime.reason) === english(rootTime.reason)
       ? logTime
-      : notApplicable(say`neither construction applies: ${logTime.reason}; ${rootTime.reason}`);
+      : notApplicable(
+          say`neither construction applies: ${joined(distinct([logTime, rootTime].flatMap(({ reason }) => partsOf(reason))))}`,
+        );
   if (!logTime.ok) return given({ method: "root time", why: "the only one", otherRefusal: logTime.reason });
   if (!rootTime.ok) return given({ method: "log time", why: "the only one", otherRefusal: rootTime.reason });
 

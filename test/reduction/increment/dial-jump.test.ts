@@ -4,6 +4,7 @@ import { secondarySlope } from "../../../src/reduction/increment/constructions/s
 import { offCurve } from "../../../src/reduction/increment/off-curve";
 import { progress } from "../../../src/reduction/increment/progress";
 import { reduceIncrement, constructionRemarks } from "../../../src/reduction/increment/reduce";
+import { suggestMethod } from "../../../src/reduction/increment/suggest";
 import { english } from "../../../src/reduction/message";
 import { BY_HAND, degree, SCENARIOS } from "../../generators/time-curves";
 
@@ -156,6 +157,33 @@ describe("the constructions leave the jump out", () => {
     expect(slopeOf(5)).toBeCloseTo(-0.02, 2);
   });
 
+  test("the slope of a span after the jump is positive in the direction of the movement, whichever way the dial jumped", () => {
+    for (const by of [-1.5, 1.5]) {
+      const slope = secondarySlope(made(by, 20, "aided"), 300, 1440);
+      expect(slope.ok && slope.value).toBeCloseTo(0.018, 3);
+    }
+  });
+
+  test("a pick that is a reading of the dial after the jump is refused with the jump", () => {
+    const readings = rounded(dense.map((t) => primary(t) + (t > 20 ? 1.5 : 0)));
+    const { logTime } = reduceIncrement(dense, readings, { d100: 5.9 });
+    expect(logTime.ok ? "" : `${logTime.fault}: ${english(logTime.reason)}`).toMatch(
+      /^input: the readings jump by 1\.5 .*; the fit and the constructions leave the jump out: d0 to d100 are readings of the dial before it; the picked d100 \(5\.9\) lies outside the readings/,
+    );
+  });
+
+  test("where both constructions refuse, the jump is said once, and then the reason of each", () => {
+    const until = dense.filter((t) => t < 18);
+    const increment = reduceIncrement(until, rounded(until.map((t) => primary(t) + (t > 3 ? 0.3 : 0))));
+    const suggested = suggestMethod(increment);
+    const reasons =
+      /^(neither construction applies: )?the readings jump by 0\.3 .* contains the jump; the log-of-time method does not apply: .*; the root-of-time method does not apply: /;
+    for (const words of [said(increment), suggested.ok ? "" : english(suggested.reason)]) {
+      expect(words).toMatch(reasons);
+      expect(words.match(/the readings jump/g)).toHaveLength(1);
+    }
+  });
+
   test("a method that refuses the readings without the jump says the jump and its own reason", () => {
     const until = dense.filter((t) => t < 40);
     const { fit, logTime } = reduceIncrement(until, rounded(until.map((t) => primary(t) + (t > 3 ? 0.3 : 0))));
@@ -177,6 +205,9 @@ describe("the constructions leave the jump out", () => {
     expect(jumped.remarks.map(english).join("; ")).toMatch(/the fit and the constructions leave the jump out/);
     expect(offCurve(load(0.3), 120, primary(120) + 0.3)).toBeUndefined();
     expect(offCurve(load(0.3), 120, primary(120))).toBeDefined();
+    // The jump is no movement of the specimen: it widens nothing.
+    expect(offCurve(load(1.5), 120, primary(120) + 1.5)).toBeUndefined();
+    expect(offCurve(load(1.5), 120, primary(120) + 1.6)).toBeDefined();
   });
 });
 

@@ -28,12 +28,11 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
   if (!cleaned.ok) return cleaned;
   if (from === undefined && to === undefined) {
     if (!logTime.ok) return logTime;
-    const { tail, tailSlope, noTailSlope } = logTime.value;
+    const { tailSlope, noTailSlope } = logTime.value;
     if (noTailSlope) return notApplicable(noTailSlope);
-    if (jump && jump.time > tail.from) return notApplicable(jump.said);
     return given(Math.abs(tailSlope ?? 0), logTime.remarks);
   }
-  const { times, readings, weights } = usedReadings(cleaned.value, fit.ok ? fit.value : { leftOut: [] });
+  const { times, readings, weights } = usedReadings(jump?.clean ?? cleaned.value, fit.ok ? fit.value : { leftOut: [] });
   const start = from ?? (logTime.ok ? logTime.value.tail.from : firstOf(times));
   const end = to ?? cleaned.value.lastTime;
   const index = indicesFrom(times, start * (1 - 1e-9), end * (1 + 1e-9));

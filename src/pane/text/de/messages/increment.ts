@@ -87,7 +87,7 @@ export const increment: Readonly<Record<string, string>> = {
   "cv by {0} is {1} times that by {2}": "cv nach {0} ist das {1}-Fache von dem nach {2}",
   "{0} by log time and by root time differ by {1} % of primary compression":
     "{0} nach log t und nach Wurzel t unterscheiden sich um {1} % der Primärsetzung",
-  "neither construction applies: {0}; {1}": "keine der beiden Konstruktionen ist anwendbar: {0}; {1}",
+  "neither construction applies: {0}": "keine der beiden Konstruktionen ist anwendbar: {0}",
   "the first reading, {0}, stands off the straight part on root time by up to {1} and is left out of the beginning: bedding, slow loading or a late start of the clock":
     "die erste Ablesung, {0}, liegt bis zu {1} neben dem geraden Stück über Wurzel t und bleibt am Anfang weg: Bettung, langsames Belasten oder eine zu spät gestartete Uhr",
   "the first {0} readings, {1}, stand off the straight part on root time by up to {2} and are left out of the beginning: bedding, slow loading or a late start of the clock":
@@ -132,8 +132,8 @@ export const increment: Readonly<Record<string, string>> = {
     "die Ablesungen ändern sich um {0}, mehr als die Höhe von {1}: sie sind in einer anderen Einheit; cv und die Zeiten gelten, und die Ablesungen der Antwort sind in der Einheit der Ablesungen",
   "the fit and the constructions leave the jump out: d0 to d100 are readings of the dial before it":
     "die Anpassung und die Konstruktionen lassen den Sprung weg: d0 bis d100 sind Ablesungen der Messuhr vor ihm",
-  "the readings jump by {0} at {1}, and follow one curve without the jump: was the dial reset or touched? The deformation of this load and of every later load contains the jump":
-    "die Ablesungen springen bei {1} um {0} und folgen ohne den Sprung einer Kurve: wurde die Messuhr verstellt oder berührt? Die Verformung dieser und jeder späteren Laststufe enthält den Sprung",
+  "the readings jump by {0} at {1}, and follow one curve without the jump: was the dial reset or touched? The deformation at the end of this load and of every later load contains the jump":
+    "die Ablesungen springen bei {1} um {0} und folgen ohne den Sprung einer Kurve: wurde die Messuhr verstellt oder berührt? Die Verformung am Ende dieser und jeder späteren Laststufe enthält den Sprung",
   "the times ({0} to {1}) look like dates with clock times: enter minutes since the load was applied, the time of the reading less that of loading, times 1440":
     "die Zeiten ({0} bis {1}) sehen aus wie Daten mit Uhrzeit: Minuten seit dem Aufbringen der Last eingeben, Zeitpunkt der Ablesung weniger Zeitpunkt der Belastung, mal 1440",
   "the tangent ({0} to {1} min) and the tail ({2} to {3} min) overlap: move an end of one of them":
