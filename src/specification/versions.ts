@@ -17,7 +17,8 @@ export const NEWS: readonly News[] = [
     version: 12,
     sentences: [
       "The longest remarks on the inputs are put together from parts, which stand above the workings at the right end of the sheet; the remarks are the same.",
-      "Where the dial jumped during a load, the constructions are made on the readings less the jump, and the remark says so; an unloading in which the specimen compressed gives no recompression or swelling index.",
+      "Where the dial jumped during a load, the constructions are made on the readings less the jump, and the remark says so; d0 and d100, and picks of them, are readings of the dial before the jump.",
+      "An unloading in which the specimen compressed gives no recompression or swelling index.",
       "The remarks on the loads and on the curve do not end with a semicolon.",
     ],
     names: [],

@@ -22,8 +22,10 @@ export const news: Readonly<Record<string, string>> = {
     "Der Kopf des Blatts nennt die erste Laststufe, deren Zeiten, Spannung oder Ablesungen nach einem Versehen aussehen: Sekunden, Stunden oder Uhrzeiten statt Minuten, ein Zuwachs statt der gesamten Spannung, ein Probekörper, der unter der größten Spannung schwillt.",
   "The longest remarks on the inputs are put together from parts, which stand above the workings at the right end of the sheet; the remarks are the same.":
     "Die längsten Bemerkungen zu den Eingaben werden aus Teilen zusammengesetzt, die am rechten Ende des Blatts über den Zwischenwerten stehen; die Bemerkungen sind dieselben.",
-  "Where the dial jumped during a load, the constructions are made on the readings less the jump, and the remark says so; an unloading in which the specimen compressed gives no recompression or swelling index.":
-    "Wo die Messuhr während einer Laststufe gesprungen ist, werden die Konstruktionen an den Ablesungen ohne den Sprung gemacht, und die Bemerkung sagt es; eine Entlastung, bei der der Probekörper zusammengedrückt wurde, ergibt weder einen Wiederbelastungs- noch einen Schwellbeiwert.",
+  "Where the dial jumped during a load, the constructions are made on the readings less the jump, and the remark says so; d0 and d100, and picks of them, are readings of the dial before the jump.":
+    "Wo die Messuhr während einer Laststufe gesprungen ist, werden die Konstruktionen an den Ablesungen ohne den Sprung gemacht, und die Bemerkung sagt es; d0 und d100, auch von Hand festgelegte, sind Ablesungen der Messuhr vor dem Sprung.",
+  "An unloading in which the specimen compressed gives no recompression or swelling index.":
+    "Eine Entlastung, bei der der Probekörper zusammengedrückt wurde, ergibt weder einen Wiederbelastungs- noch einen Schwellbeiwert.",
   "The remarks on the loads and on the curve do not end with a semicolon.":
     "Die Bemerkungen zu den Laststufen und zur Kurve enden nicht mit einem Semikolon.",
   "The remarks on the loads read what they need of the times and readings from columns of workings at the right end of the sheet; these columns are not printed.":
