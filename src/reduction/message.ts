@@ -103,9 +103,8 @@ export const joined = (messages: readonly Message[]): Message => say`${listed(me
  */
 export function partsOf(message: Message): readonly Message[] {
   const [all] = message.values;
-  return message.said.join("") === "" && typeof all === "object" && "listed" in all
-    ? all.listed.filter((one): one is Message => typeof one === "object" && "said" in one)
-    : [message];
+  const isJoined = !message.said.join("") && typeof all === "object" && "listed" in all;
+  return isJoined ? (all.listed as readonly Message[]) : [message];
 }
 
 /**

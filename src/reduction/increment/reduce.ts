@@ -61,8 +61,9 @@ export function reduceIncrement(
     root: rootTime(without.clean, without.fit, signals, picks, procedure),
   };
   const { log, root } = bothConstructions(constructed, fit.ok);
+  const onJump = jump ? [jump.said, JUMP_LEFT_OUT] : [];
   const shared = [
-    ...(jump ? [jump.said, JUMP_LEFT_OUT] : []),
+    ...onJump,
     ...cleaned.remarks,
     ...(jump ? [] : fitted.remarks),
     ...backward(without.clean, without.fit),
@@ -71,14 +72,11 @@ export function reduceIncrement(
   ];
   const add = <T>(outcome: Outcome<T>): Outcome<T> => {
     if (outcome.ok) return given(outcome.value, [...shared, ...outcome.remarks]);
-    if (!jump) return outcome;
-    // A pick may be a reading of the dial after the jump.
-    const onPicks = outcome.fault === "input" ? [JUMP_LEFT_OUT] : [];
-    return { ...outcome, reason: joined([jump.said, ...onPicks, outcome.reason]) };
+    return jump ? { ...outcome, reason: joined([...onJump, outcome.reason]) } : outcome;
   };
   return {
     cleaned,
-    theory: given(without.fit, jump ? [jump.said, JUMP_LEFT_OUT] : fitted.remarks),
+    theory: given(without.fit, jump ? onJump : fitted.remarks),
     fit: add(fit),
     logTime: add(log),
     rootTime: add(root),
