@@ -3,7 +3,7 @@
  * for strain, the strain ratios (compression ratio CR = Cc / (1 + e0), and so on). Always positive.
  */
 import { say, digits, listed, type Message } from "../message";
-import { badInput, given, notApplicable, then, type Outcome } from "../outcome";
+import { badInput, given, notApplicable, then, type Outcome, type Refusal } from "../outcome";
 import { straightLine } from "../numeric/straight-line";
 import { branches, compressedIn, compressedRows, type Loop } from "./shape/branches";
 import type { LoadPoint, TestCurve } from "./shape/points";
@@ -67,6 +67,12 @@ interface Named {
 const named = (name: Message, branches: readonly (readonly LoadPoint[])[]): Named[] =>
   branches.map((points) => ({ name, points }));
 
+/** Why a line between two stresses gives no index. */
+const higherUnder = (one: number, other: number): Refusal =>
+  notApplicable(
+    say`the specimen is higher under ${Math.max(one, other)} than under ${Math.min(one, other)}: choose other stresses`,
+  );
+
 /** Slope between two stresses, on the first of the branches that covers both. Refuses a branch that is higher at the greater stress. */
 function slopeBetween(
   { kind }: TestCurve,
@@ -80,31 +86,33 @@ function slopeBetween(
     if (a === undefined || b === undefined) continue;
     const value = ((b - a) / Math.log10(to / from)) * (kind === "e" ? -1 : 1);
     return value < 0
-      ? notApplicable(
-          say`the specimen is higher under ${Math.max(from, to)} than under ${Math.min(from, to)}: choose other stresses`,
-        )
+      ? higherUnder(from, to)
       : given({ value, basis: say`${name} from ${from} to ${to}`, readings: [] });
   }
   return notApplicable(say`no ${wanted} branch reaches both ${from} and ${to}: choose stresses within the loads`);
 }
 
+/** Mean slope of the least-squares lines through branches. */
+const slopeOf = (name: Message, readings: readonly (readonly LoadPoint[])[]): Index => ({
+  value: readings.map(slopeThrough).reduce((sum, slope) => sum + slope, 0) / readings.length,
+  basis: say`${name} ${readings.map(between).reduce((all, one) => say`${all} and ${one}`)}`,
+  readings,
+});
+
 /**
- * Mean slope of the least-squares lines through the readings of unloadings, which are all their points if none are given.
- * Refuses an unloading in which the specimen compressed: its slope belongs to the load that is missing or to the wrong entry.
+ * Mean slope of unloadings, through the readings that are given of each, or else through all their points. Refuses an unloading in which
+ * the specimen compressed: its slope belongs to the load that is missing or to the wrong entry.
  */
-function slopeOf(
+function slopeOfUnloadings(
   test: TestCurve,
   name: Message,
   unloadings: readonly (readonly LoadPoint[])[],
   readings = unloadings,
 ): Outcome<Index> {
-  const [row] = unloadings.flatMap((points) => compressedRows({ ...test, points }));
+  const { initial = firstOf(test.points).value } = test;
+  const [row] = unloadings.flatMap((points) => compressedRows({ ...test, initial, points }));
   return row === undefined
-    ? given({
-        value: readings.map(slopeThrough).reduce((sum, slope) => sum + slope, 0) / readings.length,
-        basis: say`${name} ${readings.map(between).reduce((all, one) => say`${all} and ${one}`)}`,
-        readings,
-      })
+    ? given(slopeOf(name, readings))
     : notApplicable(
         say`${compressedIn(row)}, and whether a load is missing before it; this unloading gives no slope, unless its ends are picked`,
       );
@@ -131,9 +139,12 @@ function pointOnLoop({ unload, reload }: Loop, stress: number): LoadPoint | unde
   return value === undefined ? undefined : { row: firstOf(unload).row, stress, value };
 }
 
-/** The slope of the line through the first loop that reaches both picked stresses; an end that is not picked is the loop's. */
+/**
+ * The slope of the line through the first loop that reaches both picked stresses; an end that is not picked is the loop's. Refuses a
+ * line that is higher at its greater stress.
+ */
 function pickedLoop(
-  test: TestCurve,
+  { kind }: TestCurve,
   closed: readonly Loop[],
   { loop_from: from, loop_to: to }: CurvePicks,
 ): Outcome<Index> {
@@ -141,8 +152,9 @@ function pickedLoop(
     const low = pointOnLoop(loop, from ?? lastOf(loop.unload).stress);
     const high = pointOnLoop(loop, to ?? firstOf(loop.unload).stress);
     if (!low || !high || low.stress >= high.stress) continue;
+    if (kind === "e" ? high.value > low.value : high.value < low.value) return higherUnder(high.stress, low.stress);
     const remarks = pickRemarks({ loop_from: from, loop_to: to }, ["loop_from", "loop_to"]);
-    return then(given(test, remarks), () => slopeOf(test, say`reload loop`, [[high, low]]));
+    return given(slopeOf(say`reload loop`, [[high, low]]), remarks);
   }
   const reached = closed.map(({ unload }) => between([firstOf(unload), lastOf(unload)]));
   return badInput(
@@ -217,11 +229,11 @@ export function recompressionIndex(test: TestCurve, stresses?: Between, picks: C
     if (picks.loop_from !== undefined || picks.loop_to !== undefined) return pickedLoop(test, closed, picks);
     if (closed.length) {
       const unloadings = closed.map(({ unload }) => unload);
-      return slopeOf(test, say`reload loop`, unloadings, unloadings.map(endsOf));
+      return slopeOfUnloadings(test, say`reload loop`, unloadings, unloadings.map(endsOf));
     }
     if (finalUnloading.length > 1)
       return then(unloadingBetween(finalUnloading, picks), (points) =>
-        then(slopeOf(test, say`final unloading`, [points]), (index) =>
+        then(slopeOfUnloadings(test, say`final unloading`, [points]), (index) =>
           given(index, [say`Cr from the final unloading: the test has no reload loop`]),
         ),
       );
@@ -254,12 +266,14 @@ export function swellingIndex(test: TestCurve, stresses?: Between, picks: CurveP
     if (stresses)
       return slopeBetween(test, named(say`unloading`, [finalUnloading, ...inner]), stresses, say`unloading`);
     if (finalUnloading.length > 1)
-      return then(unloadingBetween(finalUnloading, picks), (points) => slopeOf(test, say`final unloading`, [points]));
+      return then(unloadingBetween(finalUnloading, picks), (points) =>
+        slopeOfUnloadings(test, say`final unloading`, [points]),
+      );
     if (picks.unloading_from !== undefined || picks.unloading_to !== undefined)
       return badInput(
         say`an unloading line is picked, and the test has no final unloading: set the pick back to automatic`,
       );
-    if (inner.length) return slopeOf(test, say`unloading of the loop`, inner);
+    if (inner.length) return slopeOfUnloadings(test, say`unloading of the loop`, inner);
     return notApplicable(say`the test has no unloading: there is no swelling index`);
   });
 }
