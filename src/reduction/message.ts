@@ -104,6 +104,7 @@ export const joined = (messages: readonly Message[]): Message => say`${listed(me
 export function partsOf(message: Message): readonly Message[] {
   const [all] = message.values;
   const isJoined = !message.said.join("") && typeof all === "object" && "listed" in all;
+  // `joined` lists messages alone.
   return isJoined ? (all.listed as readonly Message[]) : [message];
 }
 
