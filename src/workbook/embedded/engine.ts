@@ -19,6 +19,7 @@ import "./evaluation/plugin";
 import "./evaluation/tracked";
 import "./named-ranges";
 import "./notes";
+import "./sheet-names";
 import "./told-handlers";
 import "./look/print";
 import "./typing/rules";

@@ -1,4 +1,5 @@
 /** Names for new sheets, by Excel's rules; the embedded sheet follows them, since its workbooks are saved for Excel. */
+import { say, verbatim, type Message } from "../../reduction/message";
 
 const LONGEST_SHEET_NAME = 31;
 
@@ -23,6 +24,12 @@ export function freeSheetName(wanted: string, taken: readonly string[]): string 
   }
 }
 
+/** Why a person cannot give a sheet this name; undefined if Excel takes it. */
+export function refusedSheetName(name: string): Message | undefined {
+  if (freeSheetName(name, []) === name.trim()) return undefined;
+  return say`The sheet keeps its name: Excel does not take "${verbatim(name)}". A name of a sheet has 31 characters at most, none of : \\ / ? * [ ], no apostrophe at an end, and is not "History".`;
+}
+
 /** A name of so many letters at most; a number at its end, which tells it from another name, is kept. */
 function shortened(name: string, most: number): string {
   if (name.length <= most) return name;
@@ -41,4 +48,3 @@ export const hiddenSheet = (sheet: string, veryHidden = false): Message =>
   veryHidden
     ? say`The sheet "${verbatim(sheet)}" is hidden by a macro or another add-in, and only these can show it: ask whoever made the workbook.`
     : say`The sheet "${verbatim(sheet)}" is hidden: show it (right click on a sheet's tab, Unhide), and try again.`;
-import { say, verbatim, type Message } from "../../reduction/message";

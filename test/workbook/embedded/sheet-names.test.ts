@@ -1,0 +1,63 @@
+/** The names of sheets follow Excel's rules (Microsoft Support, "Rename a worksheet") on the page as well, and a saved file has them whole. */
+import { strFromU8, unzipSync } from "fflate";
+import "./engine-in-node";
+import { newWorkbook, saveXlsx } from "../../../src/workbook/embedded";
+import { runBatch } from "../../../src/workbook/embedded/engine";
+import { addNames } from "../../../src/workbook/embedded/named-ranges";
+import { tellRefusals } from "../../../src/workbook/embedded/protection";
+import { english } from "../../../src/reduction/message";
+
+const LONG = "Consolidation of BH-1 at 3.20 m";
+
+const bench = () => {
+  const workbook = newWorkbook();
+  const { model } = workbook;
+  const sheetId = model.getters.getActiveSheetId();
+  const said: string[] = [];
+  tellRefusals((sentence) => said.push(english(sentence)));
+  const rename = (newName: string) =>
+    model.dispatch("RENAME_SHEET", { sheetId, newName, oldName: model.getters.getSheetName(sheetId) });
+  return { workbook, model, sheetId, said, rename };
+};
+
+afterEach(() => tellRefusals(() => undefined));
+
+test("a sheet takes a name of 31 characters", () => {
+  const { model, sheetId, said, rename } = bench();
+  expect(LONG).toHaveLength(31);
+  expect(rename(LONG).isSuccessful).toBe(true);
+  expect([model.getters.getSheetName(sheetId), said]).toEqual([LONG, []]);
+});
+
+test.each([`${LONG}m`, "BH-1: 3.2 m", "history", "BH\x07-1"])(
+  "a sheet called %j keeps its name, with a sentence",
+  (name) => {
+    const { model, sheetId, said, rename } = bench();
+    expect(rename(name).isSuccessful).toBe(false);
+    expect(model.getters.getSheetName(sheetId)).toBe("Sheet1");
+    expect(said).toEqual([expect.stringContaining(`keeps its name: Excel does not take "`)]);
+  },
+);
+
+test("the copies of a sheet with a long name have names that Excel takes", () => {
+  const { model, sheetId, rename } = bench();
+  rename(LONG);
+  const copies = ["one", "two"].map((sheetIdTo) => {
+    const sheetNameTo = model.getters.getDuplicateSheetName(LONG);
+    model.dispatch("DUPLICATE_SHEET", { sheetId, sheetIdTo, sheetNameTo });
+    return model.getters.getSheetName(sheetIdTo);
+  });
+  expect(copies).toEqual(["Copy of Consolidation of BH-1 a", "Copy of Consolidation of BH-1 2"]);
+});
+
+test("the names of cells on a copy lead to its sheet in the saved file", async () => {
+  const { workbook, model, sheetId, rename } = bench();
+  rename(LONG);
+  const sheetNameTo = model.getters.getDuplicateSheetName(LONG);
+  model.dispatch("DUPLICATE_SHEET", { sheetId, sheetIdTo: "copy", sheetNameTo });
+  runBatch(model, [addNames("copy", [{ name: "ring_mass", zone: { left: 0, right: 0, top: 0, bottom: 0 } }])]);
+  const file = strFromU8(unzipSync(await saveXlsx(workbook))["xl/workbook.xml"]!);
+  const sheets = [...file.matchAll(/<sheet [^>]*name="([^"]*)"/g)].map(([, name]) => name);
+  expect(sheets).toContain(sheetNameTo);
+  expect(file).toContain(`>'${sheetNameTo}'!$A$1</definedName>`);
+});
