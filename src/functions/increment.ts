@@ -13,7 +13,7 @@ import {
   type Drainage,
 } from "../reduction/increment/cv";
 import { logTimeLines, rootTimeLines } from "../reduction/increment/constructions/lines";
-import { constructionRemarks } from "../reduction/increment/reduce";
+import { constructionRemarks, type Increment } from "../reduction/increment/reduce";
 import { secondarySlope } from "../reduction/increment/constructions/secondary";
 import type { CleanReadings } from "../reduction/increment/readings";
 import { cyclesPast, noSlope } from "../reduction/increment/constructions/tail";
@@ -37,6 +37,9 @@ const NO_HEIGHT = badInput(say`cv needs the height of the specimen at the middle
 
 const NO_UPPER_LIMIT = badInput(say`the readings give no upper limit for cv`);
 
+/** The readings of a load, those after a jump of the dial less the jump. */
+const withoutJump = ({ cleaned, jump }: Increment): CleanReadings => jump?.clean ?? valueOf(cleaned);
+
 /** The arguments that turn a time into a cv: height, drainage and units. */
 function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_unit: unknown) {
   const unit = toUnit(length_unit, "length", "mm");
@@ -51,15 +54,18 @@ function toDrained(height: unknown, drainage: unknown, cv_unit: unknown, length_
      * The remarks on a height that few specimens have, on readings that move by more than the height (they are in another unit, such
      * as divisions of a dial), and on times that may be seconds.
      */
-    onUnits: (cleaned: Outcome<CleanReadings>): Message[] => [
-      ...(mm === undefined ? [] : remarksOnHeight(mm)),
-      ...(cleaned.ok && given !== undefined && cleaned.value.travel > given
-        ? [
-            say`the readings move by ${digits(cleaned.value.travel, 4)}, more than the height of ${given}: they are in another unit; cv and the times hold, and the readings of the answer are in the unit of the readings`,
-          ]
-        : []),
-      ...(cleaned.ok ? remarksOnDuration(cleaned.value.lastTime) : []),
-    ],
+    onUnits: (increment: Increment): Message[] => {
+      const { travel, lastTime } = withoutJump(increment);
+      return [
+        ...(mm === undefined ? [] : remarksOnHeight(mm)),
+        ...(given !== undefined && travel > given
+          ? [
+              say`the readings move by ${digits(travel, 4)}, more than the height of ${given}: they are in another unit; cv and the times hold, and the readings of the answer are in the unit of the readings`,
+            ]
+          : []),
+        ...remarksOnDuration(lastTime),
+      ];
+    },
     /**
      * An item with cv from a time factor and a time in minutes; without a height the item says that the height is
      * missing.
@@ -119,7 +125,8 @@ export function LOG_TIME(
   procedure?: any,
 ): any[][] {
   const { unit, cv, onUnits } = toDrained(height, drainage, cv_unit, length_unit);
-  const { cleaned, logTime: outcome } = reduce(times, readings, picks, procedure);
+  const increment = reduce(times, readings, picks, procedure);
+  const outcome = increment.logTime;
   const { d0, d50, d100, t50, t100, tailSlope, noTailSlope } = valueOf(outcome);
   const items: Item[] = [
     line("d0", d0, unit),
@@ -130,7 +137,7 @@ export function LOG_TIME(
     cv("cv", T50, t50),
     line("tail_slope", tailSlope, `${unit}/cycle`, noTailSlope && notApplicable(noTailSlope)),
   ];
-  return answer(items, [...remarksWithCv(outcome, items), ...onUnits(cleaned)], item);
+  return answer(items, [...remarksWithCv(outcome, items), ...onUnits(increment)], item);
 }
 
 /**
@@ -166,7 +173,8 @@ export function ROOT_TIME(
   procedure?: any,
 ): any[][] {
   const { unit, cv, onUnits } = toDrained(height, drainage, cv_unit, length_unit);
-  const { cleaned, rootTime: outcome } = reduce(times, readings, picks, procedure);
+  const increment = reduce(times, readings, picks, procedure);
+  const outcome = increment.rootTime;
   const { d0, d90, d100, t90 } = valueOf(outcome);
   const items: Item[] = [
     line("d0", d0, unit),
@@ -175,7 +183,7 @@ export function ROOT_TIME(
     line("t90", t90, "min"),
     cv("cv", T90, t90),
   ];
-  return answer(items, [...remarksWithCv(outcome, items), ...onUnits(cleaned)], item);
+  return answer(items, [...remarksWithCv(outcome, items), ...onUnits(increment)], item);
 }
 
 /**
@@ -203,9 +211,10 @@ export function FIT_TIME(
   length_unit?: any,
 ): any[][] {
   const { unit, cvOfRate, onUnits } = toDrained(height, drainage, cv_unit, length_unit);
-  const { fit: outcome, cleaned } = reduce(times, readings);
+  const increment = reduce(times, readings);
+  const outcome = increment.fit;
   const { d0, d100, rate, rateLow, rateHigh, tail, misfit } = valueOf(outcome);
-  const noTailSlope = noSlope(cyclesPast(valueOf(cleaned).series.times, T_END_OF_PRIMARY / rate));
+  const noTailSlope = noSlope(cyclesPast(withoutJump(increment).series.times, T_END_OF_PRIMARY / rate));
   const items: Item[] = [
     line("d0", d0, unit),
     line("d100", d100, unit),
@@ -215,7 +224,7 @@ export function FIT_TIME(
     itemOf("tail_slope", noTailSlope ? notApplicable(noTailSlope) : given(tail), `${unit}/cycle`),
     line("misfit", misfit, unit),
   ];
-  return answer(items, [...remarksWithCv(outcome, items), ...onUnits(cleaned)], item);
+  return answer(items, [...remarksWithCv(outcome, items), ...onUnits(increment)], item);
 }
 
 /**
@@ -238,10 +247,10 @@ export function SECONDARY(times: any[][], readings: any[][], initial_height: any
   const to = toOptionalPositive(to_time, say`the end of the span`);
   const increment = reduce(times, readings);
   const slope = valueOf(secondarySlope(increment, from, to));
-  const { cleaned } = increment;
-  if (cleaned.ok && cleaned.value.travel > height)
+  const { travel } = withoutJump(increment);
+  if (travel > height)
     return refuseCell(
-      say`the readings move by ${cleaned.value.travel}, more than the initial height of ${height}: give both in one unit (DEFORMATION turns divisions of a dial into a length)`,
+      say`the readings move by ${travel}, more than the initial height of ${height}: give both in one unit (DEFORMATION turns divisions of a dial into a length)`,
     );
   return slope / height;
 }

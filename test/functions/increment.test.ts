@@ -32,6 +32,16 @@ test("readings in divisions of a dial beside a height are remarked, and their st
   expect(F.SECONDARY(times, divisions, 9600)).toBeCloseTo(F.SECONDARY(times, dial, 19.2), 4);
 });
 
+test("a dial that was reset by more than the height of the specimen is not taken for one in another unit", () => {
+  const reset = column(readings.map((reading, i) => (i < 5 ? reading : reading - 25)));
+  for (const name of ["LOG_TIME", "ROOT_TIME", "FIT_TIME"] as const) {
+    const [[remark]] = F[name](times, reset, 19.2, "remark");
+    expect(remark).toMatch(/the readings jump by -25/);
+    expect(remark).not.toMatch(/another unit/);
+  }
+  expect(F.SECONDARY(times, reset, 19.2)).toBeCloseTo(F.SECONDARY(times, dial, 19.2), 4);
+});
+
 test.each(["LOG_TIME", "ROOT_TIME", "FIT_TIME"] as const)(
   "%s remarks a height that few specimens have and times that may be seconds, and takes those of a Rowe cell and of peat",
   (name) => {
