@@ -4,8 +4,7 @@
  * Casts: the engine's types do not include the inner parts of its plugins.
  */
 import { registries } from "@odoo/o-spreadsheet";
-import { tellRefusal } from "./protection";
-import { freeSheetName, refusedSheetName } from "../rules/sheet-names";
+import { freeSheetName, isSheetName } from "../rules/sheet-names";
 
 interface SheetPlugin {
   readonly getters: { getSheetIds(): readonly string[]; getSheetName(sheetId: string): string };
@@ -23,10 +22,9 @@ class NamedForExcel extends Sheets {
 
   override allowDispatch(command: any): unknown {
     const result = super.allowDispatch(command);
-    const refused = command.type === "RENAME_SHEET" && result === "Success" && refusedSheetName(command.newName);
-    if (!refused) return result;
-    tellRefusal(refused);
-    return "CancelledForUnknownReason";
+    const isRefused = command.type === "RENAME_SHEET" && result === "Success" && !isSheetName(command.newName);
+    // The engine's reason: it goes back to the field of the name, and its sentence is in `text/en/engine.ts` and the folders of other languages.
+    return isRefused ? "ForbiddenCharactersInSheetName" : result;
   }
 
   override getDuplicateSheetName(name: string): string {

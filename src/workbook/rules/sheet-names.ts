@@ -24,11 +24,8 @@ export function freeSheetName(wanted: string, taken: readonly string[]): string 
   }
 }
 
-/** Why a person cannot give a sheet this name; undefined if Excel takes it. */
-export function refusedSheetName(name: string): Message | undefined {
-  if (freeSheetName(name, []) === name.trim()) return undefined;
-  return say`The sheet keeps its name: Excel does not take "${verbatim(name)}". A name of a sheet has 31 characters at most, none of : \\ / ? * [ ], no apostrophe at an end, and is not "History".`;
-}
+/** Whether Excel takes this name of a sheet. */
+export const isSheetName = (name: string): boolean => freeSheetName(name, []) === name.trim();
 
 /** A name of so many letters at most; a number at its end, which tells it from another name, is kept. */
 function shortened(name: string, most: number): string {

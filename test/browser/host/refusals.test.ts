@@ -67,6 +67,15 @@ withBrowser("an entry that the sheet does not take", (openPage) => {
     await typeInCell(page, "B3", "5");
     await saysNothing(page);
     expect(await refused.count()).toBe(0);
+
+    const tab = page.locator(".o-sheet").last();
+    await tab.dblclick();
+    await page.keyboard.press("Control+A");
+    await page.keyboard.type("BH-1: a name of more than 31 characters");
+    await page.keyboard.press("Enter");
+    await said(page, "The sheet keeps its name: in Excel the name of a sheet has 31 characters at most, none of : ' *");
+    await page.keyboard.press("Escape");
+    await tab.getByText("Demonstration", { exact: true }).waitFor();
     expect(complaints).toEqual([]);
   });
 });

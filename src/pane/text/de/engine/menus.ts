@@ -350,7 +350,7 @@ export const menus: Readonly<Record<string, string>> = {
   "A sheet with the name %s already exists. Please select another name.":
     "Ein Blatt namens %s gibt es schon. Bitte einen anderen Namen wählen.",
   "Some used characters are not allowed in a sheet name (Forbidden characters are %s).":
-    "Einige Zeichen sind im Namen eines Blatts nicht erlaubt (unzulässig sind %s).",
+    "Das Blatt behält seinen Namen: in Excel hat der Name eines Blatts höchstens 31 Zeichen, keines von : %s, und lautet nicht „History“.",
   "A named range with this name already exists.": "Einen benannten Bereich mit diesem Namen gibt es schon.",
   "A named range name cannot resemble a cell reference.":
     "Der Name eines Bereichs darf nicht wie ein Zellbezug aussehen.",

@@ -109,8 +109,6 @@ export const workbook: Readonly<Record<string, string>> = {
   'the name "{0}" differs from another in capitals only':
     "der Name „{0}“ unterscheidet sich von einem anderen nur in Großbuchstaben",
   "cell {0}: {1}": "Zelle {0}: {1}",
-  'The sheet keeps its name: Excel does not take "{0}". A name of a sheet has 31 characters at most, none of : \\ / ? * [ ], no apostrophe at an end, and is not "History".':
-    "Das Blatt behält seinen Namen: Excel nimmt „{0}“ nicht an. Der Name eines Blatts hat höchstens 31 Zeichen, keines von : \\ / ? * [ ], kein Apostroph an einem Ende, und lautet nicht „History“.",
   'There is no sheet called "{0}" in this workbook.': "In dieser Arbeitsmappe gibt es kein Blatt namens „{0}“.",
   'The sheet "{0}" is hidden by a macro or another add-in, and only these can show it: ask whoever made the workbook.':
     "Das Blatt „{0}“ ist von einem Makro oder einem anderen Add-In ausgeblendet, und nur diese können es einblenden: fragen, wer die Arbeitsmappe erstellt hat.",
