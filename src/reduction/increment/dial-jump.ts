@@ -80,23 +80,18 @@ export interface DialJump {
    * constructions use them. Their levels stand on the dial as it was before the jump. The readings of the record stay.
    */
   readonly clean: CleanReadings;
+  /** The fit to these. */
+  readonly fit: TheoryFit;
 }
 
 /** The remark on every result that is read off the readings less the jump. */
 export const JUMP_LEFT_OUT = say`the fit and the constructions leave the jump out: d0 to d100 are readings of the dial before it`;
 
-/** The readings that the fit and the constructions use, less the jump if the dial jumped; and their fit. */
-export interface WithoutJump {
-  readonly jump?: DialJump;
-  readonly clean: CleanReadings;
-  readonly fit: TheoryFit;
-}
-
 /** The jump of the dial within the load, and the readings without it; undefined if the dial did not jump. */
-export function dialJump(readings: CleanReadings, first: TheoryFit): WithoutJump | undefined {
+export function dialJump(readings: CleanReadings, first: TheoryFit): DialJump | undefined {
   const found = jumpIn(readings, first);
   if (!found) return undefined;
   const { index, by, clean, fit } = found;
   const said = say`the readings jump by ${digits(by, 3)} at ${rowWithTime(clean.series, index)}, and follow one curve without the jump: was the dial reset or touched? The deformation at the end of this load and of every later load contains the jump`;
-  return { jump: { said, time: nth(clean.series.times, index), by, clean }, clean, fit };
+  return { said, time: nth(clean.series.times, index), by, clean, fit };
 }

@@ -6,7 +6,7 @@ import { given, notApplicable, then, type Outcome } from "../outcome";
 import { median } from "../numeric/median";
 import { T50, T90 } from "./cv";
 import { logTime, type LogTime } from "./constructions/log-time";
-import { dialJump, JUMP_LEFT_OUT, type DialJump, type WithoutJump } from "./dial-jump";
+import { dialJump, JUMP_LEFT_OUT, type DialJump } from "./dial-jump";
 import { curveAt } from "./fit/model";
 import { checkPicks, type Picks } from "./constructions/picks";
 import type { Procedure } from "./constructions/procedure";
@@ -49,16 +49,16 @@ export function reduceIncrement(
   const fitted = fitTheory(clean);
   if (!fitted.ok) return { cleaned, theory: fitted, fit: fitted, logTime: fitted, rootTime: fitted };
   const theory = fitted.value;
-  const without: WithoutJump = dialJump(clean, theory) ?? { clean, fit: theory };
-  const { jump } = without;
-  const signals = signalsOf(without.clean, without.fit);
+  const jump = dialJump(clean, theory);
+  const used = jump ?? { clean, fit: theory };
+  const signals = signalsOf(used.clean, used.fit);
   const judged = judge(signals, FIT_LIMITS, say`go on reading`);
   const fit = judged.refusal
     ? notApplicable({ ...say`the fit to theory does not apply: ${judged.refusal}`, cause: judged.refusal })
-    : given(without.fit, judged.remarks);
+    : given(used.fit, judged.remarks);
   const constructed = {
-    log: slopeWithoutJump(logTime(without.clean, without.fit, signals, picks, procedure), jump),
-    root: rootTime(without.clean, without.fit, signals, picks, procedure),
+    log: slopeWithoutJump(logTime(used.clean, used.fit, signals, picks, procedure), jump),
+    root: rootTime(used.clean, used.fit, signals, picks, procedure),
   };
   const { log, root } = bothConstructions(constructed, fit.ok);
   const onJump = jump ? [jump.said, JUMP_LEFT_OUT] : [];
@@ -66,9 +66,9 @@ export function reduceIncrement(
     ...onJump,
     ...cleaned.remarks,
     ...(jump ? [] : fitted.remarks),
-    ...backward(without.clean, without.fit),
-    ...immediate(without.clean, without.fit),
-    ...agreement(without.fit, log, root),
+    ...backward(used.clean, used.fit),
+    ...immediate(used.clean, used.fit),
+    ...agreement(used.fit, log, root),
   ];
   const add = <T>(outcome: Outcome<T>): Outcome<T> => {
     if (outcome.ok) return given(outcome.value, [...shared, ...outcome.remarks]);
@@ -76,7 +76,7 @@ export function reduceIncrement(
   };
   return {
     cleaned,
-    theory: given(without.fit, jump ? onJump : fitted.remarks),
+    theory: given(used.fit, jump ? onJump : fitted.remarks),
     fit: add(fit),
     logTime: add(log),
     rootTime: add(root),
