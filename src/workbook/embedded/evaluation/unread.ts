@@ -110,7 +110,7 @@ interface NotedForm extends Form {
  */
 const forms = new WeakMap<Evaluator, Map<string, NotedForm>>();
 
-export function formsOf(evaluator: Evaluator): ReadonlyMap<string, NotedForm> {
+export function formsOf(evaluator: Evaluator): Map<string, NotedForm> {
   return forms.get(evaluator) ?? forms.set(evaluator, new Map<string, NotedForm>()).get(evaluator)!;
 }
 
@@ -128,8 +128,7 @@ export function formOf(evaluator: Evaluator, { id, compiledFormula: formula }: U
 
 /** Notes how a file has the formula of a cell. */
 export function noteForm(evaluator: Evaluator, { id, compiledFormula }: UnreadCell, { fills, isArray }: Form): void {
-  formsOf(evaluator);
-  if (compiledFormula) forms.get(evaluator)?.set(id, { ...(fills && { fills }), isArray, of: compiledFormula.normalizedFormula }); // prettier-ignore
+  if (compiledFormula) formsOf(evaluator).set(id, { ...(fills && { fills }), isArray, of: compiledFormula.normalizedFormula }); // prettier-ignore
 }
 
 /** What the engine gives to the code of a formula, and where the forms are added. */
