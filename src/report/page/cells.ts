@@ -1,6 +1,7 @@
 /** Numbers of the data sheet in the report: live formulas, rounded once, for display, by their number formats. */
 import { lengthOfReadings } from "../../record/reading-unit";
 import { say } from "../../reduction/message";
+import { powerOfTen } from "../../reduction/power-of-ten";
 import { shownWords, wordedExpression } from "../../record/shown-words";
 import { inFormula } from "../../specification/sentences/told-formula";
 import { THREE_FIGURES } from "../../workbook/look/number-format";
@@ -62,12 +63,6 @@ export function threeFigures(value: number | undefined): string {
   return size >= 100 || (size < 0.1 && decimals <= 6) ? decimal(decimals) : THREE_FIGURES;
 }
 
-const SUPERSCRIPTS = "⁰¹²³⁴⁵⁶⁷⁸⁹";
-
-/** "10⁻⁹", the power of ten as a book prints it. */
-const printedPower = (power: number): string =>
-  `10${power < 0 ? "⁻" : ""}${[...String(Math.abs(power))].map((digit) => SUPERSCRIPTS[Number(digit)]).join("")}`;
-
 /**
  * Coefficients of permeability as a table prints them: 3.0 under the unit 10⁻⁹ m/s. No number format of Excel writes a power of
  * ten so, therefore the unit has it: that of the greatest value when the report was made, if it is below 0.001.
@@ -77,7 +72,7 @@ export function inPower(cells: DataCells, unit: string, values: readonly number[
   const power = most > 0 && most < 1e-3 ? Math.floor(Math.log10(most) + 1e-12) : 0;
   const reference = cells.at(unit);
   return {
-    unit: power === 0 || !reference ? unit : `="${printedPower(power)} "&${reference}`,
+    unit: power === 0 || !reference ? unit : `="${powerOfTen(power)} "&${reference}`,
     /** The formula of a cell, in the power of the unit. */
     formula: (name: string, row = 0): string | undefined => {
       const shown = cells.at(name, row);
