@@ -3,8 +3,11 @@
  * stopped some work, a field of a sheet that was deleted. Then the browser gives every key to the page itself, where it does nothing.
  */
 
-/** Whether nothing on the page has the focus. */
-export const isFocusLost = (): boolean => document.activeElement === null || document.activeElement === document.body;
+/** Whether nothing on the page has the focus. A button of a question that was answered keeps it until the page is drawn again. */
+export function isFocusLost(): boolean {
+  const { activeElement } = document;
+  return !activeElement || activeElement === document.body || activeElement.closest("dialog:not([open])") !== null;
+}
 
 /** Keys with which a person goes through the parts of the page; the browser knows where the focus was last. */
 const BETWEEN_PARTS = new Set(["Tab", "F6"]);
