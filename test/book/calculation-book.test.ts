@@ -32,7 +32,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
   beforeAll(async () => {
     values = withValues(await namedValues(demoSheet(system)), {});
     entries = calculationBook(readRecord(values), values);
-  }, 120_000);
+  });
 
   test("every number of the test on the sheet has a line", () => {
     const shown = FIELDS.filter(
@@ -160,7 +160,7 @@ test("picks of the compression curve and adopted values are named, and their lin
   ]);
   expect(text("cv_virgin")).toMatch(/^the geometric mean of the cv of \d loads from \d/);
   expect(text("design_cv")).toMatch(/: adopted for 62 to /);
-}, 120_000);
+});
 
 test("lastPlace is one unit of the last digit that the format shows", () => {
   expect(lastPlace(1.45, "0.000")).toBeCloseTo(1e-3);

@@ -7,8 +7,6 @@ import { readRecord } from "../../src/record/record";
 import { namedValues } from "../datasheet/read-sheet";
 import { englishLeft, englishWords } from "../datasheet/german/english-words";
 
-jest.setTimeout(240_000);
-
 /** The texts of the book of the demonstration with these values. */
 async function textsOf(typed: SheetValues): Promise<string[]> {
   const values = await namedValues(fillSheet(demoSheet("SI", "de"), typed));

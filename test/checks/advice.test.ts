@@ -8,7 +8,7 @@ import { namedValues } from "../datasheet/read-sheet";
 let values: NamedValues;
 beforeAll(async () => {
   values = await namedValues(demoSheet("SI"));
-}, 60_000);
+});
 
 const advised = (changes: NamedValues = {}): string[] =>
   adviceOn(readRecord({ ...values, ...changes })).map(({ check, answer }) => `${check.id} ${answer.status}`);

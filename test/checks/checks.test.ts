@@ -872,7 +872,7 @@ const CASES: Readonly<Record<string, Case>> = {
 let base: NamedValues;
 beforeAll(async () => {
   base = await namedValues(demoSheet("SI"));
-}, 60_000);
+});
 
 const answerOf = (id: string, values: NamedValues, previous?: Changes) =>
   inEnglish(
@@ -988,7 +988,7 @@ test("numbers are shown in the units of the sheet", async () => {
   expect(units("Q45")).toEqual(["tsf", "tsf"]);
   expect(units("Q34")).toEqual(["ft2/day", "ft2/day"]);
   expect(units("Q14")).toEqual(["pcf", "pcf"]);
-}, 30_000);
+});
 
 describe("a test whose loads stay until the end of primary", () => {
   const ended = { test_method: "to end of primary", ...until(5, 120) };

@@ -40,7 +40,7 @@ const typed = (name: string, row: number, content: CellValue, col = 0): NamedVal
 let values: Record<string, CellValue[][]>;
 beforeAll(async () => {
   values = await namedValues(plan);
-}, 60_000);
+});
 
 const look = (changed: NamedValues = {}, more: Partial<SheetState> = {}) =>
   inEnglish(

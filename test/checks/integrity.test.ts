@@ -7,8 +7,6 @@ import type { SheetPlan } from "../../src/workbook/port";
 import { opened } from "../workbook/embedded/opened";
 import { integrityOfSheet } from "./integrity-of-sheet";
 
-jest.setTimeout(60_000);
-
 let port: EmbeddedPort;
 let sheet: string;
 let plan: SheetPlan;

@@ -43,4 +43,4 @@ test("a sheet with other entries, typed one after another, has the values and er
     contents.add(JSON.stringify(typed.values));
   }
   expect(contents.size).toBe(TYPED.length - 1);
-}, 240_000);
+});

@@ -18,8 +18,6 @@ import type { CellValue, NamedColumns } from "../../src/workbook/port";
 import { isTranslation } from "./german/meaning";
 import { opened, type Opened } from "../workbook/embedded/opened";
 
-jest.setTimeout(600_000);
-
 /** A load that stays at the stress of the load before it: a stage of wetting, where it is marked so. */
 const WETTED = 3;
 const STARTED: SheetValues = {

@@ -13,7 +13,6 @@ import type { Box, SheetPlan } from "../../src/workbook/port";
 import { opened } from "../workbook/embedded/opened";
 import { haveRealFunctions } from "../workbook/embedded/real-functions";
 
-jest.setTimeout(180_000);
 beforeAll(haveRealFunctions);
 
 async function open(plan: SheetPlan) {

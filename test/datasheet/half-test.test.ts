@@ -5,8 +5,6 @@ import { cellAddress } from "../../src/workbook/address";
 import type { CellValue, SheetPlan } from "../../src/workbook/port";
 import { calculate } from "./sheet-in-engine";
 
-jest.setTimeout(120_000);
-
 const LOADS = 12;
 const { readings, cells, columns } = demoTest("SI");
 

@@ -14,8 +14,6 @@ import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import { runBatch } from "../../src/workbook/embedded/engine";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
 
-jest.setTimeout(600_000);
-
 const plan = demoSheet("SI");
 
 /** The table of picks says itself, row by row, which of its rows cannot be used. */

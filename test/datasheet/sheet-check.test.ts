@@ -26,7 +26,6 @@ import { integrityOfSheet } from "../checks/integrity-of-sheet";
 import { opened } from "../workbook/embedded/opened";
 import { haveRealFunctions } from "../workbook/embedded/real-functions";
 
-jest.setTimeout(120_000);
 beforeAll(haveRealFunctions);
 
 const plan = demoSheet("SI");

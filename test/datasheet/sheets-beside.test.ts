@@ -23,8 +23,6 @@ import type { CellPlan, SheetPlan } from "../../src/workbook/port";
 import { namedValues } from "./read-sheet";
 import { textWidth } from "./text-width";
 
-jest.setTimeout(240_000);
-
 /** The texts that a language words: no entry, and no unit without words, such as "mm". */
 const isWorded = ({ kind, value }: CellPlan): boolean =>
   kind !== "input" && (kind !== "unit" || /[a-z]{5}/.test(String(value)));

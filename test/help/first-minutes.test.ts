@@ -16,7 +16,7 @@ test("the demonstration shows the numbers that the page names", async () => {
     const decimals = text.split(".")[1]?.length ?? 0;
     expect([name, (sheet.value(name) as number).toFixed(decimals)]).toEqual([name, text]);
   }
-}, 60_000);
+});
 
 /** Why a function refuses a wet mass below the dry mass, in the language of a pane. */
 function refusedIn(language: Language): string {

@@ -101,7 +101,7 @@ beforeAll(() => {
   found = JSON.parse(
     execFileSync(process.execPath, ["--import", "tsx", run], { cwd: folder, encoding: "utf8", maxBuffer: 1e8 }),
   );
-}, 120_000);
+});
 
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 

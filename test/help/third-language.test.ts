@@ -67,4 +67,4 @@ test("the type checker names the tables that lack the language", () => {
   expect([...complaining].sort()).toEqual(checked.filter((file) => file !== "src/pane/text/messages.ts"));
   for (const { messageText } of complaints)
     expect(ts.flattenDiagnosticMessageText(messageText, "\n")).toContain("Property 'nl' is missing");
-}, 120_000);
+});

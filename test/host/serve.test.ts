@@ -18,8 +18,6 @@ import { networkInterfaces, tmpdir } from "node:os";
 import path from "node:path";
 import { generateCertificates } from "office-addin-dev-certs";
 
-jest.setTimeout(60_000);
-
 const PROGRAM = path.join(__dirname, "../../src/host/serve.mjs");
 const outside = realpathSync(mkdtempSync(path.join(tmpdir(), "clayledger-serve-")));
 const folder = path.join(outside, "dist");

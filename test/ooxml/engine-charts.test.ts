@@ -6,8 +6,6 @@ import { fileWithChart } from "../workbook/contract-files";
 import { complaintsOfEach } from "./complaints";
 import { elements, Package } from "./package";
 
-jest.setTimeout(120_000);
-
 const CHART = "xl/charts/chart1.xml";
 const CATEGORIES: readonly (readonly [RegExp, string])[] = [
   [/xVal>/g, "cat>"],

@@ -5,8 +5,6 @@ import { complaintsOfEach } from "./complaints";
 import { richFile } from "./files/rich-file";
 import { elements, Package } from "./package";
 
-jest.setTimeout(120_000);
-
 let rich: Uint8Array;
 beforeAll(async () => void (rich = await richFile()));
 

@@ -9,8 +9,6 @@ import curves from "./data/compression-curves.json";
 import specimens from "./data/specimen.json";
 import timeCurves from "./data/time-curves.json";
 
-jest.setTimeout(120_000);
-
 /** One reading a load, after 24 h. */
 const readAfterADay = (readings: readonly number[]): SheetValues =>
   Object.fromEntries(

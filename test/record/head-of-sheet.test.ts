@@ -15,8 +15,6 @@ import { namedValues } from "../datasheet/read-sheet";
 import { textWidth } from "../datasheet/text-width";
 import type { SheetPlan } from "../../src/workbook/port";
 
-jest.setTimeout(240_000);
-
 const changed = (values: SheetValues): SheetPlan => fillSheet(demoSheet("SI"), values);
 const addressIn = (plan: SheetPlan, name: string): string => cellAddress(plan.names[name].row, plan.names[name].col);
 

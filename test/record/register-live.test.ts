@@ -9,8 +9,6 @@ import { boxesByName } from "../../src/record/places";
 import type { Box, CellValue } from "../../src/workbook/port";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
 
-jest.setTimeout(120_000);
-
 beforeAll(() => registerRealFunctions({ blankAs: null }));
 
 const NAMES = ["registered_diameter", "lever_ratio", "register_state"];

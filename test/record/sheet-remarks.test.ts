@@ -6,8 +6,6 @@ import { english, type Message } from "../../src/reduction/message";
 import { HAND_TIMES } from "../../src/specification/readings";
 import { namedValues } from "../datasheet/read-sheet";
 
-jest.setTimeout(240_000);
-
 const OF_TEST = [
   "specimen_remark",
   "preconsolidation_remark",

@@ -17,8 +17,6 @@ import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import type { CellValue } from "../../src/workbook/port";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
 
-jest.setTimeout(180_000);
-
 const must = <T>(outcome: Outcome<T>): T => {
   if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;

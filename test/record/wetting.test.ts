@@ -15,8 +15,6 @@ import type { Outcome } from "../../src/reduction/outcome";
 import { EmbeddedPort, newWorkbook } from "../../src/workbook/embedded";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
 
-jest.setTimeout(180_000);
-
 const must = <T>(outcome: Outcome<T>): T => {
   if (!outcome.ok) throw new Error(english(outcome.reason));
   return outcome.value;

@@ -8,8 +8,6 @@ import { cvUncertainty, timeUncertainty, type HandMethod } from "../../src/reduc
 import { SCENARIOS } from "../generators/time-curves";
 import { english } from "../../src/reduction/message";
 
-jest.setTimeout(60_000);
-
 const SEEDS = Array.from({ length: 12 }, (_, i) => 9_000 + i);
 
 const held: Record<HandMethod, boolean[]> = { "log time": [], "root time": [] };

@@ -22,8 +22,6 @@ import { englishLeft } from "../datasheet/german/english-words";
 import { opened } from "../workbook/embedded/opened";
 import { cellsOf, sourceOf, type Reported } from "./report-in-engine";
 
-jest.setTimeout(240_000);
-
 /** Without a table of deflection, each load has a remark of the sheet before those of the functions. */
 const BARE = { apparatus_stress: Array(11).fill("") };
 /** Cc and a cv are adopted: the sheet says so in its own words before the remarks of the functions. */

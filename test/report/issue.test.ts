@@ -16,8 +16,6 @@ import { EmbeddedPort, openXlsx, saveXlsx } from "../../src/workbook/embedded";
 import type { SheetName } from "../../src/workbook/port";
 import { reported } from "./report-in-engine";
 
-jest.setTimeout(240_000);
-
 const NAMES: readonly SheetName[] = ["depth", "readings_01", "project"].map((name, row) => ({
   name,
   scope: "sheet" as const,

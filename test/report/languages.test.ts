@@ -16,8 +16,6 @@ import { opened } from "../workbook/embedded/opened";
 import { cellsOf, sourceOf } from "./report-in-engine";
 import type { EmbeddedPort } from "../../src/workbook/embedded";
 
-jest.setTimeout(180_000);
-
 let port: EmbeddedPort;
 let sheet: string;
 let source: ReportSource;

@@ -20,8 +20,6 @@ import { withoutNames, withValues } from "../datasheet/read-sheet";
 import { opened } from "../workbook/embedded/opened";
 import { cellsOf, reported, sourceOf, type Reported } from "./report-in-engine";
 
-jest.setTimeout(180_000);
-
 let port: EmbeddedPort;
 let sheet: string;
 let source: ReportSource;

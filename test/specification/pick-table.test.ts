@@ -17,8 +17,6 @@ import { cellAddress } from "../../src/workbook/address";
 import { namedValues } from "../datasheet/read-sheet";
 import { calculate, type Calculated } from "../datasheet/sheet-in-engine";
 
-jest.setTimeout(120_000);
-
 const plan = demoSheet("SI");
 /** Rows as they are typed: load, pick, before, new value, reason, initials, when. */
 type Row = readonly (CellValue | undefined)[];

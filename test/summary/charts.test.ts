@@ -12,8 +12,6 @@ import type { Box } from "../../src/workbook/port";
 import { boxAddress } from "../../src/workbook/address";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
 
-jest.setTimeout(120_000);
-
 let port: EmbeddedPort;
 beforeAll(() => registerRealFunctions({ blankAs: null }));
 beforeEach(() => {

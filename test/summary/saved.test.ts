@@ -8,7 +8,6 @@ import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../src/workboo
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
 
 // Node's XML parser takes its time for a whole sheet.
-jest.setTimeout(120_000);
 beforeAll(() => registerRealFunctions({ blankAs: null }));
 
 test("what the file shows is what the sheet showed, and a reference to another sheet's name leads there again", async () => {

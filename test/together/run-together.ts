@@ -7,6 +7,4 @@ export function runTogether(group: string): void {
       // eslint-disable-next-line @typescript-eslint/no-require-imports -- describe does not wait for an import
       require(`../${file}`);
     });
-  // The files ask for different times, and Jest takes the last.
-  jest.setTimeout(600_000);
 }

@@ -17,8 +17,6 @@ import { namedValues } from "../read-sheet";
 import { textWidth } from "../text-width";
 import { englishLeft } from "./english-words";
 
-jest.setTimeout(240_000);
-
 const textsOf = ({ name, cells }: SheetPlan): string[] => [
   name,
   ...cells.flatMap(({ value, choices = [] }) => [...choices, ...(typeof value === "string" ? [value] : [])]),

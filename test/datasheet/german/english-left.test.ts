@@ -5,8 +5,6 @@ import type { SheetPlan } from "../../../src/workbook/port";
 import { calculate } from "../sheet-in-engine";
 import { englishLeft } from "./english-words";
 
-jest.setTimeout(240_000);
-
 /** "H12: text" of each cell that no person types and that shows an English word. */
 async function left(plan: SheetPlan): Promise<string[]> {
   const { values } = await calculate(plan);

@@ -8,8 +8,6 @@ import { wordsOf } from "../../../src/specification/text/words";
 import { namedValues } from "../read-sheet";
 import { isTranslation } from "./meaning";
 
-jest.setTimeout(240_000);
-
 /** Names of cells with sentences of the sheet's own. */
 const SENTENCES = new Set(
   ALL_PARTS.flatMap((part) =>

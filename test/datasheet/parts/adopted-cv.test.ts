@@ -5,8 +5,6 @@ import { readRecord } from "../../../src/record/record";
 import { english } from "../../../src/reduction/message";
 import { namedValues } from "../read-sheet";
 
-jest.setTimeout(120_000);
-
 const sheet = async (typed: SheetValues = {}, system: "SI" | "US" = "SI") => {
   const values = await namedValues(fillSheet(demoSheet(system), typed));
   const cell = (name: string, row = 0) => values[name]?.[row]?.[0];

@@ -6,8 +6,6 @@ import { reduced } from "../../../src/record/reduced-test";
 import { english } from "../../../src/reduction/message";
 import { namedValues } from "../read-sheet";
 
-jest.setTimeout(120_000);
-
 const sheet = async (typed: SheetValues = {}) => {
   const values = await namedValues(fillSheet(demoSheet("SI"), typed));
   const cell = (name: string, row = 0) => values[name]?.[row]?.[0];

@@ -3,8 +3,6 @@ import { blankSheet, demoSheet, fillSheet } from "../../../src/datasheet";
 import { readRecord } from "../../../src/record/record";
 import { calculate } from "../sheet-in-engine";
 
-jest.setTimeout(120_000);
-
 test("the indices follow from the limits, the clay, e0 and w0 by their definitions", async () => {
   const sheet = await calculate(demoSheet("SI"));
   const n = (name: string) => Number(sheet.value(name));

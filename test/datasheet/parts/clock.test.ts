@@ -7,8 +7,6 @@ import type { CellValue } from "../../../src/workbook/port";
 import { calculate } from "../sheet-in-engine";
 import { namedValues } from "../read-sheet";
 
-jest.setTimeout(180_000);
-
 const DAY = 46_000.4;
 const TIMES = [0, 0.25, 1, 4, 15, 60, 240, 1440];
 const READINGS = [100, 105, 110, 120, 135, 150, 158, 162];

@@ -4,8 +4,6 @@ import { wordIn } from "../../../src/specification/list-words";
 import { REMARKS } from "../../../src/specification/remarks";
 import { calculate } from "../sheet-in-engine";
 
-jest.setTimeout(120_000);
-
 test("stand on the sheet over 100 kPa, and follow from one another by their definitions", async () => {
   const sheet = await calculate(demoSheet("SI"));
   const n = (name: string) => Number(sheet.value(name));

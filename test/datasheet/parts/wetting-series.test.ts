@@ -4,8 +4,6 @@ import { swellingPressure } from "../../../src/reduction/swelling-pressure";
 import { checkPlan } from "../../../src/workbook/rules/plan-check";
 import { calculate } from "../sheet-in-engine";
 
-jest.setTimeout(120_000);
-
 test.each(["SI", "US"] as const)("a blank series shows no error (%s)", async (system) => {
   const plan = wettingSeries(system);
   expect(() => checkPlan(plan)).not.toThrow();

@@ -9,8 +9,6 @@ import type { CellValue } from "../../../src/workbook/port";
 import { namedValues } from "../read-sheet";
 import { calculate } from "../sheet-in-engine";
 
-jest.setTimeout(180_000);
-
 const { ring_mass, ring_and_dry, specific_gravity } = demoTest("SI").cells;
 /** A specimen of 20 mm under a dial that counts millimetres, zeroed under the seating stress. */
 const SOIL = {

@@ -30,7 +30,7 @@ const refusal = (record: TestRecord, file: Transmission = FILE): string => {
 const base: Record<System, NamedValues> = { SI: {}, US: {} };
 beforeAll(async () => {
   for (const system of ["SI", "US"] as const) base[system] = await namedValues(demoSheet(system));
-}, 60_000);
+});
 const record = (system: System, changes: Parameters<typeof withValues>[1] = {}) =>
   readRecord(withValues(base[system], { ...ADDED, ...changes }));
 

@@ -14,8 +14,6 @@ import { readByExceljs } from "./exceljs-reader";
 import { readByLibreOffice, type OfficeContents } from "./libreoffice-reader";
 import { LINES, PAGE_FILES } from "./page-files";
 
-jest.setTimeout(600_000);
-
 const FILES: Readonly<Record<string, () => Promise<Uint8Array>>> = {
   ...Object.fromEntries(
     TEMPLATES.map(({ file, system, language }) => [`the template ${file}`, () => templateBytes(system, language)]),

@@ -14,8 +14,6 @@ import { opened } from "../../workbook/embedded/opened";
 import { contentsOf } from "../../workbook/embedded/xlsx/base-file";
 import { savedByLibreOffice } from "./libreoffice-reader";
 
-jest.setTimeout(600_000);
-
 const OURS: Readonly<Record<string, () => Promise<Uint8Array>>> = {
   "the SI demonstration": async () => saveXlsx((await opened(demoSheet("SI"))).port.workbook),
   "the German demonstration": async () => saveXlsx((await opened(demoSheet("SI", "de"))).port.workbook),

@@ -11,8 +11,6 @@ import { baseFile, contentsOf } from "../../workbook/embedded/xlsx/base-file";
 import { foreignFile } from "./foreign-file";
 import { savedByLibreOffice } from "./libreoffice-reader";
 
-jest.setTimeout(600_000);
-
 const isLeftOut = process.env.CLAYLEDGER_NO_LIBREOFFICE === "1" && !process.env.CI;
 
 (isLeftOut ? describe.skip : describe)("saved by LibreOffice", () => {

@@ -7,8 +7,6 @@ import type { CellValue } from "../../../src/workbook/port";
 import { FakePort } from "../fake-port";
 import { onPage } from "../on-page";
 
-jest.setTimeout(30_000);
-
 const words = text.test;
 const CELLS: Record<string, CellValue[]> = {
   times_01: [0, 1],

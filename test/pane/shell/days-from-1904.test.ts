@@ -8,8 +8,6 @@ import { say } from "../../../src/reduction/message";
 import { FakePort } from "../fake-port";
 import { onPage } from "../on-page";
 
-jest.setTimeout(30_000);
-
 const { place, show } = onPage("made");
 
 async function shownWith(port: FakePort): Promise<string> {

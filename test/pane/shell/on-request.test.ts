@@ -9,8 +9,6 @@ import { say } from "../../../src/reduction/message";
 import { FakePort } from "../fake-port";
 import { onPage } from "../on-page";
 
-jest.setTimeout(30_000);
-
 const words = text.onRequest;
 const { place, settle, show } = onPage("made");
 let port: FakePort;

@@ -9,8 +9,6 @@ import { timeCurve } from "../../plots/curves";
 import { FakePort } from "../fake-port";
 import { onPage } from "../on-page";
 
-jest.setTimeout(20_000);
-
 const { place, settle, render } = onPage("made");
 let port: FakePort;
 

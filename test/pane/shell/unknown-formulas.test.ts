@@ -6,8 +6,6 @@ import { text } from "../../../src/pane/text";
 import { FakePort } from "../fake-port";
 import { onPage } from "../on-page";
 
-jest.setTimeout(30_000);
-
 const { place, settle, show } = onPage("made");
 
 test.each([

@@ -15,8 +15,6 @@ import { FakePort } from "../fake-port";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true, TextDecoder, TextEncoder });
 Object.defineProperty(globalThis, "crypto", { value: webcrypto });
-jest.setTimeout(30_000);
-
 let place: HTMLElement;
 let root: Root;
 beforeAll(() => setLanguage("de"));

@@ -40,7 +40,7 @@ beforeAll(() => {
         },
       });
     }
-}, 120_000);
+});
 
 const other = (method: TimeMethod): TimeMethod => (method === "log time" ? "root time" : "log time");
 const nearer = (of: readonly Case[], choose: (one: Case) => TimeMethod): number =>

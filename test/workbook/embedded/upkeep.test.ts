@@ -14,7 +14,6 @@ import { printingOf } from "../../../src/workbook/look/pages";
 import { opened } from "./opened";
 import { haveRealFunctions } from "./real-functions";
 
-jest.setTimeout(240_000);
 beforeAll(haveRealFunctions);
 
 const plan = demoSheet("SI");

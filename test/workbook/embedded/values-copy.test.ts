@@ -6,7 +6,6 @@ import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../src/work
 import { complaintsOf } from "../../ooxml/complaints";
 import { registerRealFunctions } from "./real-functions";
 
-jest.setTimeout(120_000);
 beforeAll(() => registerRealFunctions({ blankAs: null }));
 
 const LINES = ["This file is a copy with values.", "Made of <demonstration> & co."];

@@ -13,8 +13,6 @@ import { saveXlsx } from "../../../src/workbook/embedded/xlsx/saving/save";
 import { registerRealFunctions } from "./real-functions";
 
 // Node's XML parser takes its time for two whole sheets.
-jest.setTimeout(180_000);
-
 beforeAll(() => registerRealFunctions({ blankAs: null }));
 
 const workbookOf = (sheets: object[], namedRanges: Record<string, string> = {}): OpenWorkbook => ({

@@ -11,8 +11,6 @@ import { bookBefore, standInOf } from "./before";
 import { OPERATIONS } from "./operations";
 import { expectEnds, tried, upTo } from "./tried";
 
-jest.setTimeout(240_000);
-
 const port = new OfficePort();
 
 /** What is seen, in the order of the requests; "says" is what the next pane says of. An operation that is not named: as it was. */

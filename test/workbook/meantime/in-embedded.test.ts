@@ -17,8 +17,6 @@ import { both } from "./sheets";
 import { CLOSED, SEEN, STEPS } from "./seen-in-embedded";
 import { expectEnds, tried, upTo } from "./tried";
 
-jest.setTimeout(240_000);
-
 async function begin({ plans = both, sheet = "Data", selected, isProtected, prepare }: Operation) {
   const { port } = await opened(...plans());
   await prepare?.(port);

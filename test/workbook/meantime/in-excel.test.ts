@@ -15,8 +15,6 @@ import { OPERATIONS, type Operation } from "./operations";
 import { SEEN } from "./seen-in-excel";
 import { expectEnds, tried, upTo } from "./tried";
 
-jest.setTimeout(240_000);
-
 const port = new OfficePort();
 function endOf(excel: StrictExcel, message = ""): End {
   excel.endEdit();

@@ -10,8 +10,6 @@ import { RECORD_NAMES } from "../../../src/record/record";
 import { OfficePort } from "../../../src/workbook/office";
 import { StrictExcel } from "../../excel/strict-excel";
 
-jest.setTimeout(60_000);
-
 const SHEET = "Consolidation test";
 /** The most that the present code needs. */
 const MOST: Readonly<Record<string, number>> = { names: 1, list: 3, record: 2, selection: 2, sheet: 5 };

@@ -21,8 +21,6 @@ Object.assign(globalThis, {
     disconnect() {}
   },
 });
-jest.setTimeout(300_000);
-
 const port = new OfficePort();
 
 /** A workbook with `count` copies of the demonstration sheet. */

@@ -10,8 +10,6 @@ import { shownBy } from "./engine";
 import { ALONE, demonstration, type Demonstration } from "./plans";
 import { differences } from "./reading/read-back";
 
-jest.setTimeout(120_000);
-
 const port = new OfficePort();
 
 /** The lowest version that the manifest requires, the first with files, the last without notes, the newest. */

@@ -11,8 +11,6 @@ import { FAILURES, FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
-jest.setTimeout(30_000);
-
 const words = CATALOGUES.en.bench;
 const SHEET = "Demonstration";
 /** Das, Example 11.11, in ten thousandths of an inch. */

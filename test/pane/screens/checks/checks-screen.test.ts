@@ -16,8 +16,6 @@ import { inPane } from "../../in-pane";
 import { sheetOf } from "../../fake-workbook";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
-jest.setTimeout(60_000);
-
 const SHEET = "Demonstration";
 const plan = demoSheet("SI");
 let root: Root;

@@ -12,8 +12,6 @@ import { FAILURES, FakePort } from "../../fake-port";
 import { sheetOf } from "../../fake-workbook";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
-jest.setTimeout(20_000);
-
 const words = text.check;
 const WHOLE: SheetName[] = Object.entries(blankSheet("SI").names).map(([name, place]) => ({
   name,

@@ -11,8 +11,6 @@ import { WorkbookError, type CellValue, type SheetPlan } from "../../../../src/w
 import { FakePort } from "../../fake-port";
 import { sheetOf } from "../../fake-workbook";
 
-jest.setTimeout(60_000);
-
 const words = text.many;
 const SHEETS = ["BH-1", "BH-2"];
 let port: FakePort;

@@ -8,8 +8,6 @@ import { FAILURES, FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
 import { onPage } from "../../on-page";
 
-jest.setTimeout(20_000);
-
 const words = text.next;
 const SHEET = "Test 7";
 

@@ -24,7 +24,7 @@ let demo: NamedValues;
 beforeAll(async () => {
   blank = await namedValues(blankSheet("SI"));
   demo = await namedValues(demoSheet("SI"));
-}, 60_000);
+});
 
 const stages = (values: NamedValues, known: Partial<Known> = {}): Record<StageName, Stage> =>
   Object.fromEntries(

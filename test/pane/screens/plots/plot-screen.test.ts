@@ -8,8 +8,6 @@ import { inPane } from "../../in-pane";
 import { onPage } from "../../on-page";
 import { inputsOfDemo } from "./plot-sheets";
 
-jest.setTimeout(60_000);
-
 const SHEET = "Test 7";
 const { place, settle, show: showOnPage } = onPage("made");
 let port: FakePort;

@@ -14,8 +14,6 @@ import { inPane } from "../../in-pane";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true, TextDecoder, TextEncoder });
 Object.defineProperty(globalThis, "crypto", { value: webcrypto });
-jest.setTimeout(20_000);
-
 /** The columns of a plan's names, as a port reads them. */
 function columnsOf(plan: SheetPlan, names: readonly string[]): Record<string, CellValue[]> {
   const at = new Map(plan.cells.map((cell) => [`${cell.row},${cell.col}`, cell.value ?? ""]));

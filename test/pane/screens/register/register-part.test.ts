@@ -9,8 +9,6 @@ import { FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
 
 Object.assign(globalThis, { IS_REACT_ACT_ENVIRONMENT: true });
-jest.setTimeout(30_000);
-
 const words = CATALOGUES.en.register;
 const SHEET = "Demonstration";
 const column = (length: number, cells: readonly CellValue[] = []): CellValue[] =>

@@ -8,8 +8,6 @@ import { readSets } from "../../../../src/record/register-sets";
 import { boxAddress } from "../../../../src/workbook/address";
 import type { CellValue } from "../../../../src/workbook/port";
 
-jest.setTimeout(30_000);
-
 /** A file with columns that have the names of a register, from the first row of a sheet down. */
 async function fileWith(name: string, columns: Readonly<Record<string, readonly CellValue[]>>): Promise<ChosenFile> {
   const workbook = new ExcelJS.Workbook();

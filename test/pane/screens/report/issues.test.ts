@@ -6,8 +6,6 @@ import { ISSUE_COLUMNS } from "../../../../src/report/issue";
 import { firstOf } from "../../../../src/reduction/numeric/lists";
 import { opened } from "../../../workbook/embedded/opened";
 
-jest.setTimeout(240_000);
-
 /** A column in which one row changes and the others stay. */
 const valueAt = (row: number, value: number): (number | null)[] => [...Array<null>(row).fill(null), value];
 

@@ -12,8 +12,6 @@ import { onPage } from "../../on-page";
 import { sheetOf } from "../../fake-workbook";
 import { english, say } from "../../../../src/reduction/message";
 
-jest.setTimeout(30_000);
-
 const { place, settle, show } = onPage("made");
 let port: FakePort;
 

@@ -13,8 +13,6 @@ import { resultsOf } from "../../../../src/pane/screens/results/results";
 import { readRecord, RECORD_NAMES } from "../../../../src/record/record";
 import { opened } from "../../../workbook/embedded/opened";
 
-jest.setTimeout(120_000);
-
 const SIGNED = { reason: "aged clay", by: "AB", day: 46_355 };
 
 test("the preconsolidation stress and a cv in use follow what was adopted, and go back when it is taken back", async () => {

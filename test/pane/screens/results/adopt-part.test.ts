@@ -7,8 +7,6 @@ import { FAILURES, FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
 import { onPage } from "../../on-page";
 
-jest.setTimeout(20_000);
-
 const words = text.adopt;
 const SHEET = "Test 7";
 

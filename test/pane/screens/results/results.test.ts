@@ -22,7 +22,7 @@ describe.each<System>(["SI", "US"])("the demonstration, %s", (system) => {
   beforeAll(async () => {
     values = await demoValues(system);
     results = of(values);
-  }, 60_000);
+  });
 
   test("every number is that of its cell, in the unit of the sheet", () => {
     for (const { shown, low, high } of results.groups.flatMap(({ lines }) => lines))

@@ -13,8 +13,6 @@ import { inPane } from "../../in-pane";
 import { onPage } from "../../on-page";
 import { english } from "../../../../src/reduction/message";
 
-jest.setTimeout(30_000);
-
 const words = CATALOGUES.en.review;
 const SHEET = "Demonstration";
 const curves = [5, 6].map((seed) => SCENARIOS.find(({ name }) => name === "dial of 0.0001 in")!.make(seed));

@@ -29,8 +29,6 @@ const CHOICES: SummaryChoices = { system: "SI", language: "en" };
 translatesAnswers();
 
 const words = text.summary;
-jest.setTimeout(30_000);
-
 const course = (): Course => ({
   tell: () => undefined,
   signal: new AbortController().signal,
@@ -101,7 +99,7 @@ test("the charts of a German summary are German", async () => {
   await insertSummary(real, { system: "SI", language: "de" }, course());
   const { sentences } = await insertCharts(real, course());
   expect(sentences).toEqual([words.chartsInserted("Diagramme der Übersicht")]);
-}, 60_000);
+});
 
 test("an update adds new sheets, and keeps what a person typed", async () => {
   await insertSummary(port, CHOICES, course());

@@ -7,8 +7,6 @@ import { reduceIncrement } from "../../../../src/reduction/increment/reduce";
 import { KINDS, noConsolidation } from "../../../generators/no-consolidation";
 import { english, type Message } from "../../../../src/reduction/message";
 
-jest.setTimeout(60_000);
-
 const METHODS = ["logTime", "rootTime", "fit"] as const;
 
 /** A remark that only states the readings that the lines were drawn through is not a warning. */

@@ -56,7 +56,7 @@ describe.each(END_RULES)(
             });
           }
         }
-    }, 120_000);
+    });
     const share = (some: readonly Seen[], what: "answered" | "holds" | "over") =>
       some.filter((one) => one[what]).length / some.length;
     const at = (cut: string) => seen.filter((one) => one.cut === cut);

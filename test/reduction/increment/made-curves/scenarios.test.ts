@@ -76,7 +76,7 @@ function run(scenario: Scenario): void {
   }
 }
 
-beforeAll(() => SCENARIOS.forEach(run), 120_000);
+beforeAll(() => SCENARIOS.forEach(run));
 
 describe.each(SCENARIOS.map((scenario) => [scenario.name, scenario] as const))("%s", (name, { expect: expected }) => {
   test.each(METHODS)("%s", (method) => {

@@ -7,8 +7,6 @@ import { withBranches } from "../../../../src/workbook/embedded/evaluation/branc
 import fc from "../../../properties";
 import { opened } from "../opened";
 
-jest.setTimeout(120_000);
-
 let asked: unknown[] = [];
 addFunction("ASKED", {
   description: "Gives its argument and notes that it was evaluated",

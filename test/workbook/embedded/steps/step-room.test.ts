@@ -7,8 +7,6 @@ import { tellRefusals, whileLifted } from "../../../../src/workbook/embedded/pro
 import { MOST_BYTES, StepRoom } from "../../../../src/workbook/embedded/steps/step-room";
 import type { SheetPlan } from "../../../../src/workbook/port";
 
-jest.setTimeout(60_000);
-
 /** A text of this length has room for 15 others in the history. A person could not type it: no cell of Excel takes it. */
 const LONG = 1e6;
 

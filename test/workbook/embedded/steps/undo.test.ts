@@ -11,8 +11,6 @@ import type { SheetPlan } from "../../../../src/workbook/port";
 import { RING } from "../../contract-bench";
 import { foreignFile } from "../../contract-files";
 
-jest.setTimeout(60_000);
-
 const dispatch = (port: EmbeddedPort, type: string): unknown =>
   // The engine types list commands with their payloads; undo and redo have none.
   (port.workbook.model.dispatch as unknown as (type: string) => unknown)(type);

@@ -11,8 +11,6 @@ import { workLimit } from "../../../../src/workbook/embedded/xlsx/cells";
 import { baseFile, contentsOf, fileOf, textsOf, type Texts } from "./base-file";
 import { rawZip, type RawEntry } from "./raw-zip";
 
-jest.setTimeout(300_000);
-
 let file: Uint8Array;
 let texts: Texts;
 let contents: ReturnType<typeof contentsOf>;

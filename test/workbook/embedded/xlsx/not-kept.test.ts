@@ -3,8 +3,6 @@ import { english } from "../../../../src/reduction/message";
 import { openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
 import { baseFile, contentsOf, fileOf, textsOf, type Texts } from "./base-file";
 
-jest.setTimeout(120_000);
-
 let texts: Texts;
 let wanted: ReturnType<typeof contentsOf>;
 

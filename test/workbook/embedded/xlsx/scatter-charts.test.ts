@@ -5,8 +5,6 @@ import { english } from "../../../../src/reduction/message";
 import { openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
 import { fileWithChart } from "../../contract-files";
 
-jest.setTimeout(120_000);
-
 const CHART = "xl/charts/chart1.xml";
 const X = "Curve!A2:A3";
 const Y = "Curve!B2:B3";

@@ -9,8 +9,6 @@ import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../../src/w
 import type { CellPlan, SheetPlan } from "../../../../src/workbook/port";
 import { bareText, bareValue, typedText } from "../../../../src/workbook/embedded/typing/text";
 
-jest.setTimeout(120_000);
-
 const TEXTS = [
   ...["=1+1", "=x", "+1", "-1", "@a", "\tx", "=cmd|' /C calc'!A0", "'", "''", "'abc", "'=x", "''=x", "'+1"],
   ...[

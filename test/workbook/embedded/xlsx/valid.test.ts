@@ -9,8 +9,6 @@ import { shifted } from "../../../../src/workbook/embedded/xlsx/cells";
 import { Package } from "../../../ooxml/package";
 import { baseFile, contentsOf, fileOf, textsOf, type Texts } from "./base-file";
 
-jest.setTimeout(120_000);
-
 let texts: Texts;
 let contents: ReturnType<typeof contentsOf>;
 

@@ -10,8 +10,6 @@ import { StrictExcel } from "../../../excel/strict-excel";
 import { PLAN } from "../plan";
 import { differences } from "../reading/read-back";
 
-jest.setTimeout(120_000);
-
 const port = new OfficePort();
 
 const box = (row: number, col: number, rows: number): { row: number; col: number; rows: number; cols: number } => ({

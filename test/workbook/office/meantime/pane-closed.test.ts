@@ -14,8 +14,6 @@ import { turns } from "../../../turns";
 import { withoutNotes } from "./book-as-text";
 import { PLAN } from "../plan";
 
-jest.setTimeout(120_000);
-
 const port = new OfficePort();
 
 const LONG = Array.from({ length: 300 }, (_, row) => `${row} ${"x".repeat(9_000)}`);

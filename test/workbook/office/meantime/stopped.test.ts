@@ -5,8 +5,6 @@ import { OfficePort } from "../../../../src/workbook/office";
 import { StrictExcel } from "../../../excel/strict-excel";
 import { PLAN } from "../plan";
 
-jest.setTimeout(120_000);
-
 /** A course that is stopped when the work tells its share for the n-th time; `told` are the shares. */
 function stoppedAt(n: number): Course & { readonly told: readonly number[] } {
   const controller = new AbortController();

@@ -13,8 +13,6 @@ import { StrictExcel } from "../../../excel/strict-excel";
 import { seen } from "./book-as-text";
 import { PLAN } from "../plan";
 
-jest.setTimeout(120_000);
-
 const port = new OfficePort();
 let file: Uint8Array;
 beforeAll(async () => void (file = await toXlsx(blankSheet("SI", { loads: 1 }))));

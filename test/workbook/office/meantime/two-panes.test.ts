@@ -14,8 +14,6 @@ import { PICK_COLUMNS } from "../../../../src/record/picks";
 import { OfficePort } from "../../../../src/workbook/office";
 import { StrictExcel } from "../../../excel/strict-excel";
 
-jest.setTimeout(120_000);
-
 const port = new OfficePort();
 
 /**
