@@ -14,15 +14,12 @@ import {
 import type { EmbeddedPort } from "../../src/workbook/embedded/port";
 import type { NamedColumns, Selection } from "../../src/workbook/port";
 import { violations } from "./axe";
-import { giveBack, START_PATIENCE, startPage, type HostPage, type Preferences } from "./started-page";
+import { giveBack, PATIENCE, startPage, type HostPage, type Preferences } from "./started-page";
 
 export { violations } from "./axe";
 export { giveBack, watchPolicy, type HostPage } from "./started-page";
 
 const ARTIFACTS = path.join(__dirname, "../../artifacts");
-
-/** Long enough for a machine that is busy with other work. */
-const PATIENCE = 120_000;
 
 interface HostWindow {
   readonly clayledger: {
@@ -43,7 +40,7 @@ type OpenPage = (query?: string, preferences?: Preferences) => Promise<HostPage>
 
 /** The browser of the run, which test/browser/setup.ts started. */
 export const sharedBrowser = (endpoint = process.env.CLAYLEDGER_BROWSER!): Promise<Browser> =>
-  chromium.connect(endpoint, { timeout: START_PATIENCE }).catch((error: unknown) => {
+  chromium.connect(endpoint, { timeout: PATIENCE }).catch((error: unknown) => {
     throw new Error(
       `The browser that all files of this run share has ended, by a crash or by a signal: run the tests again. The first ` +
         `file that failed was open when it ended. ${String(error)}`,
@@ -71,7 +68,6 @@ export function withBrowser(
     return;
   }
   describe(title, () => {
-    jest.setTimeout(PATIENCE);
     let browser: Browser | undefined;
     const opened: HostPage[] = [];
     beforeAll(async () => {
@@ -79,7 +75,7 @@ export function withBrowser(
       browser = shared ?? (await sharedBrowser());
       if (isShared) shared = browser;
       mkdirSync(ARTIFACTS, { recursive: true });
-    }, PATIENCE);
+    });
     afterAll(async () => {
       if (isShared) for (const one of opened) await giveBack(one);
       // Closes the contexts of this file; the browser itself goes on.
@@ -93,7 +89,11 @@ export function withBrowser(
         opened.push(host);
         return host;
       },
-      () => (browser ? browser.newContext() : noBrowser()),
+      async () => {
+        const context = await (browser ? browser.newContext() : noBrowser());
+        context.setDefaultTimeout(PATIENCE);
+        return context;
+      },
     );
   });
 }
@@ -206,13 +206,9 @@ export const paneFrame = (page: Page): Frame => page.frame({ url: /pane\.html/ }
 
 /** Waits for an effect that follows a change after a moment; fails if it does not come. */
 export async function eventually(comes: () => Promise<boolean>): Promise<void> {
-  for (
-    const end = Date.now() + START_PATIENCE;
-    Date.now() < end;
-    await new Promise((resolve) => setTimeout(resolve, 100))
-  )
+  for (const end = Date.now() + PATIENCE; Date.now() < end; await new Promise((resolve) => setTimeout(resolve, 100)))
     if (await comes()) return;
-  throw new Error(`in a minute it did not come that ${comes}`);
+  throw new Error(`in two minutes it did not come that ${comes}`);
 }
 
 /**

@@ -6,6 +6,7 @@
 import { spawn } from "node:child_process";
 import path from "node:path";
 import { chromium } from "playwright-core";
+import { PATIENCE } from "./started-page";
 import { endBrowserWith } from "./teardown";
 import { provide, type Program } from "../programs";
 
@@ -99,7 +100,8 @@ export async function provideChromium(): Promise<boolean> {
 
 export default async function setup(): Promise<void> {
   if (!(await provideChromium())) return;
-  const browser = await chromium.launchServer({ executablePath: process.env.CLAYLEDGER_CHROMIUM, args: ARGUMENTS });
+  const { CLAYLEDGER_CHROMIUM: executablePath } = process.env;
+  const browser = await chromium.launchServer({ executablePath, args: ARGUMENTS, timeout: PATIENCE });
   endBrowserWith(browser);
   process.env.CLAYLEDGER_BROWSER = browser.wsEndpoint();
 }

@@ -4,8 +4,8 @@
  */
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
 
-/** Long enough for a machine that is busy with other work. */
-export const START_PATIENCE = 60_000;
+/** How long a test waits for one thing to come, ms: long enough for a machine that is slow, or busy with other work. */
+export const PATIENCE = 120_000;
 const WINDOW = { width: 1440, height: 900 };
 
 /**
@@ -59,8 +59,9 @@ async function watchRejections(context: BrowserContext, rejected: (reason: strin
 /** A new context with a blank page. */
 async function newPlace(browser: Browser, preferences: Preferences): Promise<Place> {
   const context = await browser.newContext({ viewport: WINDOW, acceptDownloads: true, ...preferences });
+  // Also for the pages that are opened from this one.
+  context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();
-  page.setDefaultTimeout(START_PATIENCE);
   const place: Place = { page, preferences, hear: () => undefined };
   await watchPolicy(context, (violation) => place.hear(`policy of ${violation}`));
   await watchRejections(context, (reason) => place.hear(`rejection in ${reason}`));

@@ -83,7 +83,7 @@ export const firmWalk = (lies: "down" | "across"): void =>
       await told(/The readings of loads 1 to \d+ have their names/);
       await takePicture(page, picture("pane-firm-named"));
       expect(await paneViolations(page)).toEqual([]);
-    }, 240_000);
+    });
 
     test("results without a cell are laid out from a free cell on, and all missing formulas are written", async () => {
       await selectRange(page, form.free);
