@@ -21,16 +21,21 @@ export function follow<T>(port: WorkbookPort, { to, pause, read, found, failed }
   let gone = false;
   let latest = 0;
   let timer: ReturnType<typeof setTimeout> | undefined;
-  const heard = new Set<Heard>(to);
+  let heard = new Set<Heard>(to);
+  /** What the reads without an answer were asked for. */
+  let asked = new Set<Heard>();
   const leave: Unsubscribe[] = [];
 
   const look = async (): Promise<void> => {
     const mine = ++latest;
     const current = () => !gone && mine === latest;
+    asked = new Set([...asked, ...heard]);
+    // What is heard during the read is for the next one.
+    heard = new Set();
     try {
-      const value = await read(new Set(heard));
+      const value = await read(asked);
       if (!current()) return;
-      heard.clear();
+      asked = new Set();
       found(value);
     } catch (error) {
       if (current()) failed(sentenceOf(error));
