@@ -6,10 +6,13 @@ import { selectRange, showSheet, takePicture, typeInCell, valuesOf, withBrowser 
 const value = async (page: Page, cell: string) => (await valuesOf(page, "Sheet1", cell))[0]![0];
 const question = (page: Page) => page.locator("#question");
 const refused = (page: Page) => page.locator("#refusals").textContent();
+/** Answers the question; the sheet, which lost the focus to it, has it again. */
 const answer = async (page: Page, word: "Yes" | "No" | "Nein"): Promise<string> => {
   await question(page).waitFor();
   const asked = await question(page).locator("p").textContent();
   await question(page).getByRole("button", { name: word }).click();
+  await question(page).waitFor({ state: "hidden" });
+  await page.locator(".o-grid:focus-within").waitFor();
   return asked!;
 };
 /** Waits until a cell holds something. */
@@ -28,10 +31,7 @@ const shown = (page: Page, col: number, row: number): Promise<string> =>
   );
 /** Pastes text from another program into the selection. */
 const paste = async (page: Page, cell: string, text: string): Promise<void> => {
-  await question(page).waitFor({ state: "hidden" });
   await selectRange(page, cell);
-  // The sheet takes a paste only while it has the focus, which it loses to a question.
-  await page.locator(".o-grid:focus-within").waitFor();
   await page.locator(".o-grid").evaluate((grid, text) => {
     const clipboardData = new DataTransfer();
     clipboardData.setData("text/plain", text);

@@ -1,6 +1,6 @@
 /** The help pages, opened from the pane, in every look and width, and printed. */
 import type { Page } from "playwright-core";
-import { LOOKS, paneFrame, setLook, takePicture, violations, withBrowser, type HostPage } from "../page";
+import { eventually, LOOKS, paneFrame, setLook, takePicture, violations, withBrowser, type HostPage } from "../page";
 
 const WIDTHS = [320, 900];
 
@@ -70,7 +70,7 @@ withBrowser("the help pages", (openPage) => {
     const { page } = host;
     await page.goto(`${process.env.CLAYLEDGER_PAGE}help.html#casagrande_lines`);
     const heading = page.getByRole("heading", { name: "CASAGRANDE_LINES", exact: true });
-    expect((await heading.boundingBox())!.y).toBeLessThan(100);
+    await eventually(async () => (await heading.boundingBox())!.y < 100);
     await page.emulateMedia({ media: "print" });
     await page.setViewportSize({ width: 720, height: 1000 });
     const pdf = await page.pdf({ format: "A4" });

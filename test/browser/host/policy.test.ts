@@ -5,7 +5,7 @@
 import { existsSync } from "node:fs";
 import path from "node:path";
 import type { Frame } from "playwright-core";
-import { fileOf, paneFrame, showSheet, typeInCell, watchPolicy, withBrowser, type HostPage } from "../page";
+import { eventually, fileOf, paneFrame, showSheet, typeInCell, watchPolicy, withBrowser, type HostPage } from "../page";
 
 /** Files that `npm start` loads, whatever a person does on it; the help pages when they are opened. */
 const LOADED = [
@@ -142,7 +142,7 @@ withBrowser("the policy of each page", (openPage, newContext) => {
     const { page, complaints } = host;
     expect(await attacked(paneFrame(page))).toEqual([]);
     for (const directive of ["script-src", "script-src-elem", "script-src-attr", "style-src-elem", "connect-src"])
-      expect(complaints.join("\n")).toContain(`policy of /pane.html: ${directive} refused`);
+      await eventually(async () => complaints.join("\n").includes(`policy of /pane.html: ${directive} refused`));
   });
 
   test("the page of the sheet makes functions from text, which the sheet needs, and nothing more", async () => {
@@ -189,15 +189,18 @@ withBrowser("the policy of each page", (openPage, newContext) => {
         if (request.url().startsWith(own)) loaded.push(request.url().slice(own.length).split("?", 1)[0]);
       });
       await page.goto(`${own}taskpane.html${host && `?_host_Info=${encodeURIComponent(host)}`}`);
+      const expected = [
+        ...["functions.js", "pane.js", "taskpane.html"],
+        ...["office.js", ...scripts].map((file) => OFFICE + file),
+      ];
+      await eventually(async () => expected.every((file) => loaded.includes(file)));
       await page.waitForLoadState("networkidle");
       const content = await page.evaluate(() => {
         const { CustomFunctions } = globalThis as any;
         return CustomFunctions._association.mappings.WATER_CONTENT(12, 10, 0);
       });
       expect(content).toBeCloseTo(0.2, 12);
-      expect(loaded.sort()).toEqual(
-        ["functions.js", "pane.js", "taskpane.html", ...["office.js", ...scripts].map((file) => OFFICE + file)].sort(),
-      );
+      expect(loaded.sort()).toEqual(expected.sort());
       while (violations.length < refused.length) await page.waitForTimeout(100);
       expect([...new Set(violations)].sort()).toEqual(refused);
       expect(await attacked(page.mainFrame())).toEqual([]);

@@ -30,6 +30,8 @@ async function dragEdge(page: Page, row: number, by: number): Promise<void> {
   const [x, y] = [grid.x + 20, grid.y + bottom - 1];
   await page.mouse.move(x, y - 6);
   await page.mouse.move(x, y);
+  // The sheet shows the handle of an edge once the pointer is there.
+  await page.waitForFunction(([x, y]) => document.elementFromPoint(x!, y!)?.matches(".o-handle"), [x, y]);
   await page.mouse.down();
   await page.mouse.move(x, y + by / 2);
   await page.mouse.move(x, y + by);

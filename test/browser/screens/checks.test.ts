@@ -71,8 +71,7 @@ withBrowser("the reviewer", (openPage) => {
     await told("to mend");
     await pane.getByText(new RegExp(`^${cell}, Void ratio, initial e0, holds 1.234 where a formula belongs`)).waitFor();
     await pane.getByRole("button", { name: `Show ${cell}`, exact: true }).click();
-    const { address } = await page.evaluate(() => window.clayledger.port.selection());
-    expect(address).toBe(cell);
+    await eventually(async () => (await page.evaluate(() => window.clayledger.port.selection())).address === cell);
     await takePicture(page, "pane-checks-overwritten");
     await page.evaluate(() => window.clayledger.port.workbook.model.dispatch("REQUEST_UNDO"));
     await told("No formula was overwritten or lost");
