@@ -69,11 +69,15 @@ withBrowser("an entry that the sheet does not take", (openPage) => {
     expect(await refused.count()).toBe(0);
 
     const tab = page.locator(".o-sheet").last();
+    // The field of the name has the focus once the page has drawn it.
+    const field = tab.locator(".o-sheet-name:focus");
     await tab.dblclick();
+    await field.waitFor();
     await page.keyboard.press("Control+A");
     await page.keyboard.type("BH-1: a name of more than 31 characters");
     await page.keyboard.press("Enter");
     await said(page, "The sheet keeps its name: in Excel the name of a sheet has 31 characters at most, none of : ' *");
+    await field.waitFor();
     await page.keyboard.press("Escape");
     await tab.getByText("Demonstration", { exact: true }).waitFor();
     expect(complaints).toEqual([]);
