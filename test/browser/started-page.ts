@@ -3,6 +3,7 @@
  * preferences: its Chromium has the code compiled already, which takes a third of a start.
  */
 import type { Browser, BrowserContext, BrowserContextOptions, Page } from "playwright-core";
+import { slowDown } from "./slow-page";
 
 /** How long a test waits for one thing to come, ms: long enough for a machine that is slow, or busy with other work. */
 export const PATIENCE = 120_000;
@@ -62,6 +63,7 @@ async function newPlace(browser: Browser, preferences: Preferences): Promise<Pla
   // Also for the pages that are opened from this one.
   context.setDefaultTimeout(PATIENCE);
   const page = await context.newPage();
+  await slowDown(context, page);
   const place: Place = { page, preferences, hear: () => undefined };
   await watchPolicy(context, (violation) => place.hear(`policy of ${violation}`));
   await watchRejections(context, (reason) => place.hear(`rejection in ${reason}`));
