@@ -47,7 +47,7 @@ import { calledIn, freeNames, renameIn, type LocalNames } from "./names";
 import { formulaAt } from "./typing/locale";
 import { TEXT_FORMAT, typed } from "./typing/text";
 import { toEngineFormat } from "./look/formats";
-import { carryOut, carryOutInBatches, refuseStepsWhile } from "./steps/history";
+import { carryOut, carryOutAny, refuseStepsWhile } from "./steps/history";
 import { insertCommands, type Insertion } from "./insert";
 import { carryOutInSlices, isBusy, isUnfinished, stepEnd, type StepPlan } from "./steps/long-step";
 import { mayWrite, protectionOf, setProtection } from "./protection";
@@ -337,10 +337,7 @@ export class EmbeddedPort implements WorkbookPort {
       lost.length > 0
         ? [setProtection(sheetId, { ...protection, open: [...protection.open, ...joinedZones(lost)] })]
         : [];
-    const model = this.#model;
-    const isStillOpen = (): boolean => model === this.#model && this.#sheets().some((one) => one.id === sheetId);
-    const refused = await carryOutInBatches(model, [...opening, ...commands], isStillOpen);
-    refuse(refused, say`The sheet "${verbatim(sheet)}" could not be written`);
+    await this.#write([...opening, ...commands], sheet);
   }
 
   async writeCells(
@@ -381,19 +378,15 @@ export class EmbeddedPort implements WorkbookPort {
       "formula" in cell
         ? withReferences(cell.formula, ({ name, sheet: other }) => this.#called(idOf(other) ?? sheetId, name))
         : typed(cell.value, at(cell)?.format);
-    this.#carryOut(
-      [
-        ...(cells.length > 0 ? roomCommands(this.#model, sheetId, cells) : []),
-        ...cells.map((cell) => {
-          const { row, col } = cell;
-          const format = cell.format === undefined ? (at(cell)?.format ?? "") : toEngineFormat(cell.format);
-          // The format is sent with the content; otherwise the engine would take the format of the cells that the
-          // formula refers to.
-          return { type: "UPDATE_CELL", sheetId, row, col, content: contentOf(cell), format };
-        }),
-      ],
-      say`The sheet "${verbatim(sheet)}" could not be written`,
-    );
+    const commands = cells.map((cell) => {
+      const { row, col } = cell;
+      const format = cell.format === undefined ? (at(cell)?.format ?? "") : toEngineFormat(cell.format);
+      // The format is sent with the content; otherwise the engine would take the format of the cells that the
+      // formula refers to.
+      return { type: "UPDATE_CELL", sheetId, row, col, content: contentOf(cell), format };
+    });
+    const room = cells.length > 0 ? roomCommands(this.#model, sheetId, cells) : [];
+    await this.#write([...room, ...commands], sheet);
   }
 
   async listNames(sheet: string): Promise<SheetName[]> {
@@ -494,6 +487,13 @@ export class EmbeddedPort implements WorkbookPort {
     const sheetId = this.#openSheetId(sheet);
     const { open } = protectionOf(this.#model, sheetId);
     this.#carryOut([setProtection(sheetId, { on, open })], say`The protection could not be changed`);
+  }
+
+  /** Writes cells of a sheet by these commands: all of them, or none with a sentence. */
+  async #write(commands: readonly Command[], sheet: string): Promise<void> {
+    const model = this.#model;
+    const refused = await carryOutAny(model, commands, () => model === this.#model);
+    refuse(refused, say`The sheet "${verbatim(sheet)}" could not be written`);
   }
 
   /** Carries out all commands; if one is refused, carries out none and throws a sentence. */

@@ -4,17 +4,15 @@
  */
 import { say, verbatim, type Message } from "../../../reduction/message";
 import { registries } from "@odoo/o-spreadsheet";
-import { pause, type Run } from "../../in-slices";
+import type { Run } from "../../in-slices";
 import { WorkbookError } from "../../port";
 import { runBatch, withoutUseless, type Command, type Dispatching, type Model } from "../engine";
-import { isBusy, redoInSlices, stepEnd, type Change, type StepAgain } from "./long-step";
+import { isBusy, redoInSlices, writeInSlices, type Change, type StepAgain } from "./long-step";
 import { isLifted, tellRefusal, whileLifted } from "../protection";
 import { StepRoom, type KeptStep } from "./step-room";
 
 /** Gives the lists of undo and redo back as they were before work that was taken back. */
 const RESTORE = "CLAYLEDGER_RESTORE_STEPS";
-
-const JOIN = "CLAYLEDGER_JOIN";
 
 /** The engine's session for working together with other people; here it is never shared. */
 interface Session {
@@ -76,8 +74,6 @@ interface Stacks {
 
 interface StepCommand {
   readonly type: string;
-  readonly step?: string;
-  readonly before?: string;
   readonly steps?: Steps;
 }
 
@@ -95,9 +91,7 @@ function tellUncopied(commands: readonly Command[]): void {
 }
 
 class ForgettingHistory extends History {
-  static override getters = [...History.getters, "getLastStep", "getSteps", "hasStep"];
-  /** For a step that continues another step: that other step. Undo and redo treat both as one. */
-  readonly #before = new Map<string, string>();
+  static override getters = [...History.getters, "getLastStep", "getSteps"];
   readonly #revisions: Session["revisions"];
   /** Carries out a step again as the engine does. */
   readonly #apply: Session["revisions"]["applyOperation"];
@@ -134,10 +128,6 @@ class ForgettingHistory extends History {
     return { undo: [...this.undoStack], redo: [...this.redoStack], last: this.getLastStep() };
   }
 
-  hasStep(step: string): boolean {
-    return this.undoStack.includes(step);
-  }
-
   override allowDispatch(command: StepCommand): unknown {
     const isAsked = command.type === "REQUEST_UNDO" || command.type === "REQUEST_REDO";
     const written = isAsked && !isLifted() && !isBusy(this) ? sheetsWritten.get(this.getters)?.() : undefined;
@@ -151,56 +141,42 @@ class ForgettingHistory extends History {
   }
 
   override handle(command: StepCommand): void {
-    const { type, step, before, steps } = command;
+    const { type, steps } = command;
     if (type === RESTORE && steps) {
       this.undoStack = this.#withinReach(steps.undo);
       this.redoStack = this.#withinReach(steps.redo);
-    } else if (type === JOIN && step !== undefined && before !== undefined) this.#before.set(step, before);
-    else if (type === "REQUEST_REDO" && beginLongRedo && this.#madeAgain.size === 0 && this.#isLong()) beginLongRedo();
+    } else if (type === "REQUEST_REDO" && beginLongRedo && this.#madeAgain.size === 0 && this.#isLong())
+      beginLongRedo();
     // Without a step to redo the engine does the last entry again in the selected cell, which may be a protected one.
     else if (type === "REQUEST_REDO" && this.redoStack.length === 0) super.handle(command);
     // A step that is redone was allowed when it was first done, perhaps as one of the add-in.
-    else if (type === "REQUEST_UNDO" || type === "REQUEST_REDO") whileLifted(() => this.#withSequels(command));
+    else if (type === "REQUEST_UNDO" || type === "REQUEST_REDO") whileLifted(() => this.#carryOut(command));
   }
 
-  #withSequels(command: { readonly type: string }): void {
+  #carryOut(command: { readonly type: string }): void {
     const isUndo = command.type === "REQUEST_UNDO";
-    for (;;) {
-      const step = (isUndo ? this.undoStack : this.redoStack).at(-1);
-      const front: string = this.getters.getActiveSheetId();
-      if (step !== undefined) tellUncopied(this.#revisions.get(step)._commands);
-      super.handle(command);
-      if (step !== undefined) this.#keepFront(step, isUndo, front);
-      if (isUndo ? step === undefined || this.#before.get(step) !== this.undoStack.at(-1) : !this.#isSequelNext())
-        return;
-      if (this.undoStack.length === 0) return;
-    }
-  }
-
-  /** The steps that the next redo brings again, the first of them first. */
-  #nextAgain(): string[] {
-    const next: string[] = [];
-    for (const step of [...this.redoStack].reverse()) {
-      if (next.length > 0 && this.#before.get(step) !== next.at(-1)) break;
-      next.push(step);
-    }
-    return next;
+    const step = (isUndo ? this.undoStack : this.redoStack).at(-1);
+    const front: string = this.getters.getActiveSheetId();
+    if (step !== undefined) tellUncopied(this.#revisions.get(step)._commands);
+    super.handle(command);
+    if (step !== undefined) this.#keepFront(step, isUndo, front);
   }
 
   #isLong(): boolean {
-    const count = this.#nextAgain().reduce((sum, step) => sum + this.#revisions.get(step)._commands.length, 0);
-    return count > MOST_REDONE_AT_ONCE;
+    const next = this.redoStack.at(-1);
+    return next !== undefined && this.#revisions.get(next)._commands.length > MOST_REDONE_AT_ONCE;
   }
 
   /** Redoes as `REQUEST_REDO` does, in slices. */
   async redoSlowly(model: Model, run: Run): Promise<void> {
     const made = new Map<string, Change[]>();
-    const given = (): StepAgain[] =>
-      this.#nextAgain().map((step) => {
-        const changes: Change[] = [];
-        made.set(step, changes);
-        return { commands: this.#revisions.get(step)._commands, changes };
-      });
+    const given = (): StepAgain | undefined => {
+      const step = this.redoStack.at(-1);
+      if (step === undefined) return undefined;
+      const changes: Change[] = [];
+      made.set(step, changes);
+      return { commands: this.#revisions.get(step)._commands, changes };
+    };
     const ready = (): void => void (this.#madeAgain = made);
     try {
       await redoInSlices(model, given, (piece) => this.#apply({ id: "", ...piece }), ready, run);
@@ -210,9 +186,8 @@ class ForgettingHistory extends History {
   }
 
   override onNewLocalStateUpdate(update: { readonly id: string }): void {
-    // The work of the step before may still go on in the new one: it is known later that the one continues the other.
-    const recent = this.#recent();
     const [first] = this.undoStack;
+    const recent = new Set(this.undoStack.slice(-1)).add(update.id);
     super.onNewLocalStateUpdate(update);
     // The engine itself lets the first of 100 steps go.
     if (first !== undefined && this.undoStack[0] !== first) {
@@ -221,7 +196,7 @@ class ForgettingHistory extends History {
     }
     this.#madeOn.set(update.id, this.getters.getActiveSheetId());
     this.#room.add(update.id, this.#revisions.get(update.id));
-    for (const step of this.#room.excess(recent.add(update.id))) this.#letGo(step);
+    for (const step of this.#room.excess(recent)) this.#letGo(step);
   }
 
   /** The steps after the last one that was let go: a step can be undone or redone only after all that follow it in its list. */
@@ -229,16 +204,9 @@ class ForgettingHistory extends History {
     return steps.slice(steps.map((step) => this.#room.has(step)).lastIndexOf(false) + 1);
   }
 
-  /** The last step with all that it continues. */
-  #recent(): Set<string> {
-    const steps = new Set<string>();
-    for (let step = this.undoStack.at(-1); step !== undefined; step = this.#before.get(step)) steps.add(step);
-    return steps;
-  }
-
   #letGo(step: string): void {
     this.#room.letGo(step);
-    for (const list of [this.#before, this.#madeOn, this.#undoneOn]) list.delete(step);
+    for (const list of [this.#madeOn, this.#undoneOn]) list.delete(step);
     if (!this.undoStack.includes(step)) return;
     this.undoStack = this.undoStack.filter((one) => one !== step);
     this.#lastGone = step;
@@ -252,19 +220,12 @@ class ForgettingHistory extends History {
     if (wanted === undefined || wanted === now || !this.getters.getSheetIds().includes(wanted)) return;
     this.dispatch("ACTIVATE_SHEET", { sheetIdFrom: now, sheetIdTo: wanted });
   }
-
-  /** True if redo would bring back the continuation of the last step. */
-  #isSequelNext(): boolean {
-    const next = this.redoStack.at(-1);
-    const last = this.undoStack.at(-1);
-    return next !== undefined && last !== undefined && this.#before.get(next) === last;
-  }
 }
 
 registries.featurePluginRegistry.replace("history", ForgettingHistory as never);
 
 /**
- * Redoes in slices that `run` carries out, as one redo; a step that continues another is done with it. Nothing is changed if it throws
+ * Redoes in slices that `run` carries out. Nothing is changed if it throws
  * (`Stopped`), and the redo can be asked for again.
  */
 export async function redoSlowly(model: Model, run: Run): Promise<void> {
@@ -297,9 +258,6 @@ function run(model: Model, commands: readonly Command[]): string[] {
   }
 }
 
-const hasStep = ({ getters }: Model, step: string | undefined): boolean =>
-  step !== undefined && (getters as unknown as { hasStep(step: string): boolean }).hasStep(step);
-
 const stepsOf = ({ getters }: Model): Steps => (getters as unknown as { getSteps(): Steps }).getSteps();
 
 const dispatch = (model: Model, type: string, payload?: object) =>
@@ -319,50 +277,21 @@ function takeBack(model: Model, steps: Steps): void {
   dispatch(model, RESTORE, { steps });
 }
 
-/** The number of commands of a batch. A larger batch would block the page noticeably. */
-const AT_ONCE = 20_000;
+/** What may be written at once, in values; a formula takes as long as ten. 2,000 lines of a logger's file take 0.1 s. */
+const AT_ONCE = 2_500;
+const FORMULA = 10;
 
-/** The error when the batches cannot continue; it says how many cells were written. */
-function stoppedBatches(isOpen: boolean, done: number, of: number): WorkbookError {
-  const share = say`${done} of ${of} cells were written`;
-  return new WorkbookError(
-    isOpen
-      ? say`The workbook was changed while it was being written (an undo, perhaps): ${share}. Undo what is left of it, and write again.`
-      : say`The sheet was deleted, or another workbook was opened, while it was being written: ${share}. Bring the sheet back (undo, or open its file), and write again.`,
-  );
-}
+const isFormula = ({ content }: Command): boolean => typeof content === "string" && content.startsWith("=");
 
 /**
- * Carries out any number of commands in batches, with pauses in which the page reacts. They are one step of undo unless
- * something else is done between them. Returns the refusals; if there are any, nothing is changed. If the batches
- * cannot go on, an error says how many cells are written.
+ * Carries out any number of commands as one step: at once if they are few, otherwise in slices between which the page reacts. Returns the
+ * refusals; if there are any, nothing is changed.
  */
-export async function carryOutInBatches(
+export async function carryOutAny(
   model: Model,
   commands: readonly Command[],
   isOpen: () => boolean,
 ): Promise<string[]> {
-  const steps = stepsOf(model);
-  const start = steps.last;
-  let last = start;
-  let isAlone = true;
-  for (let from = 0; from < commands.length; from += AT_ONCE) {
-    if (from > 0) {
-      await pause();
-      while (isBusy(model)) await stepEnd(model);
-    }
-    if (!isOpen() || (last !== start && !hasStep(model, last))) throw stoppedBatches(isOpen(), from, commands.length);
-    const before = lastStep(model);
-    isAlone &&= before === last;
-    const refused = run(model, commands.slice(from, from + AT_ONCE));
-    if (refused.length > 0) {
-      if (!isAlone) throw stoppedBatches(true, from, commands.length);
-      takeBack(model, steps);
-      return refused;
-    }
-    const now = lastStep(model);
-    if (isAlone && now !== before && before !== start) dispatch(model, JOIN, { step: now, before });
-    last = now;
-  }
-  return [];
+  const size = commands.reduce((sum, command) => sum + (isFormula(command) ? FORMULA : 1), 0);
+  return size > AT_ONCE ? writeInSlices(model, commands, isOpen) : carryOut(model, commands);
 }

@@ -8,7 +8,7 @@
 import { say, type Message } from "../../../reduction/message";
 import { nth } from "../../../reduction/numeric/lists";
 import { coreTypes, registries, UIPlugin } from "@odoo/o-spreadsheet";
-import { inSlices, type Course, type Run } from "../../in-slices";
+import { inSlices, unwatched, type Course, type Run } from "../../in-slices";
 import { WorkbookError } from "../../port";
 import { BATCH, dispatchOne, withoutUseless, type Command, type Dispatching, type Model } from "../engine";
 import { evaluationOf } from "../evaluation/plugin";
@@ -99,7 +99,7 @@ const PLAN_SHARE = 0.1;
 const COMMANDS_SHARE = 0.6;
 
 /** The length of a slice of commands in ms: what ends a slice takes some milliseconds itself. */
-const SLICE = 100;
+const SLICE = 60;
 
 /** The number of commands of a redo after which the time is looked at. */
 const PIECE = 200;
@@ -168,28 +168,25 @@ class LongStep {
     for (const share of evaluationOf(this.model).evaluatingHeld()) yield COMMANDS_SHARE + (1 - COMMANDS_SHARE) * share;
   }
 
-  /** Carries out the commands of these steps by `apply`. */
-  *makingAgain(steps: readonly StepAgain[], apply: Apply): Generator<number> {
-    const all = steps.flatMap(({ commands }) => commands.filter(({ type }) => type === "CREATE_SHEET"));
+  /** Carries out the commands of a step by `apply`. */
+  *makingAgain({ commands, changes }: StepAgain, apply: Apply): Generator<number> {
+    const all = commands.filter(({ type }) => type === "CREATE_SHEET");
     this.going.sheetIds = new Set(all.map(({ sheetId }) => String(sheetId)));
-    const total = steps.reduce((sum, { commands }) => sum + commands.length, 0);
-    for (const { commands, changes } of steps) {
-      this.#changes.push(changes);
-      for (let at = 0; at < commands.length;) {
-        this.#atWork(changes, () => {
-          const end = performance.now() + SLICE;
-          do {
-            const piece = commands.slice(at, at + PIECE);
-            at += piece.length;
-            piece.forEach((command) => this.#commands.push(command));
-            apply({ commands: piece, setChanges: (made) => made.forEach((change) => changes.push(change)) });
-          } while (at < commands.length && performance.now() < end);
-          // The engine has collected the changes of the commands in a list of its own.
-          this.#model.state.changes = changes;
-          this.#model.finalize();
-        });
-        yield (COMMANDS_SHARE * this.#commands.length) / total;
-      }
+    this.#changes.push(changes);
+    for (let at = 0; at < commands.length;) {
+      this.#atWork(changes, () => {
+        const end = performance.now() + SLICE;
+        do {
+          const piece = commands.slice(at, at + PIECE);
+          at += piece.length;
+          piece.forEach((command) => this.#commands.push(command));
+          apply({ commands: piece, setChanges: (made) => made.forEach((change) => changes.push(change)) });
+        } while (at < commands.length && performance.now() < end);
+        // The engine has collected the changes of the commands in a list of its own.
+        this.#model.state.changes = changes;
+        this.#model.finalize();
+      });
+      yield (COMMANDS_SHARE * at) / commands.length;
     }
     for (const share of evaluationOf(this.model).evaluatingHeld()) yield COMMANDS_SHARE + (1 - COMMANDS_SHARE) * share;
   }
@@ -228,13 +225,10 @@ class LongStep {
   }
 }
 
-/** Steps that go on only while the workbook is open. */
-function* whileOpen(isOpen: () => boolean, work: Generator<number>): Generator<number, void> {
+/** Steps that go on only while the workbook is open; `gone` says that it is not. */
+function* whileOpen(isOpen: () => boolean, gone: Message, work: Generator<number>): Generator<number, void> {
   for (const share of work) {
-    if (!isOpen())
-      throw new WorkbookError(
-        say`Another workbook was opened while sheets were inserted. Nothing was inserted: insert them again.`,
-      );
+    if (!isOpen()) throw new WorkbookError(gone);
     yield share;
   }
 }
@@ -260,21 +254,24 @@ async function alone(model: Model, wait: Message, work: (step: LongStep) => Prom
   }
 }
 
-/**
- * Makes sheets as one step of undo, by the commands of a plan, which is made when no other step goes on. Returns the refusals; if
- * there are any, nothing is changed. Nothing is changed either if it throws: Stopped when the signal is aborted, a sentence when the
- * workbook is no longer open.
- */
-export async function carryOutInSlices(
+/** What a person is told of a step in slices. */
+interface Told {
+  /** To someone who changes something meanwhile. */
+  readonly wait: Message;
+  /** When the workbook is no longer open. */
+  readonly gone: Message;
+}
+
+async function madeInSlices(
   model: Model,
   plan: () => Generator<number, StepPlan>,
   isOpen: () => boolean,
+  { wait, gone }: Told,
   { tell, signal }: Course,
 ): Promise<string[]> {
-  const wait = say`Not done: sheets are being inserted. Wait until they are there, or stop it in the pane; then try again.`;
   let refused: string[] = [];
   await alone(model, wait, async (step) => {
-    await inSlices(whileOpen(isOpen, step.making(plan())), tell, signal);
+    await inSlices(whileOpen(isOpen, gone, step.making(plan())), tell, signal);
     refused = withoutUseless(step.refused);
     if (refused.length > 0) return false;
     step.end();
@@ -284,13 +281,43 @@ export async function carryOutInSlices(
 }
 
 /**
- * Does steps again by `apply`, in slices that `run` carries out. `given` gives the steps once no other step goes on; without any, nothing
- * is done. `ready` is called with the steps when their commands are carried out, just before the engine's own redo. If `run` throws,
- * nothing is changed.
+ * Makes sheets as one step of undo, by the commands of a plan, which is made when no other step goes on. Returns the refusals; if
+ * there are any, nothing is changed. Nothing is changed either if it throws: Stopped when the signal is aborted, a sentence when the
+ * workbook is no longer open.
+ */
+export function carryOutInSlices(
+  model: Model,
+  plan: () => Generator<number, StepPlan>,
+  isOpen: () => boolean,
+  course: Course,
+): Promise<string[]> {
+  const told = {
+    wait: say`Not done: sheets are being inserted. Wait until they are there, or stop it in the pane; then try again.`,
+    gone: say`Another workbook was opened while sheets were inserted. Nothing was inserted: insert them again.`,
+  };
+  return madeInSlices(model, plan, isOpen, told, course);
+}
+
+/** Writes cells by these commands as `carryOutInSlices` makes sheets. */
+export function writeInSlices(model: Model, commands: readonly Command[], isOpen: () => boolean): Promise<string[]> {
+  const told = {
+    wait: say`Not done: cells are being written. Wait until they are there, then try again.`,
+    gone: say`Another workbook was opened while cells were written. Nothing was written: write them again.`,
+  };
+  const plan = function* (): Generator<number, StepPlan> {
+    yield 0;
+    return { commands, sheetIds: [] };
+  };
+  return madeInSlices(model, plan, isOpen, told, unwatched());
+}
+
+/**
+ * Does a step again by `apply`, in slices that `run` carries out. `given` gives the step once no other step goes on; without one, nothing
+ * is done. `ready` is called when its commands are carried out, just before the engine's own redo. If `run` throws, nothing is changed.
  */
 export async function redoInSlices(
   model: Model,
-  given: () => readonly StepAgain[],
+  given: () => StepAgain | undefined,
   apply: Apply,
   ready: () => void,
   run: Run,
@@ -298,7 +325,7 @@ export async function redoInSlices(
   const wait = say`Not done: a step is being done again. Wait until it is done, or stop it at the top of the page; then try again.`;
   await alone(model, wait, async (step) => {
     const again = given();
-    if (again.length === 0) return false;
+    if (!again) return false;
     await run(step.makingAgain(again, apply));
     ready();
     step.endAgain();

@@ -57,11 +57,11 @@ test("nothing is said where every step can be undone", () => {
   expect([filled(port), told, lastStep(port.workbook.model)]).toEqual([[], [], undefined]);
 });
 
-test("the last step and the one before are kept whatever they take, each with all of its batches", async () => {
+test("the last step and the one before are kept whatever they take, one of them written in slices", async () => {
   const port = new EmbeddedPort(newWorkbook());
   await port.insertSheet(COLUMN);
   write(port, 0);
-  // Two batches, which together have no room beside the steps before.
+  // They have no room beside the steps before.
   const texts = Array.from({ length: ROWS }, (_, row) => `${row}`.padEnd(600, "y"));
   await port.fillNames("Column", { column: texts });
   write(port, 1);

@@ -6,11 +6,6 @@ export const workbook: Readonly<Record<string, string>> = {
     "Excel berechnet noch {0}: warten, bis keine Zelle #BUSY! zeigt, und noch einmal versuchen. Nichts wurde erstellt.",
   "The sheet on this page failed in the middle of the work, and a part of it may stand in the workbook. Do not save it over your file: reload the page, and open the file that was saved last. Please report this.":
     "Das Blatt auf dieser Seite ist mitten in der Arbeit ausgefallen, und ein Teil davon kann in der Arbeitsmappe stehen. Nicht über die eigene Datei speichern: die Seite neu laden und die zuletzt gespeicherte Datei öffnen. Bitte melden.",
-  "{0} of {1} cells were written": "{0} von {1} Zellen wurden geschrieben",
-  "The workbook was changed while it was being written (an undo, perhaps): {0}. Undo what is left of it, and write again.":
-    "Die Arbeitsmappe wurde während des Schreibens geändert (vielleicht durch Rückgängig): {0}. Den Rest rückgängig machen und noch einmal schreiben.",
-  "The sheet was deleted, or another workbook was opened, while it was being written: {0}. Bring the sheet back (undo, or open its file), and write again.":
-    "Das Blatt wurde während des Schreibens gelöscht, oder eine andere Arbeitsmappe wurde geöffnet: {0}. Das Blatt zurückholen (rückgängig machen oder seine Datei öffnen) und noch einmal schreiben.",
   "{0}, and nothing was changed: {1}.": "{0}, und nichts wurde geändert: {1}.",
   'The sheet "{0}" could not be made and nothing was changed: {1}.':
     "Das Blatt „{0}“ konnte nicht erstellt werden, und nichts wurde geändert: {1}.",
@@ -29,6 +24,10 @@ export const workbook: Readonly<Record<string, string>> = {
     "Nicht rückgängig gemacht: Die Schritte davor sind nicht mehr da, weil die Seite nur für eine begrenzte Zahl Platz hat. Eine gespeicherte Datei hat die Arbeitsmappe, wie sie beim Speichern war.",
   "Not done: sheets are being inserted. Wait until they are there, or stop it in the pane; then try again.":
     "Nicht ausgeführt: Es werden gerade Blätter eingefügt. Warten, bis sie da sind, oder das Einfügen im Aufgabenbereich anhalten; dann noch einmal versuchen.",
+  "Not done: cells are being written. Wait until they are there, then try again.":
+    "Nicht ausgeführt: Es werden gerade Zellen geschrieben. Warten, bis sie da sind, dann noch einmal versuchen.",
+  "Another workbook was opened while cells were written. Nothing was written: write them again.":
+    "Während Zellen geschrieben wurden, wurde eine andere Arbeitsmappe geöffnet. Nichts wurde geschrieben: Die Zellen noch einmal schreiben.",
   "Not done: a step is being done again. Wait until it is done, or stop it at the top of the page; then try again.":
     "Nicht ausgeführt: Ein Schritt wird gerade wiederholt. Warten, bis er fertig ist, oder ihn oben auf der Seite anhalten; dann noch einmal versuchen.",
   "Not done: the pane is writing to “{0}”. Wait until it has ended, or stop it in the pane; then try again.":
