@@ -97,7 +97,7 @@ export const firmWalk = (lies: "down" | "across"): void =>
 
     test("the results are those of the demonstration", async () => {
       await pane.getByRole("button", { name: "Insert worked demonstration" }).click();
-      await told("Demonstration");
+      await told("“Demonstration 2”");
       const [firm, demo] = [
         await readNames(page, form.sheet, [...NAMES_WITH_FORMULAS]),
         await readNames(page, "Demonstration", [...NAMES_WITH_FORMULAS]),

@@ -68,7 +68,7 @@ withBrowser("plots of a data sheet", (openPage) => {
     expect(await frame.evaluate(() => document.activeElement.textContent)).toContain("Load 5");
     await page.keyboard.press("Enter");
     await plot().filter({ hasText: "d100" }).waitFor();
-    expect(await frame.evaluate(() => document.activeElement.value)).toBe("5");
+    await eventually(async () => (await frame.evaluate(() => document.activeElement.value)) === "5");
     expect(await paneViolations(page)).toEqual([]);
   });
 

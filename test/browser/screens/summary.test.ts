@@ -53,7 +53,7 @@ withBrowser("the summary", (openPage) => {
     await pane.getByRole("tab", { name: "Data sheet" }).click();
     await pane.getByRole("radio", { name: /US/ }).check();
     await pane.getByRole("button", { name: "Insert worked demonstration" }).click();
-    await told("Demonstration");
+    await told("“Demonstration 2”");
     await pane.getByRole("tab", { name: "Summary" }).click();
   });
 

@@ -67,7 +67,7 @@ withBrowser("a whole walk", (openPage) => {
     await tab("Data sheet");
     await pane.getByRole("radio", { name: /US/ }).check();
     await press("Insert worked demonstration");
-    await told("Demonstration 2");
+    await told("“Demonstration 2”");
     await press("Check the sheet in front");
     await told("Every name is there exactly once");
     await press("Lift protection");
@@ -93,15 +93,15 @@ withBrowser("a whole walk", (openPage) => {
     await showSheet(page, "Demonstration");
     await tab("Checks");
     await press("Insert a sheet of limits");
-    await told(/limits/i);
+    await told("lists every limit");
     await showSheet(page, "Demonstration");
     await tab("By hand");
     await press("Insert as a calculation book");
-    await told(/calculation book|Calculation/i);
+    await told("is on the sheet “Calculation book”");
     await showSheet(page, "Demonstration");
     await tab("Plots");
     await press("Insert chart");
-    await told(/chart/i);
+    await told("was made");
     await showSheet(page, "Demonstration");
     await tab("Report");
     await press(/^Make/);
