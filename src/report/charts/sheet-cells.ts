@@ -64,9 +64,10 @@ export class Sheet {
     );
   }
 
-  /** The picks by hand of the compression curve. */
+  /** The picks by hand of the compression curve. The record is read only if the table of picks has a row. */
   get curvePicks(): CurvePicks {
-    return picksOfCurve(readRecord(this.data.values).picks);
+    const isPicked = (this.data.values.pick_load ?? []).some((row) => row.some((cell) => cell !== ""));
+    return isPicked ? picksOfCurve(readRecord(this.data.values).picks) : {};
   }
 
   get words(): InWords {
