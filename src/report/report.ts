@@ -8,6 +8,7 @@ import { timeStamp } from "../workbook/time-stamp";
 import { ADD_IN_VERSION } from "../specification/versions";
 import type { SheetPlan } from "../workbook/port";
 import {
+  arrange,
   band,
   COLUMN_WIDTH,
   COLUMNS,
@@ -196,14 +197,16 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
   const explained = [...methods(cells, loads), ...cautions(cells)];
   const lacks = missing(cells, lacking);
   const top = head(cells);
-  const laid = fullestOf(
-    PLOT_HEIGHTS.flatMap((height) => {
-      const drawn = figures(cells, plots, placed, height);
-      return [
-        [...drawn, ...explained],
-        [...explained, { ...gap, newPage: true }, ...drawn],
-      ].map((rest) => layOut([...text, ...rest, ...lacks], ROWS_PER_PAGE[source.paper], top));
-    }),
+  const laid = layOut(
+    fullestOf(
+      PLOT_HEIGHTS.flatMap((height) => {
+        const drawn = figures(cells, plots, placed, height);
+        return [
+          [...drawn, ...explained],
+          [...explained, { ...gap, newPage: true }, ...drawn],
+        ].map((rest) => arrange([...text, ...rest, ...lacks], ROWS_PER_PAGE[source.paper], top));
+      }),
+    ),
   );
   const widths = Object.fromEntries(Array.from({ length: COLUMNS }, (_, col) => [col, COLUMN_WIDTH]));
   const rows = Math.max(laid.rows, current.rows, placed.rows, issue?.rows ?? 0);

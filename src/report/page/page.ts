@@ -66,9 +66,15 @@ export interface LaidOut {
 
 /** Whether the block is the blank row between two parts, which is half as high as a line. */
 const isGap = (block: Block): boolean => block.cells.length === 0 && !block.charts;
-/** The rows of a block that hold headings. */
-const headingRows = ({ cells }: Block): ReadonlySet<number> =>
-  new Set(cells.flatMap(({ kind, row }) => (kind === "heading" ? [row] : [])));
+const headingsOf = new WeakMap<Block, ReadonlySet<number>>();
+/** The rows of a block that hold headings; they are looked for once, because every arrangement that is tried asks for them. */
+function headingRows(block: Block): ReadonlySet<number> {
+  const known = headingsOf.get(block);
+  if (known) return known;
+  const rows = new Set(block.cells.flatMap(({ kind, row }) => (kind === "heading" ? [row] : [])));
+  headingsOf.set(block, rows);
+  return rows;
+}
 /** Height of a block in lines of text. */
 const lines = (block: Block): number =>
   isGap(block) ? block.rows / 2 : block.rows + headingRows(block).size * (HEADING_HEIGHT / ROW_HEIGHT - 1);
@@ -77,23 +83,30 @@ export const linesOf = (blocks: readonly Block[]): number => blocks.reduce((sum,
 
 const down = <T extends { readonly row: number }>(one: T, rows: number): T => ({ ...one, row: one.row + rows });
 
-/** Lays the blocks out on pages; every page except the first begins with `head`. */
-export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Block): LaidOut {
-  const laid: LaidOut = { rows: 0, cells: [], names: {}, charts: [], merges: [], pages: [], heights: [] };
+/** Blocks with the rows in which they begin, and their pages. */
+export interface Arranged {
+  readonly placed: readonly { readonly block: Block; readonly row: number }[];
+  readonly rows: number;
+  readonly pages: readonly Box[];
+  readonly heights: readonly number[];
+}
+
+/** Arranges the blocks on pages; every page except the first begins with `head`. */
+export function arrange(blocks: readonly Block[], rowsPerPage: number, head: Block): Arranged {
+  const placed: { block: Block; row: number }[] = [];
+  const pages: Box[] = [];
+  const heights: number[] = [];
   let [top, row, filled] = [0, 0, 0];
   const place = (block: Block): void => {
-    laid.cells.push(...block.cells.map((cell) => down(cell, row)));
-    for (const [name, box] of Object.entries(block.names ?? {})) laid.names[name] = down(box, row);
-    for (const chart of block.charts ?? []) laid.charts.push({ ...chart, box: down(chart.box, row) });
-    laid.merges.push(...(block.merges ?? []).map((box) => down(box, row)));
+    placed.push({ block, row });
     const headings = headingRows(block);
     const height = isGap(block) ? ROW_HEIGHT / 2 : ROW_HEIGHT;
-    for (let at = 0; at < block.rows; at++) laid.heights.push(headings.has(at) ? HEADING_HEIGHT : height);
+    for (let at = 0; at < block.rows; at++) heights.push(headings.has(at) ? HEADING_HEIGHT : height);
     row += block.rows;
     filled += lines(block);
   };
   const endPage = (): void => {
-    if (row > top) laid.pages.push({ row: top, col: 0, rows: row - top, cols: COLUMNS });
+    if (row > top) pages.push({ row: top, col: 0, rows: row - top, cols: COLUMNS });
     top = row;
     filled = 0;
   };
@@ -129,35 +142,56 @@ export function layOut(blocks: readonly Block[], rowsPerPage: number, head: Bloc
     place(rest);
   });
   endPage();
-  laid.heights[0] = TITLE_HEIGHT;
-  return { ...laid, rows: row };
+  heights[0] = TITLE_HEIGHT;
+  return { placed, rows: row, pages, heights };
+}
+
+/** Cells, names, charts and merged cells of arranged blocks, at their places. */
+export function layOut({ placed, rows, pages, heights }: Arranged): LaidOut {
+  const laid: LaidOut = {
+    rows,
+    cells: [],
+    names: {},
+    charts: [],
+    merges: [],
+    pages: [...pages],
+    heights: [...heights],
+  };
+  for (const { block, row } of placed) {
+    laid.cells.push(...block.cells.map((cell) => down(cell, row)));
+    for (const [name, box] of Object.entries(block.names ?? {})) laid.names[name] = down(box, row);
+    for (const chart of block.charts ?? []) laid.charts.push({ ...chart, box: down(chart.box, row) });
+    laid.merges.push(...(block.merges ?? []).map((box) => down(box, row)));
+  }
+  return laid;
 }
 
 /** A last page with fewer lines than this looks like a remainder, and another page with more blank lines like a last one. */
 const [LEAST_ON_LAST, MOST_BLANK] = [12, 15];
 
 /** What is worse in a layout comes first: its pages, a last page of a few lines, half blank pages, the pages on which charts stand. */
-function faultsOf({ pages, heights, charts }: LaidOut): readonly number[] {
+function faultsOf({ pages, heights, placed }: Arranged): readonly number[] {
   const filled = pages.map(
     ({ row, rows }) => heights.slice(row, row + rows).reduce((sum, height) => sum + height, 0) / ROW_HEIGHT,
   );
   const whole = Math.max(...filled);
+  const onCharts = placed.flatMap(({ block, row }) => (block.charts ?? []).map(({ box }) => row + box.row));
   return [
     pages.length,
     Number(lastOf(filled) < LEAST_ON_LAST),
     filled.slice(0, -1).filter((lines) => lines < whole - MOST_BLANK).length,
-    new Set(charts.map(({ box }) => pages.filter((page) => page.row <= box.row).length)).size,
+    new Set(onCharts.map((row) => pages.filter((page) => page.row <= row).length)).size,
   ];
 }
 
-/** The layout with the fewest faults, the first of several. */
-export function fullestOf(layouts: readonly LaidOut[]): LaidOut {
-  const isBetter = (one: LaidOut, than: LaidOut): boolean => {
-    const [a, b] = [faultsOf(one), faultsOf(than)];
-    const at = a.findIndex((fault, index) => fault !== b[index]);
-    return at >= 0 && nth(a, at) < nth(b, at);
+/** The arrangement with the fewest faults, the first of several. */
+export function fullestOf(arrangements: readonly Arranged[]): Arranged {
+  const isBetter = (one: readonly number[], than: readonly number[]): boolean => {
+    const at = one.findIndex((fault, index) => fault !== than[index]);
+    return at >= 0 && nth(one, at) < nth(than, at);
   };
-  return layouts.reduce((best, one) => (isBetter(one, best) ? one : best));
+  const judged = arrangements.map((arranged) => ({ arranged, faults: faultsOf(arranged) }));
+  return judged.reduce((best, one) => (isBetter(one.faults, best.faults) ? one : best)).arranged;
 }
 
 export const gap: Block = { rows: 1, cells: [] };
