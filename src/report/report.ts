@@ -26,6 +26,7 @@ import { missingItems, type Missing } from "./sections/required";
 import { classification } from "./sections/classification";
 import { design } from "./sections/design";
 import { conduct, identification, specimen } from "./sections/specimen";
+import { heightsOfTest } from "./sections/heights";
 import { loadsOfTest, timesOfTest } from "./sections/loads";
 import { indices, interpretation } from "./sections/interpretation";
 import { DataCells, reportedLoads, type ReportSource } from "./page/source";
@@ -185,7 +186,7 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
       : [band(cells.words(say`Loads`)), ...paragraph(cells.words(none)), gap]),
     // Text stands between tables and plots: it may continue on the next page, so that no page is left half empty.
     ...remarks(cells, loads),
-    ...(loads.length ? timesOfTest(cells, loads) : []),
+    ...(loads.length ? [...timesOfTest(cells, loads), ...heightsOfTest(cells, loads)] : []),
     ...indices(cells),
     ...design(cells),
     ...interpretation(cells),

@@ -440,7 +440,7 @@ test("lines keep the whole text, however long its words", () => {
 });
 
 test.each([
-  ["A4", 72, 6],
+  ["A4", 72, 7],
   ["Letter", 65, 7],
 ] as const)(
   "no page of %s has more rows than fit on the paper, and none cuts a chart or a name",

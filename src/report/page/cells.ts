@@ -55,12 +55,13 @@ export function twoFigures(value: number | undefined, figures = 2): string {
 
 /**
  * As THREE_FIGURES, but a number below 0.1 with decimals and not with a power, unless it needs more than six: mv is 0.0631 on
- * paper. A number from 100 up has no decimals: M is 2377 kPa, and not 2376.91. By its value when the report was made.
+ * paper. A number from 10 up has one decimal, and from 100 up none: cv is 14.7 m2/yr, M 2377 kPa. By its value when the report was
+ * made.
  */
 export function threeFigures(value: number | undefined): string {
   if (!value) return THREE_FIGURES;
   const [size, decimals] = [Math.abs(value), decimalsFor(value, 3)];
-  return size >= 100 || (size < 0.1 && decimals <= 6) ? decimal(decimals) : THREE_FIGURES;
+  return size >= 10 || (size < 0.1 && decimals <= 6) ? decimal(decimals) : THREE_FIGURES;
 }
 
 /**
@@ -83,9 +84,9 @@ export function inPower(cells: DataCells, unit: string, values: readonly number[
   };
 }
 
-/** The format of stresses as they were typed: as many decimals as any of them has, at most four. */
-export function typedFormat(values: readonly number[]): string {
-  for (let digits = 0; digits < 4; digits++) {
+/** The format of numbers as they were typed: as many decimals as any of them has, at most four, and the least that is asked for. */
+export function typedFormat(values: readonly number[], least = 0): string {
+  for (let digits = least; digits < 4; digits++) {
     const scale = 10 ** digits;
     if (values.every((value) => Math.abs(value * scale - Math.round(value * scale)) < 1e-6 * scale))
       return decimal(digits);
@@ -126,6 +127,9 @@ export const formatIn = (cells: DataCells, unit: string, otherwise = "0.00"): st
 /** The format of a deformation, and of a height that follows from one: 0.001 mm, or 0.0001 of another unit. */
 export const formatOfDeformation = (cells: DataCells): string =>
   formatIn(cells, "length_unit", "0.000") === "0.00" ? "0.000" : "0.0000";
+
+/** The format of a working height or deflection: a digit more, so that what follows from a difference of two of them follows from print. */
+export const formatOfWorking = (cells: DataCells): string => `${formatOfDeformation(cells)}0`;
 
 /** The unit of the readings: divisions, or the length that a reading of a transducer is in. */
 export const unitOfReadings = (cells: DataCells): string =>

@@ -169,18 +169,27 @@ export function layOut({ placed, rows, pages, heights }: Arranged): LaidOut {
 /** A last page with fewer lines than this looks like a remainder, and another page with more blank lines like a last one. */
 const [LEAST_ON_LAST, MOST_BLANK] = [12, 15];
 
-/** What is worse in a layout comes first: its pages, a last page of a few lines, half blank pages, the pages on which charts stand. */
+/**
+ * What is worse in a layout comes first: its pages, a last page of a few lines, half blank pages, the pages on which charts stand,
+ * and those on which small charts stand.
+ */
 function faultsOf({ pages, heights, placed }: Arranged): readonly number[] {
   const filled = pages.map(
     ({ row, rows }) => heights.slice(row, row + rows).reduce((sum, height) => sum + height, 0) / ROW_HEIGHT,
   );
   const whole = Math.max(...filled);
-  const onCharts = placed.flatMap(({ block, row }) => (block.charts ?? []).map(({ box }) => row + box.row));
+  const charts = placed.flatMap(({ block, row }) =>
+    (block.charts ?? []).map(({ box, isSmall }) => ({
+      isSmall,
+      page: pages.filter((page) => page.row <= row + box.row).length,
+    })),
+  );
   return [
     pages.length,
     Number(lastOf(filled) < LEAST_ON_LAST),
     filled.slice(0, -1).filter((lines) => lines < whole - MOST_BLANK).length,
-    new Set(onCharts.map((row) => pages.filter((page) => page.row <= row).length)).size,
+    new Set(charts.map(({ page }) => page)).size,
+    new Set(charts.filter(({ isSmall }) => isSmall).map(({ page }) => page)).size,
   ];
 }
 

@@ -28,7 +28,8 @@ function from(cells: DataCells): Block[] {
     inSitu === undefined
       ? say`No in-situ stress is given: only the ratios are shown.`
       : say`A stress lies beyond the curve: e, mv and M are not given; the remark of the data sheet names the stress.`;
-  const told = inSitu === undefined || isBeyond ? [missing] : [ofCurve, ofCv];
+  const ofDigits = say`mv and M are calculated before rounding: from e in print they follow only within 0.001 of its change.`;
+  const told = inSitu === undefined || isBeyond ? [missing] : [ofCurve, ofDigits, ofCv];
   return told.flatMap((one) => paragraph(cells.words(one), { kind: "note" }));
 }
 

@@ -4,7 +4,6 @@ import { say, type Message } from "../../reduction/message";
 import { isWord } from "../../specification/list-words";
 import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
-import { LEVELS } from "../../workbook/look/number-format";
 import { inFormula } from "../../specification/sentences/told-formula";
 import {
   decimalsFor,
@@ -37,6 +36,8 @@ export interface LoadColumn {
 
 /** The least rows of loads in the part of a table before the end of a page. */
 const LEAST_ROWS = 6;
+/** The least rows of loads that go on to the next page. */
+const LEAST_ON_NEXT = 3;
 /** The number of heading rows of a table: two lines and the units. */
 const HEAD = 3;
 
@@ -95,7 +96,7 @@ export function loadTable(
         split: {
           least: first + LEAST_ROWS,
           at: (rows) => {
-            const before = Math.max(1, rows - first);
+            const before = Math.min(Math.max(1, rows - first), some.length - LEAST_ON_NEXT);
             return [partOf(some.slice(0, before), number), partOf(some.slice(before), number + 1)] as const;
           },
         },
@@ -105,7 +106,8 @@ export function loadTable(
   return [band(cells.words(title)), partOf(loads, 1)];
 }
 
-const cell =
+/** The formula that shows a cell of the load's row. */
+export const cellOfLoad =
   (cells: DataCells, name: string) =>
   ({ row }: ReportedLoad): string | undefined => {
     const reference = cells.at(name, row);
@@ -113,7 +115,9 @@ const cell =
   };
 
 export const always = (format: string) => () => format;
-const perLoad = (cells: DataCells, name: string) => (row: number) => twoFigures(cells.number(name, row));
+/** By the value in the row of a load: two significant figures, unless more are asked for. */
+export const perLoad = (cells: DataCells, name: string, figures?: number) => (row: number) =>
+  twoFigures(cells.number(name, row), figures);
 
 const inThreeFigures = (cells: DataCells, name: string) => (row: number) => threeFigures(cells.number(name, row));
 
@@ -136,10 +140,10 @@ function methodOf(cells: DataCells, { row }: ReportedLoad): string | undefined {
 
 export const loadColumn: LoadColumn = { heading: [say`Load`], formula: ({ number }) => number, format: always("0") };
 
-const stressColumn = (cells: DataCells, loads: readonly ReportedLoad[]): LoadColumn => ({
+export const stressColumn = (cells: DataCells, loads: readonly ReportedLoad[]): LoadColumn => ({
   heading: [say`Stress`],
   unit: "stress_unit",
-  formula: cell(cells, "load_stress"),
+  formula: cellOfLoad(cells, "load_stress"),
   format: always(stressFormat(cells, loads)),
 });
 
@@ -147,12 +151,12 @@ const stressColumn = (cells: DataCells, loads: readonly ReportedLoad[]): LoadCol
 function ofCompression(cells: DataCells): LoadColumn[] {
   const strain = (at: Message, name: string): LoadColumn => ({
     heading: [say`Strain`, at],
-    formula: cell(cells, name),
+    formula: cellOfLoad(cells, name),
     format: always(FORMATS.strain),
   });
   const voidRatio = (at: Message, name: string): LoadColumn => ({
     heading: [say`e`, at],
-    formula: cell(cells, name),
+    formula: cellOfLoad(cells, name),
     format: always(FORMATS.ratio),
   });
   const [end, primary] = [say`at end`, say`at d100`];
@@ -170,30 +174,34 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
     {
       heading: [say`Temper-`, say`ature`],
       unit: cells.words(say`deg C`),
-      formula: cell(cells, "load_temperature"),
+      formula: cellOfLoad(cells, "load_temperature"),
       format: always(FORMATS.temperature),
     },
     {
       heading: [say`Deform.`, say`corrected`],
       unit: "length_unit",
-      formula: cell(cells, "corrected_deformation"),
+      formula: cellOfLoad(cells, "corrected_deformation"),
       format: always(formatOfDeformation(cells)),
     },
     ...ofCompression(cells),
     {
       heading: [say`mv`],
       unit: "mv_unit",
-      formula: cell(cells, "volume_compressibility"),
+      formula: cellOfLoad(cells, "volume_compressibility"),
       format: inThreeFigures(cells, "volume_compressibility"),
     },
     {
       heading: [say`cv`],
       unit: "cv_unit",
-      formula: cell(cells, "cv_chosen"),
+      formula: cellOfLoad(cells, "cv_chosen"),
       format: inThreeFigures(cells, "cv_chosen"),
     },
     { heading: [say`cv`, say`by`], formula: (load) => methodOf(cells, load), isText: true },
-    { heading: [say`C alpha`, say`in strain`], formula: cell(cells, "c_alpha"), format: perLoad(cells, "c_alpha") },
+    {
+      heading: [say`C alpha`, say`in strain`],
+      formula: cellOfLoad(cells, "c_alpha"),
+      format: perLoad(cells, "c_alpha"),
+    },
   ];
   return [
     ...loadTable(cells, say`Loads`, columns, loads, {
@@ -205,7 +213,7 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
     }),
     ...paragraph(
       cells.words(
-        say`-  nothing to show: unloading, or the construction or measurement gave none; the remarks on loads and the list of what is missing say why. "error": the cell of the data sheet shows one. cv and mv in three significant figures or more, C alpha in two. mv is strain of the load on its starting height over the increase of stress, calculated before rounding: from the void ratios in print it follows only within 0.001 of their difference. C alpha is strain per log cycle of time on the initial height.`,
+        say`-  nothing to show: unloading, or the construction or measurement gave none; the remarks on loads and the list of what is missing say why. "error": the cell of the data sheet shows one. cv and mv in three significant figures or more, C alpha in two. mv is strain of the load on its starting height over the increase of stress, calculated before rounding: from the heights in print (table of levels and heights) it follows within one unit of the last digit of their difference. C alpha is strain per log cycle of time on the initial height.`,
       ),
       { kind: "note" },
     ),
@@ -217,26 +225,20 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
   const ofTime = (heading: LoadColumn["heading"], name: string): LoadColumn => ({
     heading,
     unit: "min",
-    formula: cell(cells, name),
-    // As many figures as the cv that follows from the time.
-    format: (row) => twoFigures(cells.number(name, row), 3),
+    formula: cellOfLoad(cells, name),
+    // One figure more than the cv that follows from the time.
+    format: (row) => twoFigures(cells.number(name, row), 4),
   });
   const ofCv = (heading: LoadColumn["heading"], name: string): LoadColumn => ({
     heading,
     unit: "cv_unit",
-    formula: cell(cells, name),
+    formula: cellOfLoad(cells, name),
     format: inThreeFigures(cells, name),
   });
   const ofWord = (heading: LoadColumn["heading"], name: string): LoadColumn => ({
     heading,
-    formula: cell(cells, name),
+    formula: cellOfLoad(cells, name),
     isText: true,
-  });
-  const ofD0 = (by: Message, name: string): LoadColumn => ({
-    heading: [say`d0`, by],
-    unit: unitOfReadings(cells),
-    formula: cell(cells, name),
-    format: always(cells.text("length_unit") === "in" ? LEVELS.US : LEVELS.SI),
   });
   const k = inPower(
     cells,
@@ -248,13 +250,10 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
   // The conduct of the test says which point it is, if it is the same for all loads.
   const point = points.size > 1 ? [ofWord([say`Curve`, say`point at`], "curve_point")] : [];
   const cv20 = has("cv_20") ? [ofCv([say`cv at`, say`20 deg C`], "cv_20")] : [];
-  const water = ofWord([say`Water`, say`added`], "load_mark");
   const columns: LoadColumn[] = [
     loadColumn,
     stressColumn(cells, loads),
-    ofD0(say`log time`, "log_d0"),
     ofTime([say`t50`, say`log time`], "log_t50"),
-    ofD0(say`root time`, "root_d0"),
     ofTime([say`t90`, say`root time`], "root_t90"),
     ofCv([say`cv by`, say`log time`], "cv_log_time"),
     ofCv([say`cv by`, say`root time`], "cv_root_time"),
@@ -266,15 +265,14 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
       format: (row) => k.format(cells.number("conductivity", row)),
     },
     ...point,
-    // The table has no room for everything; the conduct of the test names the stress at which water was added.
-    ...(cv20.length + point.length < 2 ? [water] : []),
+    ofWord([say`Water`, say`added`], "load_mark"),
     ofWord([say`Branch`], "load_branch"),
   ];
   return [
     ...loadTable(cells, say`Time curves of the loads`, columns, loads, {}),
     ...paragraph(
       cells.words(
-        say`cv follows from t50 or t90 and the height at 50 % of consolidation, half way between d0 and d100, which stands on the data sheet. k is calculated from cv, mv and the unit weight of water; it is no substitute for a direct test. The two columns of cv by construction show the spread of interpretation.`,
+        say`cv follows from t50 or t90 and the height at 50 % of consolidation, half way between d0 and d100 (table of levels and heights). k is calculated from cv, mv and the unit weight of water; it is no substitute for a direct test. The two columns of cv by construction show the spread of interpretation.`,
       ),
       { kind: "note" },
     ),

@@ -45,7 +45,6 @@ export function identification(cells: DataCells): Block[] {
 
 export function specimen(cells: DataCells): Block[] {
   const t = cells.words;
-  const length = formatIn(cells, "length_unit");
   const density = formatIn(cells, "density_unit");
   const [H0, Hf, dry, wf] = [
     cells.at("initial_height"),
@@ -54,8 +53,19 @@ export function specimen(cells: DataCells): Block[] {
     cells.at("water_content_final"),
   ];
   const ofDensity = { format: density, unit: "density_unit" };
-  const ofLength = { format: length, unit: "length_unit" };
-  const ofMass = { format: FORMATS.mass, unit: "g" };
+  /** The format of typed numbers with a usual count of decimals: rounded, they would not give what follows from them. */
+  const asTyped = (usual: string, ...names: readonly string[]): string =>
+    typedFormat(
+      names.flatMap((name) => cells.number(name) ?? []),
+      usual.split(".")[1]?.length,
+    );
+  const ofLength = (name: string) => ({
+    name,
+    format: asTyped(formatIn(cells, "length_unit"), name),
+    unit: "length_unit",
+  });
+  const masses = ["ring_mass", "ring_and_wet_before", "ring_and_wet_after", "ring_and_dry"];
+  const ofMass = { format: asTyped(FORMATS.mass, ...masses), unit: "g" };
   const wetMass = (name: string): string | undefined => {
     const [both, ring] = [cells.at(name), cells.at("ring_mass")];
     return worked([both, ring], `${both}-${ring}`);
@@ -67,8 +77,8 @@ export function specimen(cells: DataCells): Block[] {
     panels(
       cells,
       [
-        { label: t(say`Diameter`), name: "diameter", ...ofLength },
-        { label: t(say`Initial height H0`), name: "initial_height", ...ofLength },
+        { label: t(say`Diameter`), ...ofLength("diameter") },
+        { label: t(say`Initial height H0`), ...ofLength("initial_height") },
         { label: t(say`Initial water content w0`), name: "water_content_initial", format: FORMATS.water },
         { label: t(say`Initial wet mass`), formula: wetMass("ring_and_wet_before"), ...ofMass },
         { label: `  ${t(say`w of the trimmings`)}`, name: "water_content_trimmings", format: FORMATS.water },
@@ -76,7 +86,11 @@ export function specimen(cells: DataCells): Block[] {
         { label: t(say`Initial dry density`), name: "dry_density_initial", ...ofDensity },
         { label: t(say`Initial void ratio e0`), name: "void_ratio_initial", format: FORMATS.ratio },
         { label: t(say`Initial saturation S0`), name: "saturation_initial", format: FORMATS.saturation },
-        { label: t(say`Gs of solids`), name: "specific_gravity", format: FORMATS.gravity },
+        {
+          label: t(say`Gs of solids`),
+          name: "specific_gravity",
+          format: asTyped(FORMATS.gravity, "specific_gravity"),
+        },
         text(`  ${t(say`measured or assumed`)}`, "specific_gravity_basis"),
       ],
       [
@@ -100,9 +114,12 @@ export function specimen(cells: DataCells): Block[] {
   );
 }
 
-/** The format of stresses, as the loads were typed. */
-export const stressFormat = (cells: DataCells, loads: readonly ReportedLoad[]): string =>
-  typedFormat(loads.flatMap(({ row }) => cells.number("load_stress", row) ?? []));
+/** The format of stresses, as the loads were typed; of a stress typed in another cell, with its own decimals if it has more. */
+export const stressFormat = (cells: DataCells, loads: readonly ReportedLoad[], name?: string): string =>
+  typedFormat([
+    ...loads.flatMap(({ row }) => cells.number("load_stress", row) ?? []),
+    ...(name === undefined ? [] : [cells.number(name) ?? 0]),
+  ]);
 
 /** A formula that gives one text if a column of the sheet holds any number, and another if not. */
 function anyOf(cells: DataCells, name: string, some: Message, none: Message): string {
@@ -174,6 +191,9 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
   const t = cells.words;
   const stress = stressFormat(cells, loads);
   const ofStress = { format: stress, unit: "stress_unit" };
+  const asTyped = (name: string) => ({ ...ofStress, format: stressFormat(cells, loads, name) });
+  const length = cells.at("length_unit");
+  const factorUnit = length && `=${length}&${inFormula(`/${t(say`div`)}`)}`;
   const [template, addIn] = [
     live(statedFormula(cells, "template_version")),
     live(statedFormula(cells, "addin_version")),
@@ -182,8 +202,8 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
     ...panels(
       cells,
       [
-        { label: t(say`Seating stress`), name: "seating_stress", ...ofStress },
-        { label: t(say`Inundated under`), name: "inundation_stress", ...ofStress },
+        { label: t(say`Seating stress`), name: "seating_stress", ...asTyped("seating_stress") },
+        { label: t(say`Inundated under`), name: "inundation_stress", ...asTyped("inundation_stress") },
         text(t(say`Load frame`), "frame_number"),
         text(t(say`Dial or transducer`), "dial_number"),
         { label: t(say`Zero reading`), name: "zero_reading", unit: unitOfReadings(cells) },
@@ -198,7 +218,7 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
         },
         text(t(say`Balance`), "balance_number"),
         text(t(say`Apparatus calibration`), "calibration_date"),
-        { label: t(say`Dial factor`), name: "dial_factor", unit: "length_unit" },
+        { label: t(say`Dial factor`), name: "dial_factor", ...(factorUnit && { unit: factorUnit }) },
       ],
     ),
     ...wetting(cells, ofStress),

@@ -149,14 +149,18 @@ function asWorkedOut(cells: DataCells, value: number | undefined): Result {
 }
 
 function ofYield(cells: DataCells, loads: readonly ReportedLoad[]): Result[] {
-  const stress = stressFormat(cells, loads);
   const value = cells.number("preconsolidation_stress");
   const range = (name: string): string | undefined => {
     const reference = cells.at(name);
     return reference && unlessRefused(cells, reference);
   };
   return [
-    { label: say`In-situ stress`, name: "in_situ_stress", format: stress, unit: "stress_unit" },
+    {
+      label: say`In-situ stress`,
+      name: "in_situ_stress",
+      format: stressFormat(cells, loads, "in_situ_stress"),
+      unit: "stress_unit",
+    },
     {
       label: say`Preconsolidation stress`,
       ...reportedStress(cells),
