@@ -7,7 +7,8 @@ import { readingsName } from "../specification/readings";
 import type { System } from "../specification/measures";
 import type { SheetLanguage } from "../specification/text/language";
 import { titleIn, wordsOf } from "../specification/text/words";
-import { blankSheet, fillSheet } from "./layout";
+import { fillSheet } from "./fill-sheet";
+import { blankSheet } from "./layout";
 import { typedIn } from "./typed-words";
 
 export function demoSheet(system: System, language: SheetLanguage = "en"): SheetPlan {

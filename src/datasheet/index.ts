@@ -1,5 +1,6 @@
 /** Exports the functions that build the data sheet as data. */
-export { blankSheet, fillSheet, type SheetOptions, type SheetValues } from "./layout";
+export { blankSheet, type SheetOptions } from "./layout";
+export { fillSheet, type SheetValues } from "./fill-sheet";
 export { demoSheet } from "./demo";
 export { wettingSeries } from "./wetting-series";
 export { FIELDS, type NamedField } from "../specification/fields";

@@ -1,17 +1,18 @@
-/** Lays out the specification: gives every field, table and reading its cells on the sheet. */
-import type { Box, CellPlan, CellValue, EntryRule, SheetPlan } from "../workbook/port";
+/** Lays out the specification: gives every section, table and reading its place on the sheet, and its printed page. */
+import type { Box, SheetPlan } from "../workbook/port";
 import { firstOf, nth } from "../reduction/numeric/lists";
-import { cellAddress } from "../workbook/address";
-import { entryRule } from "./entry-rule";
-import { isSpill, isTable, type Column, type Field, type Spill, type Table } from "../specification/field";
-import { atLoad, PAST_EVERY_ROW } from "../specification/formulas";
-import { HAND_TIMES, LOADS, loadSuffix, MOST_LOADS, readingsOf } from "../specification/readings";
+import { isSpill, isTable } from "../specification/field";
+import { LOADS, MOST_LOADS } from "../specification/readings";
 import type { Section } from "../specification/main-page";
-import { formatOf, isDate, unitOf, type Measure, type System } from "../specification/measures";
+import type { System } from "../specification/measures";
 import { partsIn, type PartsInLanguage } from "../specification/text/in-language";
 import { LANGUAGE_CELL, LANGUAGE_NAMES, type SheetLanguage } from "../specification/text/language";
-import { type SheetWords, formulaIn, labelIn, noteIn, titleIn, wordsOf } from "../specification/text/words";
+import { noteIn, titleIn, wordsOf } from "../specification/text/words";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../specification/versions";
+import { type Draft, heightOf, PAGE_COLUMNS, PANEL_COLUMNS, placeBand } from "./draft";
+import { placeField, placeRemark, placeSpill, placeTypedRemark } from "./place-field";
+import { FRAMED_READING_ROWS, placeReadings } from "./place-readings";
+import { columnsFrom, placeTable, TABLE_HEAD } from "./place-table";
 
 export interface SheetOptions {
   /** The name of the sheet; " 2", " 3", ... is added if the name is in use. */
@@ -24,11 +25,6 @@ export interface SheetOptions {
   readonly language?: SheetLanguage;
 }
 
-/** The number of columns of a printed page, and of one of its three panels. */
-const PAGE_COLUMNS = 16;
-const PANEL_COLUMNS = 5;
-/** The number of rows of readings that have the frame of an input; a longer series continues below them. */
-const FRAMED_READING_ROWS = 24;
 /** The number of rows of readings that the names of each load cover. A logger's series fits into them. */
 const READING_ROWS = 2000;
 /** The pages to the right of the form: the results, then the remarks. The form is page 0. */
@@ -43,234 +39,7 @@ const FORM_WIDTHS = [6.8, 7.3, 11, 10.6, 8.7, 7.3, 7.4, 7.3, 8, 7.3, 5.8, 8.4, 7
 const WIDTH = 9.5;
 const METHODS_WIDTH = 12.5;
 const METHODS_COLUMN = RESULTS_PAGE * PAGE_COLUMNS + 2 * PANEL_COLUMNS;
-
-/** A sheet during its layout. */
-interface Draft {
-  readonly system: System;
-  readonly loads: number;
-  readonly words: SheetWords;
-  readonly parts: PartsInLanguage;
-  readonly cells: CellPlan[];
-  readonly names: Record<string, Box>;
-  readonly merges: Box[];
-  readonly entries: EntryRule[];
-  readonly rowHeights: Record<number, number>;
-  /** The widths, in characters, of columns that have a width of their own. */
-  readonly widths: Record<number, number>;
-}
-
-/** The height in points of a row with this number of lines. A row of one line keeps the default height of the host. */
-const heightOf = (lines: number): number => Math.ceil(10.4 * lines);
-
-const startValue = (field: Pick<Field, "value">, system: System): CellValue | undefined =>
-  typeof field.value === "object" ? field.value[system] : field.value;
-
-/** The number format of a field. A text that a person types stays text: "12-3" must not become a date. */
-const formatFor = (
-  field: Pick<Field, "measure" | "kind" | "choices" | "takesFormula"> | Column,
-  system: System,
-): string | undefined =>
-  field.measure === "text" && field.kind === "input" && !field.choices && !field.takesFormula
-    ? "@"
-    : formatOf(field.measure, system);
-
-/** Places a heading across the columns. */
-function placeBand(draft: Draft, row: number, col: number, cols: number, title: string): void {
-  for (let index = 0; index < cols; index++)
-    draft.cells.push({ row, col: col + index, kind: "heading", value: index === 0 ? title : undefined });
-}
-
-/**
- * Numbers are aligned under the right end of their heading, short words in the middle; long texts at the left, and the
- * words of a list, because its arrow covers the right end of the cell.
- */
-const alignOf = ({ measure, kind, choices }: Column): CellPlan["align"] =>
-  measure !== "text" ? "right" : kind === "remark" || choices ? undefined : "center";
-
-/**
- * Places a unit. Beside a number it is aligned left; in the heading of a column it is aligned right, above the numbers.
- */
-function placeUnit(
-  { words, cells }: Draft,
-  row: number,
-  col: number,
-  measure: Measure,
-  align?: CellPlan["align"],
-): void {
-  const unit = unitOf(measure);
-  const said = "value" in unit ? { value: titleIn(words, unit.value) } : { formula: formulaIn(words, unit.formula) };
-  cells.push({ row, col, kind: "unit", align, ...said });
-}
-
-/**
- * Adds the rule for the values that a person may type. A field with choices needs no rule, because the choices restrict
- * it.
- */
-function ruleEntries(draft: Draft, field: Field | Column, box: Box): void {
-  const rule = field.kind === "input" && !field.choices ? entryRule(field, box, draft.loads, draft.words) : undefined;
-  if (rule) draft.entries.push(rule);
-}
-
-/**
- * Places one field in a row: label, value, unit. A typed text takes `textColumns`; a result stays in one cell, where it
- * may spill.
- */
-function placeField(
-  draft: Draft,
-  field: Field,
-  row: number,
-  col: number,
-  { labelColumns, textColumns }: Section,
-): void {
-  const valueCol = col + labelColumns;
-  const { system, cells, names, merges } = draft;
-  const { name, label, kind, note, choices, formula, measure, lines } = field;
-  if (lines) draft.rowHeights[row] = heightOf(lines);
-  cells.push({ row, col, kind: "label", value: label });
-  // A wrapped text does not overflow into the next cell; therefore the label is merged across its columns.
-  if (textColumns > 2 && labelColumns > 1) merges.push({ row, col, rows: 1, cols: labelColumns });
-  const format = formatFor(field, system);
-  cells.push({ row, col: valueCol, kind, value: startValue(field, system), formula, format, note, choices });
-  names[name] = { row, col: valueCol, rows: 1, cols: 1 };
-  ruleEntries(draft, field, names[name]);
-  if (measure !== "text" && !isDate(measure)) placeUnit(draft, row, valueCol + 1, measure);
-  else if (kind === "input" && textColumns > 1) merges.push({ row, col: valueCol, rows: 1, cols: textColumns });
-}
-
-/** Places a typed text across the form, in a row with the height of its lines. */
-function placeTypedRemark(draft: Draft, field: Field, row: number): number {
-  const { cells, names, merges, rowHeights } = draft;
-  const { name, label, kind, note, lines = 1 } = field;
-  cells.push({ row, col: 0, kind: "label", value: label });
-  cells.push({ row, col: 2, kind, format: formatFor(field, draft.system), note });
-  names[name] = { row, col: 2, rows: 1, cols: 1 };
-  merges.push({ row, col: 0, rows: 1, cols: 2 }, { row, col: 2, rows: 1, cols: PAGE_COLUMNS - 2 });
-  rowHeights[row] = heightOf(lines);
-  return row + 1;
-}
-
-/**
- * Places a calculated text across its page, in as many rows as it needs lines, because its rows are also rows of the
- * form.
- */
-function placeRemark(draft: Draft, field: Field, row: number, left: number): number {
-  const { cells, names, merges } = draft;
-  const { name, label, kind, note, formula, lines = 1 } = field;
-  const col = left + 2;
-  cells.push({ row, col: left, kind: "label", value: label, wrap: true });
-  cells.push({ row, col, kind, formula, format: formatFor(field, draft.system), note, wrap: true });
-  names[name] = { row, col, rows: 1, cols: 1 };
-  merges.push({ row, col: left, rows: lines, cols: 2 }, { row, col, rows: lines, cols: PAGE_COLUMNS - 2 });
-  return row + lines;
-}
-
-/** The rows above the rows of a table: two of headings, one of units. */
-const TABLE_HEAD = 3;
-
-/**
- * Places the headings, the units, the start row if the table has one, and the rows. Returns the row below the table.
- */
-function placeTable(draft: Draft, table: Table, top: number, columnAt: ReadonlyMap<string, number>): number {
-  const { system, cells, names } = draft;
-  const hasStart = table.columns.some(({ start }) => start !== undefined);
-  const first = top + TABLE_HEAD + (hasStart ? 1 : 0);
-  const at = (name: string): number => {
-    const col = columnAt.get(name);
-    if (col === undefined) throw new Error(`the table has no column "${name}"`);
-    return col;
-  };
-  const counted = at(firstOf(table.columns).name);
-  // The range starts at the row of units, which contains no number, because the engine of the embedded sheet needs
-  // more than one cell.
-  const above = (row: number, col: number): string => {
-    const column = (of: number) =>
-      `${cellAddress(top + 2, of).replace(/(\D+)(\d+)/, "$$$1$$$2")}:${cellAddress(row - 1, of)}`;
-    return `LOOKUP(${PAST_EVERY_ROW},${column(counted)},${column(col)})`;
-  };
-  const written = (formula: string, row: number): string =>
-    formula
-      .replace(/\[(\^?)(\w+)\]/g, (_, up: string, name: string) =>
-        up ? above(row, at(name)) : cellAddress(row, at(name)),
-      )
-      .replaceAll("#", loadSuffix(row - first + 1));
-
-  for (const column of table.columns) {
-    const { name, heading, note, kind, start, startInput, formula, choices, measure, width, byRow, span = 1 } = column;
-    const col = at(name);
-    const isWords = measure === "text" && byRow !== undefined;
-    const align =
-      measure === "pick"
-        ? "right"
-        : measure === "text" && width === undefined && !isWords
-          ? alignOf(column)
-          : undefined;
-    if (width !== undefined) draft.widths[col] = width;
-    const format = formatFor(column, system);
-    heading.forEach((value, line) =>
-      cells.push({
-        row: top + line,
-        col,
-        kind: "heading",
-        value,
-        align: isWords ? undefined : alignOf(column),
-        note: line === 0 ? note : undefined,
-      }),
-    );
-    placeUnit(draft, top + 2, col, measure, "right");
-    if (start !== undefined) {
-      const fixed = start.startsWith("=") ? { formula: start } : { value: Number(start) };
-      cells.push({ row: first - 1, col, kind: kind === "label" ? "label" : "result", format, ...fixed });
-    }
-    if (startInput) {
-      cells.push({ row: first - 1, col, kind: "input", format, choices, align, note: startInput.note });
-      names[startInput.name] = { row: first - 1, col, rows: 1, cols: 1 };
-    }
-    for (let index = 0; index < table.rows; index++) {
-      const row = first + index;
-      const own = byRow?.[index];
-      const worked = own?.formula ?? formula;
-      const content = worked
-        ? { formula: written(worked, row) }
-        : { value: own ? own.value : kind === "label" ? index + 1 : startValue(column, system) };
-      if (span > 1) draft.merges.push({ row, col, rows: 1, cols: span });
-      cells.push({
-        row,
-        col,
-        kind,
-        format: own?.measure ? formatOf(own.measure, system) : format,
-        choices,
-        align,
-        ...content,
-      });
-    }
-    names[name] = { row: first, col, rows: table.rows, cols: 1 };
-    ruleEntries(draft, column, names[name]);
-  }
-  const columns = table.columns.flatMap(({ name, isWorking }) => (isWorking ? [] : [at(name)]));
-  for (let col = Math.min(...columns); col < Math.max(...columns); col++)
-    for (const line of columns.includes(col) ? [] : [0, 1]) cells.push({ row: top + line, col, kind: "heading" });
-  return first + table.rows;
-}
-
-/** Places the rows that a spilling formula fills: label, value and words. Returns the row below them. */
-function placeSpill(draft: Draft, spill: Spill, top: number, col: number): number {
-  const { system, cells, names } = draft;
-  const { name, label, formula, note, measure: unit, spills } = spill;
-  placeBand(draft, top, col, PANEL_COLUMNS - 1, label);
-  placeUnit(draft, top, col + PANEL_COLUMNS - 1, unit);
-  spills.forEach((measure, index) => {
-    const row = top + 1 + index;
-    cells.push({ row, col, kind: "label", ...(index === 0 ? { formula, note } : {}) });
-    cells.push({ row, col: col + 1, kind: "result", format: formatOf(measure, system) });
-    cells.push({ row, col: col + 2, kind: "remark" });
-  });
-  names[name] = { row: top + 1, col, rows: spills.length, cols: 3 };
-  return top + 1 + spills.length;
-}
-
-/** The column number of each column, counted from `first`. */
-const columnsFrom = (columns: readonly Column[], first: number): [string, number][] =>
-  columns.map(({ name, at }, index) => [name, first + (at ?? index)]);
+const usualWidth = (col: number): number => FORM_WIDTHS[col] ?? (col === METHODS_COLUMN ? METHODS_WIDTH : WIDTH);
 
 /**
  * Places a section at a row, on the page that begins at the column `left`. Returns the row below each panel of the page
@@ -383,54 +152,6 @@ function placeRemarkParts(draft: Draft, top: number, left: number): void {
   });
 }
 
-const READINGS_NOTE =
-  "Minutes since the load was applied; the reading at time 0 is the last one before it. Leave out what was not read. " +
-  "A logger's series is pasted over the schedule ({0} rows for each load).";
-
-/** Places two columns per load: time and reading. The cells below them stay blank, so that a long series has room. */
-function placeReadings(draft: Draft, top: number, rows: number): number {
-  const { system, words, cells, names } = draft;
-  // Each printed page begins with the title.
-  for (let col = 0; col < 2 * draft.loads; col += PAGE_COLUMNS)
-    placeBand(draft, top, col, Math.min(PAGE_COLUMNS, 2 * draft.loads - col), titleIn(words, "Readings"));
-  cells.push({
-    row: top + 1,
-    col: 0,
-    kind: "note",
-    value: titleIn(words, READINGS_NOTE, rows),
-  });
-  const first = top + 6;
-  for (let load = 1; load <= draft.loads; load++) {
-    const col = 2 * (load - 1);
-    const stress = atLoad("load_stress", String(load));
-    cells.push(
-      {
-        row: first - 3,
-        col,
-        kind: "result",
-        formula: `=IFERROR(IF(${stress}="","",${stress}),"")`,
-        format: formatOf("stress", system),
-      },
-      { row: first - 2, col, kind: "heading", value: titleIn(words, "Time"), align: "right" },
-      { row: first - 2, col: col + 1, kind: "heading", value: titleIn(words, "Reading"), align: "right" },
-    );
-    placeBand(draft, first - 4, col, 2, titleIn(words, "Load {0}", load));
-    placeUnit(draft, first - 3, col + 1, "stress");
-    placeUnit(draft, first - 1, col, "time", "right");
-    placeUnit(draft, first - 1, col + 1, "reading", "right");
-    for (let index = 0; index < Math.min(FRAMED_READING_ROWS, rows); index++) {
-      cells.push({ row: first + index, col, kind: "input", value: HAND_TIMES[index] });
-      cells.push({ row: first + index, col: col + 1, kind: "input" });
-    }
-    for (const field of readingsOf(load)) {
-      const box = { row: first, col: col + Number(field.measure === "reading"), rows, cols: 1 };
-      names[field.name] = box;
-      ruleEntries(draft, { ...field, label: labelIn(words, field.label) }, box);
-    }
-  }
-  return first + rows;
-}
-
 /** Job, boring, sample and depth in one line, which stays visible when the sheet is scrolled. */
 const SUMMARY =
   '={project}&IF({boring}="","","  |  "&{boring})&IF({sample}="","","  |  "&{sample})&IF({specimen}="","","  |  "&{specimen})';
@@ -482,6 +203,40 @@ function placeHead({ words, parts, cells, names, merges, rowHeights }: Draft): v
   rowHeights[MISSING_ROW] = heightOf(missing.lines ?? 1);
 }
 
+/** The first rows of the parts of a sheet that begin a printed page. */
+interface PageRows {
+  /** Of the pages of the form. */
+  readonly pageTops: readonly number[];
+  /** Of the sections of the results. */
+  readonly sectionTops: readonly number[];
+  readonly loadsTop: number;
+  readonly readingsTop: number;
+  readonly readingPages: number;
+  /** The row below the framed rows of readings. */
+  readonly framed: number;
+  readonly picks: Box;
+}
+
+/** The printed pages. Each page of the readings contains the framed rows; the page of the picks contains the whole table. */
+function printedPages({ loadParts }: PartsInLanguage, rows: PageRows): Box[] {
+  const { pageTops, sectionTops, loadsTop, readingsTop, readingPages, framed, picks } = rows;
+  const page = (row: number, below: number, part: number): Box => ({
+    ...{ row, col: part * PAGE_COLUMNS, rows: below - row, cols: PAGE_COLUMNS },
+  });
+  const below = [...pageTops.slice(1), loadsTop];
+  // The results beside the second page of the form have a printed page of their own, which begins with their heading.
+  const furtherResults = sectionTops.filter((top) => top >= firstOf(below)).slice(0, 1);
+  return [
+    ...pageTops.map((top, index) => page(top, nth(below, index), 0)),
+    page(TOP, firstOf(below), RESULTS_PAGE),
+    ...furtherResults.map((top) => page(top, loadsTop, RESULTS_PAGE)),
+    page(TOP, firstOf(below), REMARKS_PAGE),
+    ...loadParts.map((_, part) => page(loadsTop, readingsTop, part)),
+    ...Array.from({ length: readingPages }, (_, part) => page(readingsTop, framed, part)),
+    picks,
+  ];
+}
+
 /** Builds a blank sheet for one test. Throws if the number of loads is not a whole number from 1 to the maximum. */
 export function blankSheet(system: System, options: SheetOptions = {}): SheetPlan {
   const { loads = LOADS, language = "en" } = options;
@@ -518,21 +273,11 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
   const timesTop = rowOf(names, "times_01");
   placePicks(draft, timesTop, picksLeft);
   const cols = workingsLeft + parts.loadWorkings.columns.length;
+  const picksTop = timesTop - TABLE_HEAD - 1;
   const picksBelow = rowOf(names, "pick_load") + parts.pickTable.rows;
   const rows = Math.max(readingsBelow, picksBelow);
 
-  const page = (row: number, below: number, part: number): Box => ({
-    row,
-    col: part * PAGE_COLUMNS,
-    rows: below - row,
-    cols: part === pages ? parts.pickTable.columns.length : PAGE_COLUMNS,
-  });
   const framed = timesTop + FRAMED_READING_ROWS;
-  const below = [...pageTops.slice(1), loadsTop];
-  // The results beside the second page of the form have a printed page of their own, which begins with their heading.
-  const furtherResults = sectionTops.filter((top) => top >= firstOf(below)).slice(0, 1);
-  const widthOf = (col: number): number =>
-    widths[col] ?? FORM_WIDTHS[col] ?? (col === METHODS_COLUMN ? METHODS_WIDTH : WIDTH);
   return {
     name: options.name ?? titleIn(words, "Consolidation test"),
     rows,
@@ -542,18 +287,12 @@ export function blankSheet(system: System, options: SheetOptions = {}): SheetPla
     names,
     merges,
     rowHeights,
-    columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, widthOf(col)])),
+    columnWidths: Object.fromEntries(Array.from({ length: cols }, (_, col) => [col, widths[col] ?? usualWidth(col)])),
     freezeRows: 1,
-    // Each page of the readings contains the framed rows; the page of the picks contains the whole table.
-    pages: [
-      ...pageTops.map((top, index) => page(top, nth(below, index), 0)),
-      page(TOP, firstOf(below), RESULTS_PAGE),
-      ...furtherResults.map((top) => page(top, loadsTop, RESULTS_PAGE)),
-      page(TOP, firstOf(below), REMARKS_PAGE),
-      ...parts.loadParts.map((_, part) => page(loadsTop, readingsTop, part)),
-      ...Array.from({ length: readingPages }, (_, part) => page(readingsTop, framed, part)),
-      page(timesTop - TABLE_HEAD - 1, picksBelow, pages),
-    ],
+    pages: printedPages(parts, {
+      ...{ pageTops, sectionTops, loadsTop, readingsTop, readingPages, framed },
+      picks: { row: picksTop, col: picksLeft, rows: picksBelow - picksTop, cols: parts.pickTable.columns.length },
+    }),
     paper: system === "US" ? "Letter" : "A4",
     footer: titleIn(words, "Data sheet {0}, Clayledger {1}", TEMPLATE_VERSION, ADD_IN_VERSION),
     ...(language !== "en" && { hostWords: words.host }),
@@ -568,35 +307,4 @@ function rowOf(names: Readonly<Record<string, Box>>, name: string): number {
   const box = names[name];
   if (!box) throw new Error(`the sheet has no name "${name}"`);
   return box.row;
-}
-
-/** Values by name: one value for a cell, a list for a range, which is filled from its top. */
-export type SheetValues = Readonly<Record<string, CellValue | readonly (CellValue | undefined)[]>>;
-
-/**
- * Writes values into the inputs of the plan. Throws for a name that the plan does not have, or for a cell that contains
- * a formula.
- */
-export function fillSheet(plan: SheetPlan, values: SheetValues): SheetPlan {
-  const typed = new Map<string, { readonly row: number; readonly col: number; readonly value: CellValue }>();
-  const key = (row: number, col: number) => `${row} ${col}`;
-  for (const [name, value] of Object.entries(values)) {
-    const box = plan.names[name];
-    if (!box) throw new Error(`the sheet has no name "${name}"`);
-    const list = Array.isArray(value) ? value : [value];
-    if (list.length > box.rows) throw new Error(`"${name}" has ${box.rows} rows and was given ${list.length} values`);
-    list.forEach((item, index) => {
-      const [row, col] = [box.row + index, box.col];
-      if (item !== undefined) typed.set(key(row, col), { row, col, value: item });
-    });
-  }
-  const cells = plan.cells.map((cell) => {
-    const entered = typed.get(key(cell.row, cell.col));
-    if (entered === undefined) return cell;
-    if (cell.formula) throw new Error(`row ${cell.row}, column ${cell.col} holds a formula and takes no value`);
-    typed.delete(key(cell.row, cell.col));
-    return { ...cell, value: entered.value };
-  });
-  const beyond = [...typed.values()].map((one): CellPlan => ({ ...one, kind: "input" }));
-  return { ...plan, cells: [...cells, ...beyond] };
 }

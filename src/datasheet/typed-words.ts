@@ -2,7 +2,7 @@
 import { hasWords } from "../record/cells";
 import { wordIn } from "../specification/list-words";
 import type { SheetLanguage } from "../specification/text/language";
-import type { SheetValues } from "./layout";
+import type { SheetValues } from "./fill-sheet";
 
 /**
  * Values by name with the words of lists in the language of a sheet; every other value stays.
