@@ -3,18 +3,24 @@ import { readRecord, RECORD_NAMES, type NamedValues } from "../record/record";
 import type { Answer, Answering, Thresholds } from "./check";
 import { BY_HAND_CHECKS } from "./questions/by-hand";
 import { CLASSIFICATION_CHECKS } from "./questions/classification";
-import { CURVE_CHECKS } from "./questions/curve";
+import { CONSTRUCTION_CHECKS } from "./questions/constructions";
+import { GROUND_CHECKS } from "./questions/ground";
 import { LOAD_CHECKS } from "./questions/loads";
+import { READING_CHECKS } from "./questions/readings";
 import { RECORD_CHECKS } from "./questions/record";
-import { SPECIMEN_CHECKS } from "./questions/specimen";
-import { TIME_CURVE_CHECKS } from "./questions/time-curves";
+import { SIZE_CHECKS } from "./questions/sizes";
+import { WATER_CHECKS } from "./questions/water";
 import { WETTING_CHECKS } from "./questions/wetting";
+import { YIELD_CHECKS } from "./questions/yield";
 
 export const ANSWERING: readonly Answering[] = [
-  ...SPECIMEN_CHECKS,
+  ...WATER_CHECKS,
+  ...SIZE_CHECKS,
   ...LOAD_CHECKS,
-  ...TIME_CURVE_CHECKS,
-  ...CURVE_CHECKS,
+  ...READING_CHECKS,
+  ...CONSTRUCTION_CHECKS,
+  ...YIELD_CHECKS,
+  ...GROUND_CHECKS,
   ...RECORD_CHECKS,
   ...BY_HAND_CHECKS,
   ...CLASSIFICATION_CHECKS,

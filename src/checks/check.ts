@@ -110,6 +110,10 @@ export const cannotAsk = (reason: Message): Answer => ({ status: "cannot be aske
 export const ask = <T>(outcome: Outcome<T>, answer: (value: T) => Answer): Answer =>
   outcome.ok ? answer(outcome.value) : cannotAsk(outcome.reason);
 
+/** The same for two outcomes. */
+export const pair = <A, B>(a: Outcome<A>, b: Outcome<B>, answer: (a: A, b: B) => Answer): Answer =>
+  ask(a, (first) => ask(b, (second) => answer(first, second)));
+
 // --- Figures -------------------------------------------------------------------------------------------------------
 
 /**

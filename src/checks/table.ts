@@ -2,20 +2,25 @@
 import { ANSWERING } from "./answering";
 import type { Check, Question } from "./check";
 import { byHandQuestions } from "./questions/by-hand";
-import { curveQuestions } from "./questions/curve";
-import { loadQuestions } from "./questions/loads";
-import { recordQuestions } from "./questions/record";
-import { specimenQuestions } from "./questions/specimen";
-import { timeCurveQuestions } from "./questions/time-curves";
-import { wettingQuestions } from "./questions/wetting";
-
 import { classificationQuestions } from "./questions/classification";
+import { constructionQuestions } from "./questions/constructions";
+import { groundQuestions } from "./questions/ground";
+import { loadQuestions } from "./questions/loads";
+import { readingQuestions } from "./questions/readings";
+import { recordQuestions } from "./questions/record";
+import { sizeQuestions } from "./questions/sizes";
+import { waterQuestions } from "./questions/water";
+import { wettingQuestions } from "./questions/wetting";
+import { yieldQuestions } from "./questions/yield";
 
 const QUESTIONS: Readonly<Record<string, Question>> = {
-  ...specimenQuestions(),
+  ...waterQuestions(),
+  ...sizeQuestions(),
   ...loadQuestions(),
-  ...timeCurveQuestions(),
-  ...curveQuestions(),
+  ...readingQuestions(),
+  ...constructionQuestions(),
+  ...yieldQuestions(),
+  ...groundQuestions(),
   ...recordQuestions(),
   ...byHandQuestions(),
   ...classificationQuestions(),
