@@ -3,6 +3,7 @@
  * Nothing is corrected: a line is taken as it is, or left out and listed.
  */
 import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
+import { DAY_MINUTES } from "../../workbook/day-number";
 import { numberIn, timeIn } from "./cell";
 import type { TextFile } from "./decode";
 import { runsBackwards } from "./direction";
@@ -57,7 +58,6 @@ export interface LoggerRows {
 
 /** Lines read between two reports of progress. */
 const CHUNK = 1000;
-const HALF_A_DAY = 720;
 const SHOWN = 40;
 
 const shown = (text: string): string => (text.length > SHOWN ? `${text.slice(0, SHOWN - 1)}…` : text);
@@ -115,62 +115,107 @@ function beginsWithNewest({ lines }: TextFile, layout: Layout): boolean {
   return runsBackwards(read.map(({ minutes }) => minutes));
 }
 
-/** Reads the file by the layout, in steps: yields the share that is done, and returns the rows. */
-export function* readRows(file: TextFile, layout: Layout): Generator<number, LoggerRows> {
-  const lines: number[] = [];
-  const times: number[] = [];
-  const readings: number[] = [];
-  const loads: number[] = [];
-  const temperatures: number[] = [];
-  let dated = true;
-  const restarts: number[] = [];
-  const faults: Fault[] = [];
-  const { delimiter, timeForm, firstLine } = layout;
-  const needed = [layout.time, layout.reading, layout.date, layout.load].filter((col) => col !== null);
-  const widest = Math.max(...needed);
-  const headings = new Set(file.lines.slice(0, firstLine - 1).map((line) => line.trim()));
+/** The lines of a file, taken one after the other: those that are used become rows, the others faults. */
+class TakenLines {
+  readonly #file: TextFile;
+  readonly #layout: Layout;
+  /** The last of the columns that every line needs. */
+  readonly #widest: number;
+  readonly #headings: ReadonlySet<string>;
+  readonly #lines: number[] = [];
+  readonly #times: number[] = [];
+  readonly #readings: number[] = [];
+  readonly #loads: number[] = [];
+  readonly #temperatures: number[] = [];
+  readonly #restarts: number[] = [];
+  readonly #faults: Fault[] = [];
+  #isDated = true;
   /** Midnights that a clock without dates has passed. */
-  let days = 0;
-  let loadStart = 0;
+  #days = 0;
+  /** The row at which the times began last. */
+  #loadStart = 0;
 
-  const take = (line: number, row: readonly string[]): void => {
-    const fault = (kind: FaultKind, cell: string): void => void faults.push({ line, kind, cell: shown(cell.trim()) });
-    const whole = row.join(delimiter);
+  constructor(file: TextFile, layout: Layout) {
+    this.#file = file;
+    this.#layout = layout;
+    const needed = [layout.time, layout.reading, layout.date, layout.load].filter((col) => col !== null);
+    this.#widest = Math.max(...needed);
+    this.#headings = new Set(file.lines.slice(0, layout.firstLine - 1).map((line) => line.trim()));
+  }
+
+  #fault(line: number, kind: FaultKind, cell: string): void {
+    this.#faults.push({ line, kind, cell: shown(cell.trim()) });
+  }
+
+  /** The minutes of a time since the first midnight of a clock without dates, as they are if the file has dates. */
+  #minutesOf({ minutes, dated }: Line["time"], line: number, timeCell: string): number {
+    const at = minutes + this.#days * DAY_MINUTES;
+    const before = this.#times.at(-1);
+    const isPastMidnight =
+      this.#layout.timeForm === "clock" && !dated && before !== undefined && at < before - DAY_MINUTES / 2;
+    if (!isPastMidnight) return at;
+    this.#days++;
+    this.#fault(line, "midnight", timeCell);
+    return at + DAY_MINUTES;
+  }
+
+  /** What is wrong with a time after the row before; undefined if nothing is. A time at which a load begins is noted. */
+  #outOfOrder(at: number, reading: number): "repeat" | "same-time" | "back" | undefined {
+    const before = this.#times.at(-1);
+    if (before === undefined || at > before) return undefined;
+    if (at === before) return reading === this.#readings.at(-1) ? "repeat" : "same-time";
+    const begins = at <= nth(this.#times, this.#loadStart) || at < Math.min(1, before / 2);
+    if (this.#layout.timesRun === "test" || !begins) return "back";
+    this.#loadStart = this.#times.length;
+    this.#restarts.push(this.#loadStart);
+    return undefined;
+  }
+
+  take(line: number, row: readonly string[]): void {
+    const [file, layout] = [this.#file, this.#layout];
+    const whole = row.join(layout.delimiter);
     if (row.every(isBlank)) return;
-    if (headings.has(nth(file.lines, line - 1).trim())) return fault("heading", whole);
+    if (this.#headings.has(nth(file.lines, line - 1).trim())) return this.#fault(line, "heading", whole);
     const isCutOff = line === file.lines.length && !file.endsWhole;
-    const read = readLine(row, layout, { widest, isCutOff });
-    if (!("time" in read)) return fault(...read);
+    const read = readLine(row, layout, { widest: this.#widest, isCutOff });
+    if (!("time" in read)) return this.#fault(line, ...read);
     const { time, reading } = read;
     const timeCell = row[layout.time] ?? "";
-
-    const before = times.at(-1);
-    let at = time.minutes + days * 1440;
-    if (timeForm === "clock" && !time.dated && before !== undefined && at < before - HALF_A_DAY) {
-      days++;
-      at += 1440;
-      fault("midnight", timeCell);
-    }
-    if (at === before) return fault(reading === readings.at(-1) ? "repeat" : "same-time", whole);
-    if (before !== undefined && at < before) {
-      const begins = at <= nth(times, loadStart) || at < Math.min(1, before / 2);
-      if (layout.timesRun === "test" || !begins) return fault("back", timeCell);
-      restarts.push(times.length);
-      loadStart = times.length;
-    }
+    const at = this.#minutesOf(time, line, timeCell);
+    const wrong = this.#outOfOrder(at, reading);
+    if (wrong) return this.#fault(line, wrong, wrong === "back" ? timeCell : whole);
     const load = besideIn(row, layout.load, layout);
-    if (layout.load !== null && Number.isNaN(load)) fault("no-load", nth(row, layout.load));
-    const lineBefore = lines.at(-1);
+    if (layout.load !== null && Number.isNaN(load)) this.#fault(line, "no-load", nth(row, layout.load));
+    const lineBefore = this.#lines.at(-1);
     if (isCutOff && lineBefore !== undefined && looksCut(row, nth(file.lines, lineBefore - 1), layout))
-      fault("maybe-cut", whole);
-    lines.push(line);
-    times.push(at);
-    readings.push(reading);
-    loads.push(load);
-    temperatures.push(besideIn(row, layout.temperature, layout));
-    dated &&= time.dated;
-  };
+      this.#fault(line, "maybe-cut", whole);
+    this.#lines.push(line);
+    this.#times.push(at);
+    this.#readings.push(reading);
+    this.#loads.push(load);
+    this.#temperatures.push(besideIn(row, layout.temperature, layout));
+    this.#isDated &&= time.dated;
+  }
 
+  /** All that was taken, with the readings that lie far from the others listed as faults. */
+  rows(): LoggerRows {
+    const [lines, readings, temperatures] = [this.#lines, this.#readings, this.#temperatures];
+    const far = farOff(readings).map((index): Fault => ({
+      ...{ line: nth(lines, index), kind: "far", cell: String(nth(readings, index)) },
+    }));
+    return {
+      ...{ lines, readings, times: this.#times, loads: this.#loads, restarts: this.#restarts },
+      ...(this.#layout.temperature != null && { temperatures }),
+      dated: this.#isDated && lines.length > 0,
+      faults: [...this.#faults, ...far].sort((a, b) => a.line - b.line),
+    };
+  }
+}
+
+/** Reads the file by the layout, in steps: yields the share that is done, and returns the rows. */
+export function* readRows(file: TextFile, layout: Layout): Generator<number, LoggerRows> {
+  const { delimiter, firstLine } = layout;
+  const taken = new TakenLines(file, layout);
   const isBackwards = beginsWithNewest(file, layout);
   const lineAt = (index: number): number => (isBackwards ? file.lines.length - index : firstLine + index);
   const count = Math.max(0, file.lines.length - firstLine + 1);
@@ -181,22 +226,10 @@ export function* readRows(file: TextFile, layout: Layout): Generator<number, Log
       part.map((line) => nth(file.lines, line - 1)),
       delimiter,
     );
-    rows.forEach((row, index) => take(nth(part, index), row));
+    rows.forEach((row, index) => taken.take(nth(part, index), row));
     yield Math.min(1, (from + CHUNK) / count);
   }
-  for (const index of farOff(readings))
-    faults.push({ line: nth(lines, index), kind: "far", cell: String(nth(readings, index)) });
-  const beside = { ...(layout.temperature != null && { temperatures }), dated: dated && lines.length > 0 };
-  return {
-    lines,
-    times,
-    readings,
-    loads,
-    ...beside,
-    ...(isBackwards && { isBackwards }),
-    restarts,
-    faults: faults.sort((a, b) => a.line - b.line),
-  };
+  return { ...taken.rows(), ...(isBackwards && { isBackwards }) };
 }
 
 /**
