@@ -16,8 +16,11 @@ export function wholeDecades(values: readonly number[]): [number, number] {
   return [10 ** low, 10 ** Math.max(decadeAbove(Math.max(...positive)), low + 1)];
 }
 
-/** The extent of the values with a margin on both sides; `margin` is a share of the extent. */
-export function padded(values: readonly number[], margin = 0.06): [number, number] {
+/** The margin on both sides of the values, as a share of their extent. */
+const MARGIN = 0.06;
+
+/** The extent of the values with a margin on both sides, by default MARGIN of the extent. */
+export function padded(values: readonly number[], margin = MARGIN): [number, number] {
   if (values.length === 0) return [0, 1];
   const low = Math.min(...values);
   const high = Math.max(...values);
@@ -26,8 +29,8 @@ export function padded(values: readonly number[], margin = 0.06): [number, numbe
 }
 
 /** A domain of `padded` that begins at zero if only its margin lies below zero: no value is negative then. */
-export const notBelowZero = ([low, high]: readonly [number, number], margin = 0.06): readonly [number, number] =>
-  low < 0 && low + ((high - low) * margin) / (1 + 2 * margin) >= -1e-9 * high ? [0, high] : [low, high];
+export const notBelowZero = ([low, high]: readonly [number, number]): readonly [number, number] =>
+  low < 0 && low + ((high - low) * MARGIN) / (1 + 2 * MARGIN) >= -1e-9 * high ? [0, high] : [low, high];
 
 /** From zero to a little beyond the largest value. */
 export const fromZero = (values: readonly number[]): [number, number] => [0, Math.max(1e-9, ...values) * 1.04];
