@@ -22,9 +22,6 @@ export interface ReadBefore {
   readonly to: number;
 }
 
-/** A file that was never read. */
-export const NEVER_READ: Omit<ReadBefore, "choices"> = { loads: [], starts: [], to: 0 };
-
 /**
  * Rows at the end of a file that is still being written wait: whether a new load has begun shows only after three rows
  * under it.

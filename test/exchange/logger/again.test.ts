@@ -4,7 +4,6 @@ import {
   columnsAgain,
   compareLines,
   continued,
-  NEVER_READ,
   readBeforeFrom,
   type ReadBefore,
 } from "../../../src/exchange/logger/again";
@@ -59,7 +58,7 @@ test("cut at any bytes and read again and again, the sheet holds what one readin
         const way = dialect.timesRun === "load" ? ("restart" as const) : ("load" as const);
         const importAt = (cuts: readonly number[]): { sheet: Sheet; kept: readonly string[] } => {
           const sheet = blankSheet();
-          let before: ReadBefore = { ...NEVER_READ, choices: { way, ...CHOICES } };
+          let before: ReadBefore = { loads: [], starts: [], to: 0, choices: { way, ...CHOICES } };
           let kept: readonly string[] = [];
           for (const [index, cut] of cuts.entries()) {
             const isFinished = index === cuts.length - 1;
