@@ -61,11 +61,10 @@ export function remarksOnCv(perYear: number): Message[] {
     : [say`cv is ${digits(perYear, 2)} m2/yr, outside ${least} to ${most}: check the units of time and height`];
 }
 
-/**
- * A specimen at the middle of a load has seldom less or more, mm. Specimens have 12 to 40 mm, in a Rowe cell up to 90 mm (BS
- * 1377-6, from memory), and peat may lose half. Common practice, no source.
- */
-const ORDINARY_HEIGHT = [5, 100] as const;
+/** Few specimens are higher, mm: they have 12 to 40 mm, in a Rowe cell up to 90 mm (BS 1377-6, from memory). */
+export const USUAL_MOST_HEIGHT = 100;
+/** A specimen at the middle of a load has seldom less or more, mm: peat may lose half. Common practice, no source. */
+const ORDINARY_HEIGHT = [5, USUAL_MOST_HEIGHT] as const;
 
 /**
  * The remark on a height in mm that few specimens have at the middle of a load: cv goes with its square.

@@ -7,6 +7,7 @@ import { live, toldSentence } from "../sentences/told-formula";
 import { remarkPart, type Field, type RemarkPart } from "../field";
 import { CURVE_GAP, SIZE_REMARK, UNUSUAL_REMARK } from "../formulas";
 import { fewTests, lightOrHeavy, maybeSwapped, noTest, SLIP_BEGINS } from "../sentences/of-head";
+import { USUAL_MOST_HEIGHT } from "../../reduction/increment/cv";
 import { addressOf, listing, lowest } from "./entries";
 import { joined, liveAt } from "./impossible";
 import { firstLoadWith } from "./missing";
@@ -28,8 +29,8 @@ export interface SizeLimits {
  * (from memory).
  */
 const DIAMETER = { quantity: "length", most: 1000, usual: { least: 35, most: 260 } } as const;
-/** Specimens have 12 to 40 mm, in a Rowe cell up to 90 mm (BS 1377-6, from memory); those for rockfill stay below half a metre. */
-const HEIGHT = { quantity: "length", most: 500, usual: { least: 10, most: 100 } } as const;
+/** Specimens for rockfill stay below half a metre (from memory). */
+const HEIGHT = { quantity: "length", most: 500, usual: { least: 10, most: USUAL_MOST_HEIGHT } } as const;
 /** Frame, disks and papers give 0.05 to 0.5 mm up to the greatest load. Common practice, no source. */
 const DEFLECTION = { quantity: "length", isColumn: true, most: 10, usual: { most: 1.5 } } as const;
 /** Frames of laboratories reach 3 to 20 MPa, those for rock some tens of MPa. Common practice, no source. */
