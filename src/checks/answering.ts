@@ -14,18 +14,20 @@ import { WETTING_CHECKS } from "./questions/wetting";
 import { YIELD_CHECKS } from "./questions/yield";
 
 export const ANSWERING: readonly Answering[] = [
-  ...WATER_CHECKS,
-  ...SIZE_CHECKS,
-  ...LOAD_CHECKS,
-  ...READING_CHECKS,
-  ...CONSTRUCTION_CHECKS,
-  ...YIELD_CHECKS,
-  ...GROUND_CHECKS,
-  ...RECORD_CHECKS,
-  ...BY_HAND_CHECKS,
-  ...CLASSIFICATION_CHECKS,
-  ...WETTING_CHECKS,
-].sort((a, b) => (a.id < b.id ? -1 : 1));
+  WATER_CHECKS,
+  SIZE_CHECKS,
+  LOAD_CHECKS,
+  READING_CHECKS,
+  CONSTRUCTION_CHECKS,
+  YIELD_CHECKS,
+  GROUND_CHECKS,
+  RECORD_CHECKS,
+  BY_HAND_CHECKS,
+  CLASSIFICATION_CHECKS,
+  WETTING_CHECKS,
+]
+  .flat()
+  .sort((a, b) => (a.id < b.id ? -1 : 1));
 
 /** Names among the limits of a firm that no question has. */
 export const unknownThresholds = (thresholds: Thresholds): string[] =>

@@ -23,6 +23,6 @@ export function ofSolids(cells: Cells): HeadSentence[] {
 export function ofWetMass(cells: Cells, { content, mass }: (typeof WET_MASSES)[number]): HeadSentence[] {
   const given = cells.cell(content);
   if (!isNumber(given) || given <= WETTEST) return [];
-  const sentence = sentences.tooWet(sentences.WITHIN[mass], cells.at(mass), 100 * WETTEST);
+  const sentence = sentences.tooWet(sentences.WITHIN[mass], cells.at(mass));
   return [cells.impossible(sentence, mass)];
 }

@@ -141,8 +141,8 @@ const remark = (name: string, label: string, formula: string, note: string): Fie
 });
 
 /** The present address of the cell of a column in the row of the load with this number. */
-export const addressAtLoad = (column: string, number: string): string =>
-  `ADDRESS(ROW(${atLoad(column, number)}),COLUMN(${atLoad(column, number)}),4)`;
+export const stressAtLoad = (number: string): string =>
+  `ADDRESS(ROW(${atLoad("load_stress", number)}),COLUMN(${atLoad("load_stress", number)}),4)`;
 
 /** The present address of the first cell of a column. */
 export const topOf = (name: string): string => `ADDRESS(ROW(INDEX({${name}},1)),COLUMN(INDEX({${name}},1)),4)`;
@@ -154,7 +154,7 @@ const WITHOUT_POINT =
 const NO_POINT =
   `IF(COUNT(${atLoad("corrected_deformation", WITHOUT_POINT)})=1,` +
   `${toldExpression(english(notAboveSolids(liveAt("initial_height"), liveAt("zero_reading"), liveAt("dial_factor"), liveAt("dial_sense"))))},` +
-  `${toldExpression(english(beyondTable(live(topOf("apparatus_stress")), live(addressAtLoad("load_stress", WITHOUT_POINT)), liveAt("seating_stress"))))})`;
+  `${toldExpression(english(beyondTable(live(topOf("apparatus_stress")), live(stressAtLoad(WITHOUT_POINT)), liveAt("seating_stress"))))})`;
 
 /** A number that no load has. */
 export const NO_LOAD = MOST_LOADS + 1;

@@ -35,7 +35,7 @@ import {
   wrongCurve,
 } from "../sentences/of-head";
 import { isWord } from "../list-words";
-import { addressAtLoad, liveAt as at, loadWith, NO_LOAD, topOf as atTop } from "./impossible";
+import { liveAt as at, loadWith, NO_LOAD, stressAtLoad, topOf as atTop } from "./impossible";
 import { inFormula, live, toldExpression, toldSentence } from "../sentences/told-formula";
 
 /** The inputs that every result needs, in the order of the form, and the in-situ stress. */
@@ -64,7 +64,7 @@ const LOAD_WITHOUT_STRESS = `IFERROR(SUMPRODUCT(MAX(({load_stress}="")*(${HAVE_R
 const MISSING_ITEMS = [
   ...NEEDED_INPUTS.map(([name, words]) => `IF({${name}}="",${item(inputMissing(words, at(name)))},"")`),
   `IF(COUNT({load_stress})=0,${item(stressesMissing(live(atTop("load_stress"))))},"")`,
-  `IF(OR(COUNT({load_stress})=0,${LOAD_WITHOUT_STRESS}=0),"",${item(stressMissing(live(LOAD_WITHOUT_STRESS), live(addressAtLoad("load_stress", LOAD_WITHOUT_STRESS))))})`,
+  `IF(OR(COUNT({load_stress})=0,${LOAD_WITHOUT_STRESS}=0),"",${item(stressMissing(live(LOAD_WITHOUT_STRESS), live(stressAtLoad(LOAD_WITHOUT_STRESS))))})`,
   `IF({next_load}="","",${item(readingsMissing(live("{next_load}"), live("ROW(INDEX({times_01},1))")))})`,
 ].join("&");
 
@@ -100,7 +100,7 @@ export const WET_MASSES = [
 ] as const;
 
 const isTooWet = ({ content, mass }: (typeof WET_MASSES)[number]): string =>
-  `IF(COUNT({${content}})=0,"",IF({${content}}<=${WETTEST},"",${toldSentence(tooWet(WITHIN[mass], at(mass), 100 * WETTEST))}))`;
+  `IF(COUNT({${content}})=0,"",IF({${content}}<=${WETTEST},"",${toldSentence(tooWet(WITHIN[mass], at(mass)))}))`;
 
 const SOLIDS_FILL = toldSentence(
   solidsFill(at("initial_height"), at("diameter"), at("ring_mass"), at("ring_and_dry"), at("specific_gravity")),

@@ -3,6 +3,7 @@
  * into these places (`live`), and a record the values of the cells (`record/head-of-sheet`).
  */
 import { say, type Message, type Value } from "../../reduction/message";
+import { WETTEST } from "../../reduction/specimen";
 import type { Limits } from "../measures";
 
 /** "a number greater than 0 and not more than 60" */
@@ -67,9 +68,9 @@ export const mustBeAsHeavy = (mass: Value, cell: Value, than: Value, other: Valu
 export const solidsFill = (height: Value, diameter: Value, ring: Value, dry: Value, gravity: Value): Message =>
   say`The solids alone would fill the ring: correct the height, ${height}, the diameter, ${diameter}, the masses, ${ring} and ${dry}, or the specific gravity, ${gravity}.`;
 
-/** A wet mass that gives a water content in percent which no soil has. */
-export const tooWet = (mass: Value, cell: Value, percent: number): Message =>
-  say`The water content by ${mass}, ${cell}, is above ${percent} %: correct it.`;
+/** A wet mass that gives a water content which no soil has. */
+export const tooWet = (mass: Value, cell: Value): Message =>
+  say`The water content by ${mass}, ${cell}, is above ${100 * WETTEST} %: correct it.`;
 
 /** A load that was read and has no point of the curve, with one of the two reasons that follow. */
 export const noPoint = (load: Value, reason: Value): Message =>
