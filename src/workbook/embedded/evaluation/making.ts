@@ -1,16 +1,17 @@
 /**
  * Makes the model of a workbook in steps. The constructor of the engine reads every cell and evaluates every formula at
  * once: with 13 data sheets the page did not react for 2 s. While a model is made here, the constructor leaves out the cells
- * and the borders, and its plugins are not started; then the cells and borders are read sheet by sheet, the formulas are
+ * and the borders, and its plugins are not started; then the cells and borders are read some columns at a time, the formulas are
  * evaluated column by column, the heights of rows, the colours in use and the formulas with some functions are found sheet by sheet, and
  * the plugins are started.
  * Casts: the engine's types do not include the inner parts of its plugins.
  */
 import { registries, type Model } from "@odoo/o-spreadsheet";
+import { columnBands, type CellData } from "./column-bands";
 
 /** The data of a workbook, as the engine takes it. */
 interface Data {
-  readonly sheets: readonly Record<string, unknown>[];
+  readonly sheets: readonly (Record<string, unknown> & CellData)[];
 }
 
 /** What the plugins of the model that is being made leave for later. */
@@ -79,10 +80,15 @@ export function* making(make: () => Model): Generator<number, Model> {
   const { data, readers, evaluation } = left;
   if (!data || !evaluation) throw new Error("the engine has made a workbook without its cells");
   for (const [at, sheet] of data.sheets.entries()) {
-    for (const read of readers) read({ ...data, sheets: [sheet] });
+    const bands = columnBands(sheet);
+    for (const [index, band] of bands.entries()) {
+      // The borders of the whole sheet are read with its first band.
+      const part = index === 0 ? band : { ...band, borders: {} };
+      for (const read of readers) read({ ...data, sheets: [part] });
+      yield (at + (index + 1) / bands.length) / data.sheets.length / 2;
+    }
     // The model has them now: with 40 data sheets the page has no room for both.
     Object.assign(sheet, { cells: {}, styles: {}, formats: {}, borders: {} });
-    yield (at + 1) / data.sheets.length / 2;
   }
   for (const share of evaluation()) yield (1 + share) / 2;
   for (const sheetId of model.getters.getSheetIds()) {

@@ -4,6 +4,7 @@ import { CompiledFormula } from "@odoo/o-spreadsheet";
 import fc from "../../../properties";
 import { newWorkbook } from "../../../../src/workbook/embedded";
 import { Model, plainData, runBatch, type Command } from "../../../../src/workbook/embedded/engine";
+import { columnBands } from "../../../../src/workbook/embedded/evaluation/column-bands";
 import { dataBySheet, making } from "../../../../src/workbook/embedded/evaluation/making";
 import { ONLY_COPIED } from "../../../../src/workbook/embedded/evaluation/plugin";
 import { atOnce } from "../../../../src/workbook/in-slices";
@@ -55,6 +56,31 @@ test("values, contents and looks are the same, whatever the sheets read of one a
     }),
     { numRuns: 60 },
   );
+});
+
+test("a sheet with many formulas is read in several bands of columns, and is the same", () => {
+  const wide = Array.from({ length: 240 }, (_, at) => ({
+    ...{ sheetId: "s2", row: 20 + (at % 40), col: 3 * Math.floor(at / 40) },
+    content: at === 0 ? "1" : `=${at % 40 === 0 ? `N(A59)+${at}` : `SUM(A${20 + (at % 40)}:B${20 + (at % 40)})`}`,
+  }));
+  const looks: readonly Command[] = [
+    { type: "SET_FORMATTING", sheetId: "s2", target: [{ left: 1, right: 9, top: 19, bottom: 70 }], style: { bold: true }, format: "0.00" }, // prettier-ignore
+    { type: "SET_ZONE_BORDERS", sheetId: "s2", target: [{ left: 2, right: 11, top: 19, bottom: 22 }], border: { position: "all", style: "thin", color: "#000" } }, // prettier-ignore
+  ];
+  const { model: source } = newWorkbook();
+  runBatch(source, [1, 2, 3].flatMap(sheetCommands));
+  runBatch(source, [
+    { type: "ADD_COLUMNS_ROWS", sheetId: "s2", sheetName: "Sheet 2", dimension: "ROW", base: 5, position: "after", quantity: 80 }, // prettier-ignore
+    { type: "ADD_COLUMNS_ROWS", sheetId: "s2", sheetName: "Sheet 2", dimension: "COL", base: 3, position: "after", quantity: 20 }, // prettier-ignore
+    ...looks,
+    ...wide.map((one) => ({ type: "UPDATE_CELL", ...one })),
+  ]);
+  const data = plainData(source);
+  const sheet = (data as { sheets: { id: string; cells: Record<string, string>; styles: object; formats: object }[] }).sheets.find(({ id }) => id === "s2")!; // prettier-ignore
+  expect(columnBands(sheet as never).length).toBeGreaterThan(2);
+  const model = inSteps(data);
+  expect(plainData(model)).toEqual({ ...data, revisionId: expect.anything() });
+  expect(shown(model)).toEqual(shown(new Model(copyOf(data))));
 });
 
 test("the heights of rows and the colours in use are the same", () => {
