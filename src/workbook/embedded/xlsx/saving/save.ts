@@ -182,6 +182,59 @@ async function partsOf(
 
 const formulasOf = (taken: readonly TakenSheet[]): string[] => taken.flatMap(({ formulas }) => [...formulas.values()]);
 
+/** What the sheets of a file are written with. */
+interface Writing {
+  readonly workbook: OpenWorkbook;
+  readonly exported: Exported;
+  readonly renameOn: ReturnType<typeof fileNames>["renameOn"];
+  readonly opened: ReturnType<typeof openedStyles>;
+  readonly strings: SharedStrings;
+  readonly zip: Packing;
+  readonly asValues: boolean;
+  readonly fileValue: ReturnType<typeof fileValuesOf>;
+  readonly onUnknown: () => void;
+}
+
+/** Writes the part of a sheet in steps; each gives the share of it that is done. */
+function* writingSheet(writing: Writing, index: number, sheetId: string): Generator<number> {
+  const { workbook, exported, renameOn, zip, ...rest } = writing;
+  const { model } = workbook;
+  const { parts, taken, formula } = exported;
+  const path = sheetPath(index);
+  const sheet = taken.shift()!;
+  const answered = { style: stylesOf(parts.document(path)), formula };
+  patchSheet(exported, index, sheetId, workbook, sheet);
+  const part = zip.part(path);
+  const [head = "", tail = ""] = parts.take(path).split(/<sheetData\s*\/>|<sheetData><\/sheetData>/);
+  checkAgain(path, head + tail);
+  part.add(`${head}<sheetData>`);
+  yield 0;
+  const source = { ...rest, model, sheetId, taken: sheet, answered, rename: renameOn(sheetId) };
+  for (const { text, done, of } of writtenRows({ ...source, open: protectionOf(model, sheetId).open })) {
+    checkAgain(path, text);
+    part.add(text);
+    yield done / of;
+  }
+  part.end(`</sheetData>${tail}`);
+}
+
+/** Writes the texts of the cells and then all other parts, in steps that give the share of all work that is done. */
+function* writingOthers({ parts, pictures }: Exported, strings: SharedStrings, zip: Packing): Generator<number> {
+  const shared = zip.part(STRINGS);
+  for (const piece of strings.written()) {
+    shared.add(piece);
+    yield ROWS_SHARE;
+  }
+  shared.end("");
+  for (const path of parts.paths()) {
+    const text = parts.take(path);
+    checkAgain(path, text);
+    zip.part(path).end(text);
+    yield ROWS_SHARE;
+  }
+  for (const [path, bytes] of Object.entries(pictures)) zip.part(path).endBytes(bytes);
+}
+
 /** Makes the file from what the engine exported, in steps; each gives the share of this work that is done. */
 function* making(
   workbook: OpenWorkbook,
@@ -189,7 +242,7 @@ function* making(
   valuesOnly: ValuesNotice | undefined,
 ): Generator<number, Uint8Array<ArrayBuffer>> {
   const { model } = workbook;
-  const { parts, pictures, taken, formula } = exported;
+  const { parts } = exported;
   const { names, renameOn } = fileNames(workbook);
   yield 0;
   const sheetIds = model.getters.getSheetIds();
@@ -200,47 +253,21 @@ function* making(
   patchStyles(styles);
   orderCharts(parts);
   yield 0;
-  const [opened, strings, zip] = [openedStyles(styles), new SharedStrings(), new Packing()];
+  const [strings, zip] = [new SharedStrings(), new Packing()];
   parts.delete(STRINGS);
   let hasUnknown = false;
-  const fileValue = fileValuesOf(model);
-  for (const [index, sheetId] of sheetIds.entries()) {
-    const sheet = taken.shift()!;
-    const answered = { style: stylesOf(parts.document(sheetPath(index))), formula };
-    patchSheet(exported, index, sheetId, workbook, sheet);
-    const part = zip.part(sheetPath(index));
-    const [head = "", tail = ""] = parts.take(sheetPath(index)).split(/<sheetData\s*\/>|<sheetData><\/sheetData>/);
-    checkAgain(sheetPath(index), head + tail);
-    part.add(`${head}<sheetData>`);
-    yield (ROWS_SHARE * index) / sheetIds.length;
-    const source = {
-      ...{ model, sheetId, taken: sheet, answered, rename: renameOn(sheetId), strings, opened },
-      asValues: valuesOnly !== undefined,
-      fileValue,
-      onUnknown: () => void (hasUnknown = true),
-    };
-    for (const { text, done, of } of writtenRows({ ...source, open: protectionOf(model, sheetId).open })) {
-      checkAgain(sheetPath(index), text);
-      part.add(text);
-      yield (ROWS_SHARE * (index + done / of)) / sheetIds.length;
-    }
-    part.end(`</sheetData>${tail}`);
-  }
-  const shared = zip.part(STRINGS);
-  for (const piece of strings.written()) {
-    shared.add(piece);
-    yield ROWS_SHARE;
-  }
-  shared.end("");
+  const writing: Writing = {
+    ...{ workbook, exported, renameOn, strings, zip },
+    opened: openedStyles(styles),
+    asValues: valuesOnly !== undefined,
+    fileValue: fileValuesOf(model),
+    onUnknown: () => void (hasUnknown = true),
+  };
+  for (const [index, sheetId] of sheetIds.entries())
+    for (const share of writingSheet(writing, index, sheetId)) yield (ROWS_SHARE * (index + share)) / sheetIds.length;
   if (valuesOnly) addValuesSheet(parts, valuesOnly);
   addCalculation(parts.document("xl/workbook.xml"), workbook.calculation ?? {}, hasUnknown);
-  for (const path of parts.paths()) {
-    const text = parts.take(path);
-    checkAgain(path, text);
-    zip.part(path).end(text);
-    yield ROWS_SHARE;
-  }
-  for (const [path, bytes] of Object.entries(pictures)) zip.part(path).endBytes(bytes);
+  yield* writingOthers(exported, strings, zip);
   return zip.file();
 }
 
