@@ -12,11 +12,11 @@ import { then, type Outcome } from "../reduction/outcome";
 import {
   adoptedCvSaid,
   adoptedSaid,
-  BEFORE_LOAD_ABOVE,
   COMPRESSED,
   CURVE_REFUSED,
   halfDay,
   HEIGHT_TOO_LOW,
+  MOMENT_BACK,
   NO_D100,
   NO_INITIALS,
   NO_MOMENT,
@@ -31,6 +31,7 @@ import {
   ROSE,
   SEATING_BEYOND_TABLE,
   STRESS_BEYOND_TABLE,
+  STRESS_LEAPS,
   STRESS_NOT_POSITIVE,
   STRESS_TURNS,
   SWELLED,
@@ -42,8 +43,14 @@ import {
   timesShort,
   WETTING,
 } from "../specification/sentences/of-remarks";
+import {
+  BEFORE_LOAD_ABOVE,
+  COMPRESSED_BEFORE_12,
+  halfDayAlone,
+  STRESS_TURNS_ALONE,
+} from "../specification/sentences/of-old-sheets";
 import { MOST } from "../specification/measures";
-import { LATE_BEGIN, LEAST_STEP, READ_BEYOND } from "../specification/readings";
+import { LATE_BEGIN, LEAP, LEAST_STEP, READ_BEYOND } from "../specification/readings";
 import { ADOPTABLE, CV_RANGES, type ALL_ADOPTABLE } from "../specification/results/adoptable";
 import { languageNamed } from "../specification/text/language";
 import { shownOnSheet, wordsOf } from "../specification/text/words";
@@ -70,35 +77,66 @@ export interface Remark {
   readonly ofFunctions: readonly Message[];
 }
 
+/** What looks like a slip of a load: of its times, its stress or its readings, and what the load table says of it. */
+interface Slip {
+  readonly of: "times" | "moment" | "stress" | "readings";
+  readonly said: Message;
+}
+
+/** The stress of the load with this number; 0 if it has none. */
+const stressOf = ({ loads }: TestRecord, load: number): number =>
+  loads.find(({ number }) => number === load)?.stress ?? 0;
+
+/** The stress of the load before this one, and its step from the load before that. */
+function beforeLoad(record: TestRecord, number: number): { readonly before: number; readonly direction: number } {
+  const before = number === 1 ? (record.numbers.seating_stress ?? 0) : stressOf(record, number - 1);
+  return { before, direction: before - stressOf(record, number - 2) };
+}
+
+/** Whether the stress of a load leaps, where that of the load before had risen. Sheets up to version 11 do not ask. */
+function leapOf(record: TestRecord, { number, stress = 0 }: LoadRecord): Slip[] {
+  const { version = TEMPLATE_VERSION } = record;
+  const { before, direction } = beforeLoad(record, number);
+  const hasRisen = direction > 0 && number > 2;
+  return version >= 12 && hasRisen && stress > LEAP * before ? [{ of: "stress", said: STRESS_LEAPS }] : [];
+}
+
 /** The remarks of the load table on the stress of a load. */
-function stressNotes(record: TestRecord, { record: { number, row, stress, readings } }: LoadReduced): Message[] {
+function stressNotes(record: TestRecord, { record: load }: LoadReduced): Message[] {
+  const { number, row, stress, readings } = load;
+  const { version = TEMPLATE_VERSION } = record;
   const hasReadings = readings.some(({ reading }) => reading !== undefined);
-  const stressOf = (load: number): number => record.loads.find((one) => one.number === load)?.stress ?? 0;
   const isText = record.faults.some((fault) => fault.name === "load_stress" && fault.row === row);
-  const next = stressOf(number + 1);
+  const next = stressOf(record, number + 1);
   if (stress === undefined && !isText) return next > 0 ? [NO_STRESS] : hasReadings ? [READINGS_WITHOUT_STRESS] : [];
-  const before = number === 1 ? (record.numbers.seating_stress ?? 0) : stressOf(number - 1);
-  const direction = before - stressOf(number - 2);
+  const { before, direction } = beforeLoad(record, number);
   const turns =
-    stress !== undefined &&
-    before > 0 &&
-    next > 0 &&
-    (stress - before) * direction < 0 &&
-    (next - before) * direction > 0;
-  return [...(stress === undefined || stress <= 0 ? [STRESS_NOT_POSITIVE] : []), ...(turns ? [STRESS_TURNS] : [])];
+    stress !== undefined && next > 0 && (stress - before) * direction < 0 && (next - before) * direction > 0;
+  return [
+    ...(stress === undefined || stress <= 0 ? [STRESS_NOT_POSITIVE] : []),
+    ...(turns ? [version < 12 ? STRESS_TURNS_ALONE : STRESS_TURNS] : []),
+    ...leapOf(record, load).map(({ said }) => said),
+  ];
+}
+
+/** Whether a load was applied before the load above it. Up to version 11, the head of the sheet does not name it. */
+function momentBack({ version = TEMPLATE_VERSION, loads }: TestRecord, load: LoadRecord): Slip[] {
+  const above = loads[loads.indexOf(load) - 1];
+  const isBack = load.appliedAt !== undefined && above?.appliedAt !== undefined && load.appliedAt < above.appliedAt;
+  return isBack ? [{ of: "moment", said: version < 12 ? BEFORE_LOAD_ABOVE : MOMENT_BACK }] : [];
 }
 
 /** The remarks of the load table on the clock of a load. Sheets up to version 5 have none. */
-function clockNotes({ version, loads }: TestRecord, { record: load }: LoadReduced): Message[] {
-  if (!rulesOf({ version }).clockIsAsked) return [];
+function clockNotes(record: TestRecord, { record: load }: LoadReduced): Message[] {
+  if (!rulesOf(record).clockIsAsked) return [];
   const early = load.readings.filter(({ time }) => time !== undefined && time < 0).at(-1);
-  const above = loads[loads.indexOf(load) - 1];
-  const isBack = load.appliedAt !== undefined && above?.appliedAt !== undefined && load.appliedAt < above.appliedAt;
   const isBlank =
-    load.started === undefined && load.readings.length > 0 && loads.some(({ appliedAt }) => appliedAt !== undefined);
+    load.started === undefined &&
+    load.readings.length > 0 &&
+    record.loads.some(({ appliedAt }) => appliedAt !== undefined);
   return [
     ...(early?.time === undefined ? [] : [timeBeforeLoad(early.row, early.time)]),
-    ...(isBack ? [BEFORE_LOAD_ABOVE] : []),
+    ...momentBack(record, load).map(({ said }) => said),
     ...(isBlank ? [NO_MOMENT] : []),
   ];
 }
@@ -137,12 +175,6 @@ export function firstSwelled(record: TestRecord): number | undefined {
   return loads.find((load, index) => hasEnd(load) && hasSwelled(record, load, loads[index - 1]))?.record.number;
 }
 
-/** What looks like a slip of a load: of its times, its stress or its readings, and what the load table says of it. */
-interface Slip {
-  readonly of: "times" | "stress" | "readings";
-  readonly said: Message;
-}
-
 /** What the load table says of the times of a load. Sheets of version 10 take times that begin within seconds for times of day too, and say nothing of half a day. */
 function slipsOfTimes(
   { loads, version = TEMPLATE_VERSION }: TestRecord,
@@ -156,14 +188,18 @@ function slipsOfTimes(
   const isLong = last > LONGEST_LOAD || (toNext > 0 && last > 2 * (toNext + 1440));
   const step = second - first;
   const beyond = last - toNext;
-  const isRead = toNext > 0 && last <= LONGEST_LOAD && beyond > READ_BEYOND.least && beyond <= READ_BEYOND.most;
+  const isOld = version < 12;
+  const isWithin = isOld
+    ? beyond > READ_BEYOND.least && beyond <= READ_BEYOND.mostUntil11
+    : Math.abs(beyond - (READ_BEYOND.least + READ_BEYOND.most) / 2) < (READ_BEYOND.most - READ_BEYOND.least) / 2;
+  const isRead = toNext > 0 && last <= LONGEST_LOAD && isWithin;
   return [
     ...(isLong && last <= MOST.time ? [timesLong(last, Math.round(last / 1440))] : []),
     ...(last !== 0 && Math.abs(toNext / last - 60) < 1 ? [timesShort(last)] : []),
     ...(first > (version < 11 ? 0 : LATE_BEGIN) && step > 0 && step < first * LEAST_STEP
       ? [timesOfDay(Math.round(first * 1e4) / 1e4)]
       : []),
-    ...(version >= 11 && isRead ? [halfDay(last, Math.round(toNext))] : []),
+    ...(version >= 11 && isRead ? [(isOld ? halfDayAlone : halfDay)(last, Math.round(toNext))] : []),
   ];
 }
 
@@ -194,7 +230,11 @@ function slipsOf(record: TestRecord, load: LoadReduced, before: LoadReduced | un
 /** The first load that has what looks like a slip, with the first slip of its remark. */
 export function firstSlip(record: TestRecord): { readonly load: LoadRecord; readonly slip: Slip } | undefined {
   const { loads } = reduced(record);
-  const found = loads.map((load, index) => ({ load: load.record, slip: slipsOf(record, load, loads[index - 1])[0] }));
+  const isAsked = (record.version ?? TEMPLATE_VERSION) >= 12;
+  const found = loads.map((load, index) => {
+    const atOnce = isAsked ? [...leapOf(record, load.record), ...momentBack(record, load.record)] : [];
+    return { load: load.record, slip: [...atOnce, ...slipsOf(record, load, loads[index - 1])][0] };
+  });
   for (const { load, slip } of found) if (slip) return { load, slip };
   return undefined;
 }
@@ -205,7 +245,8 @@ function unloadedNotes(record: TestRecord, load: LoadReduced, before: LoadReduce
   const { initial_height: initial } = record.numbers;
   if (!rulesOf(record).unloadingIsAsked || load.record.words.load_branch !== "unloading") return [];
   if (height === undefined || above === undefined || initial === undefined) return [];
-  if (compressedOnUnloading(above - height, initial)) return [COMPRESSED];
+  if (compressedOnUnloading(above - height, initial))
+    return [(record.version ?? TEMPLATE_VERSION) < 12 ? COMPRESSED_BEFORE_12 : COMPRESSED];
   return height > initial ? [ROSE] : [];
 }
 

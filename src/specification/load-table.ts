@@ -9,14 +9,14 @@ import { when, type Column, type Table } from "./field";
 import { asked, atLoad, SENSE, shown, TIME_METHOD } from "./formulas";
 import { isWord, shownWord } from "./list-words";
 import { MOST, positive, type Measure } from "./measures";
-import { LATE_BEGIN, LEAST_STEP, LOADS, READ_BEYOND } from "./readings";
+import { LATE_BEGIN, LEAP, LEAST_STEP, LOADS, READ_BEYOND } from "./readings";
 import { LONGEST_LOAD, timesLong } from "../reduction/increment/cv";
 import {
-  BEFORE_LOAD_ABOVE,
   COMPRESSED,
   CURVE_REFUSED,
   halfDay,
   HEIGHT_TOO_LOW,
+  MOMENT_BACK,
   NO_D100,
   NO_MOMENT,
   NO_STRESS,
@@ -29,6 +29,7 @@ import {
   SEATING_AS_LOAD,
   SEATING_BEYOND_TABLE,
   STRESS_BEYOND_TABLE,
+  STRESS_LEAPS,
   STRESS_NOT_POSITIVE,
   STRESS_TURNS,
   SWELLED,
@@ -314,15 +315,17 @@ const stressAt = (rows: number): string =>
 /**
  * The remark on the stress of a row, shown as soon as the stress is typed. It says that the stress is missing although
  * the next load has one or the load has readings, or that the stress turns back for this load alone, which is probably a typing error (25, 50,
- * 20, 200). A real loop of a single load looks the same; therefore the remark only asks.
+ * 20, 200), or leaps (50, 100, 2000). A real loop of a single load, or a large step, looks the same; therefore the remark only asks.
  */
 const DIRECTION_BEFORE = `([^load_stress]-IFERROR(${stressAt(-2)}+0,0))`;
+const TURNS =
+  `([load_stress]-[^load_stress])*${DIRECTION_BEFORE}<0,` +
+  `${stressAt(1)}>0,(${stressAt(1)}-[^load_stress])*${DIRECTION_BEFORE}>0`;
+const LEAPS = `COUNT([load_stress])=1,[load_stress]>${LEAP}*[^load_stress],[^load_stress]>${stressAt(-2)}`;
 const OUT_OF_ORDER =
   `IF([load_stress]="",IF(IFERROR(${stressAt(1)}>0,FALSE),${toldPart(NO_STRESS)},IF([load_readings]>0,${toldPart(READINGS_WITHOUT_STRESS)},"")),` +
   `IF(COUNTIF([load_stress],">0")=0,${toldPart(STRESS_NOT_POSITIVE)},"")&` +
-  `IF(IFERROR(AND([^load_stress]>0,([load_stress]-[^load_stress])*${DIRECTION_BEFORE}<0,` +
-  `${stressAt(1)}>0,(${stressAt(1)}-[^load_stress])*${DIRECTION_BEFORE}>0),FALSE),` +
-  `${toldPart(STRESS_TURNS)},""))`;
+  `CHOOSE(1+[load_stress_odd],"",${toldPart(STRESS_TURNS)},${toldPart(STRESS_LEAPS)}))`;
 
 /**
  * The remark on a load that was taken off, and under which the specimen compressed, or rose above its initial height.
@@ -353,6 +356,13 @@ const NEXT_STARTED = atLoad("load_started", "[load_number]+1");
  * once, and so that the formulas of all remarks are the same but for their cells: the embedded sheet then compiles one of them.
  */
 const WORKINGS: readonly Column[] = [
+  working(
+    "load_stress_odd",
+    "Stress out of order: 1 turns, 2 leaps",
+    ["Stress", "odd"],
+    "count",
+    `=IF(IFERROR(AND(${TURNS}),FALSE),1,IFERROR(AND(${LEAPS})*2,0))`,
+  ),
   working("load_readings", "Readings of the load", ["Reading", "count"], "count", "=COUNT({readings_#})"),
   working("load_first_time", "First time of the load", ["Time", "first"], "time", '=IFERROR(SMALL({times_#},1),"")'),
   working(
@@ -415,7 +425,7 @@ const OUTSIDE =
  */
 const CLOCK =
   `IF([load_early_row]>0,${toldPart(timeBeforeLoad(live("[load_early_row]"), live("[load_early_time]")))},"")&` +
-  `IFERROR(IF(AND(COUNT([load_started],[^load_started])=2,[load_started]<[^load_started]),${toldPart(BEFORE_LOAD_ABOVE)},""),"")&` +
+  `IFERROR(IF(AND(COUNT([load_started],[^load_started])=2,[load_started]<[^load_started]),${toldPart(MOMENT_BACK)},""),"")&` +
   `IF(AND([load_started]="",[end_reading]<>"",COUNT({load_started})>0),${toldPart(NO_MOMENT)},"")`;
 
 /** The minutes from the moment of loading to that of the next load; 0 if one of them is not known. */
@@ -440,7 +450,7 @@ const SLIPS =
   `IFERROR(IF(AND(${LAST_TIME}<=${MOST.time},OR(${LAST_TIME}>${LONGEST_LOAD},AND(${TO_NEXT}>0,${LAST_TIME}>2*(${TO_NEXT}+1440)))),${toldPart(timesLong(live(LAST_TIME), live(`ROUND(${LAST_TIME}/1440,0)`)))},""),"")&` +
   `IFERROR(IF(ABS(${TO_NEXT}/${LAST_TIME}-60)<1,${toldPart(timesShort(live(LAST_TIME)))},""),"")&` +
   `IFERROR(IF(AND(${FIRST_TIME}>${LATE_BEGIN},${FIRST_STEP}>0,${FIRST_STEP}<${FIRST_TIME}*${LEAST_STEP}),${toldPart(timesOfDay(live(`ROUND(${FIRST_TIME},4)`)))},""),"")&` +
-  `IFERROR(IF(AND(${TO_NEXT}>0,${LAST_TIME}<=${LONGEST_LOAD},${LAST_TIME}>${TO_NEXT}+${READ_BEYOND.least},${LAST_TIME}<=${TO_NEXT}+${READ_BEYOND.most}),${toldPart(halfDay(live(LAST_TIME), live(`ROUND(${TO_NEXT},0)`)))},""),"")&` +
+  `IFERROR(IF(AND(${TO_NEXT}>0,${LAST_TIME}<=${LONGEST_LOAD},ABS(${LAST_TIME}-${TO_NEXT}-${(READ_BEYOND.least + READ_BEYOND.most) / 2})<${(READ_BEYOND.most - READ_BEYOND.least) / 2}),${toldPart(halfDay(live(LAST_TIME), live(`ROUND(${TO_NEXT},0)`)))},""),"")&` +
   `IF(${IS_UNMARKED},${toldPart(NOT_MARKED)},"")&IF(${IS_SEATING},${toldPart(SEATING_AS_LOAD)},"")&IF(${ROSE_UNDER_GREATEST},${toldPart(SWELLED_FIRST)},"")`;
 
 const COEFFICIENTS: readonly Column[] = [

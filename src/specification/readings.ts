@@ -14,12 +14,15 @@ export const HAND_TIMES = [0, 0.1, 0.25, 0.5, 1, 2, 4, 8, 15, 30, 60, 120, 240, 
 /** Readings begin with small times; a step of less than this part of the first time shows that the times began elsewhere. Common practice, no source. */
 export const LEAST_STEP = 1 / 50;
 /**
- * A moment of loading may be half a day off: the load is then read until this many minutes after the next load was applied, at
- * least and at most. Common practice, no source.
+ * A moment of loading may be half a day off, or a date without its time: the load is then read until this many minutes after the next
+ * load was applied, at least and at most (on sheets of version 11: `mostUntil11`). Common practice, no source.
  */
-export const READ_BEYOND = { least: 60, most: 13 * 60 } as const;
+export const READ_BEYOND = { least: 60, most: 25 * 60, mostUntil11: 13 * 60 } as const;
 /** Only times that begin later than this many minutes began elsewhere: a fast logger may begin seconds after the load. Common practice, no source. */
 export const LATE_BEGIN = 0.2;
+
+/** A stress of more than this many times that of the load before was probably mistyped (2000 for 200). Common practice, no source. */
+export const LEAP = 8;
 
 /** The number of a load in the names of its readings: "07" in times_07 and readings_07. */
 export const loadSuffix = (load: number): string => String(load).padStart(2, "0");

@@ -125,7 +125,7 @@ describe("a value of the curve that does not fit the others", () => {
     expect(sheet.value("missing_inputs")).not.toContain("no virgin line");
     expect(sheet.value("preconsolidation_remark")).toContain(SLIP);
     expect(sheet.value("load_remark", 4)).toMatch(
-      /^the specimen compressed while load was taken off: check the stress and the readings/,
+      /^the specimen compressed while load was taken off: check this stress, that of the load before, and the readings/,
     );
   });
 

@@ -161,6 +161,24 @@ describe("slips in times, stresses and readings", () => {
     expect((await told({ load_stress, load_mark: ["inundated"] })).text).not.toContain("increment");
   });
 
+  test("a stress ten times too large is named with its load and its cell, and not the load after it", async () => {
+    const { text, addresses, cell } = await told({ load_stress: [12.5, 25, 500, 100, 200] });
+    expect(text).toMatch(
+      /Load 3: check whether the stress was mistyped: it is more than 8 times that of the load before/,
+    );
+    expect(text).not.toContain("Load 4");
+    expect(addresses).toContain(cell("load_stress", 2));
+  });
+
+  test("a load that was applied before the load above it is named with the cell of its moment", async () => {
+    const load_started = [48_000.5625, 48_001.5625, 48_001.0625];
+    const { text, addresses, cell } = await told({ load_started });
+    expect(text).toMatch(
+      /Load 3: check whether a moment of loading is half a day off, as 1:30 for 13:30, or lacks its time: applied before /,
+    );
+    expect(addresses).toContain(cell("load_started", 2));
+  });
+
   test("a load's pick of the curve is named by its cell, and no cell shows an error", async () => {
     const { text, errors, cell } = await told(PICK_OF_LOAD);
     expect(text).toBe(`Choose a word of the list: ${cell("pick_of")}.`);

@@ -99,7 +99,7 @@ describe.each<[string, SheetValues, RegExp]>([
   [
     "a time of day without PM",
     { load_started: [...Array.from({ length: 4 }, (_, index) => DAY + 0.5625 + index), DAY + 4.0625] },
-    /^check whether a moment of loading is half a day off, as 1:30 for 13:30: the last time is 1440 min, and the next load was applied 720 min/,
+    /^check whether a moment of loading is half a day off, as 1:30 for 13:30, or lacks its time: the last time is 1440 min, and the next load was applied 720 min/,
   ],
   [
     "a seating stress that is load 1",
@@ -120,6 +120,16 @@ describe.each<[string, SheetValues, RegExp]>([
     /the time in row 1 \(-1 min\) is before the load.*; the time curve is refused: row 1 of the times/,
   ],
   ["a stress that turns back alone", { load_stress: [12.5, 25, 6, 100] }, /turns back under this load alone/],
+  [
+    "a stress with a digit too many, typed last",
+    { load_stress: [12.5, 25, 50, 1000] },
+    /^check whether the stress was mistyped: it is more than 8 times that of the load before/,
+  ],
+  [
+    "a stress without its decimal sign",
+    { load_stress: [0.8, 1.6, 32, 6.4] },
+    /^check whether the stress was mistyped: it is more than 8 times that of the load before/,
+  ],
   ["a mark of wetting", { load_mark: ["", "", "wetting"] }, /marked as wetting, but/],
   ["points at d100", { curve_from: "d100" }, /no d100: the curve shows the end/],
   [

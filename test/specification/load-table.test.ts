@@ -8,7 +8,8 @@ async function remarks(stresses: readonly (number | undefined)[]): Promise<strin
   return Array.from({ length: 8 }, (_, row) => String(sheet.value("load_remark", row)));
 }
 
-const TURNS_BACK = "the stress turns back under this load alone: correct it if it was mistyped";
+const TURNS_BACK =
+  "the stress turns back under this load alone: correct it, or that of the load above, if it was mistyped";
 
 test.each([
   ["a load that falls alone on the way up", [25, 50, 20, 200, 400], ["", "", TURNS_BACK, "", "", "", "", ""]],

@@ -12,6 +12,7 @@ export function ofSlip(cells: Cells, record: TestRecord): HeadSentence[] {
   if (!found) return [];
   const { number, row } = found.load;
   const address = {
+    moment: () => cells.address("load_started", row),
     times: () => cells.address(timesName(number)),
     stress: () => cells.address("load_stress", row),
     readings: () => cells.address(readingsName(number)),

@@ -53,11 +53,21 @@ test("a reading that stands twice is told with its rows", async () => {
 });
 
 test("a load applied before the load above it is told; so is a load without a moment among others", async () => {
-  expect((await remarks({ load_started: [DAY, DAY - 0.1] })).sheet[1]).toMatch(/^applied before the load above it/);
+  expect((await remarks({ load_started: [DAY, DAY - 0.1] })).sheet[1]).toMatch(
+    /^check whether a moment of loading is half a day off, as 1:30 for 13:30, or lacks its time: applied before the load above it; /,
+  );
   const blank = await remarks({ load_started: [DAY] });
   expect(blank.sheet[1]).toMatch(/^the moment of loading is blank, and other loads have one: enter it; /);
   expect(blank.sheet[0]).not.toContain("moment");
   expect((await remarks({ load_started: [] })).sheet.join()).not.toContain("moment");
+});
+
+test("a date without its time is asked about, where the load was read until after the next one", async () => {
+  const { sheet, record } = await remarks({ load_started: [DAY + 0.5, Math.floor(DAY) + 1] });
+  expect(sheet[0]).toMatch(
+    /^check whether a moment of loading is half a day off, as 1:30 for 13:30, or lacks its time: the last time is 1440 min, and the next load was applied 144 min after this one; /,
+  );
+  expect(record).toEqual(sheet);
 });
 
 test("the record gives the remarks of the sheet, so that a report says them in its language", async () => {

@@ -123,22 +123,24 @@ export const formulas: Readonly<Record<string, string>> = {
   // Remarks on loads.
   "no stress, and the next load has one: enter it; ": "keine Spannung, und die nächste Laststufe hat eine: eingeben; ",
   "readings and no stress: enter it; ": "Ablesungen und keine Spannung: eingeben; ",
-  "the specimen compressed while load was taken off: check the stress and the readings; ":
-    "der Probekörper setzte sich, während Last abgenommen wurde: Spannung und Ablesungen prüfen; ",
+  "the specimen compressed while load was taken off: check this stress, that of the load before, and the readings; ":
+    "der Probekörper setzte sich, während Last abgenommen wurde: diese Spannung, die der Laststufe davor und die Ablesungen prüfen; ",
   "the specimen rose above its initial height: check the readings, unless the soil swells; ":
     "der Probekörper stieg über seine Anfangshöhe: die Ablesungen prüfen, wenn der Boden nicht quillt; ",
   "the stress is not a number greater than 0: enter the stress of the load; ":
     "die Spannung ist keine Zahl über 0: die Spannung der Laststufe eingeben; ",
-  "the stress turns back under this load alone: correct it if it was mistyped; ":
-    "die Spannung kehrt nur unter dieser Laststufe um: berichtigen, wenn vertippt; ",
+  "the stress turns back under this load alone: correct it, or that of the load above, if it was mistyped; ":
+    "die Spannung kehrt nur unter dieser Laststufe um: sie oder die darüber berichtigen, wenn vertippt; ",
+  "check whether the stress was mistyped: it is more than 8 times that of the load before; ":
+    "prüfen, ob die Spannung vertippt ist: sie ist mehr als das 8-Fache der Laststufe davor; ",
   "the time in row ": "die Zeit in Zeile ",
   " (": " (",
   " min) is before the load: correct or clear it; ": " min) liegt vor der Belastung: berichtigen oder löschen; ",
   "enter a number that can be in row ": "mögliche Zahl eingeben in Zeile ",
   " of the times; ": " der Zeiten; ",
   " of the readings; ": " der Ablesungen; ",
-  "applied before the load above it: correct one of the two moments; ":
-    "vor der Laststufe darüber aufgebracht: einen der beiden Zeitpunkte berichtigen; ",
+  "check whether a moment of loading is half a day off, as 1:30 for 13:30, or lacks its time: applied before the load above it; ":
+    "prüfen, ob ein Zeitpunkt der Belastung einen halben Tag daneben liegt, wie 1:30 statt 13:30, oder ohne Uhrzeit ist: vor der Laststufe darüber aufgebracht; ",
   "the moment of loading is blank, and other loads have one: enter it; ":
     "der Zeitpunkt der Belastung fehlt, und andere Laststufen haben einen: eintragen; ",
   "check whether ": "prüfen, ob ",
@@ -152,8 +154,8 @@ export const formulas: Readonly<Record<string, string>> = {
     "prüfen, ob die Zeiten Uhrzeiten sind oder ab Versuchsbeginn zählen: sie beginnen bei ",
   " min, and the next follows within a fiftieth of it; ":
     " min, und die nächste folgt innerhalb eines Fünfzigstels davon; ",
-  "check whether a moment of loading is half a day off, as 1:30 for 13:30: the last time is ":
-    "prüfen, ob ein Zeitpunkt der Belastung einen halben Tag daneben liegt, wie 1:30 statt 13:30: die letzte Zeit ist ",
+  "check whether a moment of loading is half a day off, as 1:30 for 13:30, or lacks its time: the last time is ":
+    "prüfen, ob ein Zeitpunkt der Belastung einen halben Tag daneben liegt, wie 1:30 statt 13:30, oder ohne Uhrzeit ist: die letzte Zeit ist ",
   " min, and the next load was applied ": " min, und die nächste Laststufe wurde ",
   " min after this one; ": " min nach dieser aufgebracht; ",
   "check whether the seating stress is smaller than load 1, as the two are equal and no water is marked: enter the stress under which the zero was read; ":

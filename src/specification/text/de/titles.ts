@@ -120,6 +120,7 @@ export const titles: Readonly<Record<string, string>> = {
   "Time to": "Zeit bis",
   "next load": "zur nächst.",
   "Row of": "Zeile:",
+  odd: "auffällig",
   "early time": "Zeit früh",
   "too early": "zu früh",
   "bad time": "Zeit falsch",

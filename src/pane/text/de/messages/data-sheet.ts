@@ -32,6 +32,16 @@ const HEAD: readonly Sentence[] = [
 export const dataSheet: Readonly<Record<string, string>> = {
   ...fromSheet([...HEAD, ...Object.values(ofRemarks)]),
 
+  // Up to version 11.
+  "the stress turns back under this load alone: correct it if it was mistyped":
+    "die Spannung kehrt nur unter dieser Laststufe um: berichtigen, wenn vertippt",
+  "check whether a moment of loading is half a day off, as 1:30 for 13:30: the last time is {0} min, and the next load was applied {1} min after this one":
+    "prüfen, ob ein Zeitpunkt der Belastung einen halben Tag daneben liegt, wie 1:30 statt 13:30: die letzte Zeit ist {0} min, und die nächste Laststufe wurde {1} min nach dieser aufgebracht",
+  "applied before the load above it: correct one of the two moments":
+    "vor der Laststufe darüber aufgebracht: einen der beiden Zeitpunkte berichtigen",
+  "the specimen compressed while load was taken off: check the stress and the readings":
+    "der Probekörper setzte sich, während Last abgenommen wurde: Spannung und Ablesungen prüfen",
+
   "a number greater than {0} and not more than {1}": "eine Zahl größer als {0} und nicht größer als {1}",
   "a number not less than {0} and not more than {1}": "eine Zahl nicht kleiner als {0} und nicht größer als {1}",
   "a number greater than {0}": "eine Zahl größer als {0}",

@@ -28,6 +28,10 @@ export const news: Readonly<Record<string, string>> = {
     "Eine Entlastung, bei der der Probekörper zusammengedrückt wurde, ergibt weder einen Wiederbelastungs- noch einen Schwellbeiwert.",
   "The remarks on the loads and on the curve do not end with a semicolon.":
     "Die Bemerkungen zu den Laststufen und zur Kurve enden nicht mit einem Semikolon.",
+  "The remark on a load asks whether a stress of more than 8 times that of the load before was mistyped, and so does the head of the sheet; where one of two stresses is out of order, it names the load above as well.":
+    "Die Bemerkung zu einer Laststufe fragt, ob eine Spannung von mehr als dem 8-Fachen der Laststufe davor vertippt ist, und der Kopf des Blatts ebenso; wo eine von zwei Spannungen nicht in die Reihe passt, nennt sie auch die Laststufe darüber.",
+  "The head of the sheet names the first load that was applied before the load above it; where a load was read beyond the next one, its remark asks whether a moment of loading lacks its time.":
+    "Der Kopf des Blatts nennt die erste Laststufe, die vor der Laststufe darüber aufgebracht wurde; wo eine Laststufe über die nächste hinaus abgelesen wurde, fragt ihre Bemerkung, ob einem Zeitpunkt der Belastung die Uhrzeit fehlt.",
   "The remarks on the loads read what they need of the times and readings from columns of workings at the right end of the sheet; these columns are not printed.":
     "Die Bemerkungen zu den Laststufen lesen, was sie von den Zeiten und Ablesungen brauchen, aus Spalten mit Zwischenwerten am rechten Rand des Blatts; diese Spalten werden nicht gedruckt.",
   "The remark on load 1 asks whether the seating stress is smaller, where the two are equal; times of a logger that begins within 12 s no longer count as times of day.":
