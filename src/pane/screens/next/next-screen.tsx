@@ -2,6 +2,7 @@
 import { Button, makeStyles, Text, tokens } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
 import { runChecks } from "../../../checks";
+import { CONTENT_NAMES, integrity } from "../../../checks/integrity";
 import { headOf } from "../../../record/head-of-sheet";
 import { answerTo } from "../../../checks/answers";
 import type { WorkbookPort } from "../../../workbook/port";
@@ -15,22 +16,23 @@ import { useStyles as useSharedStyles } from "../../ui/styles";
 import { besideOf, BESIDE } from "../checks/workbook-answers";
 import { RecordFrame } from "../record-frame";
 import { REPORTS, reportsOf } from "../report/make-report";
+import { useChangedIssue } from "../report/readings-changed";
 import { PartsList } from "./parts-list";
 import { partsOf } from "./parts";
 import { placesOf } from "./places";
 import { StageList, type ScreenOfStage } from "./stage-list";
-import { nextOf, stagesOf, type Stage } from "./stages";
+import { nextOf, stagesOf, type ChangedSince, type Stage } from "./stages";
 
 const words = text.next;
 
-/** The answers, limits and reports of the test, besides its record. */
-const NEXT: Want = { beside: [...BESIDE, REPORTS] };
+/** The formulas, answers, limits and reports of the test, besides its record. */
+const NEXT: Want = { contents: CONTENT_NAMES, beside: [...BESIDE, REPORTS] };
 
 const useStyles = makeStyles({
   done: { color: tokens.colorNeutralForeground2 },
 });
 
-function stagesOfReading(reading: Reading): Stage[] {
+function stagesOfReading(reading: Reading, changedSince: ChangedSince | undefined): Stage[] {
   const { sheet, record, beside } = reading;
   const { limits, answers } = besideOf(sheet, beside);
   const open = runChecks(record, limits.thresholds).filter((one) => {
@@ -38,7 +40,8 @@ function stagesOfReading(reading: Reading): Stage[] {
     const given = answerTo(answers, sheet, one);
     return (status === "stop" || status === "explain") && (given === undefined || given.stale);
   });
-  return stagesOf({ record, head: headOf(reading), open, reports: reportsOf(sheet, beside) });
+  const findings = integrity(reading);
+  return stagesOf({ record, head: headOf(reading), open, reports: reportsOf(sheet, beside), findings, changedSince });
 }
 
 export interface NextScreenProps {
@@ -78,7 +81,8 @@ function Next({ reading, goTo, onOpen }: NextProps) {
   const styles = useStyles();
   const shared = useSharedStyles();
   const { record, names, values } = reading;
-  const stages = useMemo(() => stagesOfReading(reading), [reading]);
+  const changed = useChangedIssue(reading);
+  const stages = useMemo(() => stagesOfReading(reading, changed), [reading, changed]);
   const placeOf = useMemo(() => placesOf(names, values), [names, values]);
   const { parts, count } = useMemo(() => partsOf(record, names), [record, names]);
   const next = nextOf(stages);

@@ -72,6 +72,12 @@ export function itemOf(lack: Lack, placeOf: PlaceOf): Item | undefined {
       return { label: `${lack.id} ${inWords(lack.question)}` };
     case "no construction":
       return { label: words.noConstruction(lack.load, words.methods[lack.method], inWords(lack.reason)) };
+    case "formulas changed": {
+      const { count, sentence, address } = lack;
+      return { label: count === 1 ? inWords(sentence) : words.formulasChanged(count, inWords(sentence)), address };
+    }
+    case "readings changed":
+      return { label: words.readingsChanged(lack.number, lack.report, lack.day) };
     case "results follow":
     case "no report":
       return undefined;

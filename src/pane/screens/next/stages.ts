@@ -4,6 +4,7 @@
  * question Q63 name the same cells.
  */
 import type { Answered } from "../../../checks";
+import type { CellFinding } from "../../../checks/integrity";
 import { holds, requiredOf, type Lacking } from "../../../checks/lacking";
 import type { HeadSentence } from "../../../record/head-of-sheet";
 import { hasReadings, outcomeOf } from "../../../record/load-curve";
@@ -43,7 +44,18 @@ export type Lack =
   /** A row of the table of picks, counted from 1, that has no reason or no initials. */
   | { readonly what: "pick unsigned"; readonly row: number; readonly load?: PickedThing }
   | { readonly what: "question"; readonly id: string; readonly question: Message }
-  | { readonly what: "no report" };
+  | { readonly what: "no report" }
+  /** Formulas that were overwritten, lost or changed: how many, and what is wrong with the first. */
+  | { readonly what: "formulas changed"; readonly count: number; readonly sentence: Message; readonly address: string }
+  /** Readings are not those of the last issue of a report. */
+  | ({ readonly what: "readings changed" } & ChangedSince);
+
+/** The issue of a report after which readings were changed. */
+export interface ChangedSince {
+  readonly number: number;
+  readonly report: string;
+  readonly day: string;
+}
 
 export interface Stage {
   readonly name: StageName;
@@ -62,6 +74,10 @@ export interface Known {
   readonly open: readonly Answered[];
   /** The names of the sheets that are reports of the test. */
   readonly reports: readonly string[];
+  /** What happened to the cells of the sheet. */
+  readonly findings?: readonly CellFinding[];
+  /** The last issue of a report, if readings were changed since. */
+  readonly changedSince?: ChangedSince;
 }
 
 /** The cells that a person types in each stage. Any other required cell is a result and belongs to the reduction. */
@@ -181,7 +197,23 @@ const RANGE_OF_REFUSED = ["preconsolidation_low", "preconsolidation_high"];
 const faultsToMend = ({ faults, adopted }: TestRecord): TestRecord["faults"] =>
   adopted?.preconsolidation_stress ? faults.filter(({ name }) => !RANGE_OF_REFUSED.includes(name)) : faults;
 
-export function stagesOf({ record, head, open, reports }: Known): Stage[] {
+/** Faults of formulas. Faults of other cells are in the record, and hidden rows keep no stage from being done. */
+const OF_FORMULAS: readonly CellFinding["kind"][] = [
+  "overwritten",
+  "lost formula",
+  "in the way",
+  "unlike formula",
+  "differs",
+];
+
+function formulasChanged(findings: readonly CellFinding[]): Lack[] {
+  const changed = findings.filter(({ kind }) => OF_FORMULAS.includes(kind));
+  const [first] = changed;
+  if (!first) return [];
+  return [{ what: "formulas changed", count: changed.length, sentence: first.sentence, address: first.address }];
+}
+
+export function stagesOf({ record, head, open, reports, findings = [], changedSince }: Known): Stage[] {
   const { typed, results } = lackingBy(record);
   const typedIn = (stage: StageName): Lack[] => typed.get(stage) ?? [];
   const stage = (name: StageName, hasBegun: boolean, lacks: readonly Lack[], looks: readonly Lack[] = []): Stage => {
@@ -221,7 +253,7 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
   const reducing = stage(
     "reduced",
     hasResults || ofHead.length > 0,
-    [...ofHead, ...faults, ...typedIn("reduced"), ...ofResults],
+    [...ofHead, ...faults, ...formulasChanged(findings), ...typedIn("reduced"), ...ofResults],
     // The readings are kept as they are, and an unusual number counts: neither keeps a stage from being done.
     saidAtHead("unusual", "jump"),
   );
@@ -238,16 +270,22 @@ export function stagesOf({ record, head, open, reports }: Known): Stage[] {
       withoutConstruction(record, reduced(record).loads),
     ),
   );
+  const afterIssue: Lack[] = changedSince ? [{ what: "readings changed", ...changedSince }] : [];
+  // A check of a later day saw the readings as they are.
+  const isCheckedSince =
+    changedSince !== undefined && (record.words.date_checked ?? "") > changedSince.day.slice(0, 10);
   const signedCheck = holds(record, "checked_by") || holds(record, "date_checked");
   const checked = afterLoads(
     stage("checked", hasResults && (isDone(loaded, reducing) || signedCheck), [
       ...wrongIn("checked"),
+      ...(isCheckedSince ? [] : afterIssue),
       ...open.map(({ check }): Lack => ({ what: "question", id: check.id, question: check.question })),
       ...typedIn("checked"),
     ]),
   );
   const reported = stage("reported", reports.length > 0 || isDone(checked), [
     ...wrongIn("reported"),
+    ...afterIssue,
     ...typedIn("reported"),
     ...(reports.length === 0 ? [{ what: "no report" } as const] : []),
   ]);

@@ -3,11 +3,12 @@ import { useEffect, useMemo, useState } from "react";
 import type { Reading } from "../../live/workbook-store";
 import { text } from "../../text";
 import { Notice } from "../../ui/notice";
-import { issuesOf, readingsHash } from "./issues";
+import { issuesOf, readingsHash, type IssueOf } from "./issues";
 
 const words = text.report;
 
-export function ReadingsChanged({ reading: { sheet, values, beside } }: { readonly reading: Reading }) {
+/** The issues whose readings are not those of the sheet, oldest first, and the last issue if it is one of them. */
+function useIssues({ sheet, values, beside }: Reading): { readonly others: IssueOf[]; readonly last?: IssueOf } {
   const issues = useMemo(() => issuesOf(sheet, beside), [sheet, beside]);
   const [hash, setHash] = useState<string>();
   const isLocked = issues.length > 0;
@@ -21,6 +22,15 @@ export function ReadingsChanged({ reading: { sheet, values, beside } }: { readon
     return () => void (isCurrent = false);
   }, [values, isLocked]);
   const others = hash === undefined ? [] : issues.filter((issue) => issue.hash !== hash);
+  const last = issues.at(-1);
+  return { others, ...(last && others.includes(last) && { last }) };
+}
+
+/** The last issue of a report of the test, if readings were changed since. */
+export const useChangedIssue = (reading: Reading): IssueOf | undefined => useIssues(reading).last;
+
+export function ReadingsChanged({ reading }: { readonly reading: Reading }) {
+  const { others } = useIssues(reading);
   if (others.length === 0) return null;
   return (
     <Notice intent="warning" title={words.readingsChanged}>

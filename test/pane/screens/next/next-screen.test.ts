@@ -1,8 +1,13 @@
 /** @jest-environment jsdom */
 /** The first screen of a test that is half finished, and the targets of its buttons. */
+import { webcrypto } from "node:crypto";
+import { TextEncoder } from "node:util";
 import { act, createElement } from "react";
 import { NextScreen } from "../../../../src/pane/screens/next/next-screen";
+import { readingsHash } from "../../../../src/pane/screens/report/issues";
 import { text } from "../../../../src/pane/text";
+import { ISSUE_HASH } from "../../../../src/report/issue";
+import { REPORT_OF } from "../../../../src/report/report";
 import type { CellValue } from "../../../../src/workbook/port";
 import { FAILURES, FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
@@ -133,4 +138,47 @@ test("a stage that has a screen of its own opens it", async () => {
   expect(stage("loaded").textContent).toContain(words.noReadings(2));
   await press(words.screens.readings);
   expect(opened).toEqual(["readings"]);
+});
+
+test("an overwritten formula is to do, with its cell, and more than one with the first", async () => {
+  port.lay(SHEET, { ...VALUES, void_ratio_initial: [1.2] });
+  await open();
+  await act(async () => stage("reduced").querySelector("button")!.click());
+  expect(stage("reduced").textContent).toMatch(/M11.*(overwritten|constant|formula)/);
+  port.lay(SHEET, { ...VALUES, void_ratio_initial: [1.2], preconsolidation_stress: [120] });
+  await open();
+  await act(async () => stage("reduced").querySelector("button")!.click());
+  expect(stage("reduced").textContent).toContain("2 formulas were overwritten, lost or changed");
+});
+
+/** jsdom has no digest of bytes. */
+const LENT = { TextEncoder, crypto: webcrypto };
+const own = Object.keys(LENT).map((name) => [name, Object.getOwnPropertyDescriptor(globalThis, name)] as const);
+const lend = (): void => {
+  for (const [name, value] of Object.entries(LENT))
+    Object.defineProperty(globalThis, name, { value, configurable: true, writable: true });
+};
+const giveBack = (): void => {
+  for (const [name, descriptor] of own)
+    if (descriptor) Object.defineProperty(globalThis, name, descriptor);
+    else Reflect.deleteProperty(globalThis, name);
+};
+afterAll(giveBack);
+
+test("readings that are not those of the last issue are to do in the report, and those of the last issue are not", async () => {
+  lend();
+  const issue = async (hash: string): Promise<void> => {
+    port.lay("Report", {
+      [REPORT_OF]: [SHEET],
+      ...{ issue_number: [2], issue_day: ["2031-06-01 10:00"], issue_by: ["EF"], [ISSUE_HASH]: [hash] },
+    });
+    await open();
+    await settle();
+    await act(async () => stage("reported").querySelector("button")?.click());
+  };
+  const said = words.readingsChanged(2, "Report", "2031-06-01 10:00");
+  await issue("0".repeat(64));
+  expect(stage("reported").textContent).toContain(said);
+  await issue(await readingsHash(await port.readNames(SHEET, Object.keys(VALUES))));
+  expect(stage("reported").textContent).not.toContain(said);
 });

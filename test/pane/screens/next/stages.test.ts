@@ -1,5 +1,6 @@
 /** The stages of a test, without a page: from a blank sheet to a reported test. */
 import { CHECKS, runChecks } from "../../../../src/checks";
+import type { CellFinding } from "../../../../src/checks/integrity";
 import { say } from "../../../../src/reduction/message";
 import { nextOf, stagesOf, type Known, type Stage, type StageName } from "../../../../src/pane/screens/next/stages";
 import { headOf } from "../../../../src/record/head-of-sheet";
@@ -121,6 +122,31 @@ test("an open question keeps the check open, and a missing report keeps the last
   expect(all.checked.state).toBe("done");
   expect(kinds(all.reported)).toEqual(["no report"]);
   expect(states(stages(values, { reports: ["Report of it"] }))).toEqual(Array(7).fill("done"));
+});
+
+test("an overwritten formula keeps the reduction open, and a hidden row does not", () => {
+  const finding = (kind: CellFinding["kind"], address: string): CellFinding => ({
+    kind,
+    address,
+    sentence: say`H9 is odd`,
+  });
+  const known = { reports: ["R"], findings: [finding("hidden", "12:12"), finding("overwritten", "H9")] };
+  const all = stages(withValues(demo, SIGNED), known);
+  expect(all.reduced.state).toBe("begun");
+  expect(all.reduced.lacks).toEqual([{ what: "formulas changed", count: 1, sentence: say`H9 is odd`, address: "H9" }]);
+  const hidden = stages(withValues(demo, SIGNED), { reports: ["R"], findings: known.findings.slice(0, 1) });
+  expect(states(hidden)).toEqual(Array(7).fill("done"));
+});
+
+test("readings that were changed since the last issue keep the check and the report open, until both are done again", () => {
+  // 48010 is 2031-06-11.
+  const since = (day: string) =>
+    stages(withValues(demo, SIGNED), { reports: ["R"], changedSince: { number: 1, report: "R", day } });
+  const same = since("2031-06-11 10:00");
+  expect([kinds(same.checked), kinds(same.reported)]).toEqual([["readings changed"], ["readings changed"]]);
+  expect([same.checked.state, same.reported.state]).toEqual(["begun", "begun"]);
+  const checkedAgain = since("2031-06-10 10:00");
+  expect([kinds(checkedAgain.checked), kinds(checkedAgain.reported)]).toEqual([[], ["readings changed"]]);
 });
 
 test("the next stage is the first one that is not done", () => {

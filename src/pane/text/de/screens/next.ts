@@ -52,6 +52,10 @@ export const next = {
   unsignedPick: (row: number, load: string) => `Festlegung in Zeile ${row}${load}: Begründung oder Kürzel fehlt`,
   ofCurve: ", die Druck-Setzungs-Kurve",
   ofLoad: (load: number) => `, Laststufe ${load}`,
+  formulasChanged: (count: number, first: string) =>
+    `${count} Formeln wurden überschrieben, gingen verloren oder wurden geändert, oder ihre Werte folgen nicht (Prüfungen führt sie auf). Die erste: ${first}`,
+  readingsChanged: (number: number, report: string, day: string) =>
+    `Ablesungen wurden seit Ausgabe ${number} („${report}“, ${day}) geändert: damit vergleichen, dann neu prüfen und ausgeben`,
   noReport: "In der Arbeitsmappe ist noch kein Bericht über diesen Versuch.",
   toLook: "In der Durchsicht anzusehen",
   allDone: "Es ist nichts mehr zu tun.",

@@ -54,6 +54,10 @@ export const next = {
   unsignedPick: (row: number, load: string) => `Pick in row ${row}${load}: no reason or no initials`,
   ofCurve: ", the compression curve",
   ofLoad: (load: number) => `, load ${load}`,
+  formulasChanged: (count: number, first: string) =>
+    `${count} formulas were overwritten, lost or changed, or their values do not follow (Checks lists them). The first: ${first}`,
+  readingsChanged: (number: number, report: string, day: string) =>
+    `Readings were changed since issue ${number} (“${report}”, ${day}): compare with it, then check and issue again`,
   noReport: "No report of this test is in the workbook yet.",
   toLook: "To be looked at in Review",
   allDone: "Nothing is left to do.",
