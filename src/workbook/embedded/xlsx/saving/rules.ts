@@ -14,6 +14,12 @@ export interface FileRule {
   readonly isBlocking?: boolean;
 }
 
+/** The list of rules in the part of a sheet; undefined if it is empty, as for boxes to tick, which the format does not allow. */
+function listIn(text: string): Element | undefined {
+  const list = first(parseXml(text), "dataValidations");
+  return list?.childElementCount ? list : undefined;
+}
+
 /** The list of the rules of each sheet, to be copied into its part; undefined for a sheet without rules. `rest` lets the page react. */
 export async function writtenRules(
   sheets: readonly (readonly FileRule[])[],
@@ -27,7 +33,7 @@ export async function writtenRules(
     const key = JSON.stringify(dataValidationRules);
     if (!known.has(key)) {
       const text = rules.length === 0 ? undefined : withoutHeldGroups(await writtenSheet({ dataValidationRules }));
-      known.set(key, text === undefined ? undefined : first(parseXml(text), "dataValidations"));
+      known.set(key, text === undefined ? undefined : listIn(text));
     }
     lists.push(known.get(key));
   }

@@ -56,3 +56,11 @@ test("rules of each kind, on two sheets that are alike and on another one", asyn
     expect(order).toEqual(number === 0 ? ["sheetData"] : ["sheetData", "dataValidations", "hyperlinks", "drawing"]);
   }
 });
+
+test("a sheet that has only boxes to tick has no list of rules, since the format wants a rule in a list", async () => {
+  const workbook = newWorkbook();
+  const box = rule(workbook.model.getters.getActiveSheetId(), 0, { type: "isBoolean", values: [] });
+  expect(runBatch(workbook.model, [box])).toEqual([]);
+  const saved = unzipSync(await saveXlsx(workbook));
+  expect(strFromU8(saved["xl/worksheets/sheet0.xml"]!)).not.toContain("<dataValidations");
+});
