@@ -1,5 +1,5 @@
 /** What the page has in hand: the workbook by its port, its view, the name of its file, and whether it is saved. */
-import { lastStep, type EmbeddedPort, type Opened, type SheetView } from "../workbook/embedded";
+import { workOf, type EmbeddedPort, type Opened, type SheetView } from "../workbook/embedded";
 import { hostWords } from "../pane/text/host";
 import { inWords } from "../pane/text/messages";
 import { Stopped } from "../workbook/in-slices";
@@ -18,15 +18,15 @@ const NEVER = Symbol("never saved");
 
 export class Desk {
   #fileName = "";
-  /** The last step when the workbook was last saved. */
-  #saved: ReturnType<typeof lastStep> | typeof NEVER;
+  /** The moment when the workbook was last saved. */
+  #saved: string | undefined | typeof NEVER;
 
   constructor(
     readonly port: EmbeddedPort,
     readonly view: SheetView,
     readonly voice: HostVoice,
   ) {
-    this.#saved = lastStep(port.workbook.model);
+    this.#saved = workOf(port.workbook.model);
   }
 
   get fileName(): string {
@@ -39,11 +39,11 @@ export class Desk {
   }
 
   get isSaved(): boolean {
-    return lastStep(this.port.workbook.model) === this.#saved;
+    return workOf(this.port.workbook.model) === this.#saved;
   }
 
   markSaved(): void {
-    this.#saved = lastStep(this.port.workbook.model);
+    this.#saved = workOf(this.port.workbook.model);
   }
 
   markUnsaved(): void {

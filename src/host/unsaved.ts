@@ -1,5 +1,5 @@
 /** Work that is in no file: the page keeps a copy of it, and offers the copies of pages that were closed before. */
-import { lastStep, saveUnlessChanged, type Opened } from "../workbook/embedded";
+import { saveUnlessChanged, workOf, type Opened } from "../workbook/embedded";
 import { hostWords } from "../pane/text/host";
 import { timeStamp } from "../workbook/time-stamp";
 import { element, type Desk } from "./desk";
@@ -18,7 +18,7 @@ function keepOwn(desk: Desk, store: KeptCopies): (id: string) => Promise<void> {
   // Where the browser forbids this, the keeper says so.
   void takeCopy(own).catch(() => undefined);
   const keepNow = copyKeeper({
-    step: () => lastStep(port.workbook.model) ?? port.workbook.model,
+    step: () => workOf(port.workbook.model) ?? port.workbook.model,
     isSaved: () => desk.isSaved,
     keep: async () => {
       // A copy from the middle of the pane's work would have a part of it, without the note that says so.

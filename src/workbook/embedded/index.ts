@@ -11,7 +11,8 @@ export {
 } from "./functions";
 export { speakWith } from "./engine-words";
 export { wordErrorsAgain } from "./steps/error-words";
-export { lastStep, onLongRedo, redoSlowly } from "./steps/history";
+export { onLongRedo, redoSlowly } from "./steps/history";
+export { workOf } from "./steps/moment";
 export { decimalMarkIn, decimalMarkOf, setDecimalMark, type DecimalMark } from "./typing/locale";
 export { EmbeddedPort } from "./port";
 export { sheetView, type RefusedEntry, type SheetView, type Voice } from "./view";

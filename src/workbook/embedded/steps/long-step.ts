@@ -49,7 +49,8 @@ interface WithGetters {
 /** By the getters of a model: the step that is being made, and the number of changes that the engine's history does not tell. */
 const steps = new WeakMap<object, Going>();
 const counts = new WeakMap<object, number>();
-const count = (getters: object): void => void counts.set(getters, (counts.get(getters) ?? 0) + 1);
+const filters = new WeakMap<object, number>();
+const count = (getters: object, of = counts): void => void of.set(getters, (of.get(getters) ?? 0) + 1);
 
 /** Whether a step is being made. */
 export const isBusy = ({ getters }: WithGetters): boolean => steps.has(getters);
@@ -58,7 +59,10 @@ export const isBusy = ({ getters }: WithGetters): boolean => steps.has(getters);
 export const stepEnd = async ({ getters }: WithGetters): Promise<void> => steps.get(getters)?.isOver;
 
 /** The number of changes that the engine's history does not tell: steps that were begun in slices, and filters that were set. */
-export const changesBeside = ({ getters }: WithGetters): number => counts.get(getters) ?? 0;
+export const changesBeside = ({ getters }: WithGetters): number => (counts.get(getters) ?? 0) + filtersSet({ getters });
+
+/** The number of times that a person set a filter. */
+export const filtersSet = ({ getters }: WithGetters): number => filters.get(getters) ?? 0;
 
 /** Whether a sheet is made by a step that has not ended. */
 export const isUnfinished = ({ getters }: WithGetters, sheetId: string): boolean =>
@@ -79,7 +83,7 @@ class OneAtATime extends UIPlugin {
   }
 
   override handle({ type }: { readonly type: string }): void {
-    if (type === "UPDATE_FILTER") count(this.getters);
+    if (type === "UPDATE_FILTER") count(this.getters, filters);
   }
 }
 

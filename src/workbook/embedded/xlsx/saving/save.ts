@@ -8,8 +8,8 @@ import { WorkbookError } from "../../../port";
 import { toExcelFormat } from "../../look/formats";
 import { exportFiles } from "../../evaluation/export";
 import { withoutHeldGroups } from "../../evaluation/tight-minus";
-import { lastStep } from "../../steps/history";
-import { changesBeside, isBusy, stepEnd } from "../../steps/long-step";
+import { momentOf } from "../../steps/moment";
+import { isBusy, stepEnd } from "../../steps/long-step";
 import { chosenMarkOf, type DecimalMark } from "../../typing/locale";
 import { noteGetters } from "../../notes";
 import type { OpenWorkbook } from "../../workbook";
@@ -287,9 +287,6 @@ function checkAgain(path: string, text: string): void {
  * pause.
  */
 const MOST_CHANGED = 2;
-
-/** A moment of the workbook: it is equal at two times if nothing changed between them. */
-const momentOf = (model: OpenWorkbook["model"]): string => `${lastStep(model)} ${changesBeside(model)}`;
 
 /** Thrown when the workbook was changed while a file of it was made. */
 class Changed extends Error {}
