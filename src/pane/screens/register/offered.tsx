@@ -16,11 +16,19 @@ import type { Mode } from "./cells-to-take";
 
 const words = text.register;
 
-/** A value of the register or of the sheet as a text; days are written as dates, the deflection table as its rows. */
-const shown = (cell: TakenCell, value: CellValue): string => {
+/** Cells with a length in the unit of the sheet. */
+const LENGTHS: readonly TakenCell[] = ["registered_diameter", "registered_height", "dial_factor"];
+
+/**
+ * A value of the register or of the sheet as a text, with its unit; days are written as dates, the deflection table as its rows.
+ * A dial factor is the length of one unit of the dial.
+ */
+const shown = (cell: TakenCell, value: CellValue, lengthUnit: string): string => {
   if (typeof value !== "number") return String(value);
   if (cell === "apparatus_stress") return words.rows(value);
-  return cell.endsWith("_due") ? isoDay(value) : readingText(value);
+  if (cell.endsWith("_due")) return isoDay(value);
+  const unit = LENGTHS.includes(cell) ? lengthUnit : cell === "registered_ring_mass" ? "g" : "";
+  return `${readingText(value)} ${unit}`.trim();
 };
 
 export interface OfferedProps {
@@ -28,12 +36,14 @@ export interface OfferedProps {
   readonly busy: boolean;
   /** How the sheet has the values of the register; undefined if it has no cell for the choice. */
   readonly mode: Mode | undefined;
+  /** The unit of lengths of the sheet. */
+  readonly lengthUnit: string;
   /** True if the register is a file: its values come in as constants only. */
   readonly isFile: boolean;
   readonly onTake: (lines: readonly Lookup[], mode: Mode) => void;
 }
 
-export function Offered({ lines, busy, mode: held, isFile, onTake }: OfferedProps) {
+export function Offered({ lines, busy, mode: held, lengthUnit, isFile, onTake }: OfferedProps) {
   const styles = useStyles();
   const [changed, setChanged] = useState<ReadonlyMap<TakenCell, boolean>>(new Map());
   const [wanted, setWanted] = useState<Mode>();
@@ -60,8 +70,8 @@ export function Offered({ lines, busy, mode: held, isFile, onTake }: OfferedProp
           key={line.cell}
           checked={isChosen(line)}
           label={
-            words.line(words.cells[line.cell], shown(line.cell, line.registered)) +
-            (line.state === "differs" ? ` ${words.instead(shown(line.cell, line.held))}` : "")
+            words.line(words.cells[line.cell], shown(line.cell, line.registered, lengthUnit)) +
+            (line.state === "differs" ? ` ${words.instead(shown(line.cell, line.held, lengthUnit))}` : "")
           }
           onChange={(_, { checked }) => setChanged((before) => new Map(before).set(line.cell, checked === true))}
         />

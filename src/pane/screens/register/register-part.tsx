@@ -86,7 +86,14 @@ function TestInRegister({ reading, source, busy, onTake }: TestInRegisterProps) 
       ))}
       {withoutTable !== undefined && <Notice intent="warning">{words.withoutTable(withoutTable)}</Notice>}
       {lines.length > 0 && (
-        <Offered lines={lines} busy={busy} mode={modeOf(reading)} isFile={source.hash !== undefined} onTake={onTake} />
+        <Offered
+          lines={lines}
+          busy={busy}
+          mode={modeOf(reading)}
+          lengthUnit={reading.record.words.length_unit ?? ""}
+          isFile={source.hash !== undefined}
+          onTake={onTake}
+        />
       )}
     </>
   );

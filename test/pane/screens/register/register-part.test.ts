@@ -88,7 +88,8 @@ test("a blank register can be inserted into a workbook without one", async () =>
 
 test("blank cells get the values of the register and the day; a different value stays unless it is selected", async () => {
   await show(true);
-  expect(said()).toContain(words.instead("25"));
+  expect(said()).toContain(words.instead("25 mm"));
+  expect(said()).toContain(words.line(words.cells.registered_ring_mass, "71.23 g"));
   await press(words.take);
   expect(cells().registered_diameter).toEqual([63.5]);
   expect(cells().registered_ring_mass).toEqual([71.23]);
