@@ -10,6 +10,7 @@ import { badInput, given, type Outcome } from "../outcome";
 import { firstOf, lastOf, nth } from "../numeric/lists";
 import { median } from "../numeric/median";
 import { readingStep } from "../numeric/step";
+import { straightLine, type FittedLine } from "../numeric/straight-line";
 
 /** A series in order of time; the arrays have the same length. */
 export interface Series {
@@ -55,6 +56,14 @@ export function usedReadings({ series }: CleanReadings, { leftOut }: { readonly 
 /** The indices of the times from one time to another, both included. */
 export const indicesFrom = (times: readonly number[], from: number, to = Infinity): number[] =>
   times.flatMap((time, index) => (time >= from && time <= to ? [index] : []));
+
+/** The least-squares line on log of time through the points at indices. */
+export const lineOnLogTime = ({ times, readings, weights }: Series, index: readonly number[]): FittedLine =>
+  straightLine(
+    index.map((i) => Math.log10(nth(times, i))),
+    index.map((i) => nth(readings, i)),
+    index.map((i) => nth(weights, i)),
+  );
 
 /** More readings than this are averaged in equal steps of log time. */
 export const MOST_READINGS = 120;
@@ -181,7 +190,8 @@ function keptOf(times: Float64Array, readings: Float64Array, stretches: readonly
   };
 }
 
-const columnOf = (cells: ArrayLike<number | null>): Float64Array =>
+/** Converts null to NaN; the reduction treats both as a blank. A typed column is returned as it is. */
+export const columnOf = (cells: ArrayLike<number | null>): Float64Array =>
   cells instanceof Float64Array ? cells : Float64Array.from(cells, (cell) => cell ?? NaN);
 
 /**

@@ -6,6 +6,7 @@ import { nth } from "../numeric/lists";
 import { memoize } from "../numeric/memoize";
 import { PICK_NAMES, type PickName, type Picks } from "./constructions/picks";
 import { PROCEDURES, type Procedure } from "./constructions/procedure";
+import { columnOf } from "./readings";
 import { reduceIncrement, type Increment } from "./reduce";
 
 const reduced = memoize((times, readings, picked, way): Increment => {
@@ -17,10 +18,6 @@ const reduced = memoize((times, readings, picked, way): Increment => {
   // As a function of its own the reduction is parsed at its first call; here it would be when the file is loaded (0.5 ms).
   return /*#__NOINLINE__*/ reduceIncrement(times, readings, picks, nth(PROCEDURES, way[0] ?? 0), way[1] === 1);
 });
-
-/** Converts null to NaN; the reduction treats both as a blank. */
-const numbers = (column: ArrayLike<number | null>): Float64Array =>
-  column instanceof Float64Array ? column : Float64Array.from(column, (value) => value ?? NaN);
 
 /**
  * Like `reduceIncrement`, but reduces each distinct input only once while it is among the inputs used last. Typed
@@ -35,8 +32,8 @@ export const reducedOnce = (
   zerosCount = false,
 ): Increment =>
   reduced(
-    numbers(times),
-    numbers(readings),
+    columnOf(times),
+    columnOf(readings),
     Float64Array.from(PICK_NAMES, (name) => picks[name] ?? NaN),
     [PROCEDURES.indexOf(procedure), Number(zerosCount)],
   );

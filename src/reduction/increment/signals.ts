@@ -5,8 +5,7 @@
  */
 import { say, digits, type Message } from "../message";
 import { curveSlope } from "./fit/model";
-import { straightLine } from "../numeric/straight-line";
-import { usedReadings, type CleanReadings, type Series } from "./readings";
+import { lineOnLogTime, usedReadings, type CleanReadings, type Series } from "./readings";
 import { degreeOfConsolidation } from "./fit/terzaghi";
 import type { TheoryFit } from "./fit/theory-fit";
 import { firstOf, lastOf, nth } from "../numeric/lists";
@@ -77,16 +76,8 @@ export function halfCycleSpans(times: readonly number[]): number[][] {
 }
 
 /** The steepest slope over the last slope on log time, each through readings over at least half a log cycle. */
-function bendOf({ times, readings, weights }: Series): number {
-  const slopes = halfCycleSpans(times).map((span) =>
-    Math.abs(
-      straightLine(
-        span.map((i) => Math.log10(nth(times, i))),
-        span.map((i) => nth(readings, i)),
-        span.map((i) => nth(weights, i)),
-      ).slope,
-    ),
-  );
+function bendOf(used: Series): number {
+  const slopes = halfCycleSpans(used.times).map((span) => Math.abs(lineOnLogTime(used, span).slope));
   return slopes.length ? Math.max(...slopes) / lastOf(slopes) : Infinity;
 }
 
@@ -141,6 +132,13 @@ export const FIT_LIMITS: Limits = {
   firstU: [0.8, 0.4], // 45 %, 0 %, 1 %
   early: [0, 2], // -, 0 %, 1 %
 };
+/** The limits without those that a pick lifts: of the end of primary, and of its beginning. */
+export const liftedLimits = (limits: Limits, endIsPicked: boolean, beginningIsPicked: boolean): Limits => ({
+  ...limits,
+  ...(endIsPicked && { steepness: [0, 0], bend: [0, 0], lastT: [0, 0] }),
+  ...(beginningIsPicked && { firstU: [1, 1], early: [0, 0] }),
+});
+
 /**
  * Above this misfit over primary the readings depart from theory; above MISFIT_ONE_SIDED they do if several in a row
  * lie to one side. In test/study/signals.ts 95 in 100 curves of theory, on dials and loggers, have a misfit below 0.7 %

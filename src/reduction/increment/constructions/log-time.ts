@@ -13,7 +13,7 @@ import type { Procedure } from "./procedure";
 import { logTimeRefuses, TRY_ROOT_TIME } from "./refusals";
 import { usedReadings, type CleanReadings } from "../readings";
 import { shareOf } from "../share";
-import { judge, LOG_TIME_LIMITS, type Limits, type Signals } from "../signals";
+import { judge, liftedLimits, LOG_TIME_LIMITS, type Signals } from "../signals";
 import { curveThroughReadings, smoothCurve } from "./smooth-curve";
 import { cyclesPast, noSlope, tailLine, type Tail } from "./tail";
 import { steepestTangent, tangentOfReadings, type Tangent } from "./tangent";
@@ -54,7 +54,8 @@ export function logTime(
   picks: Picks = {},
   procedure: Procedure = "aided",
 ): Outcome<LogTime> {
-  const { refusal, remarks } = judge(signals, limitsWith(picks), TRY_ROOT_TIME);
+  const limits = liftedLimits(LOG_TIME_LIMITS, picks.d100 !== undefined, picks.d0 !== undefined);
+  const { refusal, remarks } = judge(signals, limits, TRY_ROOT_TIME);
   if (refusal) return logTimeRefuses(refusal);
 
   const drawn = procedure === "drawn";
@@ -132,12 +133,6 @@ export function logTime(
     ],
   );
 }
-
-const limitsWith = (picks: Picks): Limits => ({
-  ...LOG_TIME_LIMITS,
-  ...(picks.d100 !== undefined ? { steepness: [0, 0], bend: [0, 0], lastT: [0, 0] } : {}),
-  ...(picks.d0 !== undefined ? { firstU: [1, 1], early: [0, 0] } : {}),
-});
 
 /** What a person needs to draw the same construction by hand: the times of the pair and the spans of the two lines. */
 function drawnRemark(picks: Picks, pair: Pair, tangent: Tangent, tail: Tail): Message {

@@ -16,7 +16,7 @@ import type { Procedure } from "./procedure";
 import { rootTimeRefuses, TRY_LOG_TIME } from "./refusals";
 import { usedReadings, type CleanReadings, type Series } from "../readings";
 import { shareOf, type Share } from "../share";
-import { judge, ROOT_TIME_LIMITS, type Limits, type Signals } from "../signals";
+import { judge, liftedLimits, ROOT_TIME_LIMITS, type Signals } from "../signals";
 import { curveThroughReadings, smoothCurve } from "./smooth-curve";
 import type { TheoryFit } from "../fit/theory-fit";
 import { firstOf, lastOf, nth } from "../../numeric/lists";
@@ -48,7 +48,8 @@ export function rootTime(
   picks: Picks = {},
   procedure: Procedure = "aided",
 ): Outcome<RootTime> {
-  const { refusal, remarks } = judge(signals, limitsWith(picks), TRY_LOG_TIME);
+  const limits = liftedLimits(ROOT_TIME_LIMITS, picks.d90 !== undefined, picks.d0 !== undefined || byHand(picks));
+  const { refusal, remarks } = judge(signals, limits, TRY_LOG_TIME);
   if (refusal) return rootTimeRefuses(refusal);
 
   const used = usedReadings(clean, fit);
@@ -82,12 +83,6 @@ export function rootTime(
 }
 
 const byHand = (picks: Picks): boolean => picks.straight_from !== undefined || picks.straight_to !== undefined;
-
-const limitsWith = (picks: Picks): Limits => ({
-  ...ROOT_TIME_LIMITS,
-  ...(picks.d90 !== undefined ? { steepness: [0, 0], bend: [0, 0], lastT: [0, 0] } : {}),
-  ...(picks.d0 !== undefined || byHand(picks) ? { firstU: [1, 1], early: [0, 0] } : {}),
-});
 
 interface StraightPart {
   readonly d0: number;
@@ -124,11 +119,10 @@ function straightPart(
   const slope = picks.d0 === undefined ? line.slope : slopeThrough(d0, times, readings, weights, start, end);
   const primary = Math.abs(fit.primary);
   const crooked = Math.sqrt(line.rss / weights.slice(start, end).reduce((a, b) => a + b, 0)) / primary;
-  if (slope * fit.primary <= 0)
-    return picked || picks.d0 !== undefined
-      ? badInput(say`the picked straight part runs against the readings: check the picks`)
-      : rootTimeRefuses(say`there is no straight part at the beginning; ${TRY_LOG_TIME}`);
-  if (!picked && crooked > CROOKED.none)
+  const against = slope * fit.primary <= 0;
+  if (against && (picked || picks.d0 !== undefined))
+    return badInput(say`the picked straight part runs against the readings: check the picks`);
+  if (against || (!picked && crooked > CROOKED.none))
     return rootTimeRefuses(say`there is no straight part at the beginning; ${TRY_LOG_TIME}`);
   if (crooked > CROOKED.remark)
     remarks.push(say`the readings stand off the straight part by ${Math.round(100 * crooked)} % of primary on average`);

@@ -4,8 +4,7 @@
  */
 import { say, digits, fixed } from "../../message";
 import { given, notApplicable, type Outcome } from "../../outcome";
-import { straightLine } from "../../numeric/straight-line";
-import { indicesFrom, usedReadings } from "../readings";
+import { indicesFrom, lineOnLogTime, usedReadings } from "../readings";
 import type { Increment } from "../reduce";
 import { cyclesPast, noSlope } from "./tail";
 import { T_END_OF_PRIMARY } from "../fit/terzaghi";
@@ -32,7 +31,8 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
     if (noTailSlope) return notApplicable(noTailSlope);
     return given(Math.abs(tailSlope ?? 0), logTime.remarks);
   }
-  const { times, readings, weights } = usedReadings(jump?.clean ?? cleaned.value, fit.ok ? fit.value : { leftOut: [] });
+  const used = usedReadings(jump?.clean ?? cleaned.value, fit.ok ? fit.value : { leftOut: [] });
+  const { times, readings } = used;
   const start = from ?? (logTime.ok ? logTime.value.tail.from : firstOf(times));
   const end = to ?? cleaned.value.lastTime;
   const index = indicesFrom(times, start * (1 - 1e-9), end * (1 + 1e-9));
@@ -47,11 +47,7 @@ export function secondarySlope(increment: Increment, from?: number, to?: number)
   const short = noSlope(cycles, say`the readings of the span`);
   if (short) return notApplicable(short);
   if (jump && span.indexOf(jump.time) > 0) return notApplicable(jump.said);
-  const line = straightLine(
-    span.map(Math.log10),
-    index.map((i) => nth(readings, i)),
-    index.map((i) => nth(weights, i)),
-  );
+  const line = lineOnLogTime(used, index);
   const sense = Math.sign(lastOf(readings) - firstOf(readings)) || 1;
   return given(
     line.slope * sense,
