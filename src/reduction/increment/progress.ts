@@ -14,6 +14,7 @@ import { curveAt } from "./fit/model";
 import { usedReadings, type CleanReadings, type Series } from "./readings";
 import type { Increment } from "./reduce";
 import { FIT_LIMITS, judge, MISFIT, signalsOf, type Limits } from "./signals";
+import { GO_ON } from "./constructions/refusals";
 import { smoothCurve } from "./constructions/smooth-curve";
 import { cyclesPast, noSlope } from "./constructions/tail";
 import { degreeOfConsolidation } from "./fit/terzaghi";
@@ -41,7 +42,6 @@ export interface Progress {
   readonly verdict: Verdict;
 }
 
-const GO_ON = say`go on reading`;
 const NO_INFLECTION = say`the curve is nowhere clearly steeper than its tail; ${GO_ON}`;
 
 /** The limits of the fit, without those that need a finished record. */

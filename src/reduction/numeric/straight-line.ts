@@ -6,12 +6,14 @@ export interface Line {
 export interface FittedLine extends Line {
   /** Weighted sum of squared residuals. */
   readonly rss: number;
+  /** Weighted mean of x. */
+  readonly middle: number;
 }
 
 /**
  * Least-squares line of y on x, weighted where weights are given. The slope is NaN if all x are equal or there are
  * fewer than two points. The lists have the same length, and every index stays within it: hence each `!`.
- * @example straightLine([0, 1, 2], [1, 3, 5]) // { slope: 2, intercept: 1, rss: 0 }
+ * @example straightLine([0, 1, 2], [1, 3, 5]) // { slope: 2, intercept: 1, rss: 0, middle: 1 }
  */
 export function straightLine(
   x: readonly number[],
@@ -40,7 +42,7 @@ export function straightLine(
   const intercept = my - slope * mx;
   let rss = 0;
   for (let i = 0; i < x.length; i++) rss += w[i]! * (y[i]! - intercept - slope * x[i]!) ** 2;
-  return { slope, intercept, rss };
+  return { slope, intercept, rss, middle: mx };
 }
 
 /**

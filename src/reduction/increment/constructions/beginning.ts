@@ -30,7 +30,8 @@ export interface Beginning {
   readonly disturbed: number;
 }
 
-const lineOf = ({ times, readings, weights }: Series, start: number, end: number): FittedLine =>
+/** The least-squares line on sqrt t through the readings from `start` on, up to but not `end`. */
+export const lineOf = ({ times, readings, weights }: Series, start: number, end: number): FittedLine =>
   straightLine(times.slice(start, end).map(Math.sqrt), readings.slice(start, end), weights.slice(start, end));
 
 /**

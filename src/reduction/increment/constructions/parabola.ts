@@ -7,8 +7,7 @@
 import { say, digits, type Message } from "../../message";
 import { levelShown } from "../level-decimals";
 import { badInput, given, type Outcome } from "../../outcome";
-import { straightLine } from "../../numeric/straight-line";
-import { disturbedRemark, straightBeginning } from "./beginning";
+import { disturbedRemark, lineOf, straightBeginning } from "./beginning";
 import type { Picks } from "./picks";
 import { logTimeRefuses } from "./refusals";
 import type { Series } from "../readings";
@@ -62,14 +61,14 @@ const MOST_PAIRS = 5;
  * Adds a remark where single pairs disagree.
  */
 export function earlyParabola(used: Series, fit: TheoryFit, step: number, remarks: Message[]): Parabola {
-  const { times, readings, weights } = used;
+  const { times, readings } = used;
   const past = times.findIndex((t) => degreeOfConsolidation(fit.rate * t) > PARABOLA_U);
   const beginning = straightBeginning(used, fit);
   const start = beginning && past - beginning.start >= 2 ? beginning.start : 0;
   const end = Math.max(past < 0 ? times.length : past, 2);
   const roots = times.slice(start, end).map(Math.sqrt);
   const early = readings.slice(start, end);
-  const line = straightLine(roots, early, weights.slice(start, end));
+  const line = lineOf(used, start, end);
   const share = shareOf(step, fit.primary);
   if (beginning && start) remarks.push(...disturbedRemark(used, beginning, share));
   const pairs = averaged(pairsOf(roots, early));

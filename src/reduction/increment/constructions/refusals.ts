@@ -22,7 +22,7 @@ export const TRY_LOG_TIME = say`try the log-of-time method or the fit to theory`
 
 /** What both advise if both refuse: by whether the fit to theory applies, and the marks to pick. */
 const TRY_THE_FIT = say`try the fit to theory`;
-const GO_ON = say`go on reading`;
+export const GO_ON = say`go on reading`;
 const orPick = (advice: Message, marks: Message): Message => say`${advice}, or pick ${marks} by hand`;
 
 /**

@@ -90,15 +90,16 @@ function lineThrough(
   settled = (i: number) => nth(readings, i),
   slope?: number,
 ): Tail {
-  const x = index.map((i) => Math.log10(nth(times, i)));
-  const d = index.map(settled);
-  const w = index.map((i) => nth(weights, i));
-  const steep = slope ?? straightLine(x, d, w).slope;
+  const line = straightLine(
+    index.map((i) => Math.log10(nth(times, i))),
+    index.map(settled),
+    index.map((i) => nth(weights, i)),
+  );
+  const steep = slope ?? line.slope;
   const held = steep * fit.primary < 0 ? 0 : steep;
-  const total = w.reduce((a, b) => a + b, 0);
   return {
     slope: held,
-    atOneMinute: d.reduce((sum, value, k) => sum + (nth(w, k) * (value - held * nth(x, k))) / total, 0),
+    atOneMinute: line.intercept + (line.slope - held) * line.middle,
     from: nth(times, firstOf(index)),
     to: nth(times, lastOf(index)),
     cycles: cyclesOf(index.map((i) => nth(times, i))),

@@ -5,10 +5,9 @@
  */
 import { say } from "../../message";
 import { badInput, given, type Outcome } from "../../outcome";
-import { straightLine } from "../../numeric/straight-line";
 import type { Picks } from "./picks";
 import { logTimeRefuses, TRY_ROOT_TIME } from "./refusals";
-import { indicesFrom, type Series } from "../readings";
+import { indicesFrom, lineOnLogTime, type Series } from "../readings";
 import { halfCycleSpans, T_INFLECTION } from "../signals";
 import { SLOPE_REACH, type SmoothCurve } from "./smooth-curve";
 import type { TheoryFit } from "../fit/theory-fit";
@@ -48,16 +47,13 @@ const SAME_SLOPE = 1e-9;
  * cycle.
  */
 export function tangentOfReadings(used: Series, fit: TheoryFit, picks: Picks): Outcome<Tangent> {
-  const { times, readings, weights } = used;
+  const { times } = used;
   const through = (index: readonly number[]): Tangent => {
-    const x = index.map((i) => Math.log10(nth(times, i)));
-    const w = index.map((i) => nth(weights, i));
-    const line = straightLine(x, index.map((i) => nth(readings, i)), w); // prettier-ignore
-    const middle = x.reduce((sum, value, k) => sum + nth(w, k) * value, 0) / w.reduce((a, b) => a + b, 0);
+    const { intercept, slope, middle } = lineOnLogTime(used, index);
     return {
       time: 10 ** middle,
-      reading: line.intercept + line.slope * middle,
-      slope: line.slope,
+      reading: intercept + slope * middle,
+      slope,
       from: nth(times, firstOf(index)),
       to: nth(times, lastOf(index)),
     };
