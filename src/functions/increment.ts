@@ -214,7 +214,11 @@ export function FIT_TIME(
   const increment = reduce(times, readings);
   const outcome = increment.fit;
   const { d0, d100, rate, rateLow, rateHigh, tail, misfit } = valueOf(outcome);
-  const noTailSlope = noSlope(cyclesPast(withoutJump(increment).series.times, T_END_OF_PRIMARY / rate));
+  const { jump } = increment;
+  const end = T_END_OF_PRIMARY / rate;
+  // The size of a jump in the tail was found with the slope of the tail, as in LOG_TIME.
+  const noTailSlope =
+    jump && jump.time > end ? jump.said : noSlope(cyclesPast(withoutJump(increment).series.times, end));
   const items: Item[] = [
     line("d0", d0, unit),
     line("d100", d100, unit),

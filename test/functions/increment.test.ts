@@ -42,6 +42,17 @@ test("a dial that was reset by more than the height of the specimen is not taken
   expect(F.SECONDARY(times, reset, 19.2)).toBeCloseTo(F.SECONDARY(times, dial, 19.2), 4);
 });
 
+test("a tail that holds a jump of the dial has no slope by log time or by the fit, and one behind or before the jump has", () => {
+  const slopes = (from: number) => {
+    const jumped = column(readings.map((reading, i) => (BY_HAND[i]! >= from ? reading + 0.2 : reading)));
+    return (["LOG_TIME", "FIT_TIME"] as const).map((name) => () => F[name](times, jumped, 19.2, "tail_slope")[0][0]);
+  };
+  // Primary ends at 22 min.
+  for (const slope of slopes(240))
+    expect(refusal(slope)).toMatch(/^#N\/A the readings jump by 0\.\d+ at row \d+ \(240 min\)/);
+  for (const slope of slopes(2)) expect(slope()).toBeCloseTo(0.05, 2);
+});
+
 test.each(["LOG_TIME", "ROOT_TIME", "FIT_TIME"] as const)(
   "%s remarks a height that few specimens have and times that may be seconds, and takes those of a Rowe cell and of peat",
   (name) => {
