@@ -73,6 +73,10 @@ const higherUnder = (one: number, other: number): Refusal =>
     say`the specimen is higher under ${Math.max(one, other)} than under ${Math.min(one, other)}: choose other stresses`,
   );
 
+/** The refusal of a line on which the specimen is higher under the greater of its stresses; undefined if it is not. */
+const refusalOfLine = ({ kind }: TestCurve, high: LoadPoint, low: LoadPoint): Refusal | undefined =>
+  (high.value - low.value) * (kind === "e" ? -1 : 1) < 0 ? higherUnder(high.stress, low.stress) : undefined;
+
 /** Slope between two stresses, on the first of the branches that covers both. Refuses a branch that is higher at the greater stress. */
 function slopeBetween(
   { kind }: TestCurve,
@@ -101,7 +105,8 @@ const slopeOf = (name: Message, readings: readonly (readonly LoadPoint[])[]): In
 
 /**
  * Mean slope of unloadings, through the readings that are given of each, or else through all their points. Refuses an unloading in which
- * the specimen compressed: its slope belongs to the load that is missing or to the wrong entry.
+ * the specimen compressed: its slope belongs to the load that is missing or to the wrong entry; or, if it compressed by creep alone, is not
+ * that of a swelling.
  */
 function slopeOfUnloadings(
   test: TestCurve,
@@ -111,11 +116,12 @@ function slopeOfUnloadings(
 ): Outcome<Index> {
   const { initial = firstOf(test.points).value } = test;
   const [row] = unloadings.flatMap((points) => compressedRows({ ...test, initial, points }));
-  return row === undefined
-    ? given(slopeOf(name, readings))
-    : notApplicable(
-        say`${compressedIn(row)}, and whether a load is missing before it; this unloading gives no slope, unless its ends are picked`,
-      );
+  if (row !== undefined)
+    return notApplicable(
+      say`${compressedIn(row)}, and whether a load is missing before it; this unloading gives no slope, unless its ends are picked`,
+    );
+  const refused = readings.map((points) => refusalOfLine(test, firstOf(points), lastOf(points))).find(Boolean);
+  return refused ?? given(slopeOf(name, readings));
 }
 
 /**
@@ -144,7 +150,7 @@ function pointOnLoop({ unload, reload }: Loop, stress: number): LoadPoint | unde
  * line that is higher at its greater stress.
  */
 function pickedLoop(
-  { kind }: TestCurve,
+  test: TestCurve,
   closed: readonly Loop[],
   { loop_from: from, loop_to: to }: CurvePicks,
 ): Outcome<Index> {
@@ -152,7 +158,8 @@ function pickedLoop(
     const low = pointOnLoop(loop, from ?? lastOf(loop.unload).stress);
     const high = pointOnLoop(loop, to ?? firstOf(loop.unload).stress);
     if (!low || !high || low.stress >= high.stress) continue;
-    if (kind === "e" ? high.value > low.value : high.value < low.value) return higherUnder(high.stress, low.stress);
+    const refused = refusalOfLine(test, high, low);
+    if (refused) return refused;
     const remarks = pickRemarks({ loop_from: from, loop_to: to }, ["loop_from", "loop_to"]);
     return given(slopeOf(say`reload loop`, [[high, low]]), remarks);
   }
@@ -206,7 +213,7 @@ export function compressionIndex(test: TestCurve, stresses?: Between, picks: Cur
  * slope of the final unloading; where it has neither, the slope of first loading before yield, which disturbance
  * steepens. Picked ends choose the line: through a loop between two stresses, of the unloading, of first loading. With
  * two stresses: the slope between them, on a reload branch or on first loading. Refuses a test with none of these, picks
- * that the test does not reach, and a loop in whose unloading the specimen compressed.
+ * that the test does not reach, and a loop or an unloading in which the specimen compressed.
  *
  * It is common practice to prefer a loop to the rebound at the end, and to take the line between the ends of the loop:
  * no standard was found that states it. Schmertmann (1955) takes the mean slope of the rebound.

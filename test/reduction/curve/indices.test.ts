@@ -213,6 +213,36 @@ describe("what the indices say and refuse", () => {
       expect(said(swellingIndex, { ...creep, voids: [...LOADING.voids, 0.587, 0.65] })).toBe(gapIn(8));
     });
 
+    test("an unloading in which creep alone compressed the specimen gives no index, and its steps between two stresses say the same", () => {
+      // From 200 to 50 the specimen loses 0.0015 of void ratio, less than a thousandth of its height, and the line of least squares rises.
+      const loop = {
+        stresses: [25, 50, 100, 200, 100, 50, 100, 200, 400, 800],
+        voids: [1, 0.98, 0.95, 0.88, 0.8795, 0.8785, 0.876, 0.872, 0.78, 0.68],
+      };
+      const rising = "method: the specimen is higher under 200 than under 50: choose other stresses";
+      expect(said(recompressionIndex, loop)).toBe(rising);
+      expect(said(swellingIndex, loop)).toBe(rising);
+      expect(said(recompressionIndex, loop, { from: 100, to: 200 })).toMatch(/^reload from 100 to 200/);
+      const strains = then(
+        testCurve(
+          loop.stresses,
+          loop.voids.map((e) => (1 - e) / 2),
+          "strain",
+        ),
+        (test) => swellingIndex(test),
+      );
+      expect(strains.ok ? strains.value : english(strains.reason)).toBe(rising.slice("method: ".length));
+      const end = { stresses: [...LOADING.stresses, 400, 100], voids: [...LOADING.voids, 0.5895, 0.5892] };
+      for (const index of [swellingIndex, recompressionIndex])
+        expect(said(index, end)).toBe(
+          "method: the specimen is higher under 1600 than under 100: choose other stresses",
+        );
+      // Creep in the first step of a rebound that rises further on leaves its index.
+      expect(said(swellingIndex, { ...end, voids: [...LOADING.voids, 0.5895, 0.6] })).toBe(
+        "final unloading 100 to 1600",
+      );
+    });
+
     test("a load with too low a stress is no unloading that is steeper than the virgin line", () => {
       const low = { ...LOADING, stresses: [25, 50, 100, 200, 160, 800, 1600] };
       expect(said(compressionIndex, low)).toMatch(
