@@ -56,9 +56,26 @@ function filledIn(evaluator: Evaluator, { sheetId, zone }: SheetRange): [Place, 
 }
 
 /**
- * Corrects six things in the evaluator: which rows it evaluates, what it keeps of blank cells, texts in cells of text
- * format, texts that look like links, formulas that read, by a name, what is to be evaluated again, and cells that a formula fills
- * where another stood before.
+ * The engine notes which formula is evaluated, and notes the outer one again when an inner one has answered, but not when the inner one throws
+ * (COUNTIF without a range): the outer one did not follow the names that it read afterwards, and kept its value.
+ */
+function noteOuterAgain(evaluator: Evaluator): void {
+  const compute = evaluator.computeFormulaCell.bind(evaluator);
+  evaluator.computeFormulaCell = (place, cell) => {
+    const { evalContext } = evaluator.compilationParams;
+    const { __originCellPosition, __originSheetId } = evalContext;
+    try {
+      return compute(place, cell);
+    } finally {
+      Object.assign(evalContext, { __originCellPosition, __originSheetId });
+    }
+  };
+}
+
+/**
+ * Corrects seven things in the evaluator: which rows it evaluates, what it keeps of blank cells, texts in cells of text
+ * format, texts that look like links, formulas that read, by a name, what is to be evaluated again, formulas that read a formula which
+ * ends with an error of the engine, and cells that a formula fills where another stood before.
  */
 export function correct(evaluator: Evaluator): void {
   const { getters } = evaluator;
@@ -82,6 +99,8 @@ export function correct(evaluator: Evaluator): void {
       if (getters.tryGetSheet(sheetId) === undefined) Reflect.deleteProperty(found.setsBySheetId, sheetId);
     return found;
   };
+
+  noteOuterAgain(evaluator);
 
   // A text typed with an apostrophe in front is never a link, whatever it looks like.
   const compute = evaluator.computeCell.bind(evaluator);

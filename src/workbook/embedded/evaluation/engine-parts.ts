@@ -92,7 +92,8 @@ export interface Evaluator {
     searchFormulaPositionsSpreadingOn(sheetId: string, zone: Zone): Iterable<Place>;
   };
   readonly compilationParams: {
-    readonly evalContext: { readonly __originCellPosition?: Place; forms?: object };
+    /** With the place and the sheet of the formula that is evaluated now. */
+    readonly evalContext: { readonly __originCellPosition?: Place; readonly __originSheetId?: string; forms?: object };
     /** The cells of a range, by columns. */
     ensureRange: (range: SheetRange) => Evaluated[][];
   };
@@ -107,6 +108,7 @@ export interface Evaluator {
   clearEvaluatedRanges(ranges: readonly SheetRange[]): void;
   evaluateAllCells(): void;
   computeCell(place: Place): Evaluated;
+  computeFormulaCell(place: Place, cell: HeldCell): Evaluated;
   computeAndSave(place: Place): Evaluated;
   updateCompilationParameters(): void;
 }

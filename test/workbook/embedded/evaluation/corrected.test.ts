@@ -1,4 +1,7 @@
-/** A formula that reads, by a name, a cell that waits to be evaluated again; and a cell that is filled where a formula stood. */
+/**
+ * A formula that reads, by a name, a cell that waits to be evaluated again; a formula that reads one which the engine cannot end; and a cell
+ * that is filled where a formula stood.
+ */
 import "../engine-in-node";
 import { Model } from "../../../../src/workbook/embedded/engine";
 
@@ -18,6 +21,29 @@ test("a formula first evaluated while the cell of its name waits to be evaluated
   } as object);
   const value = (col: number): unknown => getters.getEvaluatedCell({ sheetId: "sheet1", col, row: 0 }).value;
   expect([value(2), value(1)]).toEqual([2, 20]);
+});
+
+test("a formula follows the names and the sheet that it reads after a formula which the engine ends with an error", () => {
+  const cells = {
+    A1: "5",
+    // The first two are evaluated before the formulas that they read.
+    B1: "=IFERROR(D1,0)+mass",
+    B2: '=IFERROR(Other!A1,0)+INDIRECT("A1")',
+    D1: "=COUNTIF(IF(E1,E1:E3,5),1)",
+  };
+  const other = { A1: "=COUNTIF(IF(B1,B1:B3,5),1)" };
+  const { getters, dispatch } = new Model({
+    sheets: [
+      { id: "s", name: "S", colNumber: 10, rowNumber: 20, cells },
+      { id: "o", name: "Other", colNumber: 10, rowNumber: 20, cells: other },
+    ],
+    namedRanges: { mass: "S!A1" },
+  } as object);
+  const values = () => [0, 1].map((row) => getters.getEvaluatedCell({ sheetId: "s", row, col: 1 }).value);
+  expect(values()).toEqual([5, 5]);
+  // The engine's types list commands with their payloads.
+  dispatch("UPDATE_CELL" as never, { sheetId: "s", row: 0, col: 0, content: "7" } as never);
+  expect(values()).toEqual([7, 7]);
 });
 
 test.each(["undone", "deleted"])(
