@@ -1,17 +1,41 @@
 /**
- * The formulas with the functions that the engine follows by their names. When a workbook starts, the engine looks for them in every formula
+ * The formulas with the functions that the engine follows by their names: it calculates those with SUBTOTAL again when rows are hidden or
+ * shown, and so it does here with AGGREGATE. When a workbook starts, the engine looks for them in every formula
  * of every sheet: with 40 data sheets a sixth of a second. Here they are looked for sheet by sheet while the workbook is made in steps.
  * Casts: the engine's types do not include the inner parts of its plugins.
  */
 import { registries } from "@odoo/o-spreadsheet";
 import { atStart } from "./making";
 
+/** A command that the engine follows. */
+interface Told {
+  readonly type: string;
+  readonly content?: unknown;
+}
+
+interface Cell {
+  readonly id: number;
+  readonly isFormula: boolean;
+  readonly compiledFormula: { readonly symbols: readonly string[] };
+}
+
+/** The parts of the engine's getters that are used here. */
+interface Getters {
+  getSheetIds(): readonly string[];
+  getCells(sheetId: string): readonly Cell[];
+  getCell(place: unknown): Cell | undefined;
+}
+
+const hasAggregate = ({ isFormula, compiledFormula }: Cell): boolean =>
+  isFormula && compiledFormula.symbols.some((name) => /^aggregate$/i.test(name));
+
 const Tracker = registries.coreViewsPluginRegistry.get("formula_tracker") as unknown as {
   new (...config: never[]): {
-    getters: object;
+    getters: Getters;
+    readonly history: { update(...pathAndValue: unknown[]): void };
     /** By function: the cells with it. */
     readonly trackedCells: Record<string, object>;
-    handle(command: { readonly type: string }): void;
+    handle(command: Told): void;
   };
   readonly getters: readonly string[];
 };
@@ -25,8 +49,21 @@ class TrackedBySheet extends Tracker {
     this.#isInSteps = atStart(config, (sheetId, isSeen) => this.#find(isSeen ? [sheetId] : []));
   }
 
-  override handle(command: { readonly type: string }): void {
-    if (command.type !== "START" || !this.#isInSteps) super.handle(command);
+  override handle(command: Told): void {
+    if (command.type !== "START" || !this.#isInSteps) this.#follow(command);
+  }
+
+  #follow(command: Told): void {
+    super.handle(command);
+    const { getters } = this;
+    if (command.type === "START")
+      for (const sheetId of getters.getSheetIds())
+        getters.getCells(sheetId).forEach((cell) => this.#noteAggregate(cell));
+    else if (command.type === "UPDATE_CELL" && "content" in command) this.#noteAggregate(getters.getCell(command));
+  }
+
+  #noteAggregate(cell: Cell | undefined): void {
+    if (cell && hasAggregate(cell)) this.history.update("trackedCells", "SUBTOTAL", cell.id, cell.id);
   }
 
   /** Adds the cells of some sheets as the engine finds those of all sheets. */
@@ -34,7 +71,7 @@ class TrackedBySheet extends Tracker {
     const { getters } = this;
     const before = { ...this.trackedCells };
     this.getters = Object.create(getters, { getSheetIds: { value: () => sheetIds } });
-    super.handle({ type: "START" });
+    this.#follow({ type: "START" });
     this.getters = getters;
     for (const [called, cells] of Object.entries(before)) Object.assign(this.trackedCells[called]!, cells);
   }

@@ -72,3 +72,20 @@ test("AGGREGATE works as its function, without what its option leaves out", () =
   const found = answers(CELLS, asked.map(([formula]) => formula), [3]); // prettier-ignore
   expect(asked.map(([formula], at) => [formula, found[at]])).toEqual(asked);
 });
+
+test("AGGREGATE and SUBTOTAL are calculated again when rows are hidden and shown", () => {
+  const cells = { A1: "1", A2: "2", A3: "4", B1: "=AGGREGATE(9,5,A1:A3)", B2: "=SUBTOTAL(109,A1:A3)", B3: "=1+B1" };
+  const model = new Model({ sheets: [{ id: "s", name: "S", colNumber: 5, rowNumber: 10, cells }] } as object);
+  const shows = () => [0, 1, 2, 3].map((row) => model.getters.getEvaluatedCell({ sheetId: "s", col: 1, row }).value);
+  const rows = (type: "HIDE_COLUMNS_ROWS" | "UNHIDE_COLUMNS_ROWS") =>
+    model.dispatch(type, { sheetId: "s", dimension: "ROW", elements: [1] });
+  model.dispatch("UPDATE_CELL", { sheetId: "s", col: 1, row: 3, content: "=aggregate(4,5,A2:A2)" });
+  expect(shows()).toEqual([7, 7, 8, 2]);
+  rows("HIDE_COLUMNS_ROWS");
+  expect(shows()).toEqual([5, 5, 6, 0]);
+  rows("UNHIDE_COLUMNS_ROWS");
+  expect(shows()).toEqual([7, 7, 8, 2]);
+  // A formula without them is not followed any more.
+  model.dispatch("UPDATE_CELL", { sheetId: "s", col: 1, row: 0, content: "=2" });
+  expect(model.getters.getCellsWithTrackedFormula("SUBTOTAL")).toHaveLength(2);
+});
