@@ -129,19 +129,28 @@ function classification(record: TestRecord, specimen: Row): Pick<Data, "GRAG" | 
 }
 
 /** Cells and particulars without which a required field or a key would be blank (rules 10a and 10b). */
-function missing({ words, numbers, loads }: TestRecord, transmission: Transmission): Message[] {
+function missing(record: TestRecord, transmission: Transmission): Message[] {
+  const { words, numbers, loads } = record;
   const cells = [
     ...(["job_number", "boring", "sample", "sample_type", "specimen"] as const).filter(
       (name) => !words[name] && !(name === "sample_type" && transmission.sampleType),
     ),
     ...(["sample_top", "depth", "initial_height"] as const).filter((name) => numbers[name] === undefined),
     ...(loads.some(({ stress }) => stress !== undefined) ? [] : ["load_stress"]),
-  ].map(cellNamed);
+  ];
+  // A firm's own form need not have a cell for each of them.
+  const blank = cells.filter((name) => !record.missing.includes(name));
+  const without = cells.filter((name) => record.missing.includes(name));
   const said = (["issue", "producer", "recipient", "status"] as const).filter((name) => !transmission[name].trim());
   const date = /^\d{4}-\d{2}-\d{2}$/.test(transmission.date) ? [] : [say`the date of the file as yyyy-mm-dd`];
   const fields = [...said.map((name) => PARTICULARS[name]), ...date];
   return [
-    ...(cells.length ? [say`the AGS4 file needs ${listed(cells)}: fill in these cells`] : []),
+    ...(blank.length ? [say`the AGS4 file needs ${listed(blank.map(cellNamed))}: fill in these cells`] : []),
+    ...(without.length
+      ? [
+          say`the AGS4 file needs ${listed(without.map(cellNamed))}, and the sheet has no cells named ${listed(without.map(verbatim))}: attach these names to cells (Data sheet, Sheet check), and fill them in`,
+        ]
+      : []),
     ...(fields.length ? [say`the AGS4 file needs ${listed(fields)}: fill in these fields of the pane`] : []),
   ];
 }

@@ -197,6 +197,14 @@ test("letters beyond ASCII, quotes and line breaks do not break the file; a rema
   expect(remarks).toEqual([expect.stringMatching(/SPEC_DESC were spelt with other letters/)]);
 });
 
+test("on a form without cells for them, the refusal names what is missing and the names to attach, and blank cells apart from them", () => {
+  const values = Object.entries(withValues(base.SI, { ...ADDED, boring: "" }));
+  const onForm = Object.fromEntries(values.filter(([name]) => !["job_number", "specimen"].includes(name)));
+  expect(refusal(readRecord(onForm))).toBe(
+    "the AGS4 file needs Boring (boring): fill in these cells; the AGS4 file needs Job no. (job_number), Specimen (specimen), and the sheet has no cells named job_number, specimen: attach these names to cells (Data sheet, Sheet check), and fill them in",
+  );
+});
+
 test("missing keys are refused, and the refusal names the cells to fill in", () => {
   expect(refusal(record("SI", { sample_type: "" }), { ...FILE, sampleType: "UT" })).toBe("");
   expect(refusal(record("SI", { sample_top: "", sample_type: "" }))).toMatch(
