@@ -8,7 +8,7 @@ import { numberText } from "../../text/number";
 import { NumberField } from "../../ui/number-field";
 import { useStyles as useSharedStyles } from "../../ui/styles";
 import { useStyles } from "./by-hand-styles";
-import { isInPercent, named, percentOf, said, type Typed } from "./typed-values";
+import { isInPercent, named, percentOf, said, usualTolerance, type Typed } from "./typed-values";
 
 const words = text.byHand;
 
@@ -40,7 +40,7 @@ export function CompareLine({ quantity, typed, pair, change, remove }: CompareLi
       <div className={styles.pair}>
         <NumberField
           label={words.value(named(quantity))}
-          hint={[words.readings[quantity.reading], isInPercent(quantity) && words.orPercent].filter(Boolean).join("; ")}
+          hint={[usualTolerance(quantity), isInPercent(quantity) && words.orPercent].filter(Boolean).join("; ")}
           value={typed.byHand}
           fault={refused ? words.notNumber : undefined}
           contentAfter={quantity.unit ? <span className={styles.unit}>{quantity.unit}</span> : undefined}
@@ -49,7 +49,7 @@ export function CompareLine({ quantity, typed, pair, change, remove }: CompareLi
         <NumberField
           label={words.tolerance}
           aria-label={`${words.tolerance} (${named(quantity)})`}
-          value={typed.percent ?? percentOf(quantity.tolerance)}
+          value={typed.percent ?? percentOf((pair ?? quantity).tolerance)}
           onType={(percent) => change({ percent })}
         />
       </div>

@@ -16,7 +16,7 @@ import { contentText } from "../../text/number";
 import { sentenceOf } from "../../text/sentence";
 import { appendRows } from "../checks/workbook-answers";
 import type { ScreenProps, Telling } from "./results-chosen";
-import { pairOf, type Typed } from "./typed-values";
+import { isTypedValue, pairOf, type Typed } from "./typed-values";
 
 const words = text.byHand;
 
@@ -64,11 +64,11 @@ export function useComparison({ port, reading: { id, sheet, values, record } }: 
       setLines((before) => before.map((one) => (one.key === key ? { ...one, ...part } : one)));
       setTelling(undefined);
     },
-    /** Takes the numbers of the selected cells as the values by hand, line after line. */
+    /** Takes the numbers of the selected cells as the values by hand, line after line; a text that is a number keeps its zeros. */
     take: () =>
       carryOut(async () => {
         const { values: cells, address } = await port.selection();
-        const numbers = cells.flat().filter((cell): cell is number => typeof cell === "number");
+        const numbers = cells.flat().filter((cell) => typeof cell === "number" || isTypedValue(String(cell)));
         if (numbers.length === 0) return { intent: "warning", sentence: words.tookNone };
         const count = Math.min(numbers.length, lines.length);
         const taken = new Map(

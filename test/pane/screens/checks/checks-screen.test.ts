@@ -143,6 +143,21 @@ test("a comparison is signed in a row below the others; without initials nothing
   });
 });
 
+test("the tolerance follows the digits typed, and is signed with the value", async () => {
+  fill({ void_ratio_initial: 0.5749 });
+  port.lay("Signed", Object.fromEntries(COMPARISON_NAMES.map((name) => [name, ["before", "", ""]])));
+  await show(ByHandScreen);
+  await enter(/^Quantity/, "void_ratio_initial");
+  await press(/^Add$/);
+  expect(field(/^Tolerance, %/).value).toBe("0.17");
+  await enter(/^Void ratio, initial e0, by hand/, "0.57");
+  expect(field(/^Tolerance, %/).value).toBe("0.88");
+  expect(said()).toMatch(/agrees: difference 0.0049, 0.86%/);
+  await enter(/^Initials/, "RV");
+  await press(/^Sign/);
+  expect(port.filled[0].values).toMatchObject({ compare_hand: [null, 0.57], compare_tolerance: [null, 0.005 / 0.57] });
+});
+
 test("values by hand are taken from the selected cells in the order of the list", async () => {
   fill({ compression_index: 0.5, swelling_index: 0.1 });
   await show(ByHandScreen);
@@ -152,10 +167,10 @@ test("values by hand are taken from the selected cells in the order of the list"
   }
   port.lay("Notes", {});
   port.workbook.front = "Notes";
-  await act(async () => port.select([["Cc"], [0.49], [0.11]], "B2:B4"));
+  await act(async () => port.select([["Cc"], [0.49], ["0.110"]], "B2:B4"));
   await press(/^Take/);
   expect([/^Compression index Cc, by hand/, /^Swelling index Cs, by hand/].map((one) => field(one).value)).toEqual([
     "0.49",
-    "0.11",
+    "0.110",
   ]);
 });

@@ -22,15 +22,17 @@ export const byHand: Catalogue["byHand"] = {
   value: (quantity: string) => `${quantity}, von Hand`,
   tolerance: "Toleranz, %",
   readings: {
-    rounding: "Rechnung: eine Einheit der letzten gezeigten Stelle",
-    "log time": "aus der Kurve über log t abgelesen: 10 %",
-    "root time": "aus der Kurve über Wurzel t abgelesen: 5 %",
-    yield: "von Hand gezeichnet: 15 %",
-    slope: "Neigung einer gezeichneten Geraden: 5 %",
+    rounding:
+      "Rechnung: eine Einheit der letzten gezeigten Stelle oder eine halbe Einheit der letzten eingetippten, wenn das mehr ist",
+    "log time": "aus der Kurve über log t abgelesen",
+    "root time": "aus der Kurve über Wurzel t abgelesen",
+    yield: "von Hand gezeichnet",
+    slope: "Neigung einer gezeichneten Geraden",
   },
   orPercent: "als Verhältnis oder mit %-Zeichen: 0,53 oder 53 %",
   take: "Aus den markierten Zellen übernehmen",
-  takeHint: "Die Werte von Hand auf einem beliebigen Blatt markieren, in der Reihenfolge dieser Liste.",
+  takeHint:
+    "Die Werte von Hand auf einem beliebigen Blatt markieren, in der Reihenfolge dieser Liste. Eine Zahl in einer Zelle hat keine Nullen am Ende (0,570 wird als 0,57 übernommen): wo sie zählen, den Wert hier eintippen oder in der Zelle als Text.",
   took: (count: number, address: string) =>
     `${count} ${count === 1 ? "Wert wurde" : "Werte wurden"} aus ${address} übernommen.`,
   tookNone: "Die markierten Zellen enthalten keine Zahl.",

@@ -20,15 +20,16 @@ export const byHand = {
   value: (quantity: string) => `${quantity}, by hand`,
   tolerance: "Tolerance, %",
   readings: {
-    rounding: "arithmetic: one unit of the last digit shown",
-    "log time": "read off a log-time plot: 10 %",
-    "root time": "read off a root-time plot: 5 %",
-    yield: "drawn by hand: 15 %",
-    slope: "slope of a drawn line: 5 %",
+    rounding: "arithmetic: one unit of the last digit shown, or half a unit of the last digit typed if that is more",
+    "log time": "read off a log-time plot",
+    "root time": "read off a root-time plot",
+    yield: "drawn by hand",
+    slope: "slope of a drawn line",
   },
   orPercent: "a ratio, or with a % sign: 0.53 or 53 %",
   take: "Take from the selected cells",
-  takeHint: "Select the values by hand on any sheet, in the order of this list.",
+  takeHint:
+    "Select the values by hand on any sheet, in the order of this list. A number in a cell has no zeros at its end (0.570 is taken as 0.57): type the value here, or as text in the cell, where they count.",
   took: (count: number, address: string) =>
     `${count} ${count === 1 ? "value was" : "values were"} taken from ${address}.`,
   tookNone: "The selected cells hold no number.",
