@@ -49,7 +49,7 @@ import { TEXT_FORMAT, typed } from "./typing/text";
 import { toEngineFormat } from "./look/formats";
 import { carryOut, carryOutAny, refuseStepsWhile } from "./steps/history";
 import { insertCommands, type Insertion } from "./insert";
-import { carryOutInSlices, isBusy, isUnfinished, stepEnd, type StepPlan } from "./steps/long-step";
+import { carryOutInSlices, isBusy, isUnfinished, isWriting, stepEnd, type StepPlan } from "./steps/long-step";
 import { mayWrite, protectionOf, setProtection } from "./protection";
 import { nameCommand, namesOf, roomCommands, unboundFormulas } from "./upkeep";
 import { timeStamp } from "../time-stamp";
@@ -127,6 +127,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async readSheets(names: readonly string[]): Promise<SheetValues[]> {
+    while (isWriting(this.#model)) await stepEnd(this.#model);
     const active = this.#model.getters.getActiveSheetId();
     return this.#sheets().map(({ id, name }) => ({
       sheet: name,
@@ -147,6 +148,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async lookAt(asked: readonly Asked[]): Promise<Looked[]> {
+    while (isWriting(this.#model)) await stepEnd(this.#model);
     const looked = asked.map(async ({ sheet, values, contents = [], names, hidden }) => ({
       sheet: this.#model.getters.getSheetName(this.#sheetId(sheet)),
       values: await this.readNames(sheet, values),
@@ -213,6 +215,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async selection(): Promise<Selection> {
+    while (isWriting(this.#model)) await stepEnd(this.#model);
     const { getters } = this.#model;
     const sheetId = getters.getActiveSheetId();
     const picked = this.#cutToUsed(sheetId, getters.getSelectedZones());
@@ -225,6 +228,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async values(sheet: string, address: string): Promise<Selection["values"]> {
+    while (isWriting(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#sheetId(sheet);
     return joined(this.#zonesAt(sheetId, address).map((zone) => this.#valuesOf(sheetId, zone)));
   }
@@ -255,6 +259,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async readContents(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>> {
+    while (isWriting(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#sheetId(sheet);
     const { getters } = this.#model;
     const planNames = this.#planNames(sheetId);
@@ -273,6 +278,7 @@ export class EmbeddedPort implements WorkbookPort {
   }
 
   async readNames(sheet: string, names: readonly string[]): Promise<Record<string, Selection["values"]>> {
+    while (isWriting(this.#model)) await stepEnd(this.#model);
     const sheetId = this.#sheetId(sheet);
     return this.#named(sheetId, names, (zone) => this.#valuesOf(sheetId, zone));
   }

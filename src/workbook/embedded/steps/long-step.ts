@@ -2,7 +2,8 @@
  * Many commands as one step of undo, carried out in slices between which the page reacts. The engine carries out a step at once,
  * whatever it takes: the insertion of 13 data sheets held the page for 7 s. Here the changes of all slices are collected
  * and given to the engine's history together at the end. Until then nothing else changes the workbook: an entry is refused with a
- * sentence, and the requests of the pane wait. A step that is stopped or refused is taken back whole.
+ * sentence, and the requests of the pane wait; what is written to sheets that are there is read when the whole of it is done. A step that is
+ * stopped or refused is taken back whole.
  * Casts: the engine's types do not include the inner parts of a model.
  */
 import { say, type Message } from "../../../reduction/message";
@@ -34,8 +35,8 @@ interface Inside {
 
 /** A step that is being made. */
 interface Going {
-  /** The sheets that the step makes. */
-  sheetIds: ReadonlySet<string>;
+  /** The sheets that the step makes; undefined until its commands are known. */
+  sheetIds?: ReadonlySet<string>;
   readonly isOver: Promise<void>;
   /** What a person is told who changes something meanwhile. */
   readonly wait: Message;
@@ -66,7 +67,10 @@ export const filtersSet = ({ getters }: WithGetters): number => filters.get(gett
 
 /** Whether a sheet is made by a step that has not ended. */
 export const isUnfinished = ({ getters }: WithGetters, sheetId: string): boolean =>
-  steps.get(getters)?.sheetIds.has(sheetId) === true;
+  steps.get(getters)?.sheetIds?.has(sheetId) === true;
+
+/** Whether a step writes to sheets that were there before it: until it ends, some of their cells are old and some new. */
+export const isWriting = ({ getters }: WithGetters): boolean => steps.get(getters)?.sheetIds?.size === 0;
 
 /** Commands that change the workbook, besides those that the engine keeps in its history. */
 const CHANGING = new Set(["REQUEST_UNDO", "REQUEST_REDO", "EVALUATE_CELLS", BATCH]);
@@ -76,7 +80,7 @@ class OneAtATime extends UIPlugin {
   override allowDispatch(command: any): any {
     const going = steps.get(this.getters);
     if (!going || going.isAtWork) return "Success";
-    const isOfStep = command.type === "ACTIVATE_SHEET" && going.sheetIds.has(command.sheetIdTo);
+    const isOfStep = command.type === "ACTIVATE_SHEET" && going.sheetIds?.has(command.sheetIdTo);
     if (!isOfStep && !CHANGING.has(command.type) && !coreTypes.has(command.type)) return "Success";
     tellRefusal(going.wait);
     return "CancelledForUnknownReason";
@@ -243,7 +247,7 @@ async function alone(model: Model, wait: Message, work: (step: LongStep) => Prom
   const { getters } = model;
   let over = (): void => undefined;
   const isOver = new Promise<void>((resolve) => (over = resolve));
-  const going: Going = { sheetIds: new Set(), isOver, wait, isAtWork: false };
+  const going: Going = { isOver, wait, isAtWork: false };
   steps.set(getters, going);
   count(getters);
   const step = new LongStep(model, going);

@@ -128,7 +128,7 @@ test("meanwhile an entry, an undo and a second redo are refused, the sentence sa
   expect(await port.sheetNames()).toEqual(["Sheet1", "Lines"]);
 });
 
-test("cells that were written in batches come again with one redo in slices", async () => {
+test("cells that were written in slices come again with one redo in slices", async () => {
   const port = new EmbeddedPort(newWorkbook());
   const rows = 25_000;
   await port.insertSheet({ ...PLAN, rows, names: { lines: { row: 0, col: 0, rows, cols: 1 } }, cells: [] });
