@@ -36,20 +36,22 @@ const one = ({ values }: Looked, name: string): CellValue => values[name]?.[0]?.
 
 /** The issues of the reports of a sheet, oldest first. */
 export const issuesOf = (sheet: string, beside: readonly Looked[]): IssueOf[] =>
-  beside.flatMap((report): IssueOf[] => {
-    const [hash, valuesHash] = [one(report, ISSUE_HASH), one(report, ISSUE_VALUES_HASH)];
-    if (one(report, REPORT_OF) !== sheet || hash === "") return [];
-    return [
-      {
-        report: report.sheet,
-        number: Number(one(report, "issue_number")),
-        day: String(one(report, "issue_day")),
-        by: String(one(report, "issue_by")),
-        hash: String(hash),
-        ...(valuesHash !== "" && { valuesHash: String(valuesHash) }),
-      },
-    ];
-  });
+  beside
+    .flatMap((report): IssueOf[] => {
+      const [hash, valuesHash] = [one(report, ISSUE_HASH), one(report, ISSUE_VALUES_HASH)];
+      if (one(report, REPORT_OF) !== sheet || hash === "") return [];
+      return [
+        {
+          report: report.sheet,
+          number: Number(one(report, "issue_number")),
+          day: String(one(report, "issue_day")),
+          by: String(one(report, "issue_by")),
+          hash: String(hash),
+          ...(valuesHash !== "" && { valuesHash: String(valuesHash) }),
+        },
+      ];
+    })
+    .sort((a, b) => a.number - b.number);
 
 export const readingsHash = (values: NamedValues): Promise<string> =>
   sha256(new TextEncoder().encode(readingsText(values)));

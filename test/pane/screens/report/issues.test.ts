@@ -2,7 +2,8 @@
 import { demoSheet } from "../../../../src/datasheet";
 import { comparedWith, issuesOf, saidOfChange, type IssueOf } from "../../../../src/pane/screens/report/issues";
 import { makeReport, REPORTS } from "../../../../src/pane/screens/report/make-report";
-import { ISSUE_COLUMNS } from "../../../../src/report/issue";
+import { ISSUE_COLUMNS, ISSUE_HASH } from "../../../../src/report/issue";
+import { REPORT_OF } from "../../../../src/report/report";
 import { firstOf } from "../../../../src/reduction/numeric/lists";
 import { opened } from "../../../workbook/embedded/opened";
 
@@ -48,6 +49,14 @@ test("compares with an issue as it was locked; a changed locked value, day or ha
   // An issue of an older version has no SHA-256 of its values.
   await port.fillNames(report, { issue_values_sha256: [""] });
   expect((await compared()).lock).toBe("unknown");
+});
+
+test("the issues of a test are listed oldest first, whatever the order of their sheets", () => {
+  const report = (number: number) => ({
+    ...{ sheet: `Report ${number}`, names: [], contents: {} },
+    values: { [REPORT_OF]: [["BH-1"]], issue_number: [[number]], [ISSUE_HASH]: [["0".repeat(64)]] },
+  });
+  expect(issuesOf("BH-1", [2, 10, 1].map(report)).map(({ number }) => number)).toEqual([1, 2, 10]);
 });
 
 test("where the workbook is calculated on request, an issue asks for a calculation before it reads what it keeps", async () => {
