@@ -271,7 +271,7 @@ export function stagesOf({ record, head, open, reports, findings = [], changedSi
     ),
   );
   const afterIssue: Lack[] = changedSince ? [{ what: "readings changed", ...changedSince }] : [];
-  // A check of a later day saw the readings as they are.
+  // The day of a change is not known: a check of a later day than the issue counts as one of the changed readings.
   const isCheckedSince =
     changedSince !== undefined && (record.words.date_checked ?? "") > changedSince.day.slice(0, 10);
   const signedCheck = holds(record, "checked_by") || holds(record, "date_checked");
