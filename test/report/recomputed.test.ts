@@ -6,8 +6,6 @@ import { demoSheet, fillSheet } from "../../src/datasheet";
 import { COLUMNS } from "../../src/report/page/page";
 import { cellsOf, reported } from "./report-in-engine";
 
-jest.setTimeout(180_000);
-
 /** A printed number with half a unit of its last digit. */
 interface Printed {
   readonly value: number;

@@ -7,7 +7,6 @@ import { namedCellsOf } from "../../src/summary/file-cells";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../src/workbook/embedded";
 import { registerRealFunctions } from "../workbook/embedded/real-functions";
 
-// Node's XML parser takes its time for a whole sheet.
 beforeAll(() => registerRealFunctions({ blankAs: null }));
 
 test("what the file shows is what the sheet showed, and a reference to another sheet's name leads there again", async () => {

@@ -12,7 +12,6 @@ import { openXlsx } from "../../../src/workbook/embedded/xlsx/open";
 import { saveXlsx } from "../../../src/workbook/embedded/xlsx/saving/save";
 import { registerRealFunctions } from "./real-functions";
 
-// Node's XML parser takes its time for two whole sheets.
 beforeAll(() => registerRealFunctions({ blankAs: null }));
 
 const workbookOf = (sheets: object[], namedRanges: Record<string, string> = {}): OpenWorkbook => ({
