@@ -24,6 +24,8 @@ interface Getters {
   getSheetIds(): readonly string[];
   getCells(sheetId: string): readonly Cell[];
   getCell(place: unknown): Cell | undefined;
+  getCellPosition(id: number): { readonly sheetId: string };
+  tryGetSheet(sheetId: string): object | undefined;
 }
 
 const hasAggregate = ({ isFormula, compiledFormula }: Cell): boolean =>
@@ -36,6 +38,7 @@ const Tracker = registries.coreViewsPluginRegistry.get("formula_tracker") as unk
     /** By function: the cells with it. */
     readonly trackedCells: Record<string, object>;
     handle(command: Told): void;
+    getCellsWithTrackedFormula(called: string): number[];
   };
   readonly getters: readonly string[];
 };
@@ -51,6 +54,14 @@ class TrackedBySheet extends Tracker {
 
   override handle(command: Told): void {
     if (command.type !== "START" || !this.#isInSteps) this.#follow(command);
+  }
+
+  /** The engine keeps the places of cells whose sheet was deleted, and cannot calculate them. */
+  override getCellsWithTrackedFormula(called: string): number[] {
+    const { getters } = this;
+    return super
+      .getCellsWithTrackedFormula(called)
+      .filter((id) => getters.tryGetSheet(getters.getCellPosition(id).sheetId) !== undefined);
   }
 
   #follow(command: Told): void {

@@ -89,3 +89,23 @@ test("AGGREGATE and SUBTOTAL are calculated again when rows are hidden and shown
   model.dispatch("UPDATE_CELL", { sheetId: "s", col: 1, row: 0, content: "=2" });
   expect(model.getters.getCellsWithTrackedFormula("SUBTOTAL")).toHaveLength(2);
 });
+
+test("rows can be hidden after a sheet with SUBTOTAL was deleted, and the sheet comes back by undo", () => {
+  const subtotal = { A1: "1", A2: "2", B1: "=SUBTOTAL(109,A1:A2)" };
+  const model = new Model({
+    sheets: [
+      { id: "s", name: "S", cells: subtotal },
+      { id: "t", name: "T", cells: subtotal },
+    ],
+  } as object);
+  const shows = () => model.getters.getEvaluatedCell({ sheetId: "s", col: 1, row: 0 }).value;
+  const hide = () => model.dispatch("HIDE_COLUMNS_ROWS", { sheetId: "s", dimension: "ROW", elements: [1] });
+  model.dispatch("DELETE_SHEET", { sheetId: "t", sheetName: "T" });
+  expect(hide()).toMatchObject({ isSuccessful: true });
+  expect(shows()).toBe(1);
+  model.dispatch("REQUEST_UNDO");
+  model.dispatch("REQUEST_UNDO");
+  expect(model.getters.getCellsWithTrackedFormula("SUBTOTAL")).toHaveLength(2);
+  hide();
+  expect(shows()).toBe(1);
+});
