@@ -23,7 +23,6 @@ test.each(PLANS.flatMap(([name, plan]) => (["SI", "US"] as const).map((system) =
     expect(calculated).toEqual(cellsOf(port.workbook.model, plan));
     expect(calculated.values.length).toBeGreaterThan(500);
   },
-  60_000,
 );
 
 const TYPED: readonly SheetValues[] = [

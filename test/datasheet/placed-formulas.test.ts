@@ -110,7 +110,6 @@ test.each(["down", "across"] as const)(
     }
     expect(differ).toEqual([]);
   },
-  120_000,
 );
 
 test("in a table on its side, the head of the sheet names the cell that is impossible", async () => {
