@@ -33,12 +33,13 @@ import { DataCells, reportedLoads, type ReportSource } from "./page/source";
 import { issueBlock, issueLine } from "./issue";
 import { CHOICES, CHOICES_ROW, state, STATE_COLUMNS, STATE_WIDTHS } from "./sections/state";
 import { caution, results, signatures, threeRemarks } from "./sections/summary";
-import { intervals, limits } from "./sections/uncertainty";
+import { limits } from "./sections/limits";
+import { intervals } from "./sections/uncertainty";
 import { byHand, cautions, checks, methods, missing, remarks } from "./sections/words";
 import { wordsOf } from "../specification/text/words";
 
 export type { KeptLimit, ReportSource } from "./page/source";
-export { LIMIT_NAMES, byOf, whyOf } from "./sections/uncertainty";
+export { LIMIT_NAMES, byOf, whyOf } from "./sections/limits";
 export type { Missing } from "./sections/required";
 
 /** A name that every report sheet has: the cell holds the name of its data sheet. */
