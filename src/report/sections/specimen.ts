@@ -43,76 +43,87 @@ export function identification(cells: DataCells): Block[] {
   );
 }
 
-export function specimen(cells: DataCells): Block[] {
+/** The format of typed numbers with a usual count of decimals: rounded, they would not give what follows from them. */
+const asTyped = (cells: DataCells, usual: string, ...names: readonly string[]): string =>
+  typedFormat(
+    names.flatMap((name) => cells.number(name) ?? []),
+    usual.split(".")[1]?.length,
+  );
+
+/** A mass of the specimen with its ring, less the ring. */
+function wetMass(cells: DataCells, name: string): string | undefined {
+  const [both, ring] = [cells.at(name), cells.at("ring_mass")];
+  return worked([both, ring], `${both}-${ring}`);
+}
+
+/** The formats and units of the specimen. */
+function looksOf(cells: DataCells) {
+  const masses = ["ring_mass", "ring_and_wet_before", "ring_and_wet_after", "ring_and_dry"];
+  return {
+    ofDensity: { format: formatIn(cells, "density_unit"), unit: "density_unit" },
+    ofMass: { format: asTyped(cells, FORMATS.mass, ...masses), unit: "g" },
+    // e has three decimals: it does not follow from heights of 0.01 mm.
+    ofHeight: { format: formatOfDeformation(cells), unit: "length_unit" },
+  };
+}
+
+function initialOf(cells: DataCells): Shown[] {
   const t = cells.words;
-  const density = formatIn(cells, "density_unit");
+  const { ofDensity, ofMass } = looksOf(cells);
+  const ofLength = (name: string) => ({
+    name,
+    format: asTyped(cells, formatIn(cells, "length_unit"), name),
+    unit: "length_unit",
+  });
+  return [
+    { label: t(say`Diameter`), ...ofLength("diameter") },
+    { label: t(say`Initial height H0`), ...ofLength("initial_height") },
+    { label: t(say`Initial water content w0`), name: "water_content_initial", format: FORMATS.water },
+    { label: t(say`Initial wet mass`), formula: wetMass(cells, "ring_and_wet_before"), ...ofMass },
+    { label: `  ${t(say`w of the trimmings`)}`, name: "water_content_trimmings", format: FORMATS.water },
+    { label: t(say`Initial bulk density`), name: "density_initial", ...ofDensity },
+    { label: t(say`Initial dry density`), name: "dry_density_initial", ...ofDensity },
+    { label: t(say`Initial void ratio e0`), name: "void_ratio_initial", format: FORMATS.ratio },
+    { label: t(say`Initial saturation S0`), name: "saturation_initial", format: FORMATS.saturation },
+    {
+      label: t(say`Gs of solids`),
+      name: "specific_gravity",
+      format: asTyped(cells, FORMATS.gravity, "specific_gravity"),
+    },
+    text(`  ${t(say`measured or assumed`)}`, "specific_gravity_basis"),
+  ];
+}
+
+function finalOf(cells: DataCells): Shown[] {
+  const t = cells.words;
+  const { ofDensity, ofMass, ofHeight } = looksOf(cells);
   const [H0, Hf, dry, wf] = [
     cells.at("initial_height"),
     cells.at("final_height"),
     cells.at("dry_density_initial"),
     cells.at("water_content_final"),
   ];
-  const ofDensity = { format: density, unit: "density_unit" };
-  /** The format of typed numbers with a usual count of decimals: rounded, they would not give what follows from them. */
-  const asTyped = (usual: string, ...names: readonly string[]): string =>
-    typedFormat(
-      names.flatMap((name) => cells.number(name) ?? []),
-      usual.split(".")[1]?.length,
-    );
-  const ofLength = (name: string) => ({
-    name,
-    format: asTyped(formatIn(cells, "length_unit"), name),
-    unit: "length_unit",
-  });
-  const masses = ["ring_mass", "ring_and_wet_before", "ring_and_wet_after", "ring_and_dry"];
-  const ofMass = { format: asTyped(FORMATS.mass, ...masses), unit: "g" };
-  const wetMass = (name: string): string | undefined => {
-    const [both, ring] = [cells.at(name), cells.at("ring_mass")];
-    return worked([both, ring], `${both}-${ring}`);
-  };
-  // e has three decimals: it does not follow from heights of 0.01 mm.
-  const ofHeight = { format: formatOfDeformation(cells), unit: "length_unit" };
-  return section(
-    t(say`Specimen`),
-    panels(
-      cells,
-      [
-        { label: t(say`Diameter`), ...ofLength("diameter") },
-        { label: t(say`Initial height H0`), ...ofLength("initial_height") },
-        { label: t(say`Initial water content w0`), name: "water_content_initial", format: FORMATS.water },
-        { label: t(say`Initial wet mass`), formula: wetMass("ring_and_wet_before"), ...ofMass },
-        { label: `  ${t(say`w of the trimmings`)}`, name: "water_content_trimmings", format: FORMATS.water },
-        { label: t(say`Initial bulk density`), name: "density_initial", ...ofDensity },
-        { label: t(say`Initial dry density`), name: "dry_density_initial", ...ofDensity },
-        { label: t(say`Initial void ratio e0`), name: "void_ratio_initial", format: FORMATS.ratio },
-        { label: t(say`Initial saturation S0`), name: "saturation_initial", format: FORMATS.saturation },
-        {
-          label: t(say`Gs of solids`),
-          name: "specific_gravity",
-          format: asTyped(FORMATS.gravity, "specific_gravity"),
-        },
-        text(`  ${t(say`measured or assumed`)}`, "specific_gravity_basis"),
-      ],
-      [
-        { label: t(say`Height of solids`), name: "solids_height", ...ofHeight },
-        { label: t(say`Final height Hf`), name: "final_height", ...ofHeight },
-        { label: t(say`Final water content wf`), name: "water_content_final", format: FORMATS.water },
-        { label: t(say`Final wet mass`), formula: wetMass("ring_and_wet_after"), ...ofMass },
-        { label: t(say`Dry mass`), name: "dry_mass", ...ofMass },
-        {
-          label: t(say`Final bulk density`),
-          formula: worked([dry, H0, Hf, wf], `${dry}*${H0}/${Hf}*(1+${wf})`),
-          ...ofDensity,
-        },
-        { label: t(say`Final dry density`), formula: worked([dry, H0, Hf], `${dry}*${H0}/${Hf}`), ...ofDensity },
-        { label: t(say`Final void ratio ef`), name: "void_ratio_final", format: FORMATS.ratio },
-        { label: t(say`Final saturation Sf`), name: "saturation_final", format: FORMATS.saturation },
-        text(t(say`Ring number`), "ring_number"),
-        text(t(say`Drainage`), "drainage"),
-      ],
-    ),
-  );
+  return [
+    { label: t(say`Height of solids`), name: "solids_height", ...ofHeight },
+    { label: t(say`Final height Hf`), name: "final_height", ...ofHeight },
+    { label: t(say`Final water content wf`), name: "water_content_final", format: FORMATS.water },
+    { label: t(say`Final wet mass`), formula: wetMass(cells, "ring_and_wet_after"), ...ofMass },
+    { label: t(say`Dry mass`), name: "dry_mass", ...ofMass },
+    {
+      label: t(say`Final bulk density`),
+      formula: worked([dry, H0, Hf, wf], `${dry}*${H0}/${Hf}*(1+${wf})`),
+      ...ofDensity,
+    },
+    { label: t(say`Final dry density`), formula: worked([dry, H0, Hf], `${dry}*${H0}/${Hf}`), ...ofDensity },
+    { label: t(say`Final void ratio ef`), name: "void_ratio_final", format: FORMATS.ratio },
+    { label: t(say`Final saturation Sf`), name: "saturation_final", format: FORMATS.saturation },
+    text(t(say`Ring number`), "ring_number"),
+    text(t(say`Drainage`), "drainage"),
+  ];
 }
+
+export const specimen = (cells: DataCells): Block[] =>
+  section(cells.words(say`Specimen`), panels(cells, initialOf(cells), finalOf(cells)));
 
 /** The format of stresses, as the loads were typed; of a stress typed in another cell, with its own decimals if it has more. */
 export const stressFormat = (cells: DataCells, loads: readonly ReportedLoad[], name?: string): string =>

@@ -44,36 +44,51 @@ const HEADINGS = [
   [8, say`greatest share of the variance`],
 ] as const;
 
-export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+/** The row of a void ratio with its interval, and the input that has the greatest share of it. */
+function rowOfVoidRatio(
+  cells: DataCells,
+  label: string,
+  name: string,
+  height: readonly [name: string, u: string],
+  row: number,
+): CellPlan[] {
+  const { needs, call } = voidRatioCall(cells, cells.at(height[0]), height[1]);
+  const one = (which: string, col: number, format: string) =>
+    shownCell(cells, { label, formula: item(call, needs, which), format }, row, col);
+  return [
+    { row, col: 0, kind: "label", value: label },
+    shownCell(cells, { label, name, format: FORMATS.ratio }, row, 3),
+    { ...one("u", 4, "0.0000"), formula: item((which) => `${K}*${call(which)}`, needs, "u") ?? NOTHING },
+    one("low", 5, FORMATS.ratio),
+    one("high", 6, FORMATS.ratio),
+    shownCell(
+      cells,
+      // The function answers in the language of the word that asks.
+      { label, formula: item(call, needs, wordIn(cells.language, "largest")), isText: true },
+      row,
+      8,
+    ),
+  ];
+}
+
+/** Whether Gs was measured, as the sheet says it. */
+function remarkOnGravity(cells: DataCells): Pick<CellPlan, "formula" | "value"> {
   const t = cells.words;
-  const ofVoidRatio = (label: string, name: string, height: string, uHeight: string, row: number): CellPlan[] => {
-    const { needs, call } = voidRatioCall(cells, cells.at(height), uHeight);
-    const one = (which: string, col: number, format: string) =>
-      shownCell(cells, { label, formula: item(call, needs, which), format }, row, col);
-    return [
-      { row, col: 0, kind: "label", value: label },
-      shownCell(cells, { label, name, format: FORMATS.ratio }, row, 3),
-      { ...one("u", 4, "0.0000"), formula: item((which) => `${K}*${call(which)}`, needs, "u") ?? NOTHING },
-      one("low", 5, FORMATS.ratio),
-      one("high", 6, FORMATS.ratio),
-      shownCell(
-        cells,
-        // The function answers in the language of the word that asks.
-        { label, formula: item(call, needs, wordIn(cells.language, "largest")), isText: true },
-        row,
-        8,
-      ),
-    ];
-  };
   const basis = cells.at("specific_gravity_basis");
   const unsaid = t(say`It is not said whether Gs was measured: it counts as assumed.`);
+  if (!basis) return { value: unsaid };
   const [measured, estimate] = [
     inFormula(t(say`Gs is stated as measured.`)),
     inFormula(t(say`Gs IS ASSUMED: its limit of error is an estimate, and governs e.`)),
   ];
-  const assumed = basis
-    ? `=IF(${isWord(basis, "measured")},${measured},IF(${isWord(basis, "assumed")},${estimate},${inFormula(unsaid)}))`
-    : undefined;
+  return {
+    formula: `=IF(${isWord(basis, "measured")},${measured},IF(${isWord(basis, "assumed")},${estimate},${inFormula(unsaid)}))`,
+  };
+}
+
+export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const t = cells.words;
+  const [e0, ef] = [t(say`Initial void ratio e0`), t(say`Final void ratio ef`)];
   const blocks: Block[] = [
     band(t(say`Intervals of e, stress, strain and cv`)),
     {
@@ -86,16 +101,11 @@ export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Blo
           value: t(value),
           align: col === 8 ? "left" : "right",
         })),
-        ...ofVoidRatio(t(say`Initial void ratio e0`), "void_ratio_initial", "initial_height", u("limit_height"), 1),
-        ...ofVoidRatio(t(say`Final void ratio ef`), "void_ratio_final", "final_height", U_HEIGHT_AT, 2),
+        ...rowOfVoidRatio(cells, e0, "void_ratio_initial", ["initial_height", u("limit_height")], 1),
+        ...rowOfVoidRatio(cells, ef, "void_ratio_final", ["final_height", U_HEIGHT_AT], 2),
         { row: 3, col: 0, kind: "label", value: t(say`Stress of any load, relative`) },
         shownCell(cells, { label: "", formula: relativeStress(cells), format: "0.00%" }, 3, 4),
-        {
-          row: 4,
-          col: 0,
-          kind: "remark",
-          ...(assumed ? { formula: assumed } : { value: unsaid }),
-        },
+        { row: 4, col: 0, kind: "remark", ...remarkOnGravity(cells) },
       ],
       names: {
         report_void_ratio_low: { row: 1, col: 5, rows: 1, cols: 1 },
