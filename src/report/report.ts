@@ -6,7 +6,7 @@
 import { say, verbatim } from "../reduction/message";
 import { timeStamp } from "../workbook/time-stamp";
 import { ADD_IN_VERSION } from "../specification/versions";
-import type { SheetPlan } from "../workbook/port";
+import type { ChartPlan, SheetPlan } from "../workbook/port";
 import {
   arrange,
   band,
@@ -21,7 +21,7 @@ import {
   type Block,
 } from "./page/page";
 import { inFormula } from "../specification/sentences/told-formula";
-import { figures, placeSeries, PLOT_HEIGHTS, plotsOf } from "./sections/figures";
+import { figures, placeSeries, PLOT_HEIGHTS, plotsOf, type Placed, type ReportPlots } from "./sections/figures";
 import { missingItems, type Missing } from "./sections/required";
 import { classification } from "./sections/classification";
 import { design } from "./sections/design";
@@ -29,7 +29,7 @@ import { conduct, identification, specimen } from "./sections/specimen";
 import { heightsOfTest } from "./sections/heights";
 import { loadsOfTest, timesOfTest } from "./sections/loads";
 import { indices, interpretation } from "./sections/interpretation";
-import { DataCells, reportedLoads, type ReportSource } from "./page/source";
+import { DataCells, reportedLoads, type ReportedLoad, type ReportSource } from "./page/source";
 import { issueBlock, issueLine } from "./issue";
 import { CHOICES, CHOICES_ROW, state, STATE_COLUMNS, STATE_WIDTHS } from "./sections/state";
 import { caution, results, signatures, threeRemarks } from "./sections/summary";
@@ -153,31 +153,33 @@ function rowsOfCurve(source: ReportSource, others: readonly Block[]): number {
 /** The most rows of the curve: a higher curve is no easier to read. */
 const MOST_CURVE_ROWS = 36;
 
-/**
- * The report of a data sheet. Its name is the next free one of "Report Sheet": an earlier report is never overwritten.
- */
-export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: readonly Missing[] } {
-  const cells = new DataCells(source);
-  const loads = reportedLoads(cells);
-  const plots = plotsOf(cells, loads);
-  const lacking = missingItems(cells, loads, plots.reasons);
-  const current = state(cells, loads);
-  const placed = placeSeries(cells, plots, STATE_COLUMNS + 1);
-  const issue = source.issue && issueBlock(cells, source.issue, placed.right + 1);
+/** The first page: what the sheet is, the results beside the curve, remarks and signatures. */
+function firstPage(
+  cells: DataCells,
+  loads: readonly ReportedLoad[],
+  stateLine: Block,
+  lacking: readonly Missing[],
+  chart: Omit<ChartPlan, "box"> | undefined,
+): Block[] {
+  const { source } = cells;
   const before = [
-    ...title(cells, current.line, lacking),
+    ...title(cells, stateLine, lacking),
     ...(source.issue ? issueLine(cells, source.issue) : []),
     ...identification(cells),
   ];
   const after = [...threeRemarks(cells, lacking), ...signatures(cells), ...caution(cells)];
-  const choices = chosen(source);
-  const chart = plots.compression && placed.chart(plots.compression);
-  const none = say`The data sheet has no load with a stress or readings.`;
-  const text: Block[] = [
+  return [
     ...before,
     ...results(cells, loads, { chart, rows: rowsOfCurve(source, [...before, ...after]) }),
     ...after,
     { ...gap, newPage: true },
+  ];
+}
+
+/** The pages behind the first, up to the checks. */
+function details(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const none = say`The data sheet has no load with a stress or readings.`;
+  return [
     ...snapshot(cells),
     ...specimen(cells),
     ...classification(cells),
@@ -191,25 +193,45 @@ export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: r
     ...indices(cells),
     ...design(cells),
     ...interpretation(cells),
-    ...limits(cells, source.limits),
+    ...limits(cells, cells.source.limits),
     ...intervals(cells, loads),
     ...byHand(cells),
     ...checks(cells),
   ];
-  const explained = [...methods(cells, loads), ...cautions(cells)];
-  const lacks = missing(cells, lacking);
+}
+
+/** The pages with the height and the order of plots and texts that fill them best. */
+function laidOut(cells: DataCells, plots: ReportPlots, placed: Placed, text: readonly Block[], lacks: readonly Block[]) {
+  const explained = [...methods(cells, reportedLoads(cells)), ...cautions(cells)];
   const top = head(cells);
-  const laid = layOut(
+  return layOut(
     fullestOf(
       PLOT_HEIGHTS.flatMap((height) => {
         const drawn = figures(cells, plots, placed, height);
         return [
           [...drawn, ...explained],
           [...explained, { ...gap, newPage: true }, ...drawn],
-        ].map((rest) => arrange([...text, ...rest, ...lacks], ROWS_PER_PAGE[source.paper], top));
+        ].map((rest) => arrange([...text, ...rest, ...lacks], ROWS_PER_PAGE[cells.source.paper], top));
       }),
     ),
   );
+}
+
+/**
+ * The report of a data sheet. Its name is the next free one of "Report Sheet": an earlier report is never overwritten.
+ */
+export function reportSheet(source: ReportSource): { plan: SheetPlan; missing: readonly Missing[] } {
+  const cells = new DataCells(source);
+  const loads = reportedLoads(cells);
+  const plots = plotsOf(cells, loads);
+  const lacking = missingItems(cells, loads, plots.reasons);
+  const current = state(cells, loads);
+  const placed = placeSeries(cells, plots, STATE_COLUMNS + 1);
+  const issue = source.issue && issueBlock(cells, source.issue, placed.right + 1);
+  const choices = chosen(source);
+  const chart = plots.compression && placed.chart(plots.compression);
+  const text = [...firstPage(cells, loads, current.line, lacking, chart), ...details(cells, loads)];
+  const laid = laidOut(cells, plots, placed, text, missing(cells, lacking));
   const widths = Object.fromEntries(Array.from({ length: COLUMNS }, (_, col) => [col, COLUMN_WIDTH]));
   const rows = Math.max(laid.rows, current.rows, placed.rows, issue?.rows ?? 0);
   const plan: SheetPlan = {

@@ -27,16 +27,11 @@ interface CurveSource {
   readonly initial?: string;
 }
 
-/** The columns of a compression curve and the construction of a method, in the plane of the method. */
-export function curveBlock(
-  { stresses, value, values, kind, method, picks, inSitu, initial }: CurveSource,
-  spec: PlotSpec,
-  words: InWords,
-): DrawnColumns {
-  const frame = frameOf(spec);
+/** The columns of the test: its values, stresses, and its points on loading and on unloading. */
+function columnsOfTest({ stresses, value, kind }: CurveSource, left: number): BlockColumn[] {
+  const { rows } = stresses;
   const each = (cell: (index: number, where: Where) => string) => (where: Where) =>
-    Array.from({ length: stresses.rows }, (_, index) => cell(index, where));
-  const rows = stresses.rows;
+    Array.from({ length: rows }, (_, index) => cell(index, where));
   const isThere = (index: number, where: Where) =>
     `AND(ISNUMBER(${stresses.cell(index)}),ISNUMBER(${where.cell("value", index)}))`;
   const isLess = (index: number) =>
@@ -49,7 +44,7 @@ export function curveBlock(
       `=IF(${isThere(index, where)},IF(${isLess(index)},${
         unloads ? where.cell("value", index) : "NA()"
       },${unloads ? "NA()" : where.cell("value", index)}),NA())`;
-  const columns: BlockColumn[] = [
+  return [
     {
       name: "value",
       heading: kind === "e" ? "Void ratio" : "Strain",
@@ -60,7 +55,7 @@ export function curveBlock(
       name: "x",
       heading: "Stress",
       rows,
-      cells: each((index, where) => `=IF(${isThere(index, where)},${stresses.cell(index)},${frame.x.domain[0]})`),
+      cells: each((index, where) => `=IF(${isThere(index, where)},${stresses.cell(index)},${left})`),
     },
     {
       name: "test",
@@ -71,6 +66,18 @@ export function curveBlock(
     { name: "loading", heading: "Loading", rows, cells: each(along(false)) },
     { name: "unloading", heading: "Unloading", rows, cells: each(along(true)) },
   ];
+}
+
+const TEST: readonly BlockSeries[] = [
+  { name: "test", style: "thin", x: "x", y: "test" },
+  { name: "loading", style: "points", symbol: "filled", x: "x", y: "loading" },
+  { name: "unloading", style: "points", symbol: "open", x: "x", y: "unloading" },
+];
+
+/** The columns of a compression curve and the construction of a method, in the plane of the method. */
+export function curveBlock(source: CurveSource, spec: PlotSpec, words: InWords): DrawnColumns {
+  const { stresses, values, kind, method, picks, inSitu, initial } = source;
+  const frame = frameOf(spec);
   const call = (where: Where, language?: string) =>
     callOf(
       "PRECONSOLIDATION_LINES",
@@ -82,16 +89,15 @@ export function curveBlock(
   // If the method reads nothing now, its own plane has no axes: only the test is drawn.
   const isDrawn = method !== undefined && !(isOwnPlane && spec.refusal !== undefined);
   const drawn = isDrawn ? constructionColumns(method, call, frame, words) : { columns: [], series: [] };
-  const test: BlockSeries[] = [
-    { name: "test", style: "thin", x: "x", y: "test" },
-    { name: "loading", style: "points", symbol: "filled", x: "x", y: "loading" },
-    { name: "unloading", style: "points", symbol: "open", x: "x", y: "unloading" },
-  ];
   const marks = inSitu ? [markAt("σ′v0", "In-situ stress", inSitu, frame)] : [];
   return {
     ...frame,
-    columns: [...columns, ...drawn.columns, ...marks.flatMap((mark) => mark.columns)],
-    series: [...marks.map((mark) => mark.series), ...drawn.series, ...(isOwnPlane && isDrawn ? [] : test)],
+    columns: [
+      ...columnsOfTest(source, frame.x.domain[0]),
+      ...drawn.columns,
+      ...marks.flatMap((mark) => mark.columns),
+    ],
+    series: [...marks.map((mark) => mark.series), ...drawn.series, ...(isOwnPlane && isDrawn ? [] : TEST)],
   };
 }
 
