@@ -27,13 +27,14 @@ import { classification } from "./sections/classification";
 import { design } from "./sections/design";
 import { conduct, identification, specimen } from "./sections/specimen";
 import { heightsOfTest } from "./sections/heights";
-import { loadsOfTest, timesOfTest } from "./sections/loads";
+import { conditionsOfLoads, loadsOfTest } from "./sections/loads";
 import { indices, interpretation } from "./sections/interpretation";
 import { DataCells, reportedLoads, type ReportedLoad, type ReportSource } from "./page/source";
 import { issueBlock, issueLine } from "./issue";
 import { CHOICES, CHOICES_ROW, state, STATE_COLUMNS, STATE_WIDTHS } from "./sections/state";
 import { caution, results, signatures, threeRemarks } from "./sections/summary";
 import { limits } from "./sections/limits";
+import { timeCurves } from "./sections/time-curves";
 import { intervals } from "./sections/uncertainty";
 import { byHand, cautions, checks, methods, missing, remarks } from "./sections/words";
 import { wordsOf } from "../specification/text/words";
@@ -189,12 +190,13 @@ function details(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
       : [band(cells.words(say`Loads`)), ...paragraph(cells.words(none)), gap]),
     // Text stands between tables and plots: it may continue on the next page, so that no page is left half empty.
     ...remarks(cells, loads),
-    ...(loads.length ? [...timesOfTest(cells, loads), ...heightsOfTest(cells, loads)] : []),
+    ...(loads.length ? [...heightsOfTest(cells, loads), ...conditionsOfLoads(cells, loads)] : []),
     ...indices(cells),
     ...design(cells),
     ...interpretation(cells),
     ...limits(cells, cells.source.limits),
-    ...intervals(cells, loads),
+    ...intervals(cells),
+    ...(loads.length ? timeCurves(cells, loads) : []),
     ...byHand(cells),
     ...checks(cells),
   ];

@@ -177,6 +177,6 @@ test("one choice draws the first curve in strain and puts strain first in the ta
     const { names } = reportSheet({ ...source, curve }).plan;
     return [names.report_strain!.col, names.report_void_ratio!.col];
   };
-  expect(columns("e")).toEqual([7, 5]);
-  expect(columns("strain")).toEqual([5, 7]);
+  expect(columns("e")).toEqual([6, 4]);
+  expect(columns("strain")).toEqual([4, 6]);
 });

@@ -157,9 +157,15 @@ describe.each(["SI", "US"] as const)("%s: what is printed follows from what is p
   });
 
   test("each load: heights from the readings, strain, e at its end and at d100, cv, mv, C alpha, k", () => {
-    const [loads, times, heights] = ["Loads", "Time curves of the loads", "Levels and heights of the loads"].map(
-      (title) => tableOf(page, title, LOADS),
-    ) as [ReturnType<typeof tableOf>, ReturnType<typeof tableOf>, ReturnType<typeof tableOf>];
+    const [loads, times, heights] = [
+      "Loads",
+      "Time curves and intervals of the loads",
+      "Levels and heights of the loads",
+    ].map((title) => tableOf(page, title, LOADS)) as [
+      ReturnType<typeof tableOf>,
+      ReturnType<typeof tableOf>,
+      ReturnType<typeof tableOf>,
+    ];
     const H0 = typed(beside(page, "Initial height H0"));
     const Hs = read(beside(page, "Height of solids"));
     const [zero, factor] = ["Zero reading", "Dial factor"].map((label) => typed(beside(page, label))) as [
@@ -174,7 +180,7 @@ describe.each(["SI", "US"] as const)("%s: what is printed follows from what is p
       const last = typed(heights(load, "Last", "reading"));
       departures(`height of load ${load}`, end, [H0, last, zero, factor, frame], height);
       departures(`e of load ${load}`, loads(load, "e", "at end"), [read(end), Hs], (H, h) => H / h - 1);
-      const deformation = read(loads(load, "Deform.", "corrected"));
+      const deformation = read(heights(load, "Deform.", "corrected"));
       departures(`strain of load ${load}`, loads(load, "Strain", "at end"), [deformation, H0], (d, H) => d / H);
       const before = load === 1 ? H0 : read(heights(load - 1, "Height", "at end"));
       const stresses = [load === 1 ? beside(page, "Seating stress") : loads(load - 1, "Stress"), loads(load, "Stress")];
@@ -210,10 +216,10 @@ describe.each(["SI", "US"] as const)("%s: what is printed follows from what is p
             (c, H, t) => ((c * (H / 2) ** 2) / t) * unit.cv,
           );
       }
-      const k = times(load, "k");
+      const k = loads(load, "k");
       if (isNumber(k)) {
         const [cv, mvOfLoad] = [read(loads(load, "cv")), read(loads(load, "mv"))];
-        departures(`k of load ${load}`, k, [cv, mvOfLoad], (c, m) => (c * m * unit.k) / 10 ** powerOf(times(0, "k")));
+        departures(`k of load ${load}`, k, [cv, mvOfLoad], (c, m) => (c * m * unit.k) / 10 ** powerOf(loads(0, "k")));
       }
       const creep = loads(load, "C alpha", "in strain");
       if (isNumber(creep))

@@ -382,30 +382,41 @@ describe("a reviewer who recomputes from the printed figures", () => {
 describe("the two procedures of a construction", () => {
   const printed = (given: ReportSource) => texts(reportSheet(given).plan);
 
-  test("both are listed side by side for every load with readings, with the results of the functions", () => {
-    const { cells } = reportSheet(source).plan;
-    const heading = cells.find(({ value }) => value === "t50 log")!;
-    const first = cells.find(({ row, col, value }) => row > heading.row && col === 0 && value === 6)!;
+  /** What stands in a column of the table of time curves beside a load, by the two lines of the heading. */
+  const besideLoad = (plan: SheetPlan, load: number, first: string, second: string) => {
+    const cells = onPages(plan);
+    const heading = cells.find(
+      ({ row, col, value }) =>
+        value === first && cells.some((one) => one.row === row + 1 && one.col === col && one.value === second),
+    )!;
+    const { row } = cells.find((one) => one.row > heading.row && one.col === 0 && one.value === load)!;
+    return cells.find((one) => one.row === row && one.col === heading.col)!;
+  };
+
+  test.each([
+    ["aided", {}],
+    ["drawn", { pick_load: [6], pick_of: ["procedure"], pick_after: ["drawn"] }],
+  ] as const)("beside the %s construction in use stands what the function gives the other way", (inUse, picks) => {
+    const { plan } = reportSheet(changed(picks));
     const column = (name: string) => source.values[name].map(([cell]) => [cell]);
     const none = [undefined, undefined, undefined, undefined] as const;
-    const t50 = (way: string) =>
-      LOG_TIME(column("times_06"), column("readings_06"), undefined, "t50", ...none, way)[0][0] as number;
-    expect(t50("aided")).not.toBe(t50("drawn"));
-    const printedBeside = [0, 1].map(
-      (offset) => cells.find(({ row, col }) => row === first.row && col === heading.col + offset)!.value as number,
-    );
-    expect(printedBeside[0]).toBeCloseTo(t50("aided"), 9);
-    expect(printedBeside[1]).toBeCloseTo(t50("drawn"), 9);
+    const by = (way: string, item: string) =>
+      LOG_TIME(column("times_06"), column("readings_06"), undefined, item, ...none, way)[0][0] as number;
+    const other = inUse === "aided" ? "drawn" : "aided";
+    for (const item of ["t50", "d100"]) {
+      expect(by(inUse, item)).not.toBe(by(other, item));
+      expect(besideLoad(plan, 6, `${item} log`, "other way").value).toBeCloseTo(by(other, item), 9);
+    }
+    expect(besideLoad(plan, 6, "t50", "log time").formula).toContain(new DataCells(source).at("log_t50", 5));
   });
 
   test("levels have the decimals of the readings and one more", () => {
     const { plan } = reportSheet(source);
-    const { row, col } = onPages(plan).find(({ value }) => value === "d100 log")!;
-    const levels = onPages(plan).filter(
-      (cell) =>
-        [col, col + 1].includes(cell.col) && cell.row > row + 2 && cell.row < row + 20 && cell.format !== undefined,
+    const loads = [...Array(15).keys()].map((index) => index + 2);
+    const levels = ["d100 log", "d100 root"].flatMap((level) =>
+      loads.map((load) => besideLoad(plan, load, level, "other way")),
     );
-    expect(levels.length).toBeGreaterThan(20);
+    expect(levels.filter(({ value }) => typeof value === "number").length).toBeGreaterThan(20);
     expect(new Set(levels.map(({ format }) => format))).toEqual(new Set(["0.0"]));
   });
 
@@ -440,8 +451,8 @@ test("lines keep the whole text, however long its words", () => {
 });
 
 test.each([
-  ["A4", 72, 7],
-  ["Letter", 65, 7],
+  ["A4", 72, 6],
+  ["Letter", 65, 6],
 ] as const)(
   "no page of %s has more rows than fit on the paper, and none cuts a chart or a name",
   (paper, most, pages) => {

@@ -4,7 +4,7 @@ import { LEVELS } from "../../workbook/look/number-format";
 import { formatOfDeformation, formatOfWorking, typedFormat, unitOfReadings } from "../page/cells";
 import { gap, paragraph, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
-import { always, cellOfLoad, loadColumn, loadTable, perLoad, stressColumn, type LoadColumn } from "./loads";
+import { always, cellOfLoad, loadColumn, loadTable, perLoad, type LoadColumn } from "./loads";
 
 export function heightsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
   const levels = always(cells.text("length_unit") === "in" ? LEVELS.US : LEVELS.SI);
@@ -26,9 +26,9 @@ export function heightsOfTest(cells: DataCells, loads: readonly ReportedLoad[]):
   const typed = typedFormat(loads.flatMap(({ row }) => cells.number("end_reading", row) ?? []));
   const columns: LoadColumn[] = [
     loadColumn,
-    stressColumn(cells, loads),
     { ...ofLevel([say`Last`, say`reading`], "end_reading"), format: always(typed) },
     ofHeight([say`Frame`, say`deflect.`], "apparatus_deflection"),
+    ofHeight([say`Deform.`, say`corrected`], "corrected_deformation", formatOfDeformation(cells)),
     ofHeight([say`Height`, say`at end`], "height_end"),
     ...ofConstruction(say`log time`, "log_d0", "log_d100", "height_middle"),
     ...ofConstruction(say`root time`, "root_d0", "root_d100", "height_middle_root"),

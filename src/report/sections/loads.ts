@@ -1,14 +1,11 @@
 /** The tables of the report that have a row for each load. */
-import { reducedLoads, type BothWays } from "./both-ways";
 import { say, type Message } from "../../reduction/message";
 import { isWord } from "../../specification/list-words";
 import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
 import { inFormula } from "../../specification/sentences/told-formula";
 import {
-  decimalsFor,
   FORMATS,
-  formatOfDeformation,
   inPower,
   NOTHING,
   orError,
@@ -17,7 +14,7 @@ import {
   threeFigures,
   twoFigures,
   unitCell,
-  unitOfReadings,
+  worded,
 } from "../page/cells";
 import { band, COLUMNS, gap, paragraph, type Block } from "../page/page";
 import type { DataCells, ReportedLoad } from "../page/source";
@@ -119,7 +116,7 @@ export const always = (format: string) => () => format;
 export const perLoad = (cells: DataCells, name: string, figures?: number) => (row: number) =>
   twoFigures(cells.number(name, row), figures);
 
-const inThreeFigures = (cells: DataCells, name: string) => (row: number) => threeFigures(cells.number(name, row));
+export const inThreeFigures = (cells: DataCells, name: string) => (row: number) => threeFigures(cells.number(name, row));
 
 /** Minutes from the first instant of the load to its last reading. */
 function duration(cells: DataCells, { number }: ReportedLoad): string | undefined {
@@ -166,23 +163,25 @@ function ofCompression(cells: DataCells): LoadColumn[] {
 }
 const isInStrain = (cells: DataCells): boolean => cells.source.curve === "strain";
 
+/** The branch of a load, or the word for water that was added under it. */
+function branchOf(cells: DataCells, { row }: ReportedLoad): string | undefined {
+  const [mark, branch] = [cells.at("load_mark", row), cells.at("load_branch", row)];
+  const ofBranch = branch && shownFormula(cells, branch, "load_branch");
+  if (!mark || !ofBranch) return ofBranch ?? (mark && shownFormula(cells, mark, "load_mark"));
+  return orError(cells, `IF(${mark}="",${ofBranch.slice(1)},${worded(cells, mark, "load_mark")})`);
+}
+
 export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const k = inPower(
+    cells,
+    "conductivity_unit",
+    loads.flatMap(({ row }) => cells.number("conductivity", row) ?? []),
+  );
   const columns: LoadColumn[] = [
     loadColumn,
     stressColumn(cells, loads),
+    { heading: [say`Branch`, say`or water`], formula: (load) => branchOf(cells, load), isText: true },
     { heading: [say`Duration`], unit: "min", formula: (load) => duration(cells, load) },
-    {
-      heading: [say`Temper-`, say`ature`],
-      unit: cells.words(say`deg C`),
-      formula: cellOfLoad(cells, "load_temperature"),
-      format: always(FORMATS.temperature),
-    },
-    {
-      heading: [say`Deform.`, say`corrected`],
-      unit: "length_unit",
-      formula: cellOfLoad(cells, "corrected_deformation"),
-      format: always(formatOfDeformation(cells)),
-    },
     ...ofCompression(cells),
     {
       heading: [say`mv`],
@@ -202,77 +201,24 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
       formula: cellOfLoad(cells, "c_alpha"),
       format: perLoad(cells, "c_alpha"),
     },
-  ];
-  return [
-    ...loadTable(cells, say`Loads`, columns, loads, {
-      report_loads: 0,
-      report_stress: 1,
-      report_strain: isInStrain(cells) ? 5 : 7,
-      report_void_ratio: isInStrain(cells) ? 7 : 5,
-      report_cv: 9,
-    }),
-    ...paragraph(
-      cells.words(
-        say`-  nothing to show: unloading, or the construction or measurement gave none; the remarks on loads and the list of what is missing say why. "error": the cell of the data sheet shows one. cv and mv in three significant figures or more, C alpha in two. mv is strain of the load on its starting height over the increase of stress, calculated before rounding: from the heights in print (table of levels and heights) it follows within one unit of the last digit of their difference. C alpha is strain per log cycle of time on the initial height.`,
-      ),
-      { kind: "note" },
-    ),
-    gap,
-  ];
-}
-
-export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
-  const ofTime = (heading: LoadColumn["heading"], name: string): LoadColumn => ({
-    heading,
-    unit: "min",
-    formula: cellOfLoad(cells, name),
-    // One figure more than the cv that follows from the time.
-    format: (row) => twoFigures(cells.number(name, row), 4),
-  });
-  const ofCv = (heading: LoadColumn["heading"], name: string): LoadColumn => ({
-    heading,
-    unit: "cv_unit",
-    formula: cellOfLoad(cells, name),
-    format: inThreeFigures(cells, name),
-  });
-  const ofWord = (heading: LoadColumn["heading"], name: string): LoadColumn => ({
-    heading,
-    formula: cellOfLoad(cells, name),
-    isText: true,
-  });
-  const k = inPower(
-    cells,
-    "conductivity_unit",
-    loads.flatMap(({ row }) => cells.number("conductivity", row) ?? []),
-  );
-  const has = (name: string) => loads.some(({ row }) => !cells.isBlank(name, row));
-  const points = new Set(loads.map(({ row }) => cells.text("curve_point", row)));
-  // The conduct of the test says which point it is, if it is the same for all loads.
-  const point = points.size > 1 ? [ofWord([say`Curve`, say`point at`], "curve_point")] : [];
-  const cv20 = has("cv_20") ? [ofCv([say`cv at`, say`20 deg C`], "cv_20")] : [];
-  const columns: LoadColumn[] = [
-    loadColumn,
-    stressColumn(cells, loads),
-    ofTime([say`t50`, say`log time`], "log_t50"),
-    ofTime([say`t90`, say`root time`], "root_t90"),
-    ofCv([say`cv by`, say`log time`], "cv_log_time"),
-    ofCv([say`cv by`, say`root time`], "cv_root_time"),
-    ...cv20,
     {
       heading: [say`k`],
       unit: k.unit,
       formula: ({ row }) => k.formula("conductivity", row),
       format: (row) => k.format(cells.number("conductivity", row)),
     },
-    ...point,
-    ofWord([say`Water`, say`added`], "load_mark"),
-    ofWord([say`Branch`], "load_branch"),
   ];
   return [
-    ...loadTable(cells, say`Time curves of the loads`, columns, loads, {}),
+    ...loadTable(cells, say`Loads`, columns, loads, {
+      report_loads: 0,
+      report_stress: 1,
+      report_strain: isInStrain(cells) ? 4 : 6,
+      report_void_ratio: isInStrain(cells) ? 6 : 4,
+      report_cv: 8,
+    }),
     ...paragraph(
       cells.words(
-        say`cv follows from t50 or t90 and the height at 50 % of consolidation, half way between d0 and d100 (table of levels and heights). k is calculated from cv, mv and the unit weight of water; it is no substitute for a direct test. The two columns of cv by construction show the spread of interpretation.`,
+        say`-  nothing to show: unloading, or the construction or measurement gave none; the remarks on loads and the list of what is missing say why. "error": the cell of the data sheet shows one. mv is strain of the load on its starting height over the increase of stress, calculated before rounding: from the heights in print it follows within one unit of the last digit of their difference. C alpha is strain per log cycle of time on the initial height. k is calculated from cv, mv and the unit weight of water; it is no substitute for a direct test.`,
       ),
       { kind: "note" },
     ),
@@ -280,43 +226,37 @@ export function timesOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
   ];
 }
 
-const withDecimals = (decimals: number): string => (decimals > 0 ? `0.${"0".repeat(Math.min(decimals, 6))}` : "0");
-
-/** Writes a number with four significant figures. */
-const fourFigures = (value: number): string => withDecimals(decimalsFor(value, 4));
-
-/** Columns of the constructions, aided and drawn, side by side: how much the numbers depend on the procedure. */
-export function bothWays(cells: DataCells, loads: readonly ReportedLoad[]): LoadColumn[] {
-  const found = reducedLoads(cells.source.record);
-  /** A column of times, or of levels, which have the decimals of the readings and one more. */
-  const column = (
-    heading: LoadColumn["heading"],
-    unit: string,
-    read: (ways: BothWays) => number | undefined,
-    isLevel: boolean,
-  ) => {
-    const byRow = new Map(loads.map(({ row, number }) => [row, found.get(number)] as const));
-    const valueIn = (row: number): number | undefined => {
-      const ways = byRow.get(row);
-      return ways && read(ways);
-    };
-    return {
-      heading,
-      unit,
-      formula: ({ row }: ReportedLoad) => valueIn(row) ?? `="${NOTHING}"`,
-      format: (row: number) => {
-        const decimals = isLevel ? byRow.get(row)?.decimals : undefined;
-        return decimals === undefined ? fourFigures(valueIn(row) ?? 0) : withDecimals(decimals);
-      },
-    };
-  };
-  const div = unitOfReadings(cells);
-  const both = (label: Message, unit: string, read: (ways: BothWays, way: number) => number | undefined) =>
-    [say`aided`, say`drawn`].map((by, way) => column([label, by], unit, (ways) => read(ways, way), unit === div));
-  return [
-    ...both(say`d100 log`, div, ({ log }, way) => log[way]?.d100),
-    ...both(say`t50 log`, "min", ({ log }, way) => log[way]?.t50),
-    ...both(say`d100 root`, div, ({ root }, way) => root[way]?.d100),
-    ...both(say`t90 root`, "min", ({ root }, way) => root[way]?.t90),
+/** The temperatures of the loads, cv at 20 deg C and the points of the curve: a test without temperatures and with one kind of point has no such table. */
+export function conditionsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+  const has = (name: string) => loads.some(({ row }) => !cells.isBlank(name, row));
+  const points = new Set(loads.map(({ row }) => cells.text("curve_point", row)));
+  const columns: LoadColumn[] = [
+    ...(has("load_temperature")
+      ? [
+          {
+            heading: [say`Temper-`, say`ature`] as const,
+            unit: cells.words(say`deg C`),
+            formula: cellOfLoad(cells, "load_temperature"),
+            format: always(FORMATS.temperature),
+          },
+        ]
+      : []),
+    ...(has("cv_20")
+      ? [
+          {
+            heading: [say`cv at`, say`20 deg C`] as const,
+            unit: "cv_unit",
+            formula: cellOfLoad(cells, "cv_20"),
+            format: inThreeFigures(cells, "cv_20"),
+          },
+        ]
+      : []),
+    // The conduct of the test says which point it is, if it is the same for all loads.
+    ...(points.size > 1
+      ? [{ heading: [say`Curve`, say`point at`] as const, formula: cellOfLoad(cells, "curve_point"), isText: true }]
+      : []),
   ];
+  if (columns.length === 0) return [];
+  const title = say`Temperatures of the loads, and points of the curve`;
+  return [...loadTable(cells, title, [loadColumn, stressColumn(cells, loads), ...columns], loads, {}), gap];
 }

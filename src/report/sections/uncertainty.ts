@@ -1,20 +1,15 @@
-/**
- * Uncertainty in the report: intervals that the worksheet functions calculate from the limits of error; and, apart from
- * these, the spread of the constructions.
- */
+/** Uncertainty in the report: intervals that the worksheet functions calculate from the limits of error. */
 import { say } from "../../reduction/message";
 import { isWord, wordIn } from "../../specification/list-words";
-import { readingsName, timesName } from "../../specification/readings";
 import type { CellPlan } from "../../workbook/port";
 import { inFormula } from "../../specification/sentences/told-formula";
-import { FORMATS, NOTHING, shownCell, twoFigures, worked } from "../page/cells";
-import { band, gap, paragraph, type Block } from "../page/page";
-import type { DataCells, ReportedLoad } from "../page/source";
+import { FORMATS, NOTHING, shownCell, worked } from "../page/cells";
+import { band, gap, type Block } from "../page/page";
+import type { DataCells } from "../page/source";
 import { K, u } from "./limits";
-import { always, bothWays, loadColumn, loadTable, type LoadColumn } from "./loads";
 
 /** An item of an uncertainty function; "-" if the function refuses. */
-const item = (
+export const item = (
   call: (item: string) => string,
   needs: readonly (string | undefined)[],
   which: string,
@@ -32,9 +27,8 @@ function voidRatioCall(cells: DataCells, height: string | undefined, uHeight: st
   return { needs, call };
 }
 
-/** Standard uncertainty of a deformation, and of the height at a load. */
-const U_DEFORMATION = `(${u("limit_reading")}*SQRT(2))`;
-const U_HEIGHT_AT = `SQRT(${u("limit_height")}^2+2*${u("limit_reading")}^2+${u("limit_apparatus")}^2)`;
+/** Standard uncertainty of the height at a load. */
+export const U_HEIGHT_AT = `SQRT(${u("limit_height")}^2+2*${u("limit_reading")}^2+${u("limit_apparatus")}^2)`;
 
 const HEADINGS = [
   [3, say`value`],
@@ -86,10 +80,10 @@ function remarkOnGravity(cells: DataCells): Pick<CellPlan, "formula" | "value"> 
   };
 }
 
-export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
+export function intervals(cells: DataCells): Block[] {
   const t = cells.words;
   const [e0, ef] = [t(say`Initial void ratio e0`), t(say`Final void ratio ef`)];
-  const blocks: Block[] = [
+  return [
     band(t(say`Intervals of e, stress, strain and cv`)),
     {
       rows: 5,
@@ -114,67 +108,6 @@ export function intervals(cells: DataCells, loads: readonly ReportedLoad[]): Blo
         report_gravity_remark: { row: 4, col: 0, rows: 1, cols: 1 },
       },
     },
-  ];
-  return loads.length === 0 ? [...blocks, gap] : [...blocks, ...intervalsOfLoads(cells, loads)];
-}
-
-function intervalsOfLoads(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
-  const H0 = cells.at("initial_height");
-  const of = (name: string, { row }: ReportedLoad) => cells.at(name, row);
-  const strain = (load: ReportedLoad, which: string) => {
-    const [measured, deflection] = [of("deformation", load), of("apparatus_deflection", load)];
-    const corrected = cells.column("apparatus_stress");
-    const uApparatus = corrected ? `IF(COUNT(${corrected})=0,0,${u("limit_apparatus")})` : "0";
-    return item(
-      (one) =>
-        `CLAY.STRAIN_UNCERTAINTY(${measured},${H0},${U_DEFORMATION},${u("limit_height")},${deflection},${uApparatus},${K},"${one}")`,
-      [measured, H0, deflection],
-      which,
-    );
-  };
-  const expanded = (formula: string | undefined) => formula?.replace(/CLAY\./, `${K}*CLAY.`);
-  const cv = (load: ReportedLoad, which: string) => {
-    const value = of("cv_chosen", load);
-    // A sheet of version 3 or older has one height for both constructions.
-    const root = of("height_middle_root", load);
-    const log = of("height_middle", load);
-    const method = of("load_method", load) ?? cells.at("time_method");
-    const height = root && log && method ? `IF(${isWord(method, "root time")},${root},${log})` : log;
-    const [times, readings] = [cells.column(timesName(load.number)), cells.column(readingsName(load.number))];
-    const units = ["drainage", "cv_unit", "length_unit"].map((name) => cells.at(name) ?? "");
-    if (!times || !readings || !method) return undefined;
-    const fit = (end: string) => `CLAY.FIT_TIME(${times},${readings},${height},"${end}",${units.join(",")})`;
-    return item(
-      (one) =>
-        `CLAY.CV_UNCERTAINTY(${value},${method},${fit("cv_low")},${fit("cv_high")},${height},${U_HEIGHT_AT},${K},"${one}")`,
-      [value, height],
-      which,
-    );
-  };
-  const cvFormat = (row: number) => twoFigures(cells.number("cv_chosen", row), 3);
-  const columns: LoadColumn[] = [
-    loadColumn,
-    {
-      heading: [say`Strain`, say`-+ U`],
-      formula: (load) => expanded(strain(load, "u")),
-      format: always("0.000%"),
-    },
-    { heading: [say`cv`, say`low`], unit: "cv_unit", formula: (load) => cv(load, "low"), format: cvFormat },
-    { heading: [say`cv`, say`high`], unit: "cv_unit", formula: (load) => cv(load, "high"), format: cvFormat },
-    ...bothWays(cells, loads),
-  ];
-  return [
-    ...loadTable(cells, say`Intervals of the loads; constructions aided and drawn`, columns, loads, {
-      report_strain_uncertainty: 1,
-      report_cv_low: 2,
-      report_cv_high: 3,
-    }),
-    ...paragraph(
-      cells.words(
-        say`U is k times the standard uncertainty. The interval of cv is a factor, since cv is known by its ratio to the truth: it comes from the 95 % interval that the fit to theory leaves on the same readings, made 1.5 times (log time) or 3 times (root time) as wide, and the height; with k = 2 it held the truth in 94 and 91 of 100 simulated curves. It says nothing of a time zero that is off, of swings of temperature, or of which construction is the right one. The constructions are a snapshot: each made by both ways on the same readings; cv is inverse to t50 and t90.`,
-      ),
-      { kind: "note" },
-    ),
     gap,
   ];
 }
