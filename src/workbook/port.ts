@@ -97,6 +97,8 @@ export interface ChartSeries {
   readonly lettered?: boolean;
   /** Where it stands; above the end of a heavy or dashed line and below others if omitted. */
   readonly nameAt?: NamePlace;
+  /** An upright line, on which its own name stands: the name has a ground of paper, so that the line does not cross its letters. */
+  readonly isUpright?: boolean;
 }
 
 /** Where the name of a line stands beside its end. */

@@ -95,11 +95,11 @@ export const LINES: Readonly<Record<Construction, readonly Line[]>> = {
   ],
 };
 
-const LOOKS: Readonly<Record<Line["as"], Pick<BlockSeries, "style" | "symbol" | "lettered">>> = {
+const LOOKS: Readonly<Record<Line["as"], Pick<BlockSeries, "style" | "symbol" | "lettered" | "isUpright">>> = {
   curve: { style: "thin", lettered: true },
   line: { style: "line", lettered: true },
   level: { style: "dashed", lettered: true },
-  upright: { style: "dashed", lettered: true },
+  upright: { style: "dashed", lettered: true, isUpright: true },
   cross: { style: "points", symbol: "cross", lettered: true },
   read: { style: "points", symbol: "filled" },
   joined: { style: "thin" },
@@ -248,6 +248,6 @@ export function markAt(letters: string, heading: string, cell: string, { x, y }:
     { name: across, heading, rows: 2, cells: () => Array(2).fill(`=IF(ISNUMBER(${cell}),${cell},${x.domain[0]})`) },
     { name: up, heading: "y", rows: 2, cells: () => y.domain.map((end) => `=IF(ISNUMBER(${cell}),${end},NA())`) },
   ];
-  const series: BlockSeries = { name: letters, style: "dashed", lettered: true, x: across, y: up };
+  const series: BlockSeries = { name: letters, style: "dashed", lettered: true, isUpright: true, x: across, y: up };
   return { columns, series };
 }

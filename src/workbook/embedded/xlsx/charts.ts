@@ -85,13 +85,13 @@ const PLACES: Readonly<Record<NamePlace, string>> = { above: "t", below: "b", le
 
 /** The name of a line as a label of its last point. */
 function lettering(series: Drawn, size: number): string {
-  const { lettered, points } = series;
+  const { lettered, points, isUpright } = series;
   if (!lettered) return "";
   const shown = (on: boolean): string =>
     `<c:showLegendKey val="0"/><c:showVal val="0"/><c:showCatName val="0"/><c:showSerName val="${Number(on)}"/>` +
     `<c:showPercent val="0"/><c:showBubbleSize val="0"/>`;
   return (
-    `<c:dLbls><c:dLbl><c:idx val="${points.length - 1}"/><c:spPr><a:noFill/>${NO_LINE}</c:spPr>${textOf(size, UNBROKEN)}` +
+    `<c:dLbls><c:dLbl><c:idx val="${points.length - 1}"/><c:spPr>${isUpright ? ink("FFFFFF") : "<a:noFill/>"}${NO_LINE}</c:spPr>${textOf(size, UNBROKEN)}` +
     `<c:dLblPos val="${PLACES[nameAt(series)]}"/>${shown(true)}</c:dLbl>${shown(false)}</c:dLbls>`
   );
 }
@@ -310,12 +310,17 @@ function readAxis(axis: Element): ChartAxis {
 }
 
 /** Whether the name of a series stands beside its line, and where. */
-function readName(series: Element, style: ChartSeries["style"]): Pick<ChartSeries, "lettered" | "nameAt"> {
+function readName(series: Element, style: ChartSeries["style"]): Pick<ChartSeries, "lettered" | "nameAt" | "isUpright"> {
   const labels = child(series, "dLbls");
   if (!labels) return {};
   const held = valueOf(labels, "dLblPos");
   const place = NAME_PLACES.find((one) => PLACES[one] === held);
-  return { lettered: true, ...(place && place !== nameAt({ style }) && { nameAt: place }) };
+  const ground = first(labels, "spPr");
+  return {
+    lettered: true,
+    ...(place && place !== nameAt({ style }) && { nameAt: place }),
+    ...(ground && child(ground, "solidFill") && { isUpright: true }),
+  };
 }
 
 function readSeries(series: Element): FileChart["chart"]["series"][number] | undefined {

@@ -105,7 +105,7 @@ const PLACES: Readonly<Record<NamePlace, Excel.ChartDataLabel["position"]>> = {
 /** Writes the names of lines at their ends. */
 function letter(chart: Excel.ChartSeriesCollection, plan: ChartPlan): void {
   plan.series.forEach((series, index) => {
-    const { lettered, y } = series;
+    const { lettered, y, isUpright } = series;
     if (!lettered) return;
     const point = chart.getItemAt(index).points.getItemAt(y.box.rows - 1);
     point.hasDataLabel = true;
@@ -117,6 +117,7 @@ function letter(chart: Excel.ChartSeriesCollection, plan: ChartPlan): void {
     label.position = PLACES[nameAt(series)];
     label.format.font.size = textSizes(plan.isSmall).letters;
     label.format.font.color = INK;
+    if (isUpright) label.format.fill.setSolidColor(PAPER);
   });
 }
 

@@ -29,7 +29,14 @@ const chart: ChartPlan = {
       shape: "triangle",
     },
     { name: "tangent", x: { box: box(0, 8, 2) }, y: { box: box(0, 9, 2) }, style: "line", lettered: true },
-    { name: "d0", x: { box: box(0, 8, 2) }, y: { box: box(0, 9, 2) }, style: "dashed", lettered: true },
+    {
+      name: "t50",
+      x: { box: box(0, 8, 2) },
+      y: { box: box(0, 9, 2) },
+      style: "dashed",
+      lettered: true,
+      isUpright: true,
+    },
     { name: "test", x: { box: box(0, 8, 4) }, y: { box: box(0, 9, 4) }, style: "thin" },
     { name: "pick", x: { box: box(0, 8) }, y: { box: box(0, 9) }, style: "points", symbol: "cross" },
   ],
@@ -163,6 +170,9 @@ describe("the .xlsx file", () => {
     expect(xml).toMatch(/<c:logBase val="10"\/><c:orientation val="minMax"\/><c:max val="1000"\/><c:min val="0.1"\/>/);
     expect(xml).toMatch(/<c:orientation val="maxMin"\/><c:max val="900"\/><c:min val="600"\/>/);
     expect(xml).toContain("Load 3 &amp; &lt;more&gt;");
+    // The name on an upright line has a ground of paper; the name beside the tangent has none.
+    const grounds = [...xml.matchAll(/<c:idx val="1"\/><c:spPr>(.*?)<a:ln>/g)].map(([, ground]) => ground);
+    expect(grounds).toEqual(["<a:noFill/>", '<a:solidFill><a:srgbClr val="FFFFFF"/></a:solidFill>']);
     const types = strFromU8(parts["[Content_Types].xml"]);
     for (const [name, content] of Object.entries(parts)) {
       if (name.startsWith("xl/charts/") || /drawings\/[^/]+\.xml$/.test(name)) expect(types).toContain(`"/${name}"`);

@@ -100,9 +100,9 @@ test("a log axis has base ten and whole decades; a reversed axis has the other a
   expect(axis("valueAxis")).not.toHaveProperty("logBase");
 });
 
-test("a small chart has smaller texts, and numbers that are not turned; a name stands where the plan says", async () => {
+test("a small chart has smaller texts, and numbers that are not turned; a name stands where the plan says, that of an upright line on paper", async () => {
   const [first, second, ...others] = chart.series;
-  const small = { ...chart, isSmall: true, series: [{ ...first!, nameAt: "right" as const }, second!, ...others] };
+  const small = { ...chart, isSmall: true, series: [{ ...first!, nameAt: "right" as const, isUpright: true }, second!, ...others] };
   const { charts, seriesOf } = await drawn({ ...PLAN, charts: [small] });
   expect(charts[0].properties).toMatchObject({
     "title.format.font.size": 9,
@@ -113,8 +113,10 @@ test("a small chart has smaller texts, and numbers that are not turned; a name s
   });
   expect(seriesOf("readings").properties).toMatchObject({ markerSize: 3 });
   const nameOf = (name: string) => seriesOf(name).points[1];
-  expect(nameOf("steepest tangent")).toMatchObject({ "dataLabel.position": "Right" });
+  const ground = "dataLabel.format.fill.solidColor";
+  expect(nameOf("steepest tangent")).toMatchObject({ "dataLabel.position": "Right", [ground]: "#FFFFFF" });
   expect(nameOf("d0")).toMatchObject({ "dataLabel.position": "Top" });
+  expect(nameOf("d0")).not.toHaveProperty([ground]);
   const { charts: usual } = await drawn();
   expect(usual[0].properties).toMatchObject({ "axes.categoryAxis.format.font.size": 9 });
   expect(usual[0].properties).not.toHaveProperty(["axes.categoryAxis.textOrientation"]);
