@@ -4,6 +4,9 @@ import { MOST_LOADS } from "../../src/specification/readings";
 import { SHEET_LANGUAGES } from "../../src/specification/text/language";
 import { LONGEST_FORMULA } from "../../src/workbook/limits";
 
+/** Excel takes 255 characters of a list of choices, with its commas (`src/workbook/rules/plan-check.ts`). */
+const LONGEST_LIST = 255;
+
 /** The texts of a formula may all be twice as long, and the cells of each address may have two characters more. */
 const withLongWords = (formula: string): number => {
   const texts = (formula.match(/"(?:[^"]|"")*"/g) ?? []).join("").length;
@@ -22,4 +25,17 @@ test.each(SHEET_LANGUAGES)("every text of every formula may be twice as long, %s
       : [],
   );
   expect([...new Set(long)]).toEqual([]);
+});
+
+/** Characters that the longest list of choices leaves: the words of another language may have so many more than these. */
+const ROOM = { en: ["pick_of", 0], de: ["pick_of", 0] } as const;
+
+test.each(SHEET_LANGUAGES)("the longest list of choices leaves room, %s", (language) => {
+  const plan = blankSheet("SI", { language });
+  const lists = Object.entries(plan.names).flatMap(([name, { row, col }]) => {
+    const choices = plan.cells.find((cell) => cell.row === row && cell.col === col)?.choices ?? [];
+    return choices.length > 0 ? [[name, LONGEST_LIST - choices.join().length] as const] : [];
+  });
+  expect(lists.length).toBeGreaterThan(10);
+  expect(lists.reduce((least, list) => (list[1] < least[1] ? list : least))).toEqual(ROOM[language]);
 });
