@@ -168,6 +168,26 @@ export function unitCell(cells: DataCells, unit: string | undefined, row: number
   ];
 }
 
+/** The cell of a unit that is blank unless a condition holds: no unit stands beside a value that is missing. */
+export const unitIf = (
+  cells: DataCells,
+  condition: string,
+  unit: string | undefined,
+  row: number,
+  col: number,
+): CellPlan[] =>
+  unitCell(cells, unit, row, col).map(({ value, formula }) => {
+    const shown = formula?.slice(1) ?? inFormula(String(value));
+    return { row, col, kind: "unit", formula: `=IF(${condition},${shown},"")` };
+  });
+
+/** The unit of an item. */
+export function unitOf(cells: DataCells, { name, unit }: Shown, row: number, col: number): CellPlan[] {
+  if (name === undefined) return unitCell(cells, unit, row, col);
+  const reference = cells.at(name);
+  return reference ? unitIf(cells, `IFERROR(${reference}<>"",TRUE)`, unit, row, col) : [];
+}
+
 /** The cell of an item's value. */
 export function shownCell(cells: DataCells, shown: Shown, row: number, col: number): CellPlan {
   const { name, formula, value, format, isText } = shown;

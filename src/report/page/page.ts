@@ -25,6 +25,8 @@ export const fits = (text: string, kind: CellPlan["kind"], col: number, until = 
 export const ROW_HEIGHT = 11.25;
 /** The height of a row of headings, in points: a line of bold text, and the rule below it. */
 export const HEADING_HEIGHT = 12.75;
+/** The height of the row below a heading, in points: its letters do not touch the rule. */
+export const BELOW_HEADING = 12.75;
 /** The height of the first row, which contains the title. */
 export const TITLE_HEIGHT = 18;
 
@@ -75,9 +77,15 @@ function headingRows(block: Block): ReadonlySet<number> {
   headingsOf.set(block, rows);
   return rows;
 }
-/** Height of a block in lines of text. */
-const lines = (block: Block): number =>
-  isGap(block) ? block.rows / 2 : block.rows + headingRows(block).size * (HEADING_HEIGHT / ROW_HEIGHT - 1);
+/** Height of a block in lines of text, with what the row below its last heading is higher. */
+function lines(block: Block): number {
+  if (isGap(block)) return block.rows / 2;
+  const headings = headingRows(block);
+  const below = [...headings].filter((row) => !headings.has(row + 1)).length;
+  return (
+    block.rows + (headings.size * (HEADING_HEIGHT - ROW_HEIGHT) + below * (BELOW_HEADING - ROW_HEIGHT)) / ROW_HEIGHT
+  );
+}
 /** The number of lines of blocks that stand below one another. */
 export const linesOf = (blocks: readonly Block[]): number => blocks.reduce((sum, block) => sum + lines(block), 0);
 
@@ -97,11 +105,15 @@ export function arrange(blocks: readonly Block[], rowsPerPage: number, head: Blo
   const pages: Box[] = [];
   const heights: number[] = [];
   let [top, row, filled] = [0, 0, 0];
+  let isBelow = false;
   const place = (block: Block): void => {
     placed.push({ block, row });
     const headings = headingRows(block);
     const height = isGap(block) ? ROW_HEIGHT / 2 : ROW_HEIGHT;
-    for (let at = 0; at < block.rows; at++) heights.push(headings.has(at) ? HEADING_HEIGHT : height);
+    for (let at = 0; at < block.rows; at++) {
+      heights.push(headings.has(at) ? HEADING_HEIGHT : isBelow ? BELOW_HEADING : height);
+      isBelow = headings.has(at);
+    }
     row += block.rows;
     filled += lines(block);
   };

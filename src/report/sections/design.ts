@@ -29,8 +29,12 @@ function from(cells: DataCells): Block[] {
       ? say`No in-situ stress is given: only the ratios are shown.`
       : say`A stress lies beyond the curve: e, mv and M are not given; the remark of the data sheet names the stress.`;
   const ofDigits = say`mv and M are calculated before rounding: from e in print they follow only within 0.001 of its change.`;
-  const told = inSitu === undefined || isBeyond ? [missing] : [ofCurve, ofDigits, ofCv];
-  return told.flatMap((one) => paragraph(cells.words(one), { kind: "note" }));
+  const hasRanges = CV_RANGES.some(({ name }) => cells.has(name) && !cells.isBlank(name));
+  const ofRanges = hasRanges
+    ? [say`cv of a range of stress is the geometric mean of its loads of first loading, unless it is adopted.`]
+    : [];
+  const told = [...(inSitu === undefined || isBeyond ? [missing] : [ofCurve, ofDigits, ofCv]), ...ofRanges];
+  return paragraph(told.map(cells.words).join(" "), { kind: "note" });
 }
 
 /** A sheet that has no design values gets no such part. */

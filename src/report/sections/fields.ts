@@ -2,7 +2,7 @@
 import { say } from "../../reduction/message";
 import type { CellPlan } from "../../workbook/port";
 import { toldExpression } from "../../specification/sentences/told-formula";
-import { FORMATS, shownCell, unitCell, type Shown } from "../page/cells";
+import { FORMATS, shownCell, unitOf, type Shown } from "../page/cells";
 import { band, COLUMNS, fits, gap, paragraph, type Block } from "../page/page";
 import type { DataCells } from "../page/source";
 
@@ -17,7 +17,7 @@ function pair(cells: DataCells, ...shown: readonly (Shown | undefined)[]): Block
     cells: placed.flatMap(({ one, col }): CellPlan[] => [
       { row: 0, col, kind: "label", value: one.label },
       shownCell(cells, one, 0, col + LABEL_COLUMNS),
-      ...unitCell(cells, one.unit, 0, col + LABEL_COLUMNS + 1),
+      ...unitOf(cells, one, 0, col + LABEL_COLUMNS + 1),
     ]),
     merges: placed.flatMap(({ one, col }) =>
       one.isDate ? [{ row: 0, col: col + LABEL_COLUMNS, rows: 1, cols: 2 }] : [],

@@ -10,7 +10,7 @@ import { reduced } from "../../record/reduced-test";
 import { answered, saidInCell, type Remark } from "../../record/sheet-remarks";
 import { isError } from "../../workbook/cell-error";
 import type { CellPlan } from "../../workbook/port";
-import { FORMATS, NOTHING, shownCell, twoFigures, unitCell } from "../page/cells";
+import { FORMATS, NOTHING, shownCell, twoFigures, unitIf } from "../page/cells";
 import { band, gap, paragraph, type Block } from "../page/page";
 import type { DataCells } from "../page/source";
 import { LABEL_COLUMNS } from "./fields";
@@ -81,7 +81,7 @@ function line(cells: DataCells, row: number, format: string): Block[] {
       align: "right",
       format: isStress ? format : "0%",
     },
-    ...(isStress ? unitCell(cells, "stress_unit", 0, 4) : []),
+    ...(isStress ? unitIf(cells, `ISNUMBER(${part})`, "stress_unit", 0, 4) : []),
   ];
   return [{ ...(first ?? gap), cells: [...number, ...(first?.cells ?? [])] }, ...others];
 }

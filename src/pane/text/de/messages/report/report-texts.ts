@@ -19,6 +19,8 @@ export const reportTexts: Readonly<Record<string, string>> = {
   "cv is the one adopted for the range of stress.": "cv ist das für den Spannungsbereich festgelegte.",
   "mv and M are calculated before rounding: from e in print they follow only within 0.001 of its change.":
     "mv und M sind vor dem Runden berechnet: aus den gedruckten Porenzahlen folgen sie nur auf 0,001 ihrer Änderung genau.",
+  "cv of a range of stress is the geometric mean of its loads of first loading, unless it is adopted.":
+    "cv eines Spannungsbereichs ist das geometrische Mittel seiner Laststufen der Erstbelastung, wenn keines eingesetzt ist.",
   "cv is interpolated between the loads on log stress.":
     "cv ist zwischen den Laststufen über log Spannung interpoliert.",
   "No in-situ stress is given: only the ratios are shown.":
