@@ -203,7 +203,13 @@ function details(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
 }
 
 /** The pages with the height and the order of plots and texts that fill them best. */
-function laidOut(cells: DataCells, plots: ReportPlots, placed: Placed, text: readonly Block[], lacks: readonly Block[]) {
+function laidOut(
+  cells: DataCells,
+  plots: ReportPlots,
+  placed: Placed,
+  text: readonly Block[],
+  lacks: readonly Block[],
+) {
   const explained = [...methods(cells, reportedLoads(cells)), ...cautions(cells)];
   const top = head(cells);
   return layOut(

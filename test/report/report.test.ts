@@ -9,14 +9,7 @@ import { REQUIRED } from "../../src/specification/required";
 import { reportSheet, type ReportSource } from "../../src/report/report";
 import { loadSteps } from "../../src/reduction/curve/loads";
 import { LOG_TIME } from "../../src/functions/increment";
-import {
-  BELOW_HEADING,
-  COLUMNS,
-  HEADING_HEIGHT,
-  ROW_HEIGHT,
-  roomFrom,
-  TITLE_HEIGHT,
-} from "../../src/report/page/page";
+import { BELOW_HEADING, COLUMNS, HEADING_HEIGHT, ROW_HEIGHT, roomFrom, TITLE_HEIGHT } from "../../src/report/page/page";
 import { english, say, verbatim } from "../../src/reduction/message";
 import { cellAddress, quoted } from "../../src/workbook/address";
 import { DataCells } from "../../src/report/page/source";
@@ -143,6 +136,7 @@ describe("the nineteen items", () => {
   test("loads with the same remark are listed in runs", () => {
     const { plan } = reportSheet(changed({ load_remark: Array(16).fill("not corrected for the apparatus") }));
     expect(texts(plan)).toContain("Loads 1 to 16: not corrected for the apparatus");
+    expect(texts(plan)).toContain("On the specimen; On the curve; On the field curve; On the sample: ok");
   });
 
   test("loads that lack the same item are listed in runs", () => {
@@ -494,7 +488,7 @@ test("lines keep the whole text, however long its words", () => {
 
 test.each([
   ["A4", 72, 6],
-  ["Letter", 65, 6],
+  ["Letter", 65, 7],
 ] as const)(
   "no page of %s has more rows than fit on the paper, and none cuts a chart or a name",
   (paper, most, pages) => {
@@ -683,7 +677,13 @@ test("the design values are live, and the report says which curve they come from
       const at = cells.find(({ value }) => value === label);
       return cells.find(({ row, col, kind }) => row === at?.row && col === (at?.col ?? 0) + 3 && kind === "result");
     };
-    return { labelled, texts: cells.map(({ value }) => String(value ?? "")).filter(Boolean).join(" ") };
+    return {
+      labelled,
+      texts: cells
+        .map(({ value }) => String(value ?? ""))
+        .filter(Boolean)
+        .join(" "),
+    };
   };
   const plain = cellsOf({});
   for (const label of ["mv over the increase", "Compression ratio CR", "cv, virgin", "Modulus number (Janbu)"])

@@ -92,11 +92,7 @@ export function curveBlock(source: CurveSource, spec: PlotSpec, words: InWords):
   const marks = inSitu ? [markAt("σ′v0", "In-situ stress", inSitu, frame)] : [];
   return {
     ...frame,
-    columns: [
-      ...columnsOfTest(source, frame.x.domain[0]),
-      ...drawn.columns,
-      ...marks.flatMap((mark) => mark.columns),
-    ],
+    columns: [...columnsOfTest(source, frame.x.domain[0]), ...drawn.columns, ...marks.flatMap((mark) => mark.columns)],
     series: [...marks.map((mark) => mark.series), ...drawn.series, ...(isOwnPlane && isDrawn ? [] : TEST)],
   };
 }

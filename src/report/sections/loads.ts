@@ -72,6 +72,8 @@ export function loadTable(
       return {
         ...shownCell(cells, { label: "", ...shown, format: column.format?.(load.row) }, row, col),
         align: alignOf(column),
+        // A bold word would touch the number before it.
+        ...(column.isText && { kind: "label" }),
       };
     });
   /** A part of the table; a later part begins with the title. */
@@ -116,7 +118,8 @@ export const always = (format: string) => () => format;
 export const perLoad = (cells: DataCells, name: string, figures?: number) => (row: number) =>
   twoFigures(cells.number(name, row), figures);
 
-export const inThreeFigures = (cells: DataCells, name: string) => (row: number) => threeFigures(cells.number(name, row));
+export const inThreeFigures = (cells: DataCells, name: string) => (row: number) =>
+  threeFigures(cells.number(name, row));
 
 /** Minutes from the first instant of the load to its last reading. */
 function duration(cells: DataCells, { number }: ReportedLoad): string | undefined {

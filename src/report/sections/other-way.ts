@@ -24,10 +24,7 @@ export function otherWays(record: TestRecord): ReadonlyMap<number, OtherWay> {
     read.map((load) => {
       const procedure = procedureOfLoad(record, load.number) === "aided" ? "drawn" : "aided";
       const { cleaned, logTime, rootTime } = incrementOfLoad(record, load, { procedure });
-      return [
-        load.number,
-        { log: valueOf(logTime), root: valueOf(rootTime), decimals: decimalsOfLevels(cleaned) },
-      ];
+      return [load.number, { log: valueOf(logTime), root: valueOf(rootTime), decimals: decimalsOfLevels(cleaned) }];
     }),
   );
 }

@@ -49,23 +49,30 @@ const REMARKS = [
 const remarkNamed = (cells: DataCells, name: (typeof REMARKS)[number][1]): Remark | undefined =>
   name === "deviations" || name === "test_remarks" ? undefined : remarkOfTest(cells.source, name);
 
-/** Remarks of persons and of the reductions, in full; loads with the same remark stand together. */
+/** Keeps what has the same remark together, in the order of the first of each. */
+function together<T>(of: readonly (readonly [T, string])[]): Map<string, T[]> {
+  const saying = new Map<string, T[]>();
+  for (const [what, said] of of) saying.set(said, [...(saying.get(said) ?? []), what]);
+  return saying;
+}
+
+/** Remarks of persons and of the reductions, in full; what has the same remark stands together. */
 export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
   const t = cells.words;
-  const ofTest = REMARKS.map(([label, name]) => {
+  const saidOfTest = REMARKS.map(([label, name]) => {
     const text = cells.text(name);
     const blank = t(cells.has(name) ? say`nothing is said.` : say`the data sheet has no cell for it.`);
-    return `${t(label)}: ${text === "" ? blank : inLanguage(cells, text, remarkNamed(cells, name))}`;
+    return [t(label), text === "" ? blank : inLanguage(cells, text, remarkNamed(cells, name))] as const;
   });
-  const saying = new Map<string, number[]>();
-  for (const { number, row } of loads) {
+  const ofTest = [...together(saidOfTest)].map(([said, labels]) => `${labels.join("; ")}: ${said}`);
+  const saidOfLoads = loads.map(({ number, row }) => {
     const text = cells.text("load_remark", row) || cells.text("time_remark", row);
     const said =
       inLanguage(cells, text, remarkOfLoad(cells.source.record, number)) ||
       t(say`nothing is said (no readings, or no remark column).`);
-    saying.set(said, [...(saying.get(said) ?? []), number]);
-  }
-  const ofLoads = [...saying].map(([said, numbers]) => {
+    return [number, said] as const;
+  });
+  const ofLoads = [...together(saidOfLoads)].map(([said, numbers]) => {
     const which = inRuns(numbers);
     return `${t(numbers.length === 1 ? say`Load ${which}` : say`Loads ${which}`)}: ${said}`;
   });

@@ -310,7 +310,10 @@ function readAxis(axis: Element): ChartAxis {
 }
 
 /** Whether the name of a series stands beside its line, and where. */
-function readName(series: Element, style: ChartSeries["style"]): Pick<ChartSeries, "lettered" | "nameAt" | "isUpright"> {
+function readName(
+  series: Element,
+  style: ChartSeries["style"],
+): Pick<ChartSeries, "lettered" | "nameAt" | "isUpright"> {
   const labels = child(series, "dLbls");
   if (!labels) return {};
   const held = valueOf(labels, "dLblPos");

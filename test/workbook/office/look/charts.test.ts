@@ -102,7 +102,11 @@ test("a log axis has base ten and whole decades; a reversed axis has the other a
 
 test("a small chart has smaller texts, and numbers that are not turned; a name stands where the plan says, that of an upright line on paper", async () => {
   const [first, second, ...others] = chart.series;
-  const small = { ...chart, isSmall: true, series: [{ ...first!, nameAt: "right" as const, isUpright: true }, second!, ...others] };
+  const small = {
+    ...chart,
+    isSmall: true,
+    series: [{ ...first!, nameAt: "right" as const, isUpright: true }, second!, ...others],
+  };
   const { charts, seriesOf } = await drawn({ ...PLAN, charts: [small] });
   expect(charts[0].properties).toMatchObject({
     "title.format.font.size": 9,
