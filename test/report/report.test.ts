@@ -137,6 +137,10 @@ describe("the nineteen items", () => {
     const { plan } = reportSheet(changed({ load_remark: Array(16).fill("not corrected for the apparatus") }));
     expect(texts(plan)).toContain("Loads 1 to 16: not corrected for the apparatus");
     expect(texts(plan)).toContain("On the specimen; On the curve; On the field curve; On the sample: ok");
+    // The table of methods says it already, unless a person typed another verdict.
+    expect(texts(plan)).not.toContain("On every method: ");
+    const { plan: typed } = reportSheet(changed({ preconsolidation_verdict: "agreed with the client" }));
+    expect(texts(typed)).toContain("On every method: agreed with the client");
   });
 
   test("loads that lack the same item are listed in runs", () => {

@@ -49,6 +49,12 @@ const REMARKS = [
 const remarkNamed = (cells: DataCells, name: (typeof REMARKS)[number][1]): Remark | undefined =>
   name === "deviations" || name === "test_remarks" ? undefined : remarkOfTest(cells.source, name);
 
+/** Whether the table of methods tells the same in its row "All in all". */
+const isToldByTable = (cells: DataCells, name: string): boolean =>
+  name === "preconsolidation_verdict" &&
+  !cells.isBlank(name) &&
+  (cells.source.values.preconsolidation_spread ?? []).flat().includes(cells.text(name));
+
 /** Keeps what has the same remark together, in the order of the first of each. */
 function together<T>(of: readonly (readonly [T, string])[]): Map<string, T[]> {
   const saying = new Map<string, T[]>();
@@ -59,7 +65,7 @@ function together<T>(of: readonly (readonly [T, string])[]): Map<string, T[]> {
 /** Remarks of persons and of the reductions, in full; what has the same remark stands together. */
 export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
   const t = cells.words;
-  const saidOfTest = REMARKS.map(([label, name]) => {
+  const saidOfTest = REMARKS.filter(([, name]) => !isToldByTable(cells, name)).map(([label, name]) => {
     const text = cells.text(name);
     const blank = t(cells.has(name) ? say`nothing is said.` : say`the data sheet has no cell for it.`);
     return [t(label), text === "" ? blank : inLanguage(cells, text, remarkNamed(cells, name))] as const;
