@@ -30,7 +30,7 @@ export const pane = {
   },
   unknown: {
     title: "Unbekannte Funktionen oder Namen",
-    what: "Formeln dieses Versuchs enthalten eine Funktion oder einen Namen, den das Programm nicht kennt; ihre Zellen zeigen einen Fehler (in Excel #NAME?). In der Ansicht „Datenblatt“ auf „Formeln neu eingeben“ drücken. Bleibt der Fehler, prüfen, ob das Add-In geladen ist, und dort fehlende Namen anheften.",
+    what: "Formeln dieses Versuchs enthalten eine Funktion oder einen Namen, den das Programm nicht kennt; ihre Zellen zeigen einen Fehler (in Excel #NAME?). In der Ansicht „Datenblatt“ auf „Formeln neu eingeben“ drücken. Bleibt der Fehler, prüfen, ob das Add-In geladen ist, und dort fehlende Namen vergeben.",
   },
   daysFrom1904: {
     title: "Tage zählen ab 1904",

@@ -76,7 +76,7 @@ export const record: Readonly<Record<string, string>> = {
   "the date of the file as yyyy-mm-dd": "das Datum der Datei als JJJJ-MM-TT",
   "the AGS4 file needs {0}: fill in these cells": "die AGS4-Datei braucht {0}: diese Zellen ausfüllen",
   "the AGS4 file needs {0}, and the sheet has no cells named {1}: attach these names to cells (Data sheet, Sheet check), and fill them in":
-    "die AGS4-Datei braucht {0}, und das Blatt hat keine Zellen mit den Namen {1}: diese Namen an Zellen anheften (Datenblatt, Blattprüfung) und die Zellen ausfüllen",
+    "die AGS4-Datei braucht {0}, und das Blatt hat keine Zellen mit den Namen {1}: diese Namen vergeben (Datenblatt, Blattprüfung) und die Zellen ausfüllen",
   "the AGS4 file needs {0}: fill in these fields of the pane":
     "die AGS4-Datei braucht {0}: diese Felder im Aufgabenbereich ausfüllen",
   '{0} is "{1}": use an AGS4 abbreviation, one of {2}':

@@ -39,9 +39,9 @@ export const checks: Readonly<Record<string, string>> = {
   "{0} holds {1} where the formula of {2} puts its answer: clear it":
     "{0} enthält {1}, wo die Formel von {2} ihr Ergebnis hinschreibt: leeren",
   "{0}, {1}, has no result: a function or a name of a formula is not known; attach missing names, and enter the formulas again (Data sheet, Sheet check)":
-    "{0}, {1}, hat kein Ergebnis: eine Formel enthält eine unbekannte Funktion oder einen unbekannten Namen; fehlende Namen anheften und die Formeln neu eingeben (Datenblatt, Blattprüfung)",
+    "{0}, {1}, hat kein Ergebnis: eine Formel enthält eine unbekannte Funktion oder einen unbekannten Namen; fehlende Namen vergeben und die Formeln neu eingeben (Datenblatt, Blattprüfung)",
   "{0} results are missing, the first in {1}, {2}: a function or a name of a formula is not known; attach missing names, and enter the formulas again (Data sheet, Sheet check)":
-    "{0} Ergebnisse fehlen, das erste in {1}, {2}: eine Formel enthält eine unbekannte Funktion oder einen unbekannten Namen; fehlende Namen anheften und die Formeln neu eingeben (Datenblatt, Blattprüfung)",
+    "{0} Ergebnisse fehlen, das erste in {1}, {2}: eine Formel enthält eine unbekannte Funktion oder einen unbekannten Namen; fehlende Namen vergeben und die Formeln neu eingeben (Datenblatt, Blattprüfung)",
   "{0}, {1}": "{0}, {1}",
   row: "Zeile",
   rows: "Zeilen",

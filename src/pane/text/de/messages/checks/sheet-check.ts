@@ -52,9 +52,9 @@ export const sheetCheck: Readonly<Record<string, string>> = {
   "This is a sheet of another kind: it has none of the data sheet's names. Nothing was read from it. To use it for a test, attach the names to its cells.":
     "Dieses Blatt ist von anderer Art: Es hat keinen der Namen des Datenblatts. Nichts wurde daraus gelesen. Um es für einen Versuch zu verwenden, die Namen an seine Zellen heften.",
   "1 result shows #NAME?: the add-in's functions were not there when the sheet was opened, or a name is missing. Attach missing names, then enter the formulas again.":
-    "1 Ergebnis zeigt #NAME?: Die Funktionen des Add-ins waren beim Öffnen des Blatts nicht da, oder ein Name fehlt. Fehlende Namen anheften, dann die Formeln neu eingeben.",
+    "1 Ergebnis zeigt #NAME?: Die Funktionen des Add-ins waren beim Öffnen des Blatts nicht da, oder ein Name fehlt. Fehlende Namen vergeben, dann die Formeln neu eingeben.",
   "{0} results show #NAME?: the add-in's functions were not there when the sheet was opened, or a name is missing. Attach missing names, then enter the formulas again.":
-    "{0} Ergebnisse zeigen #NAME?: Die Funktionen des Add-ins waren beim Öffnen des Blatts nicht da, oder ein Name fehlt. Fehlende Namen anheften, dann die Formeln neu eingeben.",
+    "{0} Ergebnisse zeigen #NAME?: Die Funktionen des Add-ins waren beim Öffnen des Blatts nicht da, oder ein Name fehlt. Fehlende Namen vergeben, dann die Formeln neu eingeben.",
   "Since data sheet {0}: {1}": "Seit Datenblatt {0}: {1}",
   "The sheet is of version {0}, and this add-in knows {1}: what is newer is not read. Update the add-in.":
     "Das Blatt hat die Version {0}, und dieses Add-In kennt {1}: Neueres wird nicht gelesen. Das Add-In aktualisieren.",
