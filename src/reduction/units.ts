@@ -114,6 +114,9 @@ const SPELLINGS: readonly (readonly [RegExp, string])[] = [
   [/\/minute$/i, "/min"],
   [/\/d$/i, "/day"],
   [/^kg\/cm2$/i, "kgf/cm2"],
+  [/^lb[fs]?\/ft2$/i, "psf"],
+  [/^lb[fs]?\/in2$/i, "psi"],
+  [/^lb[fs]?\/ft3$/i, "pcf"],
   [/^lbs?$/i, "lbf"],
   [/^kgf$/i, "kg"],
 ];

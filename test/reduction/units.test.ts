@@ -63,6 +63,12 @@ test("units are accepted as people type them", () => {
   expect(unitNamed("Inches", unitsOf("length"))).toBe("in");
   expect(unitNamed("kg/cm²", unitsOf("stress"))).toBe("kgf/cm2");
   expect(unitNamed("lb", unitsOf("force"))).toBe("lbf");
+  expect(["lb/ft²", "lbf/ft^2", "lbs/ft2"].map((typed) => unitNamed(typed, unitsOf("stress")))).toEqual(
+    Array(3).fill("psf"),
+  );
+  expect(unitNamed("LBF/in²", unitsOf("stress"))).toBe("psi");
+  expect(unitNamed("lb/ft³", unitsOf("density"))).toBe("pcf");
+  expect(unitNamed("lb/ft2", unitsOf("density"))).toBeUndefined();
   expect(unitNamed("kgf", unitsOf("force"))).toBe("kg");
   expect(unitNamed("furlong", unitsOf("length"))).toBeUndefined();
   expect(unitNamed("toString", unitsOf("length"))).toBeUndefined();
