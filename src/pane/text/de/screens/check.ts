@@ -88,9 +88,9 @@ export const check = {
       : `Die Ablesungen der Laststufen ${from} bis ${to} haben auf „${sheet}“ ihre Namen.`,
   workings: "Den Rest ab der markierten Zelle anlegen",
   workingsHint:
-    "Ergebnisse ohne Zelle bekommen freie Zellen mit Bezeichnungen: die der Laststufen in deren Zeilen, ab der Spalte der markierten Zelle, die anderen darunter. Nichts wird überschrieben.",
+    "Ergebnisse ohne Zelle bekommen freie Zellen mit Bezeichnungen: die der Laststufen in deren Zeilen, ab der Spalte der markierten Zelle, die anderen darunter. Nichts wird überschrieben. Wenn rechts keine Zelle frei ist, dort zuerst Spalten einfügen.",
   workingsHeld: (place: string) =>
-    `Die Ergebnisse würden ${place} bedecken, und dort ist nicht leer. Nichts wurde geschrieben: Eine Zelle markieren, neben und unter der freie Zellen sind.`,
+    `Die Ergebnisse würden ${place} bedecken, und dort ist nicht leer. Nichts wurde geschrieben: Eine Zelle markieren, neben und unter der freie Zellen sind, oder zuerst Spalten einfügen.`,
   nameGone: (name: string) => `Danach hat jemand ${name} wieder entfernt: den Namen noch einmal vergeben.`,
   workingsNamed: (sheet: string) =>
     `Die Zellen von „${sheet}“ haben ihre Namen schon: die fehlenden Formeln schreiben und die Beschriftungen eintippen.`,

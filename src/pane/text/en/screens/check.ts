@@ -87,9 +87,9 @@ export const check = {
       : `The readings of loads ${from} to ${to} have their names on “${sheet}”.`,
   workings: "Lay out the rest from the selected cell",
   workingsHint:
-    "Results that have no cell get free ones, with labels: those of loads in the rows of the loads, from the column of the selected cell on, the others below them. Nothing is written over.",
+    "Results that have no cell get free ones, with labels: those of loads in the rows of the loads, from the column of the selected cell on, the others below them. Nothing is written over. If no cell at the right is free, insert columns there first.",
   workingsHeld: (place: string) =>
-    `The results would cover ${place}, which is not blank. Nothing was written: select a cell with free cells to its right and below.`,
+    `The results would cover ${place}, which is not blank. Nothing was written: select a cell with free cells to its right and below, or insert columns first.`,
   nameGone: (name: string) => `Then somebody took ${name} away again: attach it once more.`,
   workingsNamed: (sheet: string) =>
     `The cells of “${sheet}” have their names already: write the missing formulas, and type the labels.`,
