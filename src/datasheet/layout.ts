@@ -167,7 +167,7 @@ const LANGUAGE_NOTE =
 function placeHead({ words, parts, cells, names, merges, rowHeights }: Draft): void {
   const { missing } = parts;
   cells.push(
-    { row: 0, col: 0, kind: "title", value: titleIn(words, "One-dimensional consolidation test, incremental loading") },
+    { row: 0, col: 0, kind: "title", value: titleIn(words, "Consolidation test, incremental loading") },
     { row: 0, col: 9, kind: "result", formula: SUMMARY },
     {
       row: 1,

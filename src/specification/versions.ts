@@ -22,6 +22,7 @@ export const NEWS: readonly News[] = [
       "The remarks on the loads and on the curve do not end with a semicolon.",
       "The remark on a load asks whether a stress of more than 8 times that of the load before was mistyped, and so does the head of the sheet; where one of two stresses is out of order, it names the load above as well.",
       "The head of the sheet names the first load that was applied before the load above it; where a load was read beyond the next one, its remark asks whether a moment of loading lacks its time.",
+      "The title of the sheet is shorter, so that a screen without Arial shows all of it.",
     ],
     names: [],
   },

@@ -66,6 +66,17 @@ describe.each([
   });
 });
 
+test.each(SHEET_LANGUAGES)(
+  "the title fits where a font a quarter wider than Arial stands in for it, in %s",
+  (language) => {
+    const plan = blankSheet("SI", { language });
+    const title = plan.cells.find(({ kind }) => kind === "title")!;
+    const room = roomOf(plan, new Map(plan.cells.map((one) => [cellAddress(one.row, one.col), one])), title) - MARGIN;
+    // DejaVu Sans, the usual one on Linux, is 1.2 times as wide as Arial in the bold letters of the title.
+    expect(textWidth(String(title.value), "bold") * TITLE * 1.25).toBeLessThanOrEqual(room);
+  },
+);
+
 /** What the formulas of a column show, in English. */
 const STATES = {
   load_branch: ["loading", "unloading", "wetting"],

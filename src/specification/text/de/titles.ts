@@ -1,6 +1,6 @@
 /** Titles, headings of columns, units and the lines of text on a German sheet, by their English texts. */
 export const titles: Readonly<Record<string, string>> = {
-  "One-dimensional consolidation test, incremental loading": "Ödometerversuch mit stufenweiser Belastung",
+  "Consolidation test, incremental loading": "Ödometerversuch mit stufenweiser Belastung",
   "Framed cells are to be filled in; everything else is calculated. Blank stays blank until its inputs are there.":
     "Umrahmte Zellen sind auszufüllen; alles andere wird berechnet und bleibt leer, bis seine Eingaben da sind.",
   "Data sheet": "Datenblatt",

@@ -32,6 +32,8 @@ export const news: Readonly<Record<string, string>> = {
     "Die Bemerkung zu einer Laststufe fragt, ob eine Spannung von mehr als dem 8-Fachen der Laststufe davor vertippt ist, und der Kopf des Blatts ebenso; wo eine von zwei Spannungen nicht in die Reihe passt, nennt sie auch die Laststufe darüber.",
   "The head of the sheet names the first load that was applied before the load above it; where a load was read beyond the next one, its remark asks whether a moment of loading lacks its time.":
     "Der Kopf des Blatts nennt die erste Laststufe, die vor der Laststufe darüber aufgebracht wurde; wo eine Laststufe über die nächste hinaus abgelesen wurde, fragt ihre Bemerkung, ob einem Zeitpunkt der Belastung die Uhrzeit fehlt.",
+  "The title of the sheet is shorter, so that a screen without Arial shows all of it.":
+    "Der Titel des Blatts ist kürzer, sodass ihn auch ein Bildschirm ohne Arial ganz zeigt.",
   "The remarks on the loads read what they need of the times and readings from columns of workings at the right end of the sheet; these columns are not printed.":
     "Die Bemerkungen zu den Laststufen lesen, was sie von den Zeiten und Ablesungen brauchen, aus Spalten mit Zwischenwerten am rechten Rand des Blatts; diese Spalten werden nicht gedruckt.",
   "The remark on load 1 asks whether the seating stress is smaller, where the two are equal; times of a logger that begins within 12 s no longer count as times of day.":
