@@ -23,12 +23,12 @@ export type { HeadSentence } from "./head/cells";
 const hasHead = ({ values }: ReadSheet): boolean => MISSING_IN_FULL.name in values;
 
 /** What few tests have, and what looks like a slip; it counts. */
-const unusual = (cells: Cells, record: TestRecord, { sizes, curve }: Impossible): HeadSentence[] =>
+const unusual = (cells: Cells, record: TestRecord, { sizes, curve, refusal }: Impossible): HeadSentence[] =>
   tellsUnusual(cells)
     ? [
         ...fewTests(cells),
         ...(sizes.length > 0 ? [] : [...notWide(cells), ...oddDensity(cells)]),
-        ...(curve.length > 0 ? [] : ofSlip(cells, record)),
+        ...(curve.length > 0 ? [] : ofSlip(cells, record, refusal)),
       ]
     : [];
 
@@ -63,7 +63,9 @@ function impossibleSentences(cells: Cells, { entries, curve, refusal }: Impossib
     ...ofSolids(cells),
     ...WET_MASSES.flatMap((one) => ofWetMass(cells, one)),
     ...curve,
-    ...(refusal ? [cells.contradiction(sentences.wrongCurve(cells.at("load_stress"), refusal), "load_stress")] : []),
+    ...(refusal
+      ? [cells.contradiction(sentences.wrongCurve(cells.at("load_stress"), refusal), "load_stress", refusal.row)]
+      : []),
   ];
 }
 

@@ -122,14 +122,22 @@ const BACKWARDS = ofLoads("readings", (index) =>
 const PAST_ZERO = ofLoads("readings", (index) =>
   READ[index]!.map((reading) => (index < 10 ? reading : reading - 2400)),
 );
+/** A test that has come as far as its fourth load, whose stress has a digit too many. */
+const LEAP_AT_END = {
+  load_stress: [12.5, 25, 50, 1000, ...Array(12).fill("")],
+  ...Object.fromEntries(
+    READ.map((_, index) => [`readings_${String(index + 1).padStart(2, "0")}`, Array(15).fill("")]).slice(4),
+  ),
+};
 const PICK_OF_LOAD = { pick_load: ["curve"], pick_of: ["d0"], pick_after: [50] };
+const TEXT_PICKED = { pick_load: ["curve"], pick_of: ["virgin from"], pick_after: ["abc"] };
 
 describe("slips in times, stresses and readings", () => {
   const told = async (values: SheetValues) => {
     const plan = changed(values);
-    const [{ sentences, text }, { errors }] = [await readHead(plan), await calculate(plan)];
+    const [{ sentences, text }, { errors, value }] = [await readHead(plan), await calculate(plan)];
     const cell = (name: string, row = 0) => cellAddress(plan.names[name].row + row, plan.names[name].col);
-    return { text, errors, addresses: sentences.map(({ address }) => address), cell };
+    return { text, errors, value, addresses: sentences.map(({ address }) => address), cell };
   };
 
   test("times in seconds are named once, with the first load that has them", async () => {
@@ -139,12 +147,14 @@ describe("slips in times, stresses and readings", () => {
   });
 
   test("a dial read backwards is named with the load and the cell of its sense, and no cell shows an error", async () => {
-    const { text, errors, addresses, cell } = await told(BACKWARDS);
+    const { text, errors, value, addresses, cell } = await told(BACKWARDS);
     expect(text).toBe(
       `The specimen swelled under load 5 and is highest under the greatest stress: correct readings taken backwards or after the dial passed its zero, the sense of the readings, ${cell("dial_sense")}, or the stresses.`,
     );
     expect(errors).toEqual([]);
     expect(addresses).toEqual([cell("readings_05")]);
+    // The remark that names the load stands last in its cell, without a mark behind it.
+    expect(String(value("load_remark", 4))).toMatch(/; the specimen swelled under the load: no cv, mv, k or C alpha$/);
   });
 
   test("a dial that passes its zero is named with the load under which it did", async () => {
@@ -161,13 +171,25 @@ describe("slips in times, stresses and readings", () => {
     expect((await told({ load_stress, load_mark: ["inundated"] })).text).not.toContain("increment");
   });
 
-  test("a stress ten times too large is named with its load and its cell, and not the load after it", async () => {
+  test("a stress ten times too large is named once, with its row and its cell, and not the load after it", async () => {
     const { text, addresses, cell } = await told({ load_stress: [12.5, 25, 500, 100, 200] });
+    expect(text).toMatch(/row 3: the stress 500 does not fit the rows around it, where about 50 would: /);
+    expect(text).not.toMatch(/more than 8 times|Load 4|row 4/);
+    expect(addresses).toEqual([cell("load_stress", 2)]);
+  });
+
+  test("a stress that leaps is named with its load and its cell where the curve is not refused for it", async () => {
+    const { text, addresses, cell } = await told(LEAP_AT_END);
     expect(text).toMatch(
-      /Load 3: check whether the stress was mistyped: it is more than 8 times that of the load before/,
+      /^Load 4: check whether the stress was mistyped: it is more than 8 times that of the load before/,
     );
-    expect(text).not.toContain("Load 4");
-    expect(addresses).toContain(cell("load_stress", 2));
+    expect(addresses).toContain(cell("load_stress", 3));
+  });
+
+  test("a German sheet names a stress out of order once too", async () => {
+    const { text } = await readHead(fillSheet(demoSheet("SI", "de"), { load_stress: [12.5, 25, 500, 100, 200] }));
+    expect(text).toMatch(/^Laststufen, ab \w+: Zeile 3: die Spannung 500 passt nicht /);
+    expect(text).not.toContain("8-Fache");
   });
 
   test("a load that was applied before the load above it is named with the cell of its moment", async () => {
@@ -183,6 +205,15 @@ describe("slips in times, stresses and readings", () => {
     const { text, errors, cell } = await told(PICK_OF_LOAD);
     expect(text).toBe(`Choose a word of the list: ${cell("pick_of")}.`);
     expect(errors).toEqual([]);
+  });
+
+  test("a pick of the curve that is a text is named by its cell and its row", async () => {
+    const { text, errors, cell } = await told(TEXT_PICKED);
+    expect(text).toBe(
+      `Loads, from ${cell("load_stress")} on: row 1 of the table of picks holds the text "abc" where a number is needed: correct or clear that cell. Enter a number that can be: ${cell("pick_after")}.`,
+    );
+    // The results that the pick would change give no value.
+    expect(errors).toContainEqual(expect.stringMatching(new RegExp(`^${cell("preconsolidation_stress")} #VALUE!`)));
   });
 
   test("loads of a week and the steps of a logger are none", async () => {
@@ -254,6 +285,8 @@ describe.each<[string, SheetValues]>([
   ["a dial read backwards from load 5 on", BACKWARDS],
   ["a dial that passes its zero under load 11", PAST_ZERO],
   ["a load's pick of the curve", PICK_OF_LOAD],
+  ["a stress that leaps, and a curve that is not refused for it", LEAP_AT_END],
+  ["a stress that leaps, and a curve that is refused for it", { load_stress: [12.5, 25, 500, 100, 200] }],
   ["blank inputs", { diameter: "", in_situ_stress: "", zero_reading: "" }],
 ])("%s", (_, values) => {
   test("the sentences made from the values are those of the sheet", async () => {

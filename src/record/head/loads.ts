@@ -1,16 +1,20 @@
 /** What looks wrong in the readings of a load. */
+import { english, type Message } from "../../reduction/message";
 import * as sentences from "../../specification/sentences/of-head";
+import { STRESS_LEAPS } from "../../specification/sentences/of-remarks";
 import { readingsName, timesName } from "../../specification/readings";
 import type { TestRecord } from "../record";
 import { jumpsIn, rowAt } from "../reduced-test";
 import { firstSlip, numbersOutside } from "../sheet-remarks";
 import { type HeadSentence, Cells } from "./cells";
 
-/** The first load that has what looks like a slip. */
-export function ofSlip(cells: Cells, record: TestRecord): HeadSentence[] {
+/** The first load that has what looks like a slip; none if the reason why the curve is refused names the stress of this load. */
+export function ofSlip(cells: Cells, record: TestRecord, refusal: Message | undefined): HeadSentence[] {
   const found = firstSlip(record);
   if (!found) return [];
   const { number, row } = found.load;
+  const isSaid = refusal && english(refusal).includes(`row ${row}: the stress `);
+  if (isSaid && found.slip.said === STRESS_LEAPS) return [];
   const address = {
     moment: () => cells.address("load_started", row),
     times: () => cells.address(timesName(number)),

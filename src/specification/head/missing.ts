@@ -36,6 +36,7 @@ import {
 } from "../sentences/of-head";
 import { isWord } from "../list-words";
 import { liveAt as at, loadWith, NO_LOAD, stressAtLoad, topOf as atTop } from "./impossible";
+import { STRESS_LEAPS } from "../sentences/of-remarks";
 import { inFormula, live, toldExpression, toldSentence } from "../sentences/told-formula";
 
 /** The inputs that every result needs, in the order of the form, and the in-situ stress. */
@@ -117,6 +118,11 @@ export function firstLoadWith(words: string): string {
   return `IF(IFERROR(${load},${NO_LOAD})=${NO_LOAD},"",${toldSentence(ofLoad(live(load), live(`LEFT(${from},FIND(";",${from}&";")-1)`)))})`;
 }
 
+/** The first load whose stress leaps; the sentence on the curve may name it too, as a row of the curve, and then its own sentence is left out. */
+const LEAPED = loadWith(toldExpression(english(STRESS_LEAPS)));
+const IS_SAID_OF_CURVE = `AND(${IS_POSSIBLE},ISNUMBER(FIND("row "&MATCH(${LEAPED},{load_number},0)&": the stress ",{preconsolidation_remark})))`;
+const UNUSUAL = `IFERROR(IF(${IS_SAID_OF_CURVE},SUBSTITUTE({${UNUSUAL_REMARK}},${toldSentence(ofLoad(live(LEAPED), STRESS_LEAPS))},""),{${UNUSUAL_REMARK}}),"")`;
+
 /** While the test is running, the results of the curve may need further loads. */
 const notFarEnough = `IF(AND(IFERROR(${isWord("{test_state}", "running")},FALSE),IFERROR({preconsolidation_stress}="",FALSE),COUNT({void_ratio_curve})>0,${IS_POSSIBLE}),IF(${CURVE_IS_WRONG},"",${toldSentence(NOT_FAR_ENOUGH)}),"")`;
 
@@ -149,7 +155,7 @@ export const MISSING_IN_FULL: Field = {
   label: "On all inputs",
   measure: "text",
   kind: "remark",
-  formula: `=IFERROR({${INPUT_REMARK}},"")&IFERROR({${CHOICE_REMARK}},"")&${masses}&IFERROR({${CURVE_GAP}},"")&${isCurveWrong}&IFERROR({${ENTRY_REMARK}},"")&IFERROR({${UNUSUAL_REMARK}},"")&${loads}&${list}&${notFarEnough}`,
+  formula: `=IFERROR({${INPUT_REMARK}},"")&IFERROR({${CHOICE_REMARK}},"")&${masses}&IFERROR({${CURVE_GAP}},"")&${isCurveWrong}&IFERROR({${ENTRY_REMARK}},"")&${UNUSUAL}&${loads}&${list}&${notFarEnough}`,
   note: "Inputs that are still to be typed, and impossible inputs, each with its cell. The head of the sheet shows as much of it as fits.",
   lines: 4,
 };

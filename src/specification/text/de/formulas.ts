@@ -131,6 +131,12 @@ export const formulas: Readonly<Record<string, string>> = {
     "die Spannung ist keine Zahl über 0: die Spannung der Laststufe eingeben; ",
   "the stress turns back under this load alone: correct it, or that of the load above, if it was mistyped; ":
     "die Spannung kehrt nur unter dieser Laststufe um: sie oder die darüber berichtigen, wenn vertippt; ",
+  "row ": "Zeile ",
+  ": the stress ": ": die Spannung ",
+  "check whether the stress was mistyped: it is more than 8 times that of the load before":
+    "prüfen, ob die Spannung vertippt ist: sie ist mehr als das 8-Fache der Laststufe davor",
+  ": check whether the stress was mistyped: it is more than 8 times that of the load before. ":
+    ": prüfen, ob die Spannung vertippt ist: sie ist mehr als das 8-Fache der Laststufe davor. ",
   "check whether the stress was mistyped: it is more than 8 times that of the load before; ":
     "prüfen, ob die Spannung vertippt ist: sie ist mehr als das 8-Fache der Laststufe davor; ",
   "the time in row ": "die Zeit in Zeile ",
