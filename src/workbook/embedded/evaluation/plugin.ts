@@ -6,7 +6,16 @@ import { helpers, registries } from "@odoo/o-spreadsheet";
 import { shownBySize } from "../look/formats";
 import type { Zone } from "../zones";
 import { correct } from "./corrected";
-import { Evaluation, rangeOf, type EngineCommand, type Evaluated, type Evaluator, type Place } from "./engine-parts";
+import {
+  Evaluation,
+  rangeOf,
+  type EngineCommand,
+  type Evaluated,
+  type Evaluator,
+  type Place,
+  type SheetRange,
+} from "./engine-parts";
+import { rangesOfEntries } from "./entry-ranges";
 import { formulaPlaces } from "./export";
 import { evaluateStep, Missed } from "./evaluate-step";
 import { evaluatingSheets } from "./fresh";
@@ -64,6 +73,8 @@ class BySizeEvaluation extends Evaluation {
   #copied: { readonly from: string; readonly to: string }[] = [];
   /** The sheets of the step that are evaluated already. */
   #evaluated: ReadonlySet<string> = new Set();
+  /** The ranges of entries of the step that are evaluated already; the formulas that read them are not. */
+  #entries: readonly SheetRange[] = [];
 
   constructor(...config: never[]) {
     super(...config);
@@ -98,8 +109,8 @@ class BySizeEvaluation extends Evaluation {
   }
 
   /**
-   * Evaluates the sheets that were made since `hold`, in steps that give the share that is done. A sheet whose rows or columns moved has
-   * values from before: `release` lets them be forgotten first.
+   * Evaluates the sheets that were made since `hold`, or the entries that were written since then, in steps that give the share that is
+   * done. A sheet whose rows or columns moved has values from before: `release` lets them be forgotten first.
    */
   *evaluatingHeld(): Generator<number> {
     const { evaluator, shouldRebuildDependenciesGraph: isWhole } = this;
@@ -110,12 +121,22 @@ class BySizeEvaluation extends Evaluation {
     );
     yield* evaluatingSheets(evaluator, sheetIds);
     this.#evaluated = new Set(sheetIds);
+    const entries = this.#step.isEmpty ? rangesOfEntries(evaluator, this.positionsToUpdate) : undefined;
+    if (!entries) return;
+    for (const [at, range] of entries.entries()) {
+      evaluator.evaluate([range]);
+      yield (at + 1) / entries.length;
+    }
+    this.positionsToUpdate = [];
+    this.#entries = entries;
   }
 
   /** Lets the end of the step evaluate what it changed besides; all of it, if the step is taken back. */
   release(isTakenBack: boolean): void {
     this.#isHeld = false;
-    if (isTakenBack) this.#evaluated = new Set();
+    if (!isTakenBack) return;
+    this.#evaluated = new Set();
+    this.#entries = [];
   }
 
   /**
@@ -196,6 +217,9 @@ class BySizeEvaluation extends Evaluation {
       this.positionsToUpdate = this.positionsToUpdate.filter(({ sheetId }) => !this.#step.sheets.has(sheetId));
       evaluateStep(this.evaluator, this.#step, this.#missed, this.#evaluated);
     }
+    if (!isWhole && this.#entries.length > 0)
+      this.evaluator.evaluate([...this.evaluator.getCellsDependingOn(this.#entries)]);
+    this.#entries = [];
     if (isWhole || this.#step.changesNames) this.#step.keepNames(this.evaluator.getters.getNamedRanges());
     this.#step.clear();
     this.#evaluated = new Set();

@@ -4,10 +4,14 @@ import { english } from "../../../../src/reduction/message";
 import { EmbeddedPort, newWorkbook } from "../../../../src/workbook/embedded";
 import { carryOut, carryOutAny, lastStep } from "../../../../src/workbook/embedded/steps/history";
 import { tellRefusals } from "../../../../src/workbook/embedded/protection";
-import type { SheetPlan } from "../../../../src/workbook/port";
+import { Model, plainData } from "../../../../src/workbook/embedded/engine";
+import type { SheetRange } from "../../../../src/workbook/embedded/evaluation/engine-parts";
+import { evaluationOf } from "../../../../src/workbook/embedded/evaluation/plugin";
+import type { CellContent, SheetPlan } from "../../../../src/workbook/port";
+import { shown } from "../evaluation/sheets";
 
 const sheet = (rows: number): SheetPlan => ({
-  ...{ name: "Readings", rows, cols: 2, cells: [], columnWidths: {}, merges: [], freezeRows: 0 },
+  ...{ name: "Readings", rows, cols: 6, cells: [], columnWidths: {}, merges: [], freezeRows: 0 },
   names: { times: { row: 0, col: 0, rows, cols: 1 }, readings: { row: 0, col: 1, rows, cols: 1 } },
 });
 
@@ -41,6 +45,9 @@ test("130,000 commands in one step do not overflow the engine's stack, and one u
   await port.fillNames("Readings", { times: [5] });
   expect(await port.values("Readings", "A1")).toEqual([[5]]);
 });
+
+const sizeOf = (ranges: readonly SheetRange[]): number =>
+  ranges.reduce((sum, { zone: { left, right, top, bottom } }) => sum + (right - left + 1) * (bottom - top + 1), 0);
 
 /** So many cells in one column that they are written in slices. */
 const ROWS = 3_000;
@@ -133,6 +140,72 @@ describe("cells that are written in slices", () => {
       expect(between).toEqual(await Promise.all(readings()));
     });
     expect(await ends(port, ROWS)).toEqual(written);
+  });
+
+  test("are evaluated in slices, and then the formulas that read them", async () => {
+    const { port, model } = await workbook(ROWS);
+    await port.writeCells("Sheet1", [{ row: 0, col: 0, formula: `=SUM(Readings!A1:B${ROWS})` }]);
+    const evaluated = jest.spyOn(evaluationOf(model).evaluator, "evaluate");
+    await inManySlices(() => fill(port));
+    const sizes = evaluated.mock.calls.map(([ranges]) => sizeOf([...ranges]));
+    evaluated.mockRestore();
+    expect(sizes.at(-1)).toBe(1);
+    expect(sizes.reduce((sum, size) => sum + size, 0)).toBe(2 * ROWS + 1);
+    expect(Math.max(...sizes)).toBeLessThanOrEqual(500);
+  });
+
+  test.each<readonly [string, readonly CellContent[]]>([
+    ["formulas that they replace", [{ row: 7, col: 1, formula: "=A1+1" }, { row: 8, col: 1, formula: "=B8*2" }]], // prettier-ignore
+    ["what a formula fills around it", [{ row: 1, col: 0, formula: "=SEQUENCE(9,3)" }]],
+    ["what a formula beside them fills", [{ row: 1, col: 2, formula: "=SEQUENCE(9,3)" }]],
+    ["a formula above that then has no room", [{ row: 0, col: 0, formula: "=SEQUENCE(9)" }]],
+    ["values", [{ row: 4, col: 0, value: 12 }, { row: 5, col: 1, value: "text" }]], // prettier-ignore
+  ])("give the values of a workbook that is evaluated from the start, in place of %s", async (_, before) => {
+    const { port, dispatch, model } = await workbook(ROWS);
+    const reads = ["=SUM(Readings!A1:B20)", "=COUNT(Readings!A:A)", "=A1+Readings!B9", "=Readings!C3", "=LEN(Readings!B6)"]; // prettier-ignore
+    await port.writeCells("Sheet1", reads.map((formula, row) => ({ row, col: 0, formula }))); // prettier-ignore
+    await port.writeCells("Readings", before);
+    const atStart = shown(model);
+    const cells = values
+      .slice(0, 1_300)
+      .flatMap((value, row) => [
+        ...(row === 0 ? [] : [{ row, col: 0, value: row === 4 ? "" : value }]),
+        { row, col: 1, value: row === 5 ? "" : row === 9 ? "gone" : value },
+      ]);
+    await inManySlices(() => port.writeCells("Readings", cells, true));
+    // The engine takes only objects of its own realm.
+    const afresh = () => shown(new Model(JSON.parse(JSON.stringify(plainData(model)))));
+    const atEnd = shown(model);
+    expect(atEnd).toEqual(afresh());
+    dispatch("REQUEST_UNDO");
+    expect(shown(model)).toEqual(atStart);
+    dispatch("REQUEST_REDO");
+    expect(shown(model)).toEqual(atEnd);
+  });
+
+  test("another workbook that is opened while they are evaluated gets nothing, and formulas of the one before keep their values", async () => {
+    const { port, model, dispatch } = await workbook(ROWS);
+    await port.fillNames("Readings", { times: [5] });
+    await port.writeCells("Sheet1", [{ row: 0, col: 0, formula: `=SUM(Readings!A1:B${ROWS})` }]);
+    const first = port.workbook;
+    const { evaluator } = evaluationOf(model);
+    const evaluate = evaluator.evaluate.bind(evaluator);
+    const evaluated = jest.spyOn(evaluator, "evaluate").mockImplementation((ranges) => {
+      evaluate(ranges);
+      if (port.workbook.model === model) port.attach(newWorkbook());
+    });
+    await expect(inManySlices(() => fill(port))).rejects.toThrow(
+      "Another workbook was opened while cells were written",
+    );
+    evaluated.mockRestore();
+    port.attach(first);
+    expect(await ends(port, ROWS)).toEqual([
+      [5, ""],
+      ["", ""],
+    ]);
+    expect(await port.values("Sheet1", "A1")).toEqual([[5]]);
+    dispatch("UPDATE_CELL", { sheetId: model.getters.getSheetIdByName("Readings"), row: 1, col: 1, content: "7" });
+    expect(await port.values("Sheet1", "A1")).toEqual([[12]]);
   });
 
   test("nobody changes the workbook in between: an entry, an undo and a deletion are refused with a sentence", async () => {
