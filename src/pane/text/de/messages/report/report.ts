@@ -171,7 +171,7 @@ export const report: Readonly<Record<string, string>> = {
   Curve: "Punkt",
   "point at": "bei",
   Branch: "Ast",
-  "or water": "o. Wasser",
+  "or water": "/ Wasser",
   "Time curves and intervals of the loads": "Zeit-Setzungs-Kurven und Intervalle der Laststufen",
   "Levels and heights of the loads": "Ablesungen und Höhen der Laststufen",
   Last: "Letzte",
