@@ -19,6 +19,7 @@ export const NEWS: readonly News[] = [
       "The longest remarks on the inputs are put together from parts, which stand above the workings at the right end of the sheet; the remarks are the same.",
       "Where the dial jumped during a load, the constructions are made on the readings less the jump, and the remark says so; d0 and d100, and picks of them, are readings of the dial before the jump.",
       "An unloading in which the specimen compressed gives no recompression or swelling index.",
+      "The remark on a load says so where cv by root time and cv by the fit to theory differ by more than 13 percent.",
       "The remarks on the loads and on the curve do not end with a semicolon.",
       "The remark on a load asks whether a stress of more than 8 times that of the load before was mistyped, and so does the head of the sheet; where one of two stresses is out of order, it names the load above as well.",
       "The head of the sheet names the first load that was applied before the load above it; where a load was read beyond the next one, its remark asks whether a moment of loading lacks its time.",

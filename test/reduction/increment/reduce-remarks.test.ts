@@ -6,7 +6,7 @@ import { english, say } from "../../../src/reduction/message";
 import { badInput, given, notApplicable } from "../../../src/reduction/outcome";
 import { translated } from "../../../src/pane/text/messages";
 import { BY_HAND } from "../../generators/time-curves";
-import { exact, FIT } from "./constructions/exact-load";
+import { exact, FIT, saidOf } from "./constructions/exact-load";
 
 /** Rounded to a hundredth of a division, as a transducer shows it. */
 const READINGS = exact().readings.map((d) => Math.round(100 * d) / 100);
@@ -36,6 +36,33 @@ describe("methods that disagree", () => {
         /^cv by log time is 2.\d times that by .*: do not rely on either without looking at the plot$/,
       ),
     ]);
+  });
+
+  test("root time that differs from the fit by 13 % is remarked on root time alone, until all methods say so", () => {
+    // A pick of d90 where the curve of the fit is at this multiple of its t90: T90 is 0.848.
+    const ofT90 = (times: number) =>
+      reduceIncrement(BY_HAND, READINGS, { d90: curveAt(FIT, (0.848 / FIT.rate) * times) });
+    const onRoot = (increment: Increment) =>
+      increment.rootTime.ok ? increment.rootTime.remarks.map(english).filter((one) => /^cv/.test(one)) : ["refused"];
+    for (const [slow, fast] of [
+      [1.1, 1 / 1.1],
+      [1.16, 1 / 1.16],
+      [1.3, 1 / 1.3],
+    ] as const) {
+      const [later, earlier] = [ofT90(slow), ofT90(fast)];
+      const ratio = slow.toFixed(1);
+      expect(onRoot(later)).toEqual(slow < 1.13 ? [] : [`cv by the fit to theory is ${ratio} times that by root time`]);
+      expect(onRoot(earlier)).toEqual(
+        slow < 1.13 ? [] : [`cv by root time is ${ratio} times that by the fit to theory`],
+      );
+      for (const increment of [later, earlier]) {
+        expect(remarks(increment)).toEqual([]);
+        expect(saidOf(increment.fit)).toBe("");
+      }
+    }
+    const apart = ofT90(1.5);
+    expect(onRoot(apart)).toHaveLength(1);
+    expect(saidOf(apart.fit)).toMatch(/^cv by .* is 1.5 times that by root time$/);
   });
 
   test("in d0 or d100 are remarked from 15 % of primary compression on", () => {

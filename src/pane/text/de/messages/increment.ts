@@ -82,9 +82,8 @@ export const increment: Readonly<Record<string, string>> = {
   // Both constructions.
   "log time": "log t",
   "root time": "Wurzel t",
-  "cv by {0} is {1} times that by {2}: do not rely on either without looking at the plot":
-    "cv nach {0} ist das {1}-Fache von dem nach {2}: auf keines verlassen, ohne das Diagramm anzusehen",
   "cv by {0} is {1} times that by {2}": "cv nach {0} ist das {1}-Fache von dem nach {2}",
+  "{0}: do not rely on either without looking at the plot": "{0}: auf keines verlassen, ohne das Diagramm anzusehen",
   "{0} by log time and by root time differ by {1} % of primary compression":
     "{0} nach log t und nach Wurzel t unterscheiden sich um {1} % der Primärsetzung",
   "neither construction applies: {0}": "keine der beiden Konstruktionen ist anwendbar: {0}",

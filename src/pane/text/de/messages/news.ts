@@ -26,6 +26,8 @@ export const news: Readonly<Record<string, string>> = {
     "Wo die Messuhr während einer Laststufe gesprungen ist, werden die Konstruktionen an den Ablesungen ohne den Sprung gemacht, und die Bemerkung sagt es; d0 und d100, auch von Hand festgelegte, sind Ablesungen der Messuhr vor dem Sprung.",
   "An unloading in which the specimen compressed gives no recompression or swelling index.":
     "Eine Entlastung, bei der der Probekörper zusammengedrückt wurde, ergibt weder einen Wiederbelastungs- noch einen Schwellbeiwert.",
+  "The remark on a load says so where cv by root time and cv by the fit to theory differ by more than 13 percent.":
+    "Die Bemerkung zu einer Laststufe sagt es, wenn cv nach Wurzel t und cv nach der Anpassung an die Theorie um mehr als 13 Prozent auseinanderliegen.",
   "The remarks on the loads and on the curve do not end with a semicolon.":
     "Die Bemerkungen zu den Laststufen und zur Kurve enden nicht mit einem Semikolon.",
   "The remark on a load asks whether a stress of more than 8 times that of the load before was mistyped, and so does the head of the sheet; where one of two stresses is out of order, it names the load above as well.":
