@@ -215,7 +215,7 @@ export const report: Readonly<Record<string, string>> = {
   Unit: "Einheit",
   u: "u",
   Basis: "Grundlage",
-  "Set by": "Gesetzt von",
+  "Set by": "Kürzel",
   Why: "Grund",
   "was {0}: {1}": "war {0}: {1}",
   "Balance, each weighing": "Waage, je Wägung",
