@@ -36,7 +36,7 @@ const typed = (row: number, content: string, format?: string): Command => ({ typ
 const styled = (row: number, style: object): Command => ({ type: "SET_FORMATTING", sheetId: "sheet1", target: [{ left: 1, right: 1, top: row, bottom: row }], style }); // prettier-ignore
 const merged = (row: number): Command => ({ type: "ADD_MERGE", sheetId: "sheet1", target: [{ left: 1, right: 1, top: row, bottom: row + 1 }], force: true }); // prettier-ignore
 
-/** The engine keeps what it has measured: no other test has texts of these sizes. */
+/** The engine keeps what it has measured in a font: no other test has these sizes. */
 const SIZES = [29, 43];
 const first = [0, 1, 2, 3, 4].map((row) => styled(row, { fontSize: SIZES[0] }));
 
@@ -50,8 +50,10 @@ const style = fc.record(
   },
   { requiredKeys: [] },
 );
-const content = fc.constantFrom("1", "-3.25", "1.5E-7", "12345678901234567890", "two words", "two\nlines", "=1/3", "");
-const format = fc.constantFrom(undefined, "0.000", "@", "yyyy-mm-dd");
+/** Numbers that no other test has, in any format. */
+const NUMBERS = ["41234.5179", "-317.2519", "1.5179E-7", "12345678901234567890"];
+const content = fc.constantFrom(...NUMBERS, "two words", "two\nlines", "=1/3", "");
+const format = fc.constantFrom(undefined, "0.000000000", "@");
 const command = fc.oneof(
   fc.tuple(fc.nat(4), content, format).map((given) => typed(...given)),
   fc.tuple(fc.nat(4), style).map((given) => styled(...given)),
