@@ -140,7 +140,7 @@ function methodOf(cells: DataCells, { row }: ReportedLoad): string | undefined {
 
 export const loadColumn: LoadColumn = { heading: [say`Load`], formula: ({ number }) => number, format: always("0") };
 
-export const stressColumn = (cells: DataCells, loads: readonly ReportedLoad[]): LoadColumn => ({
+const stressColumn = (cells: DataCells, loads: readonly ReportedLoad[]): LoadColumn => ({
   heading: [say`Stress`],
   unit: "stress_unit",
   formula: cellOfLoad(cells, "load_stress"),
