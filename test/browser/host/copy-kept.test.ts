@@ -62,7 +62,7 @@ withBrowser("a page that is left with unsaved changes", (openPage) => {
   test("the next page offers a copy with its time, and opens it as work that is in no file", async () => {
     expect(await offer().isVisible()).toBe(false);
     // While the pane has work of several steps in hand, no copy is made of a part of it.
-    const note: string = await page.evaluate(() => window.clayledger.port.noteWork("import", "Sheet1"));
+    const note: string = await page.evaluate(() => window.clayledger.port.noteWork("readings", "Sheet1"));
     await typeOn(page, "17.25");
     await page.waitForTimeout(8_000);
     expect(await copiesIn(page)).toBe(0);
