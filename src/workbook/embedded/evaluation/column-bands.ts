@@ -12,9 +12,11 @@ export interface CellData {
   readonly formats: Readonly<Record<string, unknown>>;
 }
 
-/** The size of a band in values; a formula takes as long as ten. */
+/** The size of a band in values. */
 const AT_ONCE = 1_000;
-const FORMULA = 10;
+
+/** How long the engine takes for the content of a cell, in values: a formula takes as long as ten. */
+export const sizeOf = (content: unknown): number => (String(content).startsWith("=") ? 10 : 1);
 
 /** A cell by itself, and not one that the engine has packed with its like: these refer to the one before. */
 const isAlone = ([address, content]: readonly [string, unknown]): boolean =>
@@ -52,7 +54,7 @@ export function columnBands<T extends CellData>(sheet: T, most = AT_ONCE): T[] {
   const sizes = new Map<number, number>();
   const placed = contents.map(([address, content]) => {
     const { col } = helpers.toCartesian(address);
-    sizes.set(col, (sizes.get(col) ?? 0) + (String(content).startsWith("=") ? FORMULA : 1));
+    sizes.set(col, (sizes.get(col) ?? 0) + sizeOf(content));
     return { col, entry: [address, content] as const };
   });
   const last = lastColumns(sizes, most);
