@@ -116,3 +116,9 @@ export function answerTo(
   const given = [...answers].reverse().find((one) => one.sheet === sheet && one.id === check.id);
   return given && { given, stale: !SHEET_LANGUAGES.some((one) => asKept(one, answer.sentence) === given.found) };
 }
+
+/** Whether a question asks for an answer, and nobody has answered what it finds now. */
+export function isOpen(answers: readonly Acknowledgement[], sheet: string, one: Answered): boolean {
+  const { status } = one.answer;
+  return (status === "stop" || status === "explain") && answerTo(answers, sheet, one)?.stale !== false;
+}

@@ -69,19 +69,12 @@ export interface Question {
 export interface Answering {
   readonly id: string;
   readonly limits: Readonly<Record<string, number>>;
-  /** Answers the question. `previous` is another test, for questions that compare two tests. */
-  evaluate(record: TestRecord, thresholds?: Thresholds, previous?: TestRecord): Answer;
+  /** Answers the question from one sheet. */
+  evaluate(record: TestRecord, thresholds?: Thresholds): Answer;
 }
 
-export interface Check extends Question, Answering {}
-
-/** Answers a question from a record, what it reduces to, and the limits. `previous` is another test, for questions that compare two. */
-type Asking<L extends string> = (
-  record: TestRecord,
-  reduced: Reduced,
-  limits: Readonly<Record<L, number>>,
-  previous?: TestRecord,
-) => Answer;
+/** Answers a question from a record, what it reduces to, and the limits. */
+type Asking<L extends string> = (record: TestRecord, reduced: Reduced, limits: Readonly<Record<L, number>>) => Answer;
 
 /** Makes a row of the table. Its default limits apply unless a firm has changed them. */
 export function check<const L extends Readonly<Record<string, number>>>(
@@ -92,12 +85,12 @@ export function check<const L extends Readonly<Record<string, number>>>(
   return {
     id,
     limits: usual,
-    evaluate(record, thresholds = {}, previous) {
+    evaluate(record, thresholds = {}) {
       // Object.fromEntries returns keys of type string; these keys are the names of the limits of the row.
       const limits = Object.fromEntries(
         Object.entries(usual).map(([name, value]) => [name, thresholds[`${id}.${name}`] ?? value]),
       ) as Record<keyof L & string, number>;
-      return evaluate(record, reduced(record), limits, previous);
+      return evaluate(record, reduced(record), limits);
     },
   };
 }

@@ -1,9 +1,12 @@
 /** The reviewer's questions answered for a record. */
 import type { TestRecord } from "../record/record";
-import type { Answer, Check, Thresholds } from "./check";
-import { CHECKS } from "./table";
+import type { Answer, Thresholds } from "./check";
+import type { OtherTest } from "./questions/other-tests";
+import { CHECKS, type Check } from "./table";
 
-export type { Answer, Check, Severity, Status, Thresholds } from "./check";
+export type { Answer, Severity, Status, Thresholds } from "./check";
+export type { OtherTest } from "./questions/other-tests";
+export type { Check } from "./table";
 export { unknownThresholds } from "./answering";
 export { shown } from "./check";
 export { CHECKS } from "./table";
@@ -13,8 +16,6 @@ export interface Answered {
   readonly answer: Answer;
 }
 
-/**
- * Every question answered, in the order of the table; `previous` is another test, for questions that compare two tests.
- */
-export const runChecks = (record: TestRecord, thresholds?: Thresholds, previous?: TestRecord): Answered[] =>
-  CHECKS.map((check) => ({ check, answer: check.evaluate(record, thresholds, previous) }));
+/** Every question answered, in the order of the table; `others` are the other data sheets of the workbook. */
+export const runChecks = (record: TestRecord, thresholds?: Thresholds, others?: readonly OtherTest[]): Answered[] =>
+  CHECKS.map((check) => ({ check, answer: check.evaluate(record, thresholds, others) }));

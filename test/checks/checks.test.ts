@@ -22,7 +22,8 @@ interface Case {
   /** Names without which the question cannot be asked, and the reason given; null if it can always be asked. */
   readonly needs: readonly [readonly string[], RegExp] | null;
   /** Values of the other test, for questions that compare two tests. */
-  readonly previous?: Changes;
+  /** What another data sheet, of another specimen, has in place of the values of this one. */
+  readonly other?: Changes;
 }
 
 const test1 = demoTest("SI");
@@ -271,9 +272,15 @@ const CASES: Readonly<Record<string, Case>> = {
     needs: [["specific_gravity"], /specific_gravity/],
   },
   Q16: {
-    pass: { ring_and_wet_before: 200, ring_and_wet_after: 190, ring_and_dry: 160, initial_height: 25.38 },
-    previous: {},
-    fail: [[{}, "explain", /numbers equal to those of the other test is 6, above 2: were they carried over/]],
+    pass: { ring_and_wet_before: 200, ring_and_wet_after: 190, ring_and_dry: 160 },
+    other: { sample: "U8" },
+    fail: [
+      [
+        {},
+        "explain",
+        /^sheet “Other”: number of equal masses is 3, above 1: correct them on the sheet where they were/,
+      ],
+    ],
     needs: null,
   },
   Q17: {
@@ -874,12 +881,13 @@ beforeAll(async () => {
   base = await namedValues(demoSheet("SI"));
 });
 
-const answerOf = (id: string, values: NamedValues, previous?: Changes) =>
+/** The answer of a sheet; with `other`, the workbook has a second sheet, which differs from the demonstration in this. */
+const answerOf = (id: string, values: NamedValues, other?: Changes) =>
   inEnglish(
     CHECKS.find((check) => check.id === id)!.evaluate(
       readRecord(values),
       undefined,
-      previous ? readRecord(withValues(base, previous)) : undefined,
+      other && [{ sheet: "Other", record: readRecord(withValues(base, other)) }],
     ),
   );
 
@@ -929,11 +937,11 @@ function whole({ status, used, compared, sentence, row }: ReturnType<typeof answ
   ].join(" | ");
 }
 
-describe.each(Object.entries(CASES))("%s", (id, { pass, fail, needs, previous }) => {
+describe.each(Object.entries(CASES))("%s", (id, { pass, fail, needs, other }) => {
   const { severity } = CHECKS.find((check) => check.id === id)!;
 
   test("passes a record that is right, and shows the numbers compared", () => {
-    const answer = answerOf(id, withValues(base, pass ?? {}), previous);
+    const answer = answerOf(id, withValues(base, pass ?? {}), other);
     expect([answer.status, answer.sentence]).toEqual(["pass", answer.sentence]);
     expect(answer.sentence.length).toBeGreaterThan(10);
     expectTwoFigures(answer);
@@ -941,7 +949,7 @@ describe.each(Object.entries(CASES))("%s", (id, { pass, fail, needs, previous })
   });
 
   test.each(fail)("does not pass a record that is wrong: %j", (changes, status, sentence) => {
-    const answer = answerOf(id, withValues(base, changes), previous);
+    const answer = answerOf(id, withValues(base, changes), other);
     expect([answer.status, answer.sentence]).toEqual([status, expect.stringMatching(sentence)]);
     expect(JSON.stringify(answer)).not.toMatch(/NaN|undefined|null/);
     expectTwoFigures(answer);
@@ -1117,8 +1125,12 @@ const UNDER_LOAD: Changes = {
   ...{ ...blank(14), ...blank(15), ...blank(16) },
 };
 const lastStress = (last: number) => stresses((stress, load) => (load === 16 ? last : stress));
-/** Numbers that a person may carry over from the test before. */
-const CARRIED = ["initial_height", "specific_gravity", "zero_reading"];
+/** The masses of another specimen, and of a third. */
+const [OF_SECOND, OF_THIRD]: readonly Changes[] = [
+  { sample: "U8", ring_and_wet_before: 200, ring_and_wet_after: 190, ring_and_dry: 160 },
+  { sample: "U9", ring_and_wet_before: 201, ring_and_wet_after: 191, ring_and_dry: 161 },
+];
+const NOT_WEIGHED: Changes = { ring_and_wet_before: "", ring_and_wet_after: "", ring_and_dry: "" };
 /** A void ratio of 1.364 at 40 kPa, where e0 is 1.45, and yield at about 110 kPa. */
 const STIFFER = [
   [12.5, 1.38],
@@ -1163,7 +1175,8 @@ const OTHERS: readonly {
   readonly changes?: Changes;
   /** Names that the sheet does not have. */
   readonly without?: readonly string[];
-  readonly previous?: readonly string[];
+  /** What each other data sheet has in place of the values of the demonstration. */
+  readonly sheets?: Readonly<Record<string, Changes>>;
   readonly answer: readonly [Status, RegExp];
 }[] = [
   ...(
@@ -1397,23 +1410,61 @@ const OTHERS: readonly {
     answer: ["pass", /^tin 1: the tin weighs 48.62 g wet and 39.13 g dry$/],
   },
   {
-    ...{ id: "Q16", when: "there is no other test" },
-    answer: ["cannot be asked", /^it needs another test to compare with$/],
+    ...{ id: "Q16", when: "no other sheet is known" },
+    answer: ["cannot be asked", /^it needs the data sheet of another specimen: the pane compares with each one in/],
   },
   {
-    ...{ id: "Q16", when: "the test has none of the numbers", previous: [] },
-    without: [...CARRIED, "ring_and_wet_before", "ring_and_wet_after", "ring_and_dry"],
+    ...{
+      id: "Q16",
+      when: "the other sheets are of the same specimen",
+      sheets: { Copy: {}, "In inches": { sample: "u7 " } },
+    },
+    answer: ["cannot be asked", /^it needs the data sheet of another specimen/],
+  },
+  {
+    ...{ id: "Q16", when: "the other sheet is of the same sample and begins on another day" },
+    sheets: { Later: { date_started: 48_001 } },
+    answer: ["explain", /^sheet “Later”: number of equal masses is 3, above 1/],
+  },
+  {
+    ...{ id: "Q16", when: "neither sheet says its specimen", sheets: { Copy: { boring: "", sample: "" } } },
+    changes: { boring: "", sample: "" },
+    answer: ["explain", /^sheet “Copy”: number of equal masses is 3, above 1/],
+  },
+  {
+    ...{ id: "Q16", when: "the specimen was not weighed", sheets: { Other: OF_SECOND } },
+    changes: NOT_WEIGHED,
+    answer: ["cannot be asked", /^it needs .*ring_and_wet_after\), .*ring_and_dry\) in both tests$/],
+  },
+  {
+    ...{ id: "Q16", when: "the other specimen was not weighed", sheets: { Other: { ...NOT_WEIGHED, sample: "U8" } } },
     answer: ["cannot be asked", /^it needs .* in both tests$/],
   },
   {
-    ...{ id: "Q16", when: "two numbers are those of the other test", previous: [] },
-    changes: { ring_and_wet_before: 200, ring_and_wet_after: 190, ring_and_dry: 160, initial_height: 25.38 },
-    answer: ["pass", /^numbers equal to those of the other test is 2, not above 2$/],
+    ...{ id: "Q16", when: "one mass is that of another test, with its height, zero and specific gravity" },
+    sheets: { Second: OF_SECOND, Third: OF_THIRD },
+    changes: { ring_and_dry: 161 },
+    answer: ["pass", /^sheet “Third”: number of equal masses is 1, not above 1$/],
   },
   {
-    ...{ id: "Q16", when: "three numbers are those of the other test", previous: [] },
-    changes: { ring_and_wet_before: 200, ring_and_wet_after: 190, ring_and_dry: 160 },
-    answer: ["explain", /is 3, above 2: were they carried over\? Initial height \(initial_height\), Specific gravity/],
+    ...{
+      id: "Q16",
+      when: "two masses are those of one of two other tests",
+      sheets: { Second: OF_SECOND, Third: OF_THIRD },
+    },
+    changes: { ring_and_wet_after: 191, ring_and_dry: 161 },
+    answer: [
+      "explain",
+      /^sheet “Third”: .* is 2, above 1: .* the other test: Ring \+ wet soil, after .*, Ring \+ dry soil \(ring_and_dry\)$/,
+    ],
+  },
+  {
+    ...{
+      id: "Q16",
+      when: "two other sheets have its masses",
+      sheets: { Second: { sample: "U8" }, Third: { sample: "U9" } },
+    },
+    answer: ["explain", /^sheet “Second”: .*; also sheet “Third”$/],
   },
   {
     ...{ id: "Q20", when: "the apparatus table has two stresses" },
@@ -1553,14 +1604,6 @@ const OTHERS: readonly {
   {
     ...{ id: "Q08", when: "there are no readings", without: allReadings },
     answer: ["cannot be asked", /^it needs readings \(readings_01 and on\)$/],
-  },
-  {
-    ...{ id: "Q16", when: "the other test has none of the numbers" },
-    previous: [
-      ...["ring_and_wet_before", "ring_and_wet_after", "ring_and_dry", "initial_height"],
-      ...["specific_gravity", "zero_reading"],
-    ],
-    answer: ["cannot be asked", /^it needs .* in both tests$/],
   },
   {
     ...{ id: "Q17", when: "the test has no loop" },
@@ -1893,10 +1936,13 @@ const OTHERS: readonly {
   })),
 ];
 
-test.each(OTHERS)("$id, where $when", ({ id, changes = {}, without = [], previous, answer: [status, sentence] }) => {
+test.each(OTHERS)("$id, where $when", ({ id, changes = {}, without = [], sheets, answer: [status, sentence] }) => {
   const record = readRecord(withoutNames(withValues(base, changes), ...without));
-  const other = previous && readRecord(withoutNames(base, ...previous));
-  const answer = inEnglish(CHECKS.find((check) => check.id === id)!.evaluate(record, undefined, other));
+  const others = Object.entries(sheets ?? {}).map(([sheet, of]) => ({
+    sheet,
+    record: readRecord(withValues(base, of)),
+  }));
+  const answer = inEnglish(CHECKS.find((check) => check.id === id)!.evaluate(record, undefined, others));
   expect([answer.status, answer.sentence]).toEqual([status, expect.stringMatching(sentence)]);
   expect(whole(answer)).toMatchSnapshot();
 });

@@ -5,6 +5,7 @@ import { say, listed } from "../../reduction/message";
 import { given, then } from "../../reduction/outcome";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer, type Question } from "../check";
 import { inputs } from "../../record/reduced-test";
+import { OWN_MASSES } from "./other-tests";
 
 /**
  * Compares the registered and the measured numbers of the ring only if the former came from a register. If one person
@@ -91,7 +92,7 @@ export const sizeQuestions = (): Readonly<Record<string, Question>> => ({
   },
   Q16: {
     question: say`Are the masses this specimen's own, not left from another test?`,
-    about: ["ring_and_wet_before", "ring_and_dry"],
+    about: OWN_MASSES,
     severity: "explain",
     basis: COMMON,
     units: { same: "numbers" },
@@ -267,26 +268,8 @@ export const SIZE_CHECKS = [
           ),
       ),
   ),
-  check("Q16", { same: 2 }, (record, _reduced, l, previous) => {
-    if (!previous) return cannotAsk(say`it needs another test to compare with`);
-    const own = [
-      "ring_and_wet_before",
-      "ring_and_wet_after",
-      "ring_and_dry",
-      "initial_height",
-      "specific_gravity",
-      "zero_reading",
-    ] as const;
-    const both = own.filter((name) => record.numbers[name] !== undefined && previous.numbers[name] !== undefined);
-    if (both.length === 0) return cannotAsk(say`it needs ${listed(own.map(cellNamed))} in both tests`);
-    const same = both.filter((name) => record.numbers[name] === previous.numbers[name]);
-    return within(
-      record,
-      say`numbers equal to those of the other test`,
-      same.length,
-      "number",
-      { explain_above: l.same },
-      say`were they carried over? ${listed(same.map(cellNamed))}`,
-    );
-  }),
+  // One sheet does not show it: the table of questions compares with the other data sheets (`other-tests.ts`).
+  check("Q16", { same: 1 }, () =>
+    cannotAsk(say`it needs the data sheet of another specimen: the pane compares with each one in the workbook`),
+  ),
 ];

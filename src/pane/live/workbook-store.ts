@@ -246,7 +246,7 @@ export class WorkbookStore {
     this.#stale.delete("sheets");
     this.#stale.delete("front");
     try {
-      this.#sheets = await this.#port.findSheets([DATA_SHEET_NAME, ...marks]);
+      this.#sheets = await this.#port.findSheets([...new Set([DATA_SHEET_NAME, ...marks])]);
     } catch (error) {
       this.#stale.add("sheets");
       throw error;

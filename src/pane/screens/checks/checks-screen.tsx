@@ -92,7 +92,7 @@ function Review({ port, reading, again }: ReviewProps) {
   const language = languageNamed(record.sheetLanguage);
   const [telling, setTelling] = useState<Telling>();
   const state = useMemo(() => reviewOf(reading), [reading]);
-  const answered = useMemo(() => runChecks(record, state.limits.thresholds), [state, record]);
+  const answered = useMemo(() => runChecks(record, state.limits.thresholds, state.others), [state, record]);
 
   const carryOut = async (work: () => Promise<Telling | undefined>): Promise<boolean> => {
     try {

@@ -1,7 +1,8 @@
 /**
- * Reads what the workbook contains besides the record of the data sheet: a firm's limits, the answers to questions, and
- * changes of the cells.
+ * Reads what the workbook contains besides the record of the data sheet: a firm's limits, the answers to questions,
+ * changes of the cells, and the masses of the other data sheets.
  */
+import type { OtherTest } from "../../../checks";
 import { nth } from "../../../reduction/numeric/lists";
 import { asTyped } from "../../../reduction/message";
 import {
@@ -15,8 +16,11 @@ import {
 } from "../../../checks/answers";
 import { CONTENT_NAMES, integrity, type CellFinding } from "../../../checks/integrity";
 import { LIMIT_NAMES, LIMITS_SHEET_NAME, readLimits, type FirmLimits } from "../../../checks/limits";
+import { COMPARED_NAMES } from "../../../checks/questions/other-tests";
+import { readRecord } from "../../../record/record";
 import { ISSUE_HASH, ISSUE_NAMES } from "../../../report/issue";
 import { REPORT_OF } from "../../../report/report";
+import { DATA_SHEET_NAME } from "../../../specification/readings";
 import type { SheetLanguage } from "../../../specification/text/language";
 import { withRows } from "../../../workbook/table-sheet";
 import type { Looked, SheetPlan, WorkbookPort } from "../../../workbook/port";
@@ -24,11 +28,12 @@ import type { Beside, Want } from "../../live/want";
 import type { Reading } from "../../live/workbook-store";
 import { text } from "../../text";
 
-/** The other sheets: a firm's limits, the answers to questions, and the issues of reports. */
+/** The other sheets: a firm's limits, the answers to questions, the issues of reports, and the other data sheets. */
 export const BESIDE: readonly Beside[] = [
   { mark: LIMITS_SHEET_NAME, names: LIMIT_NAMES, places: true },
   { mark: ANSWERS_SHEET_NAME, names: ANSWER_NAMES },
   { mark: ISSUE_HASH, names: [REPORT_OF, ...ISSUE_NAMES] },
+  { mark: DATA_SHEET_NAME, names: COMPARED_NAMES },
 ];
 
 /** What the reviewer's questions need from the workbook. */
@@ -43,7 +48,8 @@ export interface LimitsInWorkbook extends FirmLimits {
   readonly sheet?: string;
 }
 
-function limitsIn(sheets: readonly Looked[]): LimitsInWorkbook {
+/** The limits of the firm from the sheet of limits among these sheets. */
+export function limitsIn(sheets: readonly Pick<Looked, "sheet" | "values" | "names">[]): LimitsInWorkbook {
   const [first, ...others] = having(sheets, LIMITS_SHEET_NAME);
   if (!first) return readLimits({});
   const { sheet, values, names } = first;
@@ -74,6 +80,12 @@ export async function appendRows(
   return port.insertSheet(withRows(plan(), names, rows));
 }
 
+/** The data sheets among these sheets: those that have a name which is compared. */
+export const testsAmong = (sheets: readonly Pick<Looked, "sheet" | "values">[]): OtherTest[] =>
+  sheets
+    .filter(({ values }) => COMPARED_NAMES.some((name) => name in values))
+    .map(({ sheet, values }) => ({ sheet, record: readRecord(values) }));
+
 /** Keeps an answer in the sheet of answers; a new one is in this language. */
 export const acknowledge = (
   port: WorkbookPort,
@@ -84,16 +96,19 @@ export const acknowledge = (
 export interface ReviewState {
   readonly limits: LimitsInWorkbook;
   readonly answers: readonly Acknowledgement[];
+  /** The other data sheets of the workbook. */
+  readonly others: readonly OtherTest[];
   readonly findings: readonly CellFinding[];
 }
 
-/** The limits and answers for a test that was read together with the sheets of `BESIDE`. */
-export const besideOf = (sheet: string, beside: readonly Looked[]): Pick<ReviewState, "limits" | "answers"> => ({
+/** The limits, answers and other tests for a test that was read together with the sheets of `BESIDE`. */
+export const besideOf = (sheet: string, beside: readonly Looked[]): Omit<ReviewState, "findings"> => ({
   limits: limitsIn(beside),
   answers: answersIn(beside, sheet),
+  others: testsAmong(beside),
 });
 
-/** The limits, answers and findings for a test that was read with `REVIEW`. */
+/** The limits, answers, other tests and findings for a test that was read with `REVIEW`. */
 export const reviewOf = ({ sheet, names, values, contents, hidden, record, beside }: Reading): ReviewState => ({
   ...besideOf(sheet, beside),
   findings: integrity({ names, values, contents, hidden, record }),

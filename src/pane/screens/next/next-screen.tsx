@@ -4,7 +4,7 @@ import { useMemo, useState } from "react";
 import { runChecks } from "../../../checks";
 import { CONTENT_NAMES, integrity } from "../../../checks/integrity";
 import { headOf } from "../../../record/head-of-sheet";
-import { answerTo } from "../../../checks/answers";
+import { isOpen } from "../../../checks/answers";
 import type { WorkbookPort } from "../../../workbook/port";
 import { useTest } from "../../live/use-test";
 import type { Want } from "../../live/want";
@@ -34,12 +34,8 @@ const useStyles = makeStyles({
 
 function stagesOfReading(reading: Reading, changedSince: ChangedSince | undefined): Stage[] {
   const { sheet, record, beside } = reading;
-  const { limits, answers } = besideOf(sheet, beside);
-  const open = runChecks(record, limits.thresholds).filter((one) => {
-    const { status } = one.answer;
-    const given = answerTo(answers, sheet, one);
-    return (status === "stop" || status === "explain") && (given === undefined || given.stale);
-  });
+  const { limits, answers, others } = besideOf(sheet, beside);
+  const open = runChecks(record, limits.thresholds, others).filter((one) => isOpen(answers, sheet, one));
   const findings = integrity(reading);
   return stagesOf({ record, head: headOf(reading), open, reports: reportsOf(sheet, beside), findings, changedSince });
 }

@@ -106,8 +106,8 @@ interface Found {
 
 function find(reading: Reading): Found {
   const { sheet, names, values, record, beside } = reading;
-  const { limits, answers, findings } = reviewOf(reading);
-  const answered = runChecks(record, limits.thresholds);
+  const { limits, answers, others, findings } = reviewOf(reading);
+  const answered = runChecks(record, limits.thresholds, others);
   const source = {
     sheet,
     names,

@@ -1,8 +1,8 @@
 /** The work of the summary in the workbook and with files: it reads data sheets, writes rows, inserts the charts. */
 import { BOOK_MARK } from "../../../book/book-sheet";
-import { runChecks } from "../../../checks";
-import { ANSWER_NAMES, ANSWERS_SHEET_NAME, answerTo, readAnswers, type Acknowledgement } from "../../../checks/answers";
-import { LIMITS_SHEET_NAME } from "../../../checks/limits";
+import { runChecks, type OtherTest, type Thresholds } from "../../../checks";
+import { ANSWER_NAMES, ANSWERS_SHEET_NAME, isOpen, readAnswers, type Acknowledgement } from "../../../checks/answers";
+import { LIMIT_NAMES, LIMITS_SHEET_NAME } from "../../../checks/limits";
 import { LAYOUT_NAMES } from "../../../exchange/logger/file-sheet";
 import { boxesByName } from "../../../record/places";
 import { readRecord, RECORD_NAMES, type TestRecord } from "../../../record/record";
@@ -23,7 +23,13 @@ import {
 import { twins, update, type FileSpecimen, type Specimen, type Standing, type Update } from "../../../summary/update";
 import { boxAddress } from "../../../workbook/address";
 import { localDayNumber } from "../../../workbook/day-number";
-import { WorkbookError, type CellContent, type FoundSheet, type WorkbookPort } from "../../../workbook/port";
+import {
+  WorkbookError,
+  type CellContent,
+  type FoundSheet,
+  type Looked,
+  type WorkbookPort,
+} from "../../../workbook/port";
 import { haveMoved } from "../../../workbook/rules/moved";
 import { pause, Stopped } from "../../../workbook/in-slices";
 import { asTyped } from "../../../reduction/message";
@@ -32,6 +38,7 @@ import { inWords } from "../../text/messages";
 import { sentenceOf } from "../../text/sentence";
 import { text } from "../../text";
 import { sha256 } from "../../ui/sha256";
+import { BESIDE, limitsIn, testsAmong } from "../checks/workbook-answers";
 import type { SummaryChoices } from "./summary-state";
 
 const words = text.summary;
@@ -52,13 +59,24 @@ export interface Project {
 /** The number of data sheets that are read at a time; between two groups the page can draw. */
 const AT_ONCE = 4;
 
-const openChecks = (record: TestRecord, sheet: string, answers: readonly Acknowledgement[]): number =>
-  runChecks(record).filter((one) => {
-    const { status } = one.answer;
-    if (status !== "stop" && status !== "explain") return false;
-    const given = answerTo(answers, sheet, one);
-    return given === undefined || given.stale;
-  }).length;
+/** What the questions of every data sheet of a workbook need: the limits of the firm, the answers, and the data sheets to compare with. */
+interface Asked {
+  readonly thresholds: Thresholds;
+  readonly answers: readonly Acknowledgement[];
+  readonly tests: readonly OtherTest[];
+}
+
+const askedOf = (sheets: readonly Pick<Looked, "sheet" | "values" | "names">[]): Asked => ({
+  thresholds: limitsIn(sheets).thresholds,
+  answers: sheets.flatMap(({ values }) => readAnswers(values)),
+  tests: testsAmong(sheets),
+});
+
+/** How many questions of a data sheet are open: as many as its Checks tab shows without an answer. */
+function openChecks(record: TestRecord, sheet: string, { thresholds, answers, tests }: Asked): number {
+  const others = tests.filter((one) => one.sheet !== sheet);
+  return runChecks(record, thresholds, others).filter((one) => isOpen(answers, sheet, one)).length;
+}
 
 /** Names of the other sheets that the add-in makes: they are no tests, and nobody expects them in the summary. */
 const OWN_SHEETS: readonly string[] = [
@@ -80,8 +98,8 @@ async function readProject(port: WorkbookPort, { tell, signal, now }: Course): P
   const isOf = (name: string) => found.filter(({ has }) => has.includes(name));
   const sheets = isOf(DATA_SHEET_NAME);
   if (sheets.length === 0) throw new WorkbookError(asTyped(words.noSheets));
-  const asked = isOf(ANSWERS_SHEET_NAME).map(({ sheet }) => ({ sheet, values: ANSWER_NAMES }));
-  const answers = (await port.lookAt(asked)).flatMap(({ values }) => readAnswers(values));
+  const kinds = BESIDE.map(({ mark, names }) => isOf(mark).map(({ sheet }) => ({ sheet, values: names })));
+  const asked = askedOf(await port.lookAt(kinds.flat()));
   const specimens: Specimen[] = [];
   for (let first = 0; first < sheets.length; first += AT_ONCE) {
     if (signal.aborted) throw new Stopped();
@@ -89,7 +107,7 @@ async function readProject(port: WorkbookPort, { tell, signal, now }: Course): P
     const looked = await port.lookAt(part.map(({ sheet }) => ({ sheet, values: RECORD_NAMES })));
     for (const [index, { sheet, values }] of looked.entries()) {
       const record = readRecord(values);
-      const open = openChecks(record, sheet, answers);
+      const open = openChecks(record, sheet, asked);
       const has = new Set(part[index]?.has);
       specimens.push({ sheet, record, has, beside: { open, day: localDayNumber(now) } });
       tell((first + index + 1) / sheets.length);
@@ -205,13 +223,15 @@ export type ChosenFile = Pick<File, "name" | "arrayBuffer">;
 /** The data sheets of a file. Throws a sentence with the reason if there are none. */
 async function specimensOf(file: ChosenFile, day: number): Promise<FileSpecimen[]> {
   const bytes = new Uint8Array(await file.arrayBuffer());
-  const sheets = namedCellsOf(bytes, RECORD_NAMES).filter(({ values }) => DATA_SHEET_NAME in values);
+  const cells = namedCellsOf(bytes, [...RECORD_NAMES, ...LIMIT_NAMES, ...ANSWER_NAMES]);
+  const sheets = cells.filter(({ values }) => DATA_SHEET_NAME in values);
   if (sheets.length === 0) throw new WorkbookError(asTyped(words.noDataSheet));
   const hash = await sha256(bytes);
+  const asked = askedOf(cells);
   return sheets.map(({ sheet, values }) => {
     const record = readRecord(values);
     if (Object.keys(record.results).length === 0) throw new WorkbookError(asTyped(words.noResults));
-    const beside = { open: openChecks(record, sheet, []), day, file: `${file.name}, ${sheet}`, hash };
+    const beside = { open: openChecks(record, sheet, asked), day, file: `${file.name}, ${sheet}`, hash };
     return { record, beside };
   });
 }

@@ -101,6 +101,22 @@ test("an overwritten cell is named first, and shown on demand", async () => {
   expect(port.shown).toEqual([`${SHEET}!${cell}`]);
 });
 
+test.each([
+  ["too", {}, /Sheet “Second”: number of equal masses is 3, above 1: correct them on the sheet where they were left/],
+  ["not", { ring_and_wet_after: 250, ring_and_dry: 150 }, /Sheet “Second”: number of equal masses is 1, not above 1/],
+] as const)(
+  "masses that another data sheet has %s are compared; a sheet of the same specimen is not",
+  async (_, of, found) => {
+    fill({});
+    port.workbook.sheets.push(sheetOf(plan, "Second"), sheetOf(plan, "Same specimen"));
+    for (const [name, value] of Object.entries({ sample: "U8", ...of })) port.put("Second", name, 0, value);
+    await show(ChecksScreen);
+    await enter(/^Show questions/, "all");
+    expect(said()).toMatch(found);
+    expect(said()).not.toContain("“Same specimen”");
+  },
+);
+
 test("an answer needs a sentence and initials, and is added below the others", async () => {
   fill({ compression_index: 4 });
   const blank = new Array<CellValue>(5).fill("");

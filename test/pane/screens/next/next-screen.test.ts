@@ -3,6 +3,7 @@
 import { webcrypto } from "node:crypto";
 import { TextEncoder } from "node:util";
 import { act, createElement } from "react";
+import { demoSheet } from "../../../../src/datasheet";
 import { NextScreen } from "../../../../src/pane/screens/next/next-screen";
 import { readingsHash } from "../../../../src/pane/screens/report/issues";
 import { text } from "../../../../src/pane/text";
@@ -10,6 +11,7 @@ import { ISSUE_HASH } from "../../../../src/report/issue";
 import { REPORT_OF } from "../../../../src/report/report";
 import type { CellValue } from "../../../../src/workbook/port";
 import { FAILURES, FakePort } from "../../fake-port";
+import { sheetOf } from "../../fake-workbook";
 import { inPane } from "../../in-pane";
 import { onPage } from "../../on-page";
 
@@ -104,6 +106,23 @@ test("the number to do is that of the items listed: results that follow from the
   const listed = reduced.querySelectorAll("li").length;
   expect(listed).toBeGreaterThan(1);
   expect(reduced.textContent).toContain(words.open(listed));
+});
+
+test.each([
+  ["are to do in the check", "U8", true],
+  ["are not to do if that sheet is of the same specimen", "U7", false],
+])("masses that another data sheet has too %s", async (_, sample, isToDo) => {
+  const plan = demoSheet("SI");
+  port.workbook.sheets = [sheetOf(plan, SHEET), sheetOf(plan, "Second")];
+  port.workbook.front = SHEET;
+  port.put("Second", "sample", 0, sample);
+  port.put(SHEET, "compression_index", 0, 0.5);
+  port.put(SHEET, "checked_by", 0, "CD");
+  await open();
+  await act(async () => stage("checked").querySelector("button")!.click());
+  const question = "Are the masses this specimen's own, not left from another test?";
+  expect(stage("checked").textContent).toContain("Q33 ");
+  expect(stage("checked").textContent.includes(question)).toBe(isToDo);
 });
 
 test("a part of the sheet leads to its first missing cell", async () => {

@@ -144,6 +144,16 @@ test("limits of error that were changed on the last report are kept, with who an
   expect(place.textContent).toContain(words.carried("Report Sheet1"));
 });
 
+test("masses that another data sheet has too stand in the report among the checks", async () => {
+  const masses = { ring_and_wet_before: 190, ring_and_dry: 150 };
+  dataSheet("Sheet1", { boring: "A", ...masses });
+  port.lay("Second", { boring: ["B"], ring_and_wet_before: [190], ring_and_dry: [150], times_01: [0] });
+  await open();
+  await press(words.make("Sheet1"));
+  const printed = port.inserted[0].cells.map(({ value }) => String(value ?? "")).join(" ");
+  expect(printed).toMatch(/sheet “Second”: number of equal masses is 2, above 1: correct them/i);
+});
+
 test("limits of the firm, answers to checks and overwritten cells are printed", async () => {
   dataSheet("Sheet1", { specific_gravity: 3.9 });
   const { check, answer } = runChecks(readRecord(asRows(port.columns("Sheet1")))).find(({ answer }) =>

@@ -4,8 +4,11 @@ import ExcelJS from "exceljs";
 import { blankSheet, demoSheet } from "../../../../src/datasheet";
 import { registerSheet } from "../../../../src/datasheet/register-sheet";
 import { bookSheet } from "../../../../src/book/book-sheet";
-import { answersSheet } from "../../../../src/checks/answers";
+import { runChecks, type Answered } from "../../../../src/checks";
+import { answersSheet, asKept } from "../../../../src/checks/answers";
 import { limitsSheet } from "../../../../src/checks/limits";
+import { readRecord, RECORD_NAMES } from "../../../../src/record/record";
+import { firstOf } from "../../../../src/reduction/numeric/lists";
 import { COLUMNS } from "../../../../src/summary/columns";
 import { FIRST_ROW } from "../../../../src/summary/summary-sheet";
 import { cellAddress } from "../../../../src/workbook/address";
@@ -48,6 +51,45 @@ test("a summary has a row for each data sheet, and says which sheets it did not 
   expect(sentences).toEqual([words.inserted("Summary"), words.added(["BH-1", "BH-2"]), words.unread(["Sheet1"])]);
   expect(formulaAt(FIRST_ROW, 0)).toBe(`=IF(COUNT('BH-1'!times_01)>=0,"BH-1","")`);
   expect(formulaAt(FIRST_ROW + 1, 1)).toBe(`=IF('BH-2'!boring="","",'BH-2'!boring)`);
+});
+
+test("a question is open where two data sheets have the same masses, until one has its own", async () => {
+  const open = () => port.columns("Summary").summary_open_checks?.slice(0, 2) as number[];
+  port.workbook.sheets = [sheetOf(demoSheet("SI"), "BH-1"), sheetOf(demoSheet("SI"), "BH-2")];
+  await insertSummary(port, CHOICES, course());
+  const ofOneSpecimen = open();
+  port.put("BH-2", "sample", 0, "U8");
+  await bringUpToDate(port, course());
+  expect(open()).toEqual(ofOneSpecimen.map((count) => count + 1));
+  port.put("BH-2", "ring_and_wet_after", 0, 250);
+  port.put("BH-2", "ring_and_dry", 0, 150);
+  await bringUpToDate(port, course());
+  expect(open()[0]).toBe(ofOneSpecimen[0]);
+});
+
+test("as many questions are open as the Checks tab shows: by the limits of the firm, and without those that were answered", async () => {
+  const open = () => port.columns("Summary").summary_open_checks?.[0];
+  await insertSummary(port, CHOICES, course());
+  const record = readRecord(
+    Object.fromEntries(
+      (await port.lookAt([{ sheet: "BH-1", values: RECORD_NAMES }])).flatMap(({ values }) => Object.entries(values)),
+    ),
+  );
+  const isAsked = ({ answer }: Answered) => answer.status === "stop" || answer.status === "explain";
+  const usual = runChecks(record).filter(isAsked);
+  expect(open()).toBe(usual.length);
+  port.workbook.sheets.push(sheetOf(limitsSheet(), "Limits"), sheetOf(answersSheet(), "Answers"));
+  const strict = { "Q14.explain_above": 1 };
+  port.put("Limits", "limit_value", port.columns("Limits").limit_name!.indexOf("Q14, explain above"), 1);
+  await bringUpToDate(port, course());
+  const asked = runChecks(record, strict).filter(isAsked);
+  expect(asked.length).toBe(usual.length + 1);
+  expect(open()).toBe(asked.length);
+  const { check, answer } = firstOf(asked);
+  const row = { answer_sheet: "BH-1", answer_check: check.id, answer_found: asKept("en", answer.sentence) };
+  for (const [name, value] of Object.entries(row)) port.put("Answers", name, 0, value);
+  await bringUpToDate(port, course());
+  expect(open()).toBe(asked.length - 1);
 });
 
 test("the sheets of the add-in itself are not named as not read: register, limits, answers, readings, report, book", async () => {
@@ -173,6 +215,32 @@ describe("files", () => {
     expect(columns.summary_preconsolidation_stress?.[2]).toBeCloseTo(150, 9);
     expect(columns.summary_boring?.[2]).toBe("BH-9");
     expect(columns.summary_sha256?.[2]).toMatch(/^[0-9a-f]{64}$/);
+  });
+
+  test("the questions of a file are open by its own limits and answers, as on its Checks tab", async () => {
+    await insertSummary(port, CHOICES, course());
+    const openIn = async (name: string, others: Readonly<Record<string, Record<string, string | number>>>) => {
+      const workbook = new ExcelJS.Workbook();
+      const ofTest = { times_01: 0, stress_unit: "kPa", preconsolidation_stress: 150, length_unit: "mm" };
+      for (const [sheet, rows] of Object.entries({ A: { ...ofTest, diameter: 60, initial_height: 30 }, ...others })) {
+        const to = workbook.addWorksheet(sheet);
+        Object.entries(rows).forEach(([called, value], index) => {
+          to.getCell(index + 1, 2).value = value;
+          workbook.definedNames.add(`${sheet}!$B$${index + 1}`, called);
+        });
+      }
+      const bytes = new Uint8Array((await workbook.xlsx.writeBuffer()) as ArrayBuffer);
+      await addFiles(port, [chosen(name, bytes)], course());
+      const { summary_file: files = [], summary_open_checks: open = [] } = port.columns("Summary");
+      return open[files.indexOf(`${name}, A`)];
+    };
+    const usual = await openIn("usual.xlsx", {});
+    expect(usual).toBeGreaterThan(0);
+    const limits = { limit_name: "Q11, diameter over height", limit_value: 1.9 };
+    expect(await openIn("limits.xlsx", { Limits: limits })).toBe(Number(usual) - 1);
+    const found = "size: diameter over height is 2, below 2.475: check it against the standard that you report to";
+    const answer = { answer_sheet: "A", answer_check: "Q11", answer_found: found };
+    expect(await openIn("answered.xlsx", { Answers: answer })).toBe(Number(usual) - 1);
   });
 
   test("a changed file is reported and read again; an unchanged file is reported", async () => {

@@ -98,10 +98,13 @@ export const questions: Readonly<Record<string, string>> = {
     "Höhe, Durchmesser, Trockenmasse und Korndichte prüfen",
   "Are the masses this specimen's own, not left from another test?":
     "Sind die Massen die dieses Probekörpers, nicht von einem anderen Versuch übrig?",
-  "it needs another test to compare with": "es braucht einen anderen Versuch zum Vergleich",
+  "it needs the data sheet of another specimen: the pane compares with each one in the workbook":
+    "es braucht das Datenblatt eines anderen Probekörpers: der Aufgabenbereich vergleicht mit jedem in der Arbeitsmappe",
+  "sheet “{0}”": "Blatt „{0}“",
   "it needs {0} in both tests": "es braucht {0} in beiden Versuchen",
-  "numbers equal to those of the other test": "Zahlen, die gleich sind wie im anderen Versuch",
-  "were they carried over? {0}": "wurden sie übernommen? {0}",
+  "number of equal masses": "Anzahl gleicher Massen",
+  "correct them on the sheet where they were left from the other test: {0}":
+    "auf dem Blatt berichtigen, auf dem sie vom anderen Versuch stehen geblieben sind: {0}",
   "{0} {1} g is more than {2} {3} g": "{0} {1} g ist mehr als {2} {3} g",
   "{0} {1} g is not more than {2} {3} g: the two may be swapped":
     "{0} {1} g ist nicht mehr als {2} {3} g: vielleicht sind sie vertauscht",
