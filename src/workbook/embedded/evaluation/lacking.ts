@@ -46,12 +46,17 @@ export function noteRange(cells: object): void {
   missing ??= missingIn.get(cells);
 }
 
-/** Looks through the cells of a range, and gives them. Of a range beyond its sheet some may be missing. */
+/**
+ * Looks through the cells of a range, and gives them. Of a range beyond its sheet some may be missing. The first cell without a value counts,
+ * as it does for cells that are evaluated while the range is read.
+ */
 export function looked<T extends readonly (readonly (Cell | undefined)[])[]>(columns: T): T {
-  for (const column of columns)
-    for (const cell of column)
-      if (cell?.type === "error" && lacks(cell) && cell.errorOriginPosition)
-        missingIn.set(columns, cell.errorOriginPosition);
+  for (const column of columns) {
+    const first = column.find((cell) => cell && lacks(cell));
+    if (!first?.errorOriginPosition) continue;
+    missingIn.set(columns, first.errorOriginPosition);
+    break;
+  }
   return columns;
 }
 
