@@ -3,7 +3,8 @@
  * thousand formulas of a data sheet would hold the page for 0.2 s.
  */
 import { helpers } from "@odoo/o-spreadsheet";
-import { addressOf, type Zone } from "../zones";
+import { nth } from "../../../reduction/numeric/lists";
+import { addressOf } from "../zones";
 
 /** What the engine's data says of the cells of a sheet: contents by address, numbers of styles and of formats by zone. */
 export interface CellData {
@@ -38,38 +39,35 @@ function lastColumns(sizes: ReadonlyMap<number, number>, most: number): number[]
   return [...last, Infinity];
 }
 
-/** The entries of the part of each zone that lies within these columns. */
-const within = (zones: readonly (readonly [Zone, unknown])[], from: number, to: number): Record<string, unknown> =>
-  Object.fromEntries(
-    zones.flatMap(([zone, of]) => {
-      const [left, right] = [Math.max(zone.left, from), Math.min(zone.right, to)];
-      return left <= right ? [[addressOf({ ...zone, left, right }), of]] : [];
-    }),
-  );
+/** The entries of zones by bands, which end at `last`; a zone that reaches into several bands is cut at their edges. */
+function parted(zones: CellData["styles"], last: readonly number[]): Record<string, unknown>[] {
+  const bands = last.map((): Record<string, unknown> => ({}));
+  for (const [address, of] of Object.entries(zones)) {
+    const zone = helpers.toZone(address);
+    let { left } = zone;
+    for (let at = last.findIndex((to) => left <= to); left <= zone.right; at++) {
+      const right = Math.min(zone.right, nth(last, at));
+      const isWhole = left === zone.left && right === zone.right;
+      nth(bands, at)[isWhole ? address : addressOf({ ...zone, left, right })] = of;
+      left = right + 1;
+    }
+  }
+  return bands;
+}
 
 /** The data of a sheet in bands of columns, from left to right; the whole where its cells are packed. */
 export function columnBands<T extends CellData>(sheet: T, most = AT_ONCE): T[] {
   const contents = Object.entries(sheet.cells);
   if (!contents.every(isAlone)) return [sheet];
   const sizes = new Map<number, number>();
-  const placed = contents.map(([address, content]) => {
+  for (const [address, content] of contents) {
     const { col } = helpers.toCartesian(address);
     sizes.set(col, (sizes.get(col) ?? 0) + sizeOf(content));
-    return { col, entry: [address, content] as const };
-  });
+  }
   const last = lastColumns(sizes, most);
   if (last.length === 1) return [sheet];
-  const zonesOf = (by: CellData["styles"]) =>
-    Object.entries(by).map(([address, of]) => [helpers.toZone(address), of] as const);
-  const [styles, formats] = [zonesOf(sheet.styles), zonesOf(sheet.formats)];
-  return last.map((to, at) => {
-    const from = (last[at - 1] ?? -1) + 1;
-    const cells = placed.flatMap(({ col, entry }) => (col >= from && col <= to ? [entry] : []));
-    return {
-      ...sheet,
-      cells: Object.fromEntries(cells),
-      styles: within(styles, from, to),
-      formats: within(formats, from, to),
-    };
-  });
+  const cells = parted(sheet.cells, last);
+  const styles = parted(sheet.styles, last);
+  const formats = parted(sheet.formats, last);
+  return last.map((_, at) => ({ ...sheet, cells: nth(cells, at), styles: nth(styles, at), formats: nth(formats, at) }));
 }

@@ -82,8 +82,8 @@ export function* making(make: () => Model): Generator<number, Model> {
   for (const [at, sheet] of data.sheets.entries()) {
     const bands = columnBands(sheet);
     for (const [index, band] of bands.entries()) {
-      // The borders of the whole sheet are read with its first band.
-      const part = index === 0 ? band : { ...band, borders: {} };
+      // The borders of the whole sheet, and those of its merges, are read with its first band.
+      const part = index === 0 ? band : { ...band, borders: {}, merges: [] };
       for (const read of readers) read({ ...data, sheets: [part] });
       yield (at + (index + 1) / bands.length) / data.sheets.length / 2;
     }

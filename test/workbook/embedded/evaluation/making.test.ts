@@ -1,6 +1,6 @@
 /** A model that is made in steps equals one that the engine makes at once, and every formula is calculated as often. */
 import "../engine-in-node";
-import { CompiledFormula } from "@odoo/o-spreadsheet";
+import { CompiledFormula, registries } from "@odoo/o-spreadsheet";
 import fc from "../../../properties";
 import { newWorkbook } from "../../../../src/workbook/embedded";
 import { Model, plainData, runBatch, type Command } from "../../../../src/workbook/embedded/engine";
@@ -64,6 +64,7 @@ test("a sheet with many formulas is read in several bands of columns, and is the
     content: at === 0 ? "1" : `=${at % 40 === 0 ? `N(A59)+${at}` : `SUM(A${20 + (at % 40)}:B${20 + (at % 40)})`}`,
   }));
   const looks: readonly Command[] = [
+    { type: "ADD_MERGE", sheetId: "s2", target: [zone(12, 23, 24)], force: true },
     { type: "SET_FORMATTING", sheetId: "s2", target: [{ left: 1, right: 9, top: 19, bottom: 70 }], style: { bold: true }, format: "0.00" }, // prettier-ignore
     { type: "SET_ZONE_BORDERS", sheetId: "s2", target: [{ left: 2, right: 11, top: 19, bottom: 22 }], border: { position: "all", style: "thin", color: "#000" } }, // prettier-ignore
   ];
@@ -78,7 +79,12 @@ test("a sheet with many formulas is read in several bands of columns, and is the
   const data = plainData(source);
   const sheet = (data as { sheets: { id: string; cells: Record<string, string>; styles: object; formats: object }[] }).sheets.find(({ id }) => id === "s2")!; // prettier-ignore
   expect(columnBands(sheet as never).length).toBeGreaterThan(2);
+  const Borders = registries.corePluginRegistry.get("borders");
+  const ofMerges = jest.spyOn(Borders.prototype as unknown as { addBordersToMerge(): void }, "addBordersToMerge");
   const model = inSteps(data);
+  // The borders of the merge are read once, and not with every band.
+  expect(ofMerges).toHaveBeenCalledTimes(1);
+  ofMerges.mockRestore();
   expect(plainData(model)).toEqual({ ...data, revisionId: expect.anything() });
   expect(shown(model)).toEqual(shown(new Model(copyOf(data))));
 });
