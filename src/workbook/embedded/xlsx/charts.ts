@@ -357,7 +357,7 @@ export const corner = (anchor: Element, name: string): Corner => {
 
 /**
  * Takes our charts out of the drawing of a sheet, so that the engine's own reader, which would turn them into other
- * charts, does not see them.
+ * charts, does not see them. It parses every part that it is given, so the parts of these charts go too.
  */
 export function takeCharts(parts: Parts, sheetPath: string): FileChart[] {
   if (!parts.has(relationsOf(sheetPath))) return [];
@@ -373,15 +373,22 @@ export function takeCharts(parts: Parts, sheetPath: string): FileChart[] {
           pathOf(relation.getAttribute("Target") ?? "", path),
         ]),
       );
-      return [...parts.document(path).documentElement.children].flatMap((anchor) => {
+      const drawing = parts.document(path).documentElement;
+      const partOf = (anchor: Element) => targets.get(first(anchor, "chart")?.getAttributeNS(RELATIONS, "id") ?? null);
+      const taken = new Set<string>();
+      const charts = [...drawing.children].flatMap((anchor) => {
         const name = first(anchor, "cNvPr")?.getAttribute("name") ?? "";
-        const part = targets.get(first(anchor, "chart")?.getAttributeNS(RELATIONS, "id") ?? null);
+        const part = partOf(anchor);
         if (!name.startsWith(FRAME) || anchor.localName !== "twoCellAnchor" || !part || !parts.has(part)) return [];
-        const chart = readChart(parts.document(part));
+        const chart = readChart(parseXml(parts.get(part)!));
         if (!chart) return [];
         anchor.remove();
+        taken.add(part);
         return [{ chart, from: corner(anchor, "from"), to: corner(anchor, "to") }];
       });
+      for (const anchor of drawing.children) taken.delete(partOf(anchor) ?? "");
+      for (const part of taken) parts.delete(part);
+      return charts;
     });
 }
 

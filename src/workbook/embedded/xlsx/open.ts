@@ -81,7 +81,6 @@ function ofFile({ parts }: Package, workbook: Document): OfFile {
   const styles = parts.document(STYLES);
   const isOpen = openStyles(styles);
   const strings = stringsOf(parts);
-  parts.delete(STRINGS);
   return {
     ...{ parts, sheetNames, names, areas: new Map(areas), isOpen, strings },
     ...{ styles: patchStyles(styles), addedDays: addedDaysOf(workbook), isLight: workLimit() },
@@ -101,9 +100,13 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
   const { parts, pictures, sheets, front } = whole;
   const remarks = [...whole.remarks, ...renameApostrophes(parts, parts.document(WORKBOOK))];
   const workbook = parts.document(WORKBOOK);
-  const notKept = notKeptBeside(archive, parts, workbook, parts.get(STRINGS) ?? "");
   const about = ofFile(whole, workbook);
   const { names } = about;
+  const notKept = notKeptBeside(archive, parts, workbook, parts.get(STRINGS) ?? "");
+  const mark = markOf(workbook) ?? usual;
+  // The engine's reader would parse the texts and the names with every sheet, and needs neither.
+  parts.delete(STRINGS);
+  for (const element of all(workbook, "definedNames")) element.remove();
   const kept = new Map<string, Kept>();
   let moved = 0;
   const shareOf = (at: number): number => PARTS_SHARE + ((CELLS_SHARE - PARTS_SHARE) * at) / sheets.length;
@@ -117,7 +120,6 @@ function* read(bytes: Uint8Array, usual: DecimalMark | undefined, settings: obje
     yield shareOf(at + 1);
   }
   notKept.push(...keepScatterCharts(parts));
-  const mark = markOf(workbook) ?? usual;
   const { made, left } = yield* withWhatGoes(parts.entries(), function* (rest) {
     const { data, cut } = yield* asShares(
       dataOf(rest, pictures, kept, names),

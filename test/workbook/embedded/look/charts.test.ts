@@ -1,5 +1,5 @@
 import "../engine-in-node";
-import { unzipSync, strFromU8 } from "fflate";
+import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import ExcelJS from "exceljs";
 import { chartGetters, CHART_TAG, drawingOf } from "../../../../src/workbook/embedded/look/chart";
 import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
@@ -197,6 +197,17 @@ describe("the .xlsx file", () => {
     expect([after.col, after.row, after.offset]).toEqual([before.col, before.row, before.offset]);
     expect(Math.abs(after.width - before.width)).toBeLessThan(12);
     expect(after.height).toBe(before.height);
+  });
+
+  test("keeps its part for the frame of another program that shows the same chart", async () => {
+    const parts = unzipSync(await saveXlsx((await open()).workbook));
+    const path = Object.keys(parts).find((name) => /^xl\/drawings\/[^/]+\.xml$/.test(name))!;
+    const drawing = strFromU8(parts[path]);
+    const [frame] = /<xdr:twoCellAnchor[^]*<\/xdr:twoCellAnchor>/.exec(drawing)!;
+    const twice = drawing.replace(frame, frame + frame.replace("Clayledger chart", "Chart"));
+    const { model } = openXlsx(zipSync({ ...parts, [path]: strToU8(twice) })).workbook;
+    const figures = model.getters.getFigures(model.getters.getSheetIdByName(plan.name)!);
+    expect(figures.map(({ tag }: any) => tag).sort()).toEqual(["chart", CHART_TAG].sort());
   });
 
   test("inserted into another workbook, shows in its chart the cells of the inserted sheet", async () => {

@@ -6,7 +6,7 @@ import { say, verbatim, type Message } from "../../../../reduction/message";
 import { cellAddress } from "../../../address";
 import { heldText } from "../../../file/escapes";
 import type { LightElement } from "../../../file/light-xml";
-import { all, append, first } from "../../../file/xml";
+import { all, append, first, parseXml } from "../../../file/xml";
 import type { Note } from "../../notes";
 import type { Protection } from "../../protection";
 import { numberCells, readCells, type Cells, type Surroundings } from "../cells";
@@ -93,11 +93,11 @@ const linksOf = (parts: Parts, sheetPath: string): Map<string, string> =>
     ]),
   );
 
-/** The notes of a sheet, found by the relationships of its part. */
-function notesOf(parts: Parts, sheetPath: string): Note[] {
+/** Takes the notes of a sheet, found by the relationships of its part: the engine's reader would parse them, and reads none. */
+function takeNotes(parts: Parts, sheetPath: string): Note[] {
   const [comments] = relationshipsOf(parts, sheetPath, "comments");
   const part = comments && pathOf(comments.getAttribute("Target") ?? "", sheetPath);
-  return part && parts.has(part) ? readComments(parts.document(part)) : [];
+  return part && parts.has(part) ? readComments(parseXml(parts.take(part))) : [];
 }
 
 /** Kinds of rules that the engine drops. */
@@ -157,7 +157,7 @@ export function* readSheet(sheet: SheetPart, name: string, file: OfFile): Genera
   const kept = {
     read,
     notKept,
-    own: { printLayout: readPrint(document, areas.get(name)), notes: notesOf(parts, sheet.path) },
+    own: { printLayout: readPrint(document, areas.get(name)), notes: takeNotes(parts, sheet.path) },
     protection: readProtection(document, rows, isOpen),
     words: readWords(all(document, "dataValidation")),
     charts: takeCharts(parts, sheet.path),
