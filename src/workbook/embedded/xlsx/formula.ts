@@ -15,20 +15,24 @@ const ANCHOR = new RegExp(String.raw`_xlfn\.ANCHORARRAY\((${REFERENCE})\)`, "g")
 const SINGLE = new RegExp(String.raw`_xlfn\.SINGLE\((${REFERENCE}(?::${REFERENCE})?)\)`, "g");
 const SPILL = new RegExp(`(${REFERENCE})#`, "g");
 
+/** Texts, quoted sheet names, and the code between them, where a text is spelled as `aText`. */
+const partsWith = (aText: string): RegExp => new RegExp(`(${aText})|('(?:''|[^'])*')|([^"']+)`, "g");
+
+/** The spelling of texts in a file, and in the engine. */
+const IN_FILE = partsWith(String.raw`"(?:""|[^"])*"`);
+const IN_ENGINE = partsWith(String.raw`"(?:\\"|[^"])*"`);
+
 /** Applies `change` to the parts outside texts and quoted sheet names, and `inText` to each text with its quotes. */
 function inCode(
   formula: string,
-  aText: string,
+  spelling: RegExp,
   change: (code: string) => string,
   inText: (text: string) => string,
 ): string {
-  return formula.replace(new RegExp(`(${aText})|('(?:''|[^'])*')|([^"']+)`, "g"), (_, text, sheet, code) =>
+  return formula.replace(spelling, (_, text, sheet, code) =>
     text !== undefined ? inText(text) : (sheet ?? change(code)),
   );
 }
-
-const FILE_TEXT = String.raw`"(?:""|[^"])*"`;
-const ENGINE_TEXT = String.raw`"(?:\\"|[^"])*"`;
 
 /**
  * From the text of `<f>` to the text that the engine has after "=". Of error constants the engine knows only #REF, and
@@ -37,7 +41,7 @@ const ENGINE_TEXT = String.raw`"(?:\\"|[^"])*"`;
 export function fromFileFormula(formula: string, rename: Rename): string {
   const known = inCode(
     formula.replace(ANCHOR, "$1#").replace(SINGLE, "$1"),
-    FILE_TEXT,
+    IN_FILE,
     (code) =>
       withPresentNames(code)
         .replace(/_xlfn\.(?:_xlws\.)?/g, "")
@@ -63,7 +67,7 @@ function withPrefixes(formula: string, exported: string): string {
   const newer = new Set([...exported.matchAll(/_xlfn\.([\w.]+)\(/g)].map(([, name]) => name));
   return inCode(
     formula,
-    ENGINE_TEXT,
+    IN_ENGINE,
     (code) => code.replace(/[\w.]+(?=\()/g, (name) => (newer.has(name.toUpperCase()) ? `_xlfn.${name}` : name)),
     (text) => text,
   );
@@ -83,7 +87,7 @@ export function toFileFormula(formula: string, exported: string | undefined, ren
         : withPrefixes(formula, exported);
   return inCode(
     renameIn(base, rename).replace(SPILL, "_xlfn.ANCHORARRAY($1)"),
-    ENGINE_TEXT,
+    IN_ENGINE,
     (code) =>
       withFilePrefixes(code.replace(/\bCLAY\.(?=\w+\s*\()/gi, "_xldudf_CLAY_")).replace(/#REF\b(?!!)/g, "#REF!"),
     (text) => text.replaceAll('\\"', '\\""'),

@@ -54,15 +54,18 @@ export function readNames(workbook: Document, sheetNames: readonly string[]): Na
   return { ranges, local, dropped, lost };
 }
 
+/** A name of a sheet, by the sheet and the name. */
+const OF_SHEET = /(?:'((?:[^']|'')+)'|([\p{L}_][\p{L}\p{N}_.]*))!([\p{L}_][\p{L}\p{N}_.]*)(?![(:!$])/gu;
+
 /** A local name may be in any letter case; a name of another sheet is written "'Sheet 2'!name". */
 export function renamer(names: Names, sheet: string) {
   const find = (of: string, name: string) => calledIn(names.local.get(of), planName(name));
   return {
     rename: (name: string) => find(sheet, name) ?? name,
+    // Most formulas name no sheet, and the expression would look for one at each of their letters.
     qualified: (formula: string) =>
-      formula.replace(
-        /(?:'((?:[^']|'')+)'|([\p{L}_][\p{L}\p{N}_.]*))!([\p{L}_][\p{L}\p{N}_.]*)(?![(:!$])/gu,
-        (whole, quoted, bare, name) => find(unquoted(quoted, bare), name) ?? whole,
-      ),
+      formula.includes("!")
+        ? formula.replace(OF_SHEET, (whole, quoted, bare, name) => find(unquoted(quoted, bare), name) ?? whole)
+        : formula,
   };
 }
