@@ -2,7 +2,8 @@
 import type { ConstructionLine } from "../reduction/construction";
 import { logTimeLines, rootTimeLines } from "../reduction/increment/constructions/lines";
 import type { DialJump } from "../reduction/increment/dial-jump";
-import { MOST_READINGS, type CleanReadings } from "../reduction/increment/readings";
+import { MOST_READINGS } from "../reduction/increment/cleaning/averages";
+import type { CleanReadings } from "../reduction/increment/readings";
 import { reduceIncrement, type Increment } from "../reduction/increment/reduce";
 import { english, say, type Message } from "../reduction/message";
 import { firstOf, lastOf, nth } from "../reduction/numeric/lists";

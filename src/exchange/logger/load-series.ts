@@ -1,5 +1,5 @@
 /** The times since a load was applied and its readings, and the selection of them that goes to the sheet. */
-import { MOST_READINGS } from "../../reduction/increment/readings";
+import { MOST_READINGS } from "../../reduction/increment/cleaning/averages";
 import { firstOf, lastOf, nth } from "../../reduction/numeric/lists";
 import { HAND_TIMES } from "../../specification/readings";
 import type { Layout } from "./layout";

@@ -7,7 +7,8 @@ import { nth } from "../numeric/lists";
 import { possibleJumps, type PossibleJump } from "./fit/jump-search";
 import { tableOf } from "./fit/search";
 import { fitTheory, type TheoryFit } from "./fit/theory-fit";
-import { rowWithTime, type CleanReadings } from "./readings";
+import { rowWithTime } from "./cleaning/row-words";
+import type { CleanReadings } from "./readings";
 
 /** A jump is looked for if the readings miss theory by more than this share of their travel, or the fit finds the time zero off. */
 const LOOK = 0.004;

@@ -1,5 +1,6 @@
 /** Limits of cleaning readings, each on both sides; and what counts as blank. */
-import { cleanReadings, indicesFrom, MOST_READINGS, usedReadings } from "../../../src/reduction/increment/readings";
+import { MOST_READINGS } from "../../../src/reduction/increment/cleaning/averages";
+import { cleanReadings, indicesFrom, usedReadings } from "../../../src/reduction/increment/readings";
 import { english } from "../../../src/reduction/message";
 
 const clean = (times: readonly (number | null)[], readings: readonly (number | null)[], zerosCount = false) => {

@@ -1,4 +1,5 @@
-import { cleanReadings, MOST_READINGS } from "../../../src/reduction/increment/readings";
+import { MOST_READINGS } from "../../../src/reduction/increment/cleaning/averages";
+import { cleanReadings } from "../../../src/reduction/increment/readings";
 import { english } from "../../../src/reduction/message";
 import { inEnglish } from "../../in-english";
 

@@ -4,7 +4,8 @@
  */
 import { say, listed, type Message } from "../../message";
 import { straightLine, type FittedLine } from "../../numeric/straight-line";
-import { indicesFrom, rowWithTime, type Series } from "../readings";
+import { rowWithTime } from "../cleaning/row-words";
+import { indicesFrom, type Series } from "../readings";
 import type { Share } from "../share";
 import { degreeOfConsolidation } from "../fit/terzaghi";
 import type { TheoryFit } from "../fit/theory-fit";
