@@ -215,7 +215,7 @@ export const comparisonRow = (
   { quantity, byHand, tolerance }: Pair,
   by: string,
   when: string,
-  language: SheetLanguage = "en",
+  language: SheetLanguage,
 ): (string | number)[] => [
   sheet,
   labelOn(language, quantity.name),

@@ -82,14 +82,14 @@ export const fallbackIn = ({ measures, fallback }: Argument, units: Units): numb
     : fallback;
 
 /**
- * Puts numbers into a formula, in the units given (in the units of the formula if none are given). The numbers of a
+ * Puts numbers into a formula, in the units given; where none is given, in that of the formula. The numbers of a
  * result without a unit are shown without units, unless a unit was named. `decimalsOfReadings`: to how many decimals readings are shown. Refuses what
  * the reduction refuses.
  */
 export function working(
   formula: Formula,
   values: readonly number[],
-  units: Units = {},
+  units: Units,
   decimalsOfReadings = RATIO_DECIMALS,
 ): Outcome<Working> {
   const base = formula.arguments.map(({ measures }, index) => {

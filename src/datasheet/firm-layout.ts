@@ -209,7 +209,7 @@ export function readingLines(
   boxes: readonly Box[],
   fromLoad: number,
   lie: SeriesLie,
-  isShared = false,
+  isShared: boolean,
 ): readonly Naming[] | { sentence: Message } {
   const selected = boxes.flatMap(({ row, col, rows, cols }) =>
     lie === "columns"

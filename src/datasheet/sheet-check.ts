@@ -55,8 +55,12 @@ const at = (box: Box): string => boxAddress(box).replaceAll("$", "");
 /** A cell with its name as well as its label: the name is what a person attaches, or deletes in the name manager. */
 const called = (name: string): Value => ({ verbatim: cellCalled(name), cell: name });
 const place = (box: Box): Value => verbatim(at(box));
-const list = (words: readonly Value[], most = 4): Value =>
-  words.length <= most ? listed(words) : say`${listed(words.slice(0, most))} and ${words.length - most} more`;
+/** A sentence names so many cells at most, and says how many more there are. */
+const MOST_NAMED = 4;
+const list = (words: readonly Value[]): Value =>
+  words.length <= MOST_NAMED
+    ? listed(words)
+    : say`${listed(words.slice(0, MOST_NAMED))} and ${words.length - MOST_NAMED} more`;
 
 function consequence(name: string): Message {
   const uses = resultsFrom(name);

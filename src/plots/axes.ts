@@ -19,12 +19,12 @@ export function wholeDecades(values: readonly number[]): [number, number] {
 /** The margin on both sides of the values, as a share of their extent. */
 const MARGIN = 0.06;
 
-/** The extent of the values with a margin on both sides, by default MARGIN of the extent. */
-export function padded(values: readonly number[], margin = MARGIN): [number, number] {
+/** The extent of the values with a margin on both sides. */
+export function padded(values: readonly number[]): [number, number] {
   if (values.length === 0) return [0, 1];
   const low = Math.min(...values);
   const high = Math.max(...values);
-  const pad = high > low ? (high - low) * margin : Math.abs(high) * margin || 1;
+  const pad = high > low ? (high - low) * MARGIN : Math.abs(high) * MARGIN || 1;
   return [low - pad, high + pad];
 }
 

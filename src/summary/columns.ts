@@ -83,8 +83,8 @@ const given = (of: RemarkName, heading: string, width: number): SummaryColumn =>
   },
 });
 
-const number = (of: NumberName | ResultName, heading: string, format: string, unit?: string): SummaryColumn => ({
-  ...{ name: `summary_${of}`, heading, format, unit, width: 10, needs: [of] },
+const number = (of: NumberName | ResultName, heading: string, format: string): SummaryColumn => ({
+  ...{ name: `summary_${of}`, heading, format, width: 10, needs: [of] },
   formula: (refer) => blankOr(refer(of)),
   value: (record) => numberOf(record, of),
 });

@@ -40,7 +40,7 @@ describe("domains", () => {
   });
 
   test("there is a margin on both sides, even if all readings are equal", () => {
-    expect(padded([0, 10], 0.1)).toEqual([-1, 11]);
+    expect(padded([0, 100])).toEqual([-6, 106]);
     const [low, high] = padded([3, 3]);
     expect(low).toBeLessThan(3);
     expect(high).toBeGreaterThan(3);

@@ -93,8 +93,8 @@ for (const { name, make } of [...SCENARIOS, SWEEP])
     const fit = fitTheory(cleaned.value);
     if (!fit.ok) continue;
     const signals = signalsOf(cleaned.value, fit.value);
-    const log = logTime(cleaned.value, fit.value, GOOD);
-    const root = rootTime(cleaned.value, fit.value, GOOD);
+    const log = logTime(cleaned.value, fit.value, GOOD, {}, "aided");
+    const root = rootTime(cleaned.value, fit.value, GOOD, {}, "aided");
     const rates = {
       "log time": log.ok ? T50 / log.value.t50 : NaN,
       "root time": root.ok ? T90 / root.value.t90 : NaN,

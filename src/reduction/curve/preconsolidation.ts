@@ -125,10 +125,10 @@ const SPREAD = { remark: 0.25, unreliable: 0.5, range: 1.5 };
  * methods that apply.
  * @example preconsolidationSpread(rebound).value.median // 248.9
  */
-export function preconsolidationSpread(test: TestCurve, options: MethodOptions = {}): Outcome<Spread> {
+export function preconsolidationSpread(test: TestCurve): Outcome<Spread> {
   const reading = readCurve(test);
   if (!reading.ok) return reading;
-  const read = METHOD_NAMES.map((method) => ({ method, result: readMethod(reading.value, method, options) }));
+  const read = METHOD_NAMES.map((method) => ({ method, result: readMethod(reading.value, method, {}) }));
   const found = read.flatMap(({ method, result }) => (result.ok ? [{ method, stress: result.value.stress }] : []));
   const values = found.map(({ stress }) => stress).sort((a, b) => a - b);
   if (values.length < 2)

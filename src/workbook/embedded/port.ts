@@ -574,7 +574,7 @@ export class EmbeddedPort implements WorkbookPort {
     for (const listener of this.#selecting) listener();
   }
 
-  #dispatch(type: string, payload: object = {}) {
+  #dispatch(type: string, payload: object) {
     return (this.#model as unknown as Dispatching).dispatch(type, payload);
   }
 

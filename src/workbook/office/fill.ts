@@ -86,7 +86,7 @@ export async function writeColumns(
   context: Excel.RequestContext,
   columns: ReadonlyMap<string, Column>,
   { sheet, values, doing }: { readonly sheet: string; readonly values: NamedColumns; readonly doing: Message },
-  before: readonly Step[] = [],
+  before: readonly Step[],
 ): Promise<void> {
   const taken: Taken[] = [];
   const lists = listsOf(columns, values);

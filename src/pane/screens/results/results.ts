@@ -187,8 +187,8 @@ class Cells {
     return name in this.values;
   }
 
-  text(name: string, row = 0, col = 0): string {
-    return String(this.values[name]?.[row]?.[col] ?? "").trim();
+  text(name: string, row = 0): string {
+    return String(this.values[name]?.[row]?.[0] ?? "").trim();
   }
 
   shown(name: string, row = 0, col = 0): Shown | undefined {

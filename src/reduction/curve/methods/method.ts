@@ -77,10 +77,9 @@ export const ruled = (
   line: Line,
   from: number,
   to: number,
-  style: ConstructionLine["style"] = "construction",
 ): ConstructionLine => ({
   label,
-  style,
+  style: "construction",
   points: [from, to].map((x) => [10 ** x, valueAt(curve, at(line, x))] as const),
 });
 

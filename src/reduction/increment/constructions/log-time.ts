@@ -51,8 +51,8 @@ export function logTime(
   clean: CleanReadings,
   fit: TheoryFit,
   signals: Signals,
-  picks: Picks = {},
-  procedure: Procedure = "aided",
+  picks: Picks,
+  procedure: Procedure,
 ): Outcome<LogTime> {
   const limits = liftedLimits(LOG_TIME_LIMITS, picks.d100 !== undefined, picks.d0 !== undefined);
   const { refusal, remarks } = judge(signals, limits, TRY_ROOT_TIME);

@@ -45,8 +45,8 @@ export function rootTime(
   clean: CleanReadings,
   fit: TheoryFit,
   signals: Signals,
-  picks: Picks = {},
-  procedure: Procedure = "aided",
+  picks: Picks,
+  procedure: Procedure,
 ): Outcome<RootTime> {
   const limits = liftedLimits(ROOT_TIME_LIMITS, picks.d90 !== undefined, picks.d0 !== undefined || byHand(picks));
   const { refusal, remarks } = judge(signals, limits, TRY_LOG_TIME);

@@ -51,7 +51,7 @@ const title = (text: string, size: number, bold = false): string =>
 const [LEVEL, UNBROKEN] = [' rot="0" vert="horz"', ' wrap="none"'];
 
 /** The look of texts, by the attributes of their box. */
-const textOf = (size: number, box = ""): string =>
+const textOf = (size: number, box: string): string =>
   `<c:txPr><a:bodyPr${box}/><a:p><a:pPr><a:defRPr sz="${size * 100}"/></a:pPr><a:endParaRPr lang="en-US"/></a:p></c:txPr>`;
 
 /** The reference to a column, with the numbers that the column held. */

@@ -61,13 +61,13 @@ type Construction<T> = (
   fit: TheoryFit,
   signals: Signals,
   picks: Picks,
-  procedure?: Procedure,
+  procedure: Procedure,
 ) => Outcome<T>;
 
 /** A construction of the exact load, or of what is asked in its place. */
 export const construct =
   <T>(construction: Construction<T>) =>
-  (picks: Picks = {}, { series = exact(), signals = {}, procedure, fit = FIT }: Asked = {}): Outcome<T> =>
+  (picks: Picks = {}, { series = exact(), signals = {}, procedure = "aided", fit = FIT }: Asked = {}): Outcome<T> =>
     construction(cleanOf(series), fit, { ...GOOD, ...signals }, picks, procedure);
 
 /** The value of an outcome that is not refused. */
