@@ -4,7 +4,7 @@
  * holds four loads if their schedules fit.
  */
 import { hasTimeOfDay, loadsToRead, standingLoad, type StandingLoad } from "../record/standing-load";
-import { stressText } from "../record/reduced-test";
+import { stressText } from "../record/reduced/inputs";
 import type { NamedValues, TestRecord } from "../record/record";
 import { languageNamed } from "../specification/text/language";
 import { besideIn, wordsOf } from "../specification/text/words";

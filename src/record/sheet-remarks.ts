@@ -62,7 +62,10 @@ import { englishWord } from "./cells";
 import { told } from "./told";
 import { picksOfCurve } from "./picks";
 import type { LoadRecord, NamedValues, RemarkName, TestRecord } from "./record";
-import { inputs, inSheetStress, reduced, seatingDeflection, type LoadReduced } from "./reduced-test";
+import { reduced } from "./reduced-test";
+import { seatingDeflection } from "./reduced/deflection";
+import { inputs, inSheetStress } from "./reduced/inputs";
+import type { LoadReduced } from "./reduced/load";
 
 /** A formula shows a number with so many digits at most. */
 const SHOWN_DIGITS = 15;

@@ -6,7 +6,9 @@ import { given, notApplicable, then, type Outcome } from "../reduction/outcome";
 import { wettingStrain } from "../reduction/wetting";
 import { dialSense, loadCurve, type Cells } from "./load-curve";
 import { nameOf, type TestRecord } from "./record";
-import { inputs, reduced, type LoadReduced } from "./reduced-test";
+import { reduced } from "./reduced-test";
+import { inputs } from "./reduced/inputs";
+import type { LoadReduced } from "./reduced/load";
 
 export interface WettingStage {
   readonly load: LoadReduced;

@@ -1,7 +1,8 @@
 /** The lines of the compression curve: preconsolidation stress, indices, field curve, quality of the sample. */
 import { rowOfLoad } from "../../checks/integrity";
 import { picksOfCurve } from "../../record/picks";
-import { inSheetStress, yieldMethodOf } from "../../record/reduced-test";
+import { yieldMethodOf } from "../../record/reduced-test";
+import { inSheetStress } from "../../record/reduced/inputs";
 import { FIELD_FACTOR } from "../../reduction/curve/field-curve";
 import type { Index } from "../../reduction/curve/indices";
 import type { MethodName } from "../../reduction/curve/method-words";

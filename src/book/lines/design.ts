@@ -1,5 +1,5 @@
 /** The lines of the design values. */
-import { inSheetStress } from "../../record/reduced-test";
+import { inSheetStress } from "../../record/reduced/inputs";
 import { cvInUse, cvOfRange } from "../../reduction/curve/cv-at";
 import { DESIGN_INCREASE } from "../../reduction/curve/design";
 import { english, say, type Message } from "../../reduction/message";

@@ -2,7 +2,7 @@
 import { cellNamed, type TestRecord } from "../../record/record";
 import { correlatedCc, CORRELATION_SPREAD } from "../../reduction/curve/correlations";
 import { digits, listed, say, type Message } from "../../reduction/message";
-import { inputs } from "../../record/reduced-test";
+import { inputs } from "../../record/reduced/inputs";
 import type { NumberName } from "../../record/names";
 import { ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer, type Question } from "../check";
 import { asVoidRatio } from "./as-void-ratio";

@@ -16,7 +16,7 @@ import {
   type Question,
   type Figure,
 } from "../check";
-import { inKpa } from "../../record/reduced-test";
+import { inKpa } from "../../record/reduced/inputs";
 import { dialSense } from "../../record/load-curve";
 import { levelShown } from "../../reduction/increment/level-decimals";
 import type { CleanReadings } from "../../reduction/increment/readings";

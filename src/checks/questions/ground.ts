@@ -14,7 +14,8 @@ import {
   type Answer,
   type Question,
 } from "../check";
-import { inputs, inKpa, calledInRow, inSheetStress } from "../../record/reduced-test";
+import { calledInRow } from "../../record/reduced-test";
+import { inputs, inKpa, inSheetStress } from "../../record/reduced/inputs";
 import { compressedOnUnloading, MOST_ON_UNLOADING } from "../../reduction/curve/loads";
 import { firstOf, nth } from "../../reduction/numeric/lists";
 import { isDisturbed, LUNNE, LUNNE_NAMES, STRAIN_CLASSES } from "../../reduction/curve/sample-quality";

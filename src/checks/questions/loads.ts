@@ -6,7 +6,9 @@ import { say, verbatim, digits, listed, type Message } from "../../reduction/mes
 import { given, badInput, type Outcome } from "../../reduction/outcome";
 import { convert, unitsOf } from "../../reduction/units";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer, type Question } from "../check";
-import { calledInRow, inputs, inSheetStress, rowAt, type LoadReduced, type Reduced } from "../../record/reduced-test";
+import { calledInRow, rowAt, type Reduced } from "../../record/reduced-test";
+import { inputs, inSheetStress } from "../../record/reduced/inputs";
+import type { LoadReduced } from "../../record/reduced/load";
 
 const percent = (ratio: number): Message => say`${digits(100 * ratio, 3)} %`;
 

@@ -2,7 +2,7 @@
 import { cellNamed, nameOf, type TestRecord, type Reading } from "../../record/record";
 import { say, digits } from "../../reduction/message";
 import { agree, ask, cannotAsk, check, COMMON, figure, within, type Answer, type Question } from "../check";
-import type { LoadReduced } from "../../record/reduced-test";
+import type { LoadReduced } from "../../record/reduced/load";
 import { T50 } from "../../reduction/increment/cv";
 import { T_END_OF_PRIMARY } from "../../reduction/increment/fit/terzaghi";
 import { firstOf, lastOf, neighbours, nth } from "../../reduction/numeric/lists";

@@ -12,7 +12,9 @@ import { neighbours } from "../../reduction/numeric/lists";
 import { badInput, then, given, notApplicable, type Outcome } from "../../reduction/outcome";
 import { asksForReport, lackingNamed, requiredOf } from "../lacking";
 import { cannotAsk, check, figure, gravest, type Answer, type Figure, type Kind, type Question } from "../check";
-import { inKpa, reduced, type LoadReduced, type Reduced } from "../../record/reduced-test";
+import { reduced, type Reduced } from "../../record/reduced-test";
+import { inKpa } from "../../record/reduced/inputs";
+import type { LoadReduced } from "../../record/reduced/load";
 
 const ISO_17025 = say`ISO/IEC 17025 (records, checking, changes), from memory`;
 

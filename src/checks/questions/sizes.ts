@@ -4,7 +4,7 @@ import { density, USUAL, waterContent } from "../../reduction/specimen";
 import { say, listed } from "../../reduction/message";
 import { given, then } from "../../reduction/outcome";
 import { agree, ask, cannotAsk, check, COMMON, figure, gravest, within, type Answer, type Question } from "../check";
-import { inputs } from "../../record/reduced-test";
+import { inputs } from "../../record/reduced/inputs";
 import { OWN_MASSES } from "./other-tests";
 
 /**

@@ -3,7 +3,8 @@ import { cellNamed, type TestRecord } from "../../record/record";
 import { GS } from "../../reduction/specimen";
 import { say, fixed, type Message } from "../../reduction/message";
 import { agree, ask, cannotAsk, check, COMMON, figure, shown, within, type Answer, type Question } from "../check";
-import { inputs, type Reduced } from "../../record/reduced-test";
+import type { Reduced } from "../../record/reduced-test";
+import { inputs } from "../../record/reduced/inputs";
 
 const NO_FINAL_HEIGHT: Answer = cannotAsk(
   say`there is no final height: it needs readings, or the measured final height`,

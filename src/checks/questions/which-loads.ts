@@ -2,7 +2,9 @@
 import type { TestRecord } from "../../record/record";
 import { say, type Message } from "../../reduction/message";
 import { gravest, type Answer } from "../check";
-import { inKpa, type Reduced, type LoadReduced } from "../../record/reduced-test";
+import type { Reduced } from "../../record/reduced-test";
+import { inKpa } from "../../record/reduced/inputs";
+import type { LoadReduced } from "../../record/reduced/load";
 import { loadSteps, type LoadKind } from "../../reduction/curve/loads";
 
 type Case = { readonly load: Message; readonly answer: Answer };

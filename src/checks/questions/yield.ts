@@ -3,7 +3,7 @@ import { nameOf } from "../../record/record";
 import { say } from "../../reduction/message";
 import { ask, cannotAsk, check, COMMON, gravest, pair, within, type Question } from "../check";
 import { then } from "../../reduction/outcome";
-import { inKpa } from "../../record/reduced-test";
+import { inKpa } from "../../record/reduced/inputs";
 import { nth } from "../../reduction/numeric/lists";
 import { creepRatio, usualCreepRatio } from "../../reduction/curve/creep-ratio";
 import { compressionIndex } from "../../reduction/curve/indices";

@@ -1,6 +1,6 @@
 /** The design values: over the increase from the in-situ stress, the ratios, and cv in use, each live. */
 import { CV_SAID, isCvAdoptedAt } from "../../record/adopted";
-import { inSheetStress } from "../../record/reduced-test";
+import { inSheetStress } from "../../record/reduced/inputs";
 import { DESIGN_INCREASE } from "../../reduction/curve/design";
 import { digits, say, verbatim } from "../../reduction/message";
 import { CV_RANGES } from "../../specification/results/adoptable";

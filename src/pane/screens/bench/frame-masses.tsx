@@ -4,7 +4,7 @@ import { useState } from "react";
 import { readRegister, REGISTER_MARK, REGISTER_NAMES } from "../../../record/register";
 import { REGISTER_UNIT } from "../../../record/register-cells";
 import type { LoadRecord, TestRecord } from "../../../record/record";
-import { inSheetStress } from "../../../record/reduced-test";
+import { inSheetStress } from "../../../record/reduced/inputs";
 import { changeOfMasses, hangingStress, nearestMasses, type Combination } from "../../../reduction/frame-masses";
 import { verbatim, digits, say } from "../../../reduction/message";
 import type { WorkbookPort } from "../../../workbook/port";

@@ -1,7 +1,7 @@
 /** The stress from the output of a load cell, beside that of the load. */
 import { Text } from "@fluentui/react-components";
 import { useState } from "react";
-import { inSheetStress, stressText } from "../../../record/reduced-test";
+import { inSheetStress, stressText } from "../../../record/reduced/inputs";
 import type { LoadRecord, TestRecord } from "../../../record/record";
 import { cellStress } from "../../../reduction/frame-masses";
 import { digits, fixed, say, verbatim } from "../../../reduction/message";

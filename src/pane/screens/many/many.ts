@@ -6,7 +6,7 @@ import { strToU8 } from "fflate";
 import { toAgs4OfAll, type Transmission } from "../../../exchange/ags4";
 import { paperPlot, svgFile } from "../../../plots/paper";
 import { loadsRead } from "../../../record/load-curve";
-import { stressText } from "../../../record/reduced-test";
+import { stressText } from "../../../record/reduced/inputs";
 import { readRecord, RECORD_NAMES, type TestRecord } from "../../../record/record";
 import { asTyped } from "../../../reduction/message";
 import { isoDay, localDayNumber } from "../../../workbook/day-number";

@@ -3,7 +3,10 @@
  * sheet's units.
  */
 import { stressInWords } from "../load-stress";
-import { initialOf, inputs, inSheetStress, reduced, type LoadReduced } from "../../../record/reduced-test";
+import { reduced } from "../../../record/reduced-test";
+import { initialOf } from "../../../record/reduced/curve";
+import { inputs, inSheetStress } from "../../../record/reduced/inputs";
+import type { LoadReduced } from "../../../record/reduced/load";
 import { dialSense, incrementOfLoad, loadColumn, loadCurve, loadsRead } from "../../../record/load-curve";
 import { methodOfLoad, picksOfCurve, type RecordedPick } from "../../../record/picks";
 import { lengthOfReadings } from "../../../record/reading-unit";

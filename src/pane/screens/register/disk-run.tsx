@@ -1,7 +1,7 @@
 /** Makes a deflection set from the loads of the current sheet, which hold a run on a metal disk. */
 import { Button, Field, Input, Text } from "@fluentui/react-components";
 import { useMemo, useState } from "react";
-import { inSheetStress } from "../../../record/reduced-test";
+import { inSheetStress } from "../../../record/reduced/inputs";
 import { firstOf, lastOf } from "../../../reduction/numeric/lists";
 import { convert } from "../../../reduction/units";
 import { localDayNumber } from "../../../workbook/day-number";

@@ -5,7 +5,8 @@ import { REGISTER_STRESS_UNIT, REGISTER_UNIT, same, word } from "../../../record
 import { SET_NUMBER } from "../../../record/register-sets";
 import { dialSense } from "../../../record/load-curve";
 import type { TestRecord } from "../../../record/record";
-import { inputs, reduced } from "../../../record/reduced-test";
+import { reduced } from "../../../record/reduced-test";
+import { inputs } from "../../../record/reduced/inputs";
 import { diskRun, type DiskLoad, type SetDeflection } from "../../../reduction/disk-run";
 import { then, type Outcome } from "../../../reduction/outcome";
 import { convert, unitNamed } from "../../../reduction/units";

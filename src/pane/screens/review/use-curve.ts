@@ -5,7 +5,8 @@
 import { useMemo } from "react";
 import { pickedCurvePlot } from "../../../plots/picked-curve";
 import type { TestRecord } from "../../../record/record";
-import { inSheetStress, reduced, yieldMethodOf } from "../../../record/reduced-test";
+import { reduced, yieldMethodOf } from "../../../record/reduced-test";
+import { inSheetStress } from "../../../record/reduced/inputs";
 import { CURVE_PICK_NAMES, OF_CURVE } from "../../../reduction/curve/picks";
 import { preconsolidation } from "../../../reduction/curve/preconsolidation";
 import type { MethodName } from "../../../reduction/curve/method-words";
