@@ -22,19 +22,28 @@ export function deflectionOf(
     : whole;
 }
 
+/** The rows of the table that have a stress. */
+const tableOf = ({ deflections }: TestRecord): TestRecord["deflections"] =>
+  deflections.filter(({ stress }) => stress !== undefined);
+
+/** The deflection that a column of the table gives at a stress, kPa; 0 without a table. */
+function deflectionAt(record: TestRecord, stress: number, branch: "loading" | "unloading"): Outcome<number> {
+  const table = tableOf(record);
+  if (table.length === 0) return given(0);
+  return apparatusDeflection(
+    inSheetStress(record, stress),
+    table.map((row) => inSheetStress(record, row.stress!)),
+    table.map((row) => row[branch] ?? null),
+  );
+}
+
 /**
  * The deflection that the table gives on loading at the seating stress, where the zero reading was taken; 0 without a
  * table or a seating stress.
  */
 export function seatingDeflection(record: TestRecord): Outcome<number> {
-  const table = record.deflections.filter(({ stress }) => stress !== undefined);
   const { seating_stress: seating = 0 } = record.numbers;
-  if (table.length === 0 || seating === 0) return given(0);
-  const found = apparatusDeflection(
-    inSheetStress(record, seating),
-    table.map(({ stress }) => inSheetStress(record, stress!)),
-    table.map(({ loading }) => loading ?? null),
-  );
+  const found = seating === 0 ? given(0) : deflectionAt(record, seating, "loading");
   return found.ok
     ? found
     : {
@@ -44,13 +53,9 @@ export function seatingDeflection(record: TestRecord): Outcome<number> {
 }
 
 function wholeDeflection(record: TestRecord, load: LoadRecord, unloading: boolean, called: Message): Outcome<number> {
-  const table = record.deflections.filter(({ stress }) => stress !== undefined);
+  const table = tableOf(record);
   if (table.length === 0) return given(0);
   if (load.stress === undefined) return badInput(say`${called} has no stress`);
   const branch = unloading && table.some((row) => row.unloading !== undefined) ? "unloading" : "loading";
-  return apparatusDeflection(
-    inSheetStress(record, load.stress),
-    table.map(({ stress }) => inSheetStress(record, stress!)),
-    table.map((row) => row[branch] ?? null),
-  );
+  return deflectionAt(record, load.stress, branch);
 }
