@@ -23,8 +23,8 @@ export const INNER_NAMES: readonly string[] = `
   sharpness sheetLanguage shown signed solidsHeight solved specificGravity specimens spikes squeeze
   startsAtInitialVoidRatio steepness strainClass stretches swellingIndex symbol tailSlope theory thickness timeFactor
   timeZero tins toDeformation toHeight toVoidRatio travel trial unload unloadingIsAsked unloadSteps unloadTo
-  virginLine voidIndex voidRatio waterContent waterContentTrimmings weights whole wide word wrong wUncorrected
-  zeroReading zerosCount
+  virginLine voidIndex voidRatio waterContent waterContentTrimmings weighed weights wetAfter whole wide word wrong
+  wUncorrected zeroReading zerosCount
 `
   .trim()
   .split(/\s+/);

@@ -7,7 +7,7 @@
  * single authority.
  */
 import { say, verbatim, fixed, type Message } from "./message";
-import { badInput, figure, firstNotPositive, given, type Outcome } from "./outcome";
+import { badInput, figure, firstNotPositive, given, then, type Outcome, type Refusal } from "./outcome";
 import { convert } from "./units";
 import { inThousands, poreWaterDensity, saltCorrection, waterDensity, WATER_DENSITY } from "./water";
 
@@ -182,6 +182,63 @@ export interface Specimen {
   readonly salt?: { readonly mass: number; readonly dryMass: number; readonly w0: number; readonly wf: number };
 }
 
+/** The dry soil of a specimen: masses in g, lengths in mm. */
+export interface DrySoil extends Pick<SpecimenMeasurements, "diameter" | "Gs" | "temperature" | "saltContent"> {
+  /** The dry soil as weighed, without the ring. */
+  readonly weighed: number;
+  /** The wet soil after the test, without the ring; it is needed only with a salt content. */
+  readonly wetAfter: number;
+}
+
+export interface Solids {
+  /** The dry mass less the salt of the pore water, g, and that salt; 0 without a salt content. */
+  readonly dryMass: number;
+  readonly salt: number;
+  /** Height of solids, mm. */
+  readonly Hs: number;
+  /** Density of the water without salt, Mg/m3. */
+  readonly water: number;
+}
+
+/**
+ * Mass and height of the solids of a dry soil, at the temperature of its water.
+ * @example solidsOf({ weighed: 97.8, wetAfter: 130, Gs: 2.7, diameter: 63.508 }).value // { dryMass: 97.8, salt: 0, Hs: 11.43, water: 1 }
+ */
+export const solidsOf = ({ weighed, wetAfter, Gs, diameter, temperature, saltContent }: DrySoil): Outcome<Solids> =>
+  then(waterDensity(temperature), (water) =>
+    then(
+      saltContent === undefined ? given({ solids: weighed, salt: 0 }) : saltCorrection(wetAfter, weighed, saltContent),
+      ({ solids: dryMass, salt }) =>
+        then(solidsHeight(dryMass, Gs, diameter, water), (Hs) => given({ dryMass, salt, Hs, water })),
+    ),
+  );
+
+/** Refuses a measurement that is not above zero, and a weighing that is not heavier than the one that it contains. */
+function impossibleWeighing(m: SpecimenMeasurements): Refusal | undefined {
+  const fault = firstNotPositive(
+    [say`the diameter`, m.diameter],
+    [say`the height`, m.height],
+    [say`the ring mass`, m.ring],
+    [say`the ring and wet soil before`, m.ringAndWetBefore],
+    [say`the ring and wet soil after`, m.ringAndWetAfter],
+    [say`the ring and dry soil`, m.ringAndDry],
+    [say`the specific gravity`, m.Gs],
+    [say`the final height`, m.finalHeight],
+  );
+  if (fault) return fault;
+  const pairs = [
+    [say`the ring and dry soil`, m.ringAndDry, say`the ring`, m.ring],
+    [say`the ring and wet soil before`, m.ringAndWetBefore, say`the ring and dry soil`, m.ringAndDry],
+    [say`the ring and wet soil after`, m.ringAndWetAfter, say`the ring and dry soil`, m.ringAndDry],
+  ] as const;
+  for (const [heavier, mass, lighter, least] of pairs)
+    if (mass <= least)
+      return badInput(
+        say`${heavier} (${figure(mass)}) is ${mass < least ? say`less than` : say`the same as`} ${lighter} (${figure(least)}): check the two weighings, they may be swapped`,
+      );
+  return undefined;
+}
+
 /**
  * All steps from ring mass to void ratio and saturation, before and after the test. Water has 1.000 Mg/m3, or the
  * density at the temperature given. With a salt content, the dry mass is the mass of the solids alone: the soil was
@@ -194,76 +251,50 @@ export interface Specimen {
  *   2.7 }).value // { w0: 0.2976, wf: 0.233, dryMass: 117.6, Hs: 13.75, e0: 0.8468, S0: 0.9489, density: 1.897, dryDensity: 1.462 }
  */
 export function reduceSpecimen(m: SpecimenMeasurements, unit = "mm"): Outcome<Specimen> {
-  const fault = firstNotPositive(
-    [say`the diameter`, m.diameter],
-    [say`the height`, m.height],
-    [say`the ring mass`, m.ring],
-    [say`the ring and wet soil before`, m.ringAndWetBefore],
-    [say`the ring and wet soil after`, m.ringAndWetAfter],
-    [say`the ring and dry soil`, m.ringAndDry],
-    [say`the specific gravity`, m.Gs],
-    [say`the final height`, m.finalHeight],
-  );
+  const fault = impossibleWeighing(m);
   if (fault) return fault;
-
-  const pairs = [
-    [say`the ring and dry soil`, m.ringAndDry, say`the ring`, m.ring],
-    [say`the ring and wet soil before`, m.ringAndWetBefore, say`the ring and dry soil`, m.ringAndDry],
-    [say`the ring and wet soil after`, m.ringAndWetAfter, say`the ring and dry soil`, m.ringAndDry],
-  ] as const;
-  for (const [heavier, mass, lighter, least] of pairs)
-    if (mass <= least)
-      return badInput(
-        say`${heavier} (${figure(mass)}) is ${mass < least ? say`less than` : say`the same as`} ${lighter} (${figure(least)}): check the two weighings, they may be swapped`,
-      );
-
   const weighed = m.ringAndDry - m.ring;
-  const water = m.temperature === undefined ? given(WATER_DENSITY) : waterDensity(m.temperature);
-  if (!water.ok) return water;
-  const corrected =
-    m.saltContent === undefined ? undefined : saltCorrection(m.ringAndWetAfter - m.ring, weighed, m.saltContent);
-  if (corrected && !corrected.ok) return corrected;
-  const dryMass = corrected?.value.solids ?? weighed;
-  // Density of water over that of the pore water: 1 without salt.
-  const share = water.value / poreWaterDensity(water.value, m.saltContent ?? 0);
-  const solids = solidsHeight(dryMass, m.Gs, m.diameter, water.value);
-  if (!solids.ok) return solids;
-  const Hs = solids.value;
-  const length = (mm: number): Message => say`${figure(convert(mm, "length", "mm", unit))} ${verbatim(unit)}`;
-  for (const [name, height] of [
-    [say`the height`, m.height],
-    [say`the final height`, m.finalHeight ?? Infinity],
-  ] as const)
-    if (height <= Hs)
-      return badInput(
-        say`${name} (${length(height)}) is not above the height of solids (${length(Hs)}) that the dry mass, the specific gravity and the diameter give: check ${name}, the diameter, the masses and the length unit`,
-      );
-
   const wet = { before: m.ringAndWetBefore - m.ring, after: m.ringAndWetAfter - m.ring };
-  const w0 = (wet.before - dryMass) / dryMass;
-  const wf = (wet.after - dryMass) / dryMass;
-  const e0 = (m.height - Hs) / Hs;
-  const ef = m.finalHeight === undefined ? undefined : (m.finalHeight - Hs) / Hs;
-  const volume = (circleArea(m.diameter) * m.height) / 1000;
-  const specimen: Specimen = {
-    w0,
-    wf,
-    dryMass,
-    Hs,
-    e0,
-    ef,
-    S0: (share * w0 * m.Gs) / e0,
-    Sf: ef === undefined ? undefined : (share * wf * m.Gs) / ef,
-    density: wet.before / volume,
-    dryDensity: dryMass / volume,
-    salt: corrected && {
-      mass: corrected.value.salt,
-      dryMass: weighed,
-      w0: (wet.before - weighed) / weighed,
-      wf: (wet.after - weighed) / weighed,
-    },
-  };
-  return given(specimen, specimenRemarks(m, specimen, length));
+  return then(solidsOf({ ...m, weighed, wetAfter: wet.after }), ({ dryMass, salt, Hs, water }) => {
+    const length = (mm: number): Message => say`${figure(convert(mm, "length", "mm", unit))} ${verbatim(unit)}`;
+    for (const [name, height] of [
+      [say`the height`, m.height],
+      [say`the final height`, m.finalHeight ?? Infinity],
+    ] as const)
+      if (height <= Hs)
+        return badInput(
+          say`${name} (${length(height)}) is not above the height of solids (${length(Hs)}) that the dry mass, the specific gravity and the diameter give: check ${name}, the diameter, the masses and the length unit`,
+        );
+    // Density of water over that of the pore water: 1 without salt.
+    const share = water / poreWaterDensity(water, m.saltContent ?? 0);
+    const w0 = (wet.before - dryMass) / dryMass;
+    const wf = (wet.after - dryMass) / dryMass;
+    const e0 = (m.height - Hs) / Hs;
+    const ef = m.finalHeight === undefined ? undefined : (m.finalHeight - Hs) / Hs;
+    const volume = (circleArea(m.diameter) * m.height) / 1000;
+    const specimen: Specimen = {
+      w0,
+      wf,
+      dryMass,
+      Hs,
+      e0,
+      ef,
+      S0: (share * w0 * m.Gs) / e0,
+      Sf: ef === undefined ? undefined : (share * wf * m.Gs) / ef,
+      density: wet.before / volume,
+      dryDensity: dryMass / volume,
+      salt:
+        m.saltContent === undefined
+          ? undefined
+          : {
+              mass: salt,
+              dryMass: weighed,
+              w0: (wet.before - weighed) / weighed,
+              wf: (wet.after - weighed) / weighed,
+            },
+    };
+    return given(specimen, specimenRemarks(m, specimen, length));
+  });
 }
 
 /** The remarks on one specimen, in the order in which a reviewer would ask. */

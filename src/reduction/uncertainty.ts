@@ -10,7 +10,7 @@ import { strain, axialStress } from "./loading";
 import { say, listed, type Message } from "./message";
 import { badInput, figure, given, then, type Outcome } from "./outcome";
 import { solidsHeight, voidRatio } from "./specimen";
-import { waterDensity, WATER_DENSITY } from "./water";
+import { waterDensity } from "./water";
 import { coefficientOfConsolidation, type Drainage } from "./increment/cv";
 import { firstOf, lastOf } from "./numeric/lists";
 import { medianOfSorted } from "./numeric/median";
@@ -106,8 +106,7 @@ export interface VoidRatioInputs {
 export function voidRatioUncertainty(inputs: VoidRatioInputs, k = COVERAGE): Outcome<Uncertain> {
   const { height, diameter, ring, ringAndDry, specificGravity: Gs, temperature } = inputs;
   const Md = ringAndDry.value - ring.value;
-  const water = temperature === undefined ? given(WATER_DENSITY) : waterDensity(temperature);
-  const solids = then(water, (density) => solidsHeight(Md, Gs.value, diameter.value, density));
+  const solids = then(waterDensity(temperature), (density) => solidsHeight(Md, Gs.value, diameter.value, density));
   const e = then(solids, (Hs) => voidRatio(height.value, Hs));
   const outcome = then(e, (value) => {
     const whole = 1 + value;

@@ -30,11 +30,13 @@ const KELL = {
  * Density of water free of air at atmospheric pressure, Mg/m3, from its temperature in degrees C. Source: Kell, G.S.
  * (1975), "Density, thermal expansivity, and compressibility of liquid water from 0 to 150 C", J. Chem. Eng. Data
  * 20(1), 97-105. One public page prints the constant below the line with two digits swapped (16.897850e-3), which gives
- * 997.94 kg/m3 at 20 C. Refuses a temperature that no laboratory has: it must be above 0 and up to 60 C.
+ * 997.94 kg/m3 at 20 C. Without a temperature WATER_DENSITY. Refuses a temperature that no laboratory has: it must be above 0
+ * and up to 60 C.
  * @example waterDensity(20) // 0.9982
  * @example waterDensity(100) // refused: the temperature is 100: give degrees Celsius above 0 and up to 60
  */
-export function waterDensity(temperature: number): Outcome<number> {
+export function waterDensity(temperature: number | undefined): Outcome<number> {
+  if (temperature === undefined) return given(WATER_DENSITY);
   const fault = notLaboratory(temperature);
   if (fault) return fault;
   const above = KELL.above.reduce((sum, constant, power) => sum + constant * temperature ** power, 0);

@@ -1,30 +1,25 @@
 /** The specimen of a record reduced: height of solids, water content of the trimmings, states before and after the test. */
 import { listed, say } from "../../reduction/message";
 import { badInput, given, then, type Outcome } from "../../reduction/outcome";
-import { reduceSpecimen, solidsHeight, waterContent, type Specimen } from "../../reduction/specimen";
-import { saltCorrection, waterDensity, WATER_DENSITY } from "../../reduction/water";
+import { reduceSpecimen, solidsOf, waterContent, type Specimen } from "../../reduction/specimen";
 import { cellNamed, nameOf, type TestRecord } from "../record";
 import { inputs } from "./inputs";
 
 /** Height of solids, mm, from the dry mass less the salt of the pore water. */
 export function solidsHeightOf(record: TestRecord): Outcome<number> {
   const { test_temperature: temperature, pore_salt: saltContent, ring_and_wet_after: wetAfter } = record.numbers;
-  const dryMass = then(inputs(record, "ring_and_dry", "ring_mass"), (n) => {
-    const weighed = n.ring_and_dry - n.ring_mass;
+  return then(inputs(record, "ring_and_dry", "ring_mass"), ({ ring_and_dry, ring_mass }) => {
+    const weighed = ring_and_dry - ring_mass;
     if (!(weighed > 0))
       return badInput(
-        say`${cellNamed("ring_and_dry")} is ${n.ring_and_dry} g and ${cellNamed("ring_mass")} is ${n.ring_mass} g: the ring with dry soil must be heavier than the ring; correct one of them`,
+        say`${cellNamed("ring_and_dry")} is ${ring_and_dry} g and ${cellNamed("ring_mass")} is ${ring_mass} g: the ring with dry soil must be heavier than the ring; correct one of them`,
       );
-    return saltContent && wetAfter !== undefined
-      ? then(saltCorrection(wetAfter - n.ring_mass, weighed, saltContent), ({ solids }) => given(solids))
-      : given(weighed);
+    return then(inputs(record, "specific_gravity", "diameter"), ({ specific_gravity: Gs, diameter }) => {
+      const salted = wetAfter === undefined ? undefined : saltContent || undefined;
+      const soil = { weighed, wetAfter: (wetAfter ?? 0) - ring_mass, Gs, diameter, temperature, saltContent: salted };
+      return then(solidsOf(soil), ({ Hs }) => given(Hs));
+    });
   });
-  const water = temperature === undefined ? given(WATER_DENSITY) : waterDensity(temperature);
-  return then(dryMass, (Md) =>
-    then(inputs(record, "specific_gravity", "diameter"), (n) =>
-      then(water, (rho) => solidsHeight(Md, n.specific_gravity, n.diameter, rho)),
-    ),
-  );
 }
 
 /** The states of the specimen, from its masses and its size; `finalHeight` is asked only if these are on the sheet. */
