@@ -140,7 +140,7 @@ module.exports = (mode) => {
   // all but classes.
   const usual = shared(
     mode,
-    { passes: 4, evaluate: false, collapse_vars: false, unsafe_arrows: true, unsafe_methods: true },
+    { passes: 4, evaluate: false, unsafe_arrows: true, unsafe_methods: true },
     { props: { regex: `^(${INNER_NAMES.join("|")})$` } },
   );
   /** The worksheet functions: one file that runs without a page. */
