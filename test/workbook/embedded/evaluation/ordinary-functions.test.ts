@@ -114,8 +114,9 @@ function answersOf(formulas: readonly string[], settings: object = settingsFor("
   });
 }
 
-beforeAll(() => void jest.spyOn(console, "error").mockImplementation(() => undefined));
-afterAll(() => jest.restoreAllMocks());
+let errors: jest.SpyInstance;
+beforeAll(() => void (errors = jest.spyOn(console, "error").mockImplementation(() => undefined)));
+afterAll(() => errors.mockRestore());
 
 test("formulas answer as LibreOffice answers them", () => {
   const rows = readFileSync(path.join(__dirname, "ordinary-functions.tsv"), "utf8").trimEnd().split("\n");
