@@ -17,6 +17,8 @@ beforeEach(() => {
   left.mockClear();
 });
 
+afterAll(() => document.body.replaceChildren());
+
 const refuse = (cell: string, why = "was not changed"): void => {
   const before = cells[cell];
   refusals.add(say`${verbatim(cell)} ${verbatim(why)}`, { cells: cell, isAsItWas: () => cells[cell] === before });

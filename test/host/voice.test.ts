@@ -9,6 +9,7 @@ let voice: ReturnType<typeof makeVoice>;
 let now: number;
 let refusals: Refusals;
 let added: string[];
+let clock: jest.SpyInstance;
 
 beforeEach(() => {
   message = document.createElement("p");
@@ -16,9 +17,9 @@ beforeEach(() => {
   refusals = { add: (sentence) => added.push(english(sentence)), look: jest.fn(), sayAgain: () => undefined };
   voice = makeVoice(message, document.createElement("dialog"), () => undefined, refusals);
   now = 0;
-  jest.spyOn(performance, "now").mockImplementation(() => now);
+  clock = jest.spyOn(performance, "now").mockImplementation(() => now);
 });
-afterEach(() => jest.restoreAllMocks());
+afterEach(() => clock.mockRestore());
 
 test("a refusal goes with the next step, but not with the step of the key that was refused", () => {
   voice.refuse(say`B4 is protected`);

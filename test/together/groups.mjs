@@ -18,7 +18,7 @@ const GROUPS = {
   host: { folders: ["help", "host", "manifest", "mutation"] },
   office: { folders: ["workbook/office"], isOnPage: true },
   excel: { folders: ["excel", "workbook"], isOnPage: true },
-  screens: { folders: ["pane", "plots"], isOnPage: true },
+  screens: { folders: ["pane", "plots", "host"], isOnPage: true },
 };
 
 /** What a file that others must not meet in their modules contains; it runs apart. */

@@ -1,8 +1,9 @@
 /** @jest-environment jsdom */
 import { keepLanguage, keptLanguage, languageFor, withLanguage } from "../../../src/pane/text/language";
 
+let changed: jest.SpyInstance | undefined;
 afterEach(() => {
-  jest.restoreAllMocks();
+  changed?.mockRestore();
   window.localStorage.clear();
 });
 
@@ -29,7 +30,7 @@ test("a stored value that is damaged counts as none", () => {
 });
 
 test("if nothing can be stored, the choice is put into the address, and the rest of the address stays", () => {
-  jest.spyOn(window, "localStorage", "get").mockImplementation(() => {
+  changed = jest.spyOn(window, "localStorage", "get").mockImplementation(() => {
     throw new DOMException("denied", "SecurityError");
   });
   expect(keepLanguage("de")).toBe(false);
@@ -43,13 +44,13 @@ test("if nothing can be stored, the choice is put into the address, and the rest
 });
 
 test("a runtime without storage keeps nothing, and says so", () => {
-  jest.spyOn(window, "localStorage", "get").mockReturnValue(null as unknown as Storage);
+  changed = jest.spyOn(window, "localStorage", "get").mockReturnValue(null as unknown as Storage);
   expect(keptLanguage("")).toBeUndefined();
   expect(keepLanguage("de")).toBe(false);
 });
 
 test("full storage is not an error either", () => {
-  jest.spyOn(Storage.prototype, "setItem").mockImplementation(() => {
+  changed = jest.spyOn(Storage.prototype, "setItem").mockImplementation(() => {
     throw new DOMException("full", "QuotaExceededError");
   });
   expect(keepLanguage("de")).toBe(false);
