@@ -84,7 +84,11 @@ test("any texts stay unchanged", () =>
   fc.assert(
     fc.asyncProperty(
       fc.array(
-        fc.oneof(fc.string({ minLength: 1 }), fc.string({ unit: anyCharacter, minLength: 1 }), fc.constantFrom(...TEXTS)),
+        fc.oneof(
+          fc.string({ minLength: 1 }),
+          fc.string({ unit: anyCharacter, minLength: 1 }),
+          fc.constantFrom(...TEXTS),
+        ),
         // Most of the time goes to the workbooks, not to their texts: a few workbooks of many texts.
         { minLength: 40, maxLength: 120 },
       ),
