@@ -8,8 +8,19 @@ import type { NamedValues, TestRecord } from "../record/record";
 import { cellAddress } from "../workbook/address";
 import type { Box, CellContent, CellValue, SheetName } from "../workbook/port";
 import { referenceTo } from "../workbook/references";
-import { COLUMNS, FILE, HASH, KEY, keyFormula, OPEN, sheetOfKey, type Beside, type SummaryColumn } from "./columns";
-import { wordsOf } from "../specification/text/words";
+import {
+  COLUMNS,
+  FILE,
+  HASH,
+  KEY,
+  keyFormula,
+  OPEN,
+  sheetOfKey,
+  type Beside,
+  type SummaryColumn,
+  type SummaryUnits,
+} from "./columns";
+import { wordsOf, type SheetWords } from "../specification/text/words";
 import { languageOfSummary, unitsOfSummary } from "./summary-sheet";
 
 /** The present state of a summary. */
@@ -63,15 +74,19 @@ interface Row {
 
 const isBlank = (content: CellValue | undefined): boolean => content === undefined || content === "";
 
-/** Collects the contents for the cells of one summary, and the cells left unchanged. */
+/** Collects the contents for the cells of one summary, in its units and its language, and the cells left unchanged. */
 class Writing {
+  readonly units: SummaryUnits;
+  readonly words: SheetWords;
   readonly fresh: CellContent[] = [];
   readonly renewed: CellContent[] = [];
   readonly left: string[] = [];
   readonly #boxes: ReadonlyMap<string, Box>;
   readonly #contents: NamedValues;
 
-  constructor({ names, contents }: Standing) {
+  constructor({ names, values, contents }: Standing) {
+    this.units = unitsOfSummary(values);
+    this.words = wordsOf(languageOfSummary(values));
     this.#boxes = boxesByName(names);
     this.#contents = contents;
   }
@@ -115,71 +130,59 @@ const rowsOf = (writing: Writing): Row[] =>
 
 const same = (one: string, other: string | undefined): boolean => one.toLowerCase() === other?.toLowerCase();
 
-export function update(
-  standing: Standing,
-  specimens: readonly Specimen[],
-  files: readonly FileSpecimen[],
-  isAllSheets = true,
-): Update {
-  const units = unitsOfSummary(standing.values);
-  const words = wordsOf(languageOfSummary(standing.values));
+/** Writes the row of a data sheet: formulas that refer to it, and the values that no formula gives. */
+function writeSheet(on: Writing, row: Row, { sheet, record, has, beside }: Specimen): void {
+  const refer = (name: string): string => referenceTo(name, sheet);
+  for (const column of COLUMNS) {
+    if (column.name === KEY) {
+      if (!isCalled(on, row.index, sheet)) on.put(column, row.index, { formula: keyFormula(sheet, refer) }, true);
+    } else if (column.formula) {
+      if (column.needs.every((name) => has.has(name)))
+        on.put(column, row.index, { formula: column.formula(refer, on.units, on.words) }, false);
+    } else if (column.name === OPEN || column.name === "summary_day")
+      on.put(column, row.index, { value: column.value(record, beside, on.units, on.words) ?? "" }, true);
+  }
+}
+
+/** Writes the row of a data sheet of another file: values alone. */
+function writeFile(on: Writing, row: Row, { record, beside }: FileSpecimen, mayRenew: boolean): void {
+  for (const column of COLUMNS)
+    on.put(column, row.index, { value: column.value(record, beside, on.units, on.words) ?? "" }, mayRenew);
+}
+
+export function update(standing: Standing, specimens: readonly Specimen[], files: readonly FileSpecimen[]): Update {
   const writing = new Writing(standing);
   const rows = rowsOf(writing);
   const free = rows.filter(({ index }) => !standing.filled.has(writing.rowOnSheet(index)));
   const said: Record<"added" | "changed" | "withoutRoom", string[]> = { added: [], changed: [], withoutRoom: [] };
-
-  const rowFor = (called: string, present: Row | undefined): Row | undefined => {
-    if (present) return present;
+  const nextFree = (called: string): Row | undefined => {
     const row = free.shift();
     (row ? said.added : said.withoutRoom).push(called);
     return row;
   };
 
-  for (const { sheet, record, has, beside } of specimens) {
-    const row = rowFor(
-      sheet,
-      rows.find((one) => same(sheet, one.sheet)),
-    );
-    if (row) writeSheet(writing, row, { sheet, record, has, beside });
+  for (const specimen of specimens) {
+    const row = rows.find((one) => same(specimen.sheet, one.sheet)) ?? nextFree(specimen.sheet);
+    if (row) writeSheet(writing, row, specimen);
   }
-  for (const { record, beside } of files) {
-    const present = rows.find(({ file }) => same(beside.file, file));
-    const isSame = present !== undefined && writing.contentOf(HASH, present.index) === beside.hash;
-    if (present && !isSame) said.changed.push(beside.file);
-    const row = isSame ? undefined : rowFor(beside.file, present);
-    if (!row) continue;
-    for (const column of COLUMNS)
-      writing.put(
-        column,
-        row.index,
-        { value: column.value(record, beside, units, words) ?? "" },
-        present !== undefined,
-      );
+  for (const specimen of files) {
+    const { file, hash } = specimen.beside;
+    const present = rows.find((one) => same(file, one.file));
+    if (present && writing.contentOf(HASH, present.index) === hash) continue;
+    if (present) said.changed.push(file);
+    const row = present ?? nextFree(file);
+    if (row) writeFile(writing, row, specimen, present !== undefined);
   }
-  const gone = isAllSheets
-    ? rows.filter(({ sheet }) => sheet !== undefined && !specimens.some((one) => same(one.sheet, sheet)))
-    : [];
-  const lost = isAllSheets
-    ? rows.filter(({ index, sheet, file }) => sheet === undefined && file === undefined && isLost(writing, index))
-    : [];
+  const gone = rows.filter(({ index, sheet, file }) =>
+    sheet === undefined
+      ? file === undefined && isLost(writing, index)
+      : !specimens.some((one) => same(one.sheet, sheet)),
+  );
   return {
     ...said,
     ...{ fresh: writing.fresh.filter(holds), renewed: writing.renewed, left: writing.left },
-    gone: [...gone, ...lost].map(({ index }) => writing.rowOnSheet(index) + 1).sort((a, b) => a - b),
+    gone: gone.map(({ index }) => writing.rowOnSheet(index) + 1).sort((a, b) => a - b),
   };
-
-  function writeSheet(on: Writing, row: Row, { sheet, record, has, beside }: Specimen): void {
-    const refer = (name: string): string => referenceTo(name, sheet);
-    for (const column of COLUMNS) {
-      if (column.name === KEY) {
-        if (!isCalled(on, row.index, sheet)) on.put(column, row.index, { formula: keyFormula(sheet, refer) }, true);
-      } else if (column.formula) {
-        if (column.needs.every((name) => has.has(name)))
-          on.put(column, row.index, { formula: column.formula(refer, units, words) }, false);
-      } else if (column.name === OPEN || column.name === "summary_day")
-        on.put(column, row.index, { value: column.value(record, beside, units, words) ?? "" }, true);
-    }
-  }
 }
 
 /**
