@@ -7,7 +7,6 @@ import { inWords } from "../text/messages";
 import { useWidth } from "./use-width";
 
 const NARROWEST = 260;
-const WIDEST = 680;
 
 const useStyles = makeStyles({
   figure: { margin: 0, display: "flex", flexDirection: "column", gap: "6px" },
@@ -26,7 +25,7 @@ export function PlotNotes({ notes }: Pick<PlotSpec, "notes">) {
 
 export function Figure({ spec }: { spec: PlotSpec }) {
   const styles = useStyles();
-  const [ref, width] = useWidth(NARROWEST, WIDEST);
+  const [ref, width] = useWidth(NARROWEST);
   useEffect(() => {
     ref.current?.replaceChildren(drawPlot(spec, { width, inWords }));
   }, [ref, spec, width]);

@@ -1,11 +1,13 @@
 /** The width of a drawing in px. */
 import { useEffect, useRef, useState } from "react";
 
+/** The greatest width of a drawing. */
+const WIDEST = 680;
+
 /**
- * Follows the width and keeps it between the narrowest and the widest. Until it is known, it is the width of a narrow
- * pane.
+ * Follows the width and keeps it between the narrowest and WIDEST. Until it is known, it is the width of a narrow pane.
  */
-export function useWidth(narrowest: number, widest: number): [React.RefObject<HTMLDivElement>, number] {
+export function useWidth(narrowest: number): [React.RefObject<HTMLDivElement>, number] {
   const ref = useRef<HTMLDivElement>(null);
   const [width, setWidth] = useState(320);
   useEffect(() => {
@@ -15,5 +17,5 @@ export function useWidth(narrowest: number, widest: number): [React.RefObject<HT
     observer.observe(element);
     return () => observer.disconnect();
   }, []);
-  return [ref, Math.min(widest, Math.max(narrowest, width))];
+  return [ref, Math.min(WIDEST, Math.max(narrowest, width))];
 }

@@ -17,7 +17,6 @@ import { useWidth } from "../../ui/use-width";
 const words = text.review;
 
 const NARROWEST = 240;
-const WIDEST = 680;
 /**
  * The width and height of a handle, and the width of the strips above and beside the drawing for the handles; in
  * pixels.
@@ -200,7 +199,7 @@ export interface ReviewFigureProps {
 
 export function ReviewFigure({ title, spec, set, byHand, unitOf, keys, result, onPick, onDrop }: ReviewFigureProps) {
   const styles = useStyles();
-  const [ref, width] = useWidth(NARROWEST, WIDEST);
+  const [ref, width] = useWidth(NARROWEST);
   /** The axes at the start of a drag; they stay fixed during the drag. */
   const [held, setHeld] = useState<{ name: NumberPick; x: PlotAxis; y: PlotAxis }>();
   const drawn = useMemo(() => (held ? onAxes(spec, held.x, held.y) : spec), [spec, held]);
