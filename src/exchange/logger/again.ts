@@ -132,6 +132,56 @@ function stepsOf({ rows, layout, before, target }: Again, end: number, starts: r
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-6 * Math.max(1, Math.abs(a));
 
+/** The first line at which the file now shows a load to begin and did not before, or the reverse. */
+function changedStart(starts: readonly number[], { starts: startsBefore, to }: ReadBefore): number | undefined {
+  const seen = starts.filter((line) => line <= to);
+  return [...seen, ...startsBefore]
+    .sort((a, b) => a - b)
+    .find((line) => !seen.includes(line) || !startsBefore.includes(line));
+}
+
+/** Of the new readings as many as there is room for, spread over them. */
+function fittingOf(wanted: readonly number[], times: readonly number[], room: number): readonly number[] {
+  if (wanted.length <= room) return wanted;
+  const timesWanted = wanted.map((index) => nth(times, index));
+  return thinned(timesWanted, "all", Math.max(0, room)).map((index) => nth(wanted, index));
+}
+
+/** What the rows of a load bring: `used` are the rows of its readings that are taken, `newFrom` is the first new line. */
+function additionOf(
+  again: Again,
+  step: LoadStep,
+  load: number,
+  used: number,
+  newFrom: number,
+  isNew: boolean,
+): Addition {
+  const { rows, layout, before, target, timesOnSheet, recut } = again;
+  const series = seriesOf(rows, step, before.choices.rule, layout.timesRun);
+  const replaces = !isNew && recut !== undefined && series.lines.includes(recut);
+  const at = isNew ? 0 : used - (replaces ? 1 : 0);
+  const standing = isNew ? [] : timesOnSheet(load).slice(0, at);
+  const fresh = series.times.map((_, index) => index).filter((index) => isNew || nth(series.lines, index) >= newFrom);
+  const chosen = new Set(thinned(series.times, before.choices.thinning, target.room));
+  const wanted = fresh.filter(
+    (index) =>
+      (chosen.has(index) || index === fresh.at(-1)) && !standing.some((time) => near(time, nth(series.times, index))),
+  );
+  const fitting = fittingOf(wanted, series.times, target.room - at);
+  const stress = isNew ? stressOf(levelOf(rows, step), layout, target.stressUnit, target.diameter) : undefined;
+  return {
+    load,
+    isNew,
+    fromLine: Math.max(nth(rows.lines, step.from), newFrom),
+    toLine: nth(rows.lines, step.to - 1),
+    rows: fresh.length,
+    times: fitting.map((index) => nth(series.times, index)),
+    readings: fitting.map((index) => nth(series.readings, index)),
+    at,
+    ...(stress !== undefined && { stress }),
+  };
+}
+
 /**
  * What is new for each load, with the record of what is then read. Refuses, with the line, if the lines that were read
  * no longer show the same loads.
@@ -139,64 +189,30 @@ const near = (a: number, b: number): boolean => Math.abs(a - b) <= 1e-6 * Math.m
 export function continued(
   again: Again,
 ): { readonly ok: true; readonly value: Continued } | { readonly ok: false; readonly line: number } {
-  const { rows, layout, before, target, timesOnSheet, recut, isFinished } = again;
-  const { way, rule, thinning } = before.choices;
+  const { rows, layout, before, target, recut, isFinished } = again;
   const end = isFinished ? rows.lines.length : Math.max(0, rows.lines.length - WAITING_ROWS);
   const to = Math.max(before.to, rows.lines[end - 1] ?? 0);
-  const starts = startLines(rows, layout, way, to);
-  const seen = starts.filter((line) => line <= before.to);
-  const differs = [...seen, ...before.starts]
-    .sort((a, b) => a - b)
-    .find((line) => !seen.includes(line) || !before.starts.includes(line));
-  if (differs !== undefined && before.to > 0) return { ok: false, line: differs };
+  const starts = startLines(rows, layout, before.choices.way, to);
+  const changed = changedStart(starts, before);
+  if (changed !== undefined && before.to > 0) return { ok: false, line: changed };
   const newFrom = recut ?? before.to + 1;
   const additions: Addition[] = [];
   const without: Continued["without"][number][] = [];
   const loads = [...before.loads];
   for (const step of stepsOf(again, end, starts)) {
     if (step.to <= step.from) continue;
+    const { load } = step;
     const [fromLine, toLine] = [nth(rows.lines, step.from), nth(rows.lines, step.to - 1)];
     if (toLine < newFrom) continue;
-    const earlier = before.loads.find(({ load }) => load === step.load);
-    const place = step.load === null ? undefined : target.loads[step.load - 1];
-    if (step.load === null || !place || (!earlier && place.held > 0)) {
-      without.push({ load: step.load, fromLine, toLine });
+    const earlier = before.loads.find((one) => one.load === load);
+    const place = load === null ? undefined : target.loads[load - 1];
+    if (load === null || !place || (!earlier && place.held > 0)) {
+      without.push({ load, fromLine, toLine });
       continue;
     }
-    const series = seriesOf(rows, step, rule, layout.timesRun);
-    const isNewRow = (index: number): boolean => earlier === undefined || nth(series.lines, index) >= newFrom;
-    const replaces = earlier !== undefined && recut !== undefined && series.lines.includes(recut);
-    const at = earlier ? place.used - (replaces ? 1 : 0) : 0;
-    const standing = earlier ? timesOnSheet(step.load).slice(0, at) : [];
-    const fresh = series.times.map((_, index) => index).filter(isNewRow);
-    const room = target.room - at;
-    const chosen = new Set(thinned(series.times, thinning, target.room));
-    const wanted = fresh.filter(
-      (index) =>
-        (chosen.has(index) || index === fresh.at(-1)) && !standing.some((time) => near(time, nth(series.times, index))),
-    );
-    const fitting =
-      wanted.length <= room
-        ? wanted
-        : thinned(
-            wanted.map((index) => nth(series.times, index)),
-            "all",
-            Math.max(0, room),
-          ).map((index) => nth(wanted, index));
-    const level = stressOf(levelOf(rows, step), layout, target.stressUnit, target.diameter);
-    additions.push({
-      load: step.load,
-      isNew: earlier === undefined,
-      fromLine: Math.max(fromLine, newFrom),
-      toLine,
-      rows: fresh.length,
-      times: fitting.map((index) => nth(series.times, index)),
-      readings: fitting.map((index) => nth(series.readings, index)),
-      at,
-      ...(earlier === undefined && level !== undefined ? { stress: level } : {}),
-    });
+    additions.push(additionOf(again, step, load, place.used, newFrom, !earlier));
     if (earlier) loads[loads.indexOf(earlier)] = { ...earlier, toLine };
-    else loads.push({ load: step.load, fromLine, toLine });
+    else loads.push({ load, fromLine, toLine });
   }
   return { ok: true, value: { additions, without, read: { choices: before.choices, loads, starts, to } } };
 }
