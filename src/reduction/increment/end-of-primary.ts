@@ -9,9 +9,9 @@
  */
 import { straightLine } from "../numeric/straight-line";
 import { LINE_FACTOR } from "./cv";
-import { creep, curveAt, onsetOfPower, pastEnd, power, type Curve } from "./fit/model";
+import { creep, creepSlope, curveAt, type Curve } from "./fit/model";
 import { T_INFLECTION } from "./signals";
-import { consolidationRate, degreeOfConsolidation, T_END_OF_PRIMARY } from "./fit/terzaghi";
+import { consolidationRate, degreeOfConsolidation } from "./fit/terzaghi";
 
 export const END_RULES = ["log time", "root time"] as const;
 export type EndRule = (typeof END_RULES)[number];
@@ -61,15 +61,15 @@ const TANGENTS = Array.from({ length: 2 * TANGENT_STEPS + 1 }, (_, k) => {
 const LEAST_STEEPNESS = 1.3;
 
 /** Calculated in shares of primary and in time factors, which do not depend on the rate. */
-function byLogTime({ rate, d0, primary, tail, sharpness }: Curve): Lines | undefined {
+function byLogTime({ rate, d0, primary, tail, onset }: Curve): Lines | undefined {
   const share = tail / primary;
   let steepest = { T: 1, U: 0, slope: 0 };
   for (const { T, U, slope } of TANGENTS) {
-    const steep = slope + share * onsetOfPower(power(pastEnd(T), sharpness));
-    if (steep > steepest.slope) steepest = { T, U: U + share * creep(1, sharpness, T), slope: steep };
+    const steep = slope + share * creepSlope(onset, T);
+    if (steep > steepest.slope) steepest = { T, U: U + share * creep(onset, T), slope: steep };
   }
   if (!(steepest.slope > LEAST_STEEPNESS * share)) return undefined;
-  const tailAt = (T: number) => 1 + share * Math.log10(T / T_END_OF_PRIMARY);
+  const tailAt = (T: number) => 1 + share * Math.log10(T / onset.begins);
   const T100 = steepest.T * 10 ** ((tailAt(steepest.T) - steepest.U) / (steepest.slope - share));
   return { d0, d100: d0 + primary * tailAt(T100), t100: T100 / rate };
 }

@@ -10,7 +10,7 @@ import { allowedRise, sideOf } from "./fit/interval";
 import { creep, curveAt, type Curve } from "./fit/model";
 import type { Series } from "./readings";
 import { CREEP_SPREAD, ORDINARY_CREEP } from "./fit/linear";
-import { columnsOf, SHARPNESSES, trialsAt } from "./fit/search";
+import { columnsOf, onsetsAt, trialsAt } from "./fit/search";
 import { degreeOfConsolidation } from "./fit/terzaghi";
 import type { TheoryFit } from "./fit/theory-fit";
 
@@ -49,7 +49,9 @@ export function endRange(used: Series, fit: TheoryFit, rule: EndRule, foretold: 
   const departure = MODEL_SHARE * primary;
   const rise = allowedRise(residuals, noise ** 2, freedom) + (2 * departure) ** 2;
   const lean = (noise ** 2 + departure ** 2) / (CREEP_SPREAD * primary) ** 2;
-  const trialAt = trialsAt(columnsOf(used), Float64Array.from(weights), lean, timeZero);
+  const columns = columnsOf(used);
+  const onsets = onsetsAt(fit.rate, columns.times);
+  const trialAt = trialsAt(columns, Float64Array.from(weights), lean, timeZero, onsets);
   const best = trialAt(fit.rate);
   const distance = (curve: Curve): number | undefined => {
     const t100 = endTime(rule, curve);
@@ -68,8 +70,8 @@ export function endRange(used: Series, fit: TheoryFit, rule: EndRule, foretold: 
   /** How far the end moves over every value of creep that the readings allow. */
   const byCreep = { earlier: 0, later: 0 };
   const degrees = sinceLoad.map((t) => degreeOfConsolidation(fit.rate * t));
-  for (const sharpness of SHARPNESSES) {
-    const unit = sinceLoad.map((t) => creep(fit.rate, sharpness, t));
+  for (const onset of onsets) {
+    const unit = sinceLoad.map((t) => creep(onset, fit.rate * t));
     for (const share of CREEPS) {
       const line = straightLine(degrees.map((U, i) => U + share * (unit[i] ?? 0)), readings, weights); // prettier-ignore
       const cost = line.rss + lean * ((share - ORDINARY_CREEP) * line.slope) ** 2;
@@ -79,7 +81,7 @@ export function endRange(used: Series, fit: TheoryFit, rule: EndRule, foretold: 
         d0: line.intercept,
         primary: line.slope,
         tail: share * line.slope,
-        sharpness,
+        onset,
       });
       if (moved === undefined) continue;
       byCreep.earlier = Math.max(byCreep.earlier, -moved);

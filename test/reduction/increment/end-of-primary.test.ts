@@ -4,12 +4,12 @@ import { curveAt, type Curve } from "../../../src/reduction/increment/fit/model"
 import { endByLogTime, endByRootTime } from "../../generators/end-of-primary";
 
 const TRUTH = { "log time": endByLogTime, "root time": endByRootTime };
-const curve = (rate: number, creep: number, sharpness: number, d0 = 2, primary = 1): Curve => ({
+const curve = (rate: number, creep: number, sharpness: number, d0 = 2, primary = 1, begins = 1.10135): Curve => ({
   rate,
   d0,
   primary,
   tail: creep * primary,
-  sharpness,
+  onset: { sharpness, begins },
 });
 const truthOf = (rule: (typeof END_RULES)[number], made: Curve) =>
   TRUTH[rule]({
@@ -33,10 +33,11 @@ describe.each(END_RULES)("%s", (rule) => {
     [0.16, 7],
     [0.3, 2],
     [0.3, 4.5],
+    [0.2, 2, 0.6],
   ])(
     "with creep of %d per cycle and sharpness %d the lines meet where a search in small steps finds them",
-    (creep, sharpness) => {
-      const made = curve(0.02, creep, sharpness);
+    (creep, sharpness, begins = 1.10135) => {
+      const made = curve(0.02, creep, sharpness, 2, 1, begins);
       const end = endOfPrimary(rule, made);
       const truth = truthOf(rule, made);
       expect(Math.abs((end?.d100 ?? 0) - truth.d100)).toBeLessThan(0.003);

@@ -156,8 +156,9 @@ function aidedTail(clean: CleanReadings, used: Series, fit: TheoryFit, picks: Pi
   const own = cycles >= SHORTEST_TAIL;
   const index = own ? tail : indicesFrom(times, 0).slice(-2);
   const change = (i: number): number => {
-    const begun = fit.tail ? Math.log10(nth(times, i) / end) - creep(fit.rate, fit.sharpness, nth(times, i)) : 0;
-    return fit.primary * (1 - degreeOfConsolidation(fit.rate * nth(times, i))) + fit.tail * begun;
+    const T = fit.rate * nth(times, i);
+    const begun = fit.tail ? Math.log10(T / fit.onset.begins) - creep(fit.onset, T) : 0;
+    return fit.primary * (1 - degreeOfConsolidation(T)) + fit.tail * begun;
   };
   const unseen = Math.max(UNSEEN_SHARE * Math.abs(fit.primary), UNSEEN_STEP * clean.step);
   const remarks = picks.d100 === undefined ? alterations(used, index, change, unseen, share) : [];

@@ -11,7 +11,7 @@
 import { levenbergMarquardt, sumOfSquares, workspaceFor } from "../../numeric/least-squares";
 import { ORDINARY_CREEP, solveProducts, unsolved } from "./linear";
 import { creepsAt, curveSlope, degreesAt, type Column } from "./model";
-import { minima, SHARPNESSES, type Table, type Trial } from "./search";
+import { EARLY_ONSET, LATE_ONSETS, minima, onsetsAt, TABLE_ONSET, type Table, type Trial } from "./search";
 
 /** A trial whose time zero is free: the load came `shift` minutes before the clock. */
 export interface Zeroed extends Trial {
@@ -98,15 +98,15 @@ function separableFit({ times, y, firstReading }: Table) {
   let weights: Column = column();
   let [lean, leaning, total] = [0, 0, 0];
   /** The last trial. */
-  const last = { rate: NaN, zero: NaN, sharpness: NaN, ...unsolved() };
+  const last = { rate: NaN, zero: NaN, onset: TABLE_ONSET, ...unsolved() };
   let meanD = 0;
 
-  /** Prepares for trials with the sharpness of `from`. */
+  /** Prepares for trials with the onset of creep of `from`. */
   const prepare = (w: Column, from: Trial, weightOfLean: number): void => {
     weights = w;
     lean = weightOfLean;
     leaning = Math.sqrt(lean);
-    last.sharpness = from.sharpness;
+    last.onset = from.onset;
     total = 0;
     for (let i = 0; i < n; i++) {
       total += w[i]!;
@@ -125,7 +125,7 @@ function separableFit({ times, y, firstReading }: Table) {
   /** Its loops stand in small functions: the engine compiles them in half of the time that all loops in one take. */
   const residuals = (rate: number, zero: number, into: Column): void => {
     degreesAt(times, rate, zero, u);
-    creepsAt(times, rate, zero, last.sharpness, c);
+    creepsAt(times, rate, zero, last.onset, c);
     last.rate = rate;
     last.zero = zero;
     const [meanU, meanC] = [centre(u, weights, total), centre(c, weights, total)];
@@ -166,8 +166,8 @@ function separableFit({ times, y, firstReading }: Table) {
 
   const trial = (rate: number, shift: number): Zeroed => {
     residuals(rate, shift, all);
-    const { sharpness, primary, tail, d0 } = last;
-    return { rate, sharpness, primary, tail, d0: firstReading + d0, shift, cost: sumOfSquares(all) };
+    const { onset, primary, tail, d0 } = last;
+    return { rate, onset, primary, tail, d0: firstReading + d0, shift, cost: sumOfSquares(all) };
   };
   return { prepare, residuals, jacobian, trial };
 }
@@ -175,7 +175,7 @@ function separableFit({ times, y, firstReading }: Table) {
 /** No record has shown more valleys than this. */
 const MOST_VALLEYS = 3;
 
-/** The bottoms of the valleys, deepest first, at the sharpness of the table. */
+/** The bottoms of the valleys, deepest first, with the onset of creep of the table. */
 export const valleys = ({ table, polish }: Descent, weights: Column, lean: number): Trial[] =>
   minima(table, weights, lean)
     .slice(0, MOST_VALLEYS)
@@ -189,11 +189,24 @@ export function lowest({ table, polish }: Descent, weights: Column, lean: number
   return polish(weights, best, lean);
 }
 
-/** The bottom of a valley over all sharpnesses of creep, starting at its bottom for the sharpness of the table. */
+/** The bottom of a valley over the onsets of late creep, starting at its bottom for the onset of the table. */
 export const bottom = ({ polish }: Descent, weights: Column, lean: number, floor: Trial): Trial =>
-  SHARPNESSES.filter((sharpness) => sharpness !== floor.sharpness)
-    .map((sharpness) => polish(weights, { ...floor, sharpness, cost: Infinity }, lean))
+  LATE_ONSETS.filter((onset) => onset !== floor.onset)
+    .map((onset) => polish(weights, { ...floor, onset, cost: Infinity }, lean))
     .reduce<Trial>((a, b) => (b.cost < a.cost ? b : a), floor);
+
+/**
+ * Creep that begins within primary is believed if it lowers the cost by this F: about the square of Student's t of a
+ * parameter at 95 %.
+ */
+const EARLY_F = 4;
+
+/** The fit with creep that begins within primary, if the readings show that it does; else the fit with late creep. */
+export function withEarlyCreep({ polish, table }: Descent, weights: Column, lean: number, late: Trial): Trial {
+  if (!onsetsAt(late.rate, table.times).includes(EARLY_ONSET)) return late;
+  const early = polish(weights, { ...late, onset: EARLY_ONSET, cost: Infinity }, lean);
+  return late.cost > early.cost * (1 + EARLY_F / (table.y.length - 4)) ? early : late;
+}
 
 /** How many parameters were fitted in a trial. */
 export const parameterCount = (trial: Trial): number => (trial.tail ? 4 : 3);

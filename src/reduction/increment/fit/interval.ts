@@ -1,7 +1,7 @@
 /** The 95 % interval of the rate cv/Hdr^2, from how the cost rises on either side of the best rate. */
 import { studentsT95 } from "../../numeric/students-t";
 import type { Column } from "./model";
-import { trialsAt, type Table, type Trial } from "./search";
+import { onsetsAt, trialsAt, type Table, type Trial } from "./search";
 
 /**
  * The share of the model in the uncertainty of ln cv. With it the interval holds the true cv of 96 % of simulated
@@ -62,7 +62,7 @@ export function rateInterval(
   shift: number,
   rise: number,
 ): [low: number, high: number] {
-  const trialAt = trialsAt(table, weights, lean, shift);
+  const trialAt = trialsAt(table, weights, lean, shift, onsetsAt(best.rate, table.times));
   const limit = best.cost + rise;
   const side = (direction: 1 | -1): number =>
     Math.hypot(

@@ -8,13 +8,14 @@
  */
 import { say, digits, type Message } from "../../message";
 import { figure, given, notApplicable, type Outcome } from "../../outcome";
-import { bottom, descentOf, parameterCount, valleys, type Descent, type Zeroed } from "./descent";
+import { bottom, descentOf, parameterCount, valleys, type Descent, type Zeroed, withEarlyCreep } from "./descent";
 import { allowedRise, rateInterval } from "./interval";
 import { curveAt, type Curve } from "./model";
 import { rowWithTime } from "../cleaning/row-words";
 import type { CleanReadings, Series } from "../readings";
 import { CREEP_SPREAD } from "./linear";
 import { tableOf, type Trial } from "./search";
+import { T_END_OF_PRIMARY } from "./terzaghi";
 import { wrongReadings } from "../wrong-readings";
 import { nth } from "../../numeric/lists";
 
@@ -77,11 +78,15 @@ const residualsOf = ({ times, readings }: Series, weights: Float64Array, curve: 
 const isUsed = (weight: number): boolean => weight > 0;
 const sumOf = (weights: Float64Array): number => weights.reduce((a, b) => a + b, 0);
 
-/** The fit with its time zero free, if the readings show clearly that the load did not come with the clock. */
+/**
+ * The fit with late creep and its time zero free, if the readings show clearly that the load did not come with the clock;
+ * `best` is the best fit on the clock, `late` that with late creep.
+ */
 function withFreeZero(
   descent: Descent,
   weights: Float64Array,
   best: Trial,
+  late: Trial,
   lean: number,
   rounding: number,
 ): Zeroed | undefined {
@@ -90,10 +95,10 @@ function withFreeZero(
   if (used < READINGS_TO_JUDGE_ZERO) return undefined;
   const total = sumOf(weights);
   const timeAt = (share: number) => nth(times, Math.floor(share * times.length));
-  const late = HIDDEN_READINGS.map((share) => -LATE_START * timeAt(share));
-  const starts = best.cost < total * (READINGS_FOLLOW * best.primary) ** 2 ? [0] : [0, ...late];
+  const hidden = HIDDEN_READINGS.map((share) => -LATE_START * timeAt(share));
+  const starts = best.cost < total * (READINGS_FOLLOW * best.primary) ** 2 ? [0] : [0, ...hidden];
   const freed = starts
-    .map((start) => descent.polish(weights, best, lean, start))
+    .map((start) => descent.polish(weights, late, lean, start))
     .reduce((a, b) => (b.cost < a.cost ? b : a));
   const gain = best.cost - freed.cost;
   const F = gain / (freed.cost / (used - parameterCount(best) - 1) + rounding);
@@ -144,9 +149,10 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
   const spread = Math.min(varianceOf(offFirst, parameterCount(first)), roughness(offFirst));
   lean = leanOf(Math.max(spread, rounding), first.primary);
   const [deepest, ...others] = valleys(descent, weights, lean);
-  const onClock = deepest ? bottom(descent, weights, lean, deepest) : first;
+  const late = deepest ? bottom(descent, weights, lean, deepest) : first;
+  const onClock = withEarlyCreep(descent, weights, lean, late);
 
-  const freed = withFreeZero(descent, weights, onClock, lean, rounding);
+  const freed = withFreeZero(descent, weights, onClock, late, lean, rounding);
   if (freed) remarks.push(zeroRemark(freed));
   const best = freed ?? onClock;
   const timeZero = freed?.shift ?? 0;
@@ -164,11 +170,11 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
       say`the readings fit a cv ${digits(other.rate / best.rate, 3)} times this one nearly as well: do not rely on either`,
     );
   const [rateLow, rateHigh] = rateInterval(table, weights, best, lean, timeZero, rise);
-  const { rate, d0, primary, tail, sharpness } = best;
+  const { rate, d0, primary, tail, onset } = best;
   return given(
     {
-      ...{ rate, d0, primary, tail, sharpness },
-      d100: d0 + primary,
+      ...{ rate, d0, primary, tail, onset },
+      d100: d0 + primary + tail * Math.log10(T_END_OF_PRIMARY / onset.begins),
       ...{ rateLow, rateHigh },
       misfit: Math.sqrt(squares(residuals) / sumOf(used)),
       noise: Math.sqrt(variance),

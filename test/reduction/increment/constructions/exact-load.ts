@@ -15,7 +15,16 @@ const T_END = 1.10135;
 
 /** d0 of 1000 divisions, primary of 400, creep of 20 a log cycle; primary ends at 44 min (t50 of 7.87 min). */
 export const FIT: TheoryFit = {
-  ...{ rate: 0.025, d0: 1000, primary: 400, tail: 20, sharpness: 3, d100: 1400, rateLow: 0.024, rateHigh: 0.026 },
+  ...{
+    rate: 0.025,
+    d0: 1000,
+    primary: 400,
+    tail: 20,
+    onset: { sharpness: 3, begins: 1.10135 },
+    d100: 1400,
+    rateLow: 0.024,
+    rateHigh: 0.026,
+  },
   ...{ misfit: 0.1, noise: 0.1, scatter: 0.1, timeZero: 0, leftOut: [] },
 };
 export const END = T_END / FIT.rate;
