@@ -26,6 +26,8 @@ export const news: Readonly<Record<string, string>> = {
     "Wo die Messuhr während einer Laststufe gesprungen ist, werden die Konstruktionen an den Ablesungen ohne den Sprung gemacht, und die Bemerkung sagt es; d0 und d100, auch von Hand festgelegte, sind Ablesungen der Messuhr vor dem Sprung.",
   "An unloading in which the specimen compressed gives no recompression or swelling index.":
     "Eine Entlastung, bei der der Probekörper zusammengedrückt wurde, ergibt weder einen Wiederbelastungs- noch einen Schwellbeiwert.",
+  "The fit to theory also takes account of creep that begins within primary, where the readings show it; the remark on a load says so where cv by log time and cv by the fit to theory differ by more than 13 percent.":
+    "Die Anpassung an die Theorie berücksichtigt auch Kriechen, das während der Primärsetzung beginnt, wo die Ablesungen es zeigen; die Bemerkung zu einer Laststufe sagt es, wenn cv nach log t und cv nach der Anpassung an die Theorie um mehr als 13 Prozent auseinanderliegen.",
   "The remark on a load says so where cv by root time and cv by the fit to theory differ by more than 13 percent.":
     "Die Bemerkung zu einer Laststufe sagt es, wenn cv nach Wurzel t und cv nach der Anpassung an die Theorie um mehr als 13 Prozent auseinanderliegen.",
   "The remarks on the loads and on the curve do not end with a semicolon.":
