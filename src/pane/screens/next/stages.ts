@@ -195,8 +195,10 @@ const unsignedPicks = ({ picks }: TestRecord): Lack[] =>
 /** The range of a preconsolidation stress that the constructions refuse: nothing is left to do where another is adopted. */
 const RANGE_OF_REFUSED = ["preconsolidation_low", "preconsolidation_high"];
 
-const faultsToMend = ({ faults, adopted }: TestRecord): TestRecord["faults"] =>
-  adopted?.preconsolidation_stress ? faults.filter(({ name }) => !RANGE_OF_REFUSED.includes(name)) : faults;
+const faultsToMend = ({ faults, adopted }: TestRecord): Lack[] =>
+  faults
+    .filter(({ name }) => !(adopted?.preconsolidation_stress && RANGE_OF_REFUSED.includes(name)))
+    .map(({ name, row, sentence }) => ({ what: "cell at fault", name, row, sentence }));
 
 /** Faults of formulas. Faults of other cells are in the record, and hidden rows keep no stage from being done. */
 const OF_FORMULAS: readonly CellFinding["kind"][] = [
@@ -214,18 +216,38 @@ function formulasChanged(findings: readonly CellFinding[]): Lack[] {
   return [{ what: "formulas changed", count: changed.length, sentence: first.sentence, address: first.address }];
 }
 
+const isDone = (...before: readonly Stage[]): boolean => before.every(({ state }) => state === "done");
+
+/** A stage of which nothing is said before it has begun. */
+function stage(name: StageName, hasBegun: boolean, lacks: readonly Lack[], looks: readonly Lack[] = []): Stage {
+  if (!hasBegun) return { name, state: "not begun", lacks: [], looks: [] };
+  return { name, state: lacks.length === 0 ? "done" : "begun", lacks, looks };
+}
+
+/** Signed early, the review and the check are not done before the loads that they look at. */
+const afterLoads = (own: Stage, loaded: Stage): Stage =>
+  isDone(own) && !isDone(loaded) ? { ...own, state: "not begun" } : own;
+
+/** The sentences at the head of the sheet that name no cell to correct, and those on unusual numbers. */
+const saidAtHead = (head: readonly HeadSentence[], ...kinds: readonly HeadSentence["kind"][]): Lack[] =>
+  head
+    .filter(({ kind, cells = [] }) => kinds.includes(kind) && (kind === "unusual" || cells.length === 0))
+    .map(({ sentence, address }): Lack => ({ what: "head of sheet", sentence, address }));
+
+const hasResults = ({ results, loads }: TestRecord): boolean =>
+  Object.keys(results).length > 0 || loads.some(({ results: own }) => own.strain_end !== undefined);
+
+/** The day of a change is not known: a check of a later day than the issue counts as one of the changed readings. */
+const isCheckedSince = ({ words }: TestRecord, { day }: ChangedSince): boolean =>
+  (words.date_checked ?? "") > day.slice(0, 10);
+
 export function stagesOf({ record, head, open, reports, findings = [], changedSince }: Known): Stage[] {
   const { typed, results } = lackingBy(record);
   const typedIn = (stage: StageName): Lack[] => typed.get(stage) ?? [];
-  const stage = (name: StageName, hasBegun: boolean, lacks: readonly Lack[], looks: readonly Lack[] = []): Stage => {
-    const state = lacks.length === 0 ? "done" : "begun";
-    return { name, state: hasBegun ? state : "not begun", lacks: hasBegun ? lacks : [], looks: hasBegun ? looks : [] };
-  };
   const wrong = wrongBy(head);
   const wrongIn = (stage: StageName): Lack[] => wrong.get(stage) ?? [];
   const someHold = (name: StageName): boolean =>
     wrongIn(name).length > 0 || (BEGINS[name] ?? []).some((one) => holds(record, one));
-  const isDone = (...before: readonly Stage[]): boolean => before.every(({ state }) => state === "done");
 
   const received = stage("received", someHold("received"), [...wrongIn("received"), ...typedIn("received")]);
   const ofSizes = [...wrongIn("sized"), ...typedIn("sized")];
@@ -234,34 +256,19 @@ export function stagesOf({ record, head, open, reports, findings = [], changedSi
   const ofLoads = [...wrongIn("loaded"), ...loadLacks(record), ...typedIn("loaded")];
   const loaded = stage("loaded", hasLoads || wrongIn("loaded").length > 0, ofLoads);
 
-  const faults = faultsToMend(record).map(({ name, row, sentence }): Lack => ({
-    what: "cell at fault",
-    name,
-    row,
-    sentence,
-  }));
-  // Results that are missing only because inputs are missing form one line instead of a dozen.
-  const saidAtHead = (...kinds: readonly HeadSentence["kind"][]): Lack[] =>
-    head
-      .filter(({ kind, cells = [] }) => kinds.includes(kind) && (kind === "unusual" || cells.length === 0))
-      .map(({ sentence, address }): Lack => ({ what: "head of sheet", sentence, address }));
-  const ofHead = [...wrongIn("reduced"), ...saidAtHead("impossible", "running")];
+  const ofHead = [...wrongIn("reduced"), ...saidAtHead(head, "impossible", "running")];
   const inputsLack = [...ofHead, ...ofSizes, ...ofLoads, ...typedIn("reduced")].length > 0;
+  // Results that are missing only because inputs are missing form one line instead of a dozen.
   const ofResults: Lack[] =
     inputsLack && results.length > 0 ? [{ what: "results follow", count: results.length }] : results;
-  const hasResults =
-    Object.keys(record.results).length > 0 || record.loads.some(({ results: own }) => own.strain_end !== undefined);
   const reducing = stage(
     "reduced",
-    hasResults || ofHead.length > 0,
-    [...ofHead, ...faults, ...formulasChanged(findings), ...typedIn("reduced"), ...ofResults],
+    hasResults(record) || ofHead.length > 0,
+    [...ofHead, ...faultsToMend(record), ...formulasChanged(findings), ...typedIn("reduced"), ...ofResults],
     // The readings are kept as they are, and an unusual number counts: neither keeps a stage from being done.
-    saidAtHead("unusual", "jump"),
+    saidAtHead(head, "unusual", "jump"),
   );
 
-  // Signed early, the review and the check are not done before the loads that they look at.
-  const afterLoads = (own: Stage): Stage =>
-    own.state === "done" && !isDone(loaded) ? { ...own, state: "not begun" } : own;
   const signedTest = holds(record, "tested_by") || holds(record, "date_tested");
   const reviewed = afterLoads(
     stage(
@@ -270,19 +277,18 @@ export function stagesOf({ record, head, open, reports, findings = [], changedSi
       [...wrongIn("reviewed"), ...unsignedPicks(record), ...typedIn("reviewed")],
       withoutConstruction(record, reduced(record).loads),
     ),
+    loaded,
   );
   const afterIssue: Lack[] = changedSince ? [{ what: "readings changed", ...changedSince }] : [];
-  // The day of a change is not known: a check of a later day than the issue counts as one of the changed readings.
-  const isCheckedSince =
-    changedSince !== undefined && (record.words.date_checked ?? "") > changedSince.day.slice(0, 10);
   const signedCheck = holds(record, "checked_by") || holds(record, "date_checked");
   const checked = afterLoads(
-    stage("checked", hasResults && (isDone(loaded, reducing) || signedCheck), [
+    stage("checked", hasResults(record) && (isDone(loaded, reducing) || signedCheck), [
       ...wrongIn("checked"),
-      ...(isCheckedSince ? [] : afterIssue),
+      ...(changedSince && isCheckedSince(record, changedSince) ? [] : afterIssue),
       ...open.map(({ check }): Lack => ({ what: "question", id: check.id, question: check.question })),
       ...typedIn("checked"),
     ]),
+    loaded,
   );
   const reported = stage("reported", reports.length > 0 || isDone(checked), [
     ...wrongIn("reported"),
