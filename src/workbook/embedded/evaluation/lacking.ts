@@ -47,9 +47,19 @@ export function noteRange(cells: object): void {
 }
 
 /**
- * Looks through the cells of a range, and gives them. Of a range beyond its sheet some may be missing. The first cell without a value counts,
- * as it does for cells that are evaluated while the range is read.
+ * Reads the cells of a range, and notes none of those that are evaluated meanwhile: one that was evaluated before may stand before them.
+ * `noteRange` notes the first of all.
  */
+export function withoutNotes<T>(read: () => T): T {
+  const before = missing;
+  try {
+    return read();
+  } finally {
+    missing = before;
+  }
+}
+
+/** Looks through the cells of a range, and gives them. Of a range beyond its sheet some may be missing. The first cell without a value counts. */
 export function looked<T extends readonly (readonly (Cell | undefined)[])[]>(columns: T): T {
   for (const column of columns) {
     const first = column.find((cell) => cell && lacks(cell));

@@ -7,7 +7,7 @@ import { helpers } from "@odoo/o-spreadsheet";
 import type { Zone } from "../zones";
 import type { Evaluated, Evaluator, Place, SheetRange } from "./engine-parts";
 import { withSize } from "./full-size";
-import { looked, noteRange } from "./lacking";
+import { looked, noteRange, withoutNotes } from "./lacking";
 
 /** A range of the engine by columns. */
 type Matrix = Evaluated[][];
@@ -195,7 +195,7 @@ export function cellsOfRanges(evaluator: Evaluator, others: (range: Read) => Mat
     return matrix;
   };
   return (range) => {
-    const known = byRange.get(range) ?? { cells: read(range) };
+    const known = byRange.get(range) ?? { cells: withoutNotes(() => read(range)) };
     byRange.set(range, known);
     noteRange(known.cells);
     return (known.sized ??= isThere(range) ? withSize(known.cells, range) : known.cells);

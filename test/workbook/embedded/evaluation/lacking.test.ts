@@ -14,3 +14,13 @@ test("the first cell of a range that lacks a value is the origin, for formulas e
       errorOriginPosition: { sheetId: "s1", col: 1, row: 1 },
     });
 });
+
+test("of a range, a cell that was evaluated before is the origin, also if a later cell is evaluated while the range is read", () => {
+  const unread = "=LET(x,1,x)";
+  const cells = { A1: unread, A2: "=SUM(A1:B1)", B1: unread };
+  const model = new Model({ sheets: [{ id: "s1", name: "One", colNumber: 9, rowNumber: 9, cells }] } as object);
+  expect(evaluationOf(model).evaluator.evaluatedCells.get({ sheetId: "s1", col: 0, row: 1 })).toMatchObject({
+    value: "#NAME?",
+    errorOriginPosition: { sheetId: "s1", col: 0, row: 0 },
+  });
+});
