@@ -344,7 +344,7 @@ describe("creep that was not measured", () => {
       expect(table[5][1]).toBeGreaterThan(0);
       expect(table[7][1]).toMatch(/d100 leans on that of the fit to theory/);
       expect(table[7][1]).toMatch(/corrected by up to [\d.]+ in the readings, [\d.]+ % of primary .* row 1[3-7]/);
-      expect(table[7][1]).toMatch(/tail_slope is not given/);
+      expect(table[7][1]).toMatch(/the slope of the tail is not given/);
       const [row] = F.TIME_CURVE(t, d);
       expect(row[9]).toBe("");
       expect(row[2]).toBe(table[2][1]);

@@ -111,8 +111,8 @@ export function logTime(
     );
   const byTail = picks.tail_from !== undefined || picks.tail_to !== undefined;
   const short = noSlope(byTail ? tail.value.cycles : cyclesPast(times, t100));
-  if (short) remarks.push(say`${short}; tail_slope is not given`);
-  else if (!tail.value.own) remarks.push(say`tail_slope is that of the fit to theory: it is uncertain`);
+  if (short) remarks.push(say`${short}; the slope of the tail is not given`);
+  else if (!tail.value.own) remarks.push(say`the slope of the tail is that of the fit to theory: it is uncertain`);
   return given(
     {
       d0,

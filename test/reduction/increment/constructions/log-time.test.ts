@@ -123,7 +123,7 @@ describe("the slope of the tail", () => {
     expect(valueOf(short).tailSlope).toBeUndefined();
     expect(english(valueOf(short).noTailSlope!)).toMatch(/^no two of the readings lie past the end of primary/);
     expect(saidOf(short)).toMatch(
-      /no two of the readings lie past the end of primary: .*; go on reading; tail_slope is not given$/,
+      /no two of the readings lie past the end of primary: .*; go on reading; the slope of the tail is not given$/,
     );
     expect(valueOf(of()).noTailSlope).toBeUndefined();
   });
@@ -131,7 +131,7 @@ describe("the slope of the tail", () => {
   test("that is the slope of the fit is given with a remark", () => {
     const byFit = of({}, { series: until(120) });
     expect(valueOf(byFit).tailSlope).toBe(20);
-    expect(saidOf(byFit)).toMatch(/; tail_slope is that of the fit to theory: it is uncertain$/);
+    expect(saidOf(byFit)).toMatch(/; the slope of the tail is that of the fit to theory: it is uncertain$/);
   });
 
   test("of a picked tail counts the cycles of the pick", () => {
@@ -141,7 +141,7 @@ describe("the slope of the tail", () => {
     );
     expect(valueOf(picked).tailSlope).toBeUndefined();
     expect(saidOf(picked)).toMatch(
-      /span 0.22 of a log cycle: .*; tail_slope is not given; picked by hand: tail from = 240, tail to = 400$/,
+      /span 0.22 of a log cycle: .*; the slope of the tail is not given; picked by hand: tail from = 240, tail to = 400$/,
     );
     expect(valueOf(of({ tail_from: 30 }, { series: until(60) })).tailSlope).toBeGreaterThan(20);
     expect(valueOf(of({ tail_to: 480 })).tailSlope).toBeGreaterThan(19);

@@ -143,8 +143,8 @@ export const increment: Readonly<Record<string, string>> = {
     "d0 ({0}) und d100 ({1}) laufen gegen die Ablesungen: Festlegungen prüfen",
   "half of primary compression was over before the first reading ({0} min); read earlier":
     "die halbe Primärsetzung war vor der ersten Ablesung ({0} min) vorbei; früher ablesen",
-  "{0}; tail_slope is not given": "{0}; die Neigung des Kriechasts wird nicht angegeben",
-  "tail_slope is that of the fit to theory: it is uncertain":
+  "{0}; the slope of the tail is not given": "{0}; die Neigung des Kriechasts wird nicht angegeben",
+  "the slope of the tail is that of the fit to theory: it is uncertain":
     "die Neigung des Kriechasts ist die der Anpassung an die Theorie: sie ist unsicher",
   "4:1 pair at {0} and {1} min": "4:1-Paar bei {0} und {1} min",
   "tangent through the readings from {0} to {1} min": "Tangente durch die Ablesungen von {0} bis {1} min",
