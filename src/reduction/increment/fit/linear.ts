@@ -1,5 +1,5 @@
 /**
- * The linear part of the fit to theory: where the rate cv/Hdr^2 and the sharpness of creep are given, d0, primary and
+ * The linear part of the fit to theory: where the rate cv/Hdr^2 and the onset of creep are given, d0, primary and
  * tail follow by linear least squares of the readings y on u, the degree of consolidation, and c, the creep of unit
  * slope:
  *
