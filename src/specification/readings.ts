@@ -24,6 +24,9 @@ export const LATE_BEGIN = 0.2;
 /** A stress of more than this many times that of the load before was probably mistyped (2000 for 200). Common practice, no source. */
 export const LEAP = 8;
 
+/** The words before and behind the number of a row, where the refusal of a curve names the stress of that row. */
+export const STRESS_OF_ROW = ["row ", ": the stress "] as const;
+
 /** The number of a load in the names of its readings: "07" in times_07 and readings_07. */
 export const loadSuffix = (load: number): string => String(load).padStart(2, "0");
 

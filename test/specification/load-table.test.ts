@@ -1,4 +1,7 @@
 import { blankSheet, demoSheet, fillSheet } from "../../src/datasheet";
+import { LEAP } from "../../src/specification/readings";
+import { STRESS_LEAPS } from "../../src/specification/sentences/of-remarks";
+import { shownOnSheet, wordsOf } from "../../src/specification/text/words";
 import { calculate } from "../datasheet/sheet-in-engine";
 
 /** The remarks of the rows of a sheet with these stresses and no readings. */
@@ -37,4 +40,9 @@ test("ok stands alone in a remark, and not behind another one", async () => {
   expect(whole).toContain("ok");
   expect(uncorrected).toContain("not corrected for the apparatus");
   expect([...whole, ...uncorrected].filter((text) => /; ok|; ?$|~/.test(text))).toEqual([]);
+});
+
+test("the remark on a stress that leaps names the number of times that counts, in both languages", () => {
+  expect(shownOnSheet(wordsOf("en"), STRESS_LEAPS)).toContain(` ${LEAP} times `);
+  expect(shownOnSheet(wordsOf("de"), STRESS_LEAPS)).toContain(` ${LEAP}-Fache `);
 });

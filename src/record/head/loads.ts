@@ -2,7 +2,7 @@
 import { english, type Message } from "../../reduction/message";
 import * as sentences from "../../specification/sentences/of-head";
 import { STRESS_LEAPS } from "../../specification/sentences/of-remarks";
-import { readingsName, timesName } from "../../specification/readings";
+import { readingsName, STRESS_OF_ROW, timesName } from "../../specification/readings";
 import type { TestRecord } from "../record";
 import { jumpsIn, rowAt } from "../reduced-test";
 import { firstSlip, numbersOutside } from "../sheet-remarks";
@@ -13,7 +13,7 @@ export function ofSlip(cells: Cells, record: TestRecord, refusal: Message | unde
   const found = firstSlip(record);
   if (!found) return [];
   const { number, row } = found.load;
-  const isSaid = refusal && english(refusal).includes(`row ${row}: the stress `);
+  const isSaid = refusal && english(refusal).includes(STRESS_OF_ROW.join(String(row)));
   if (isSaid && found.slip.said === STRESS_LEAPS) return [];
   const address = {
     moment: () => cells.address("load_started", row),

@@ -36,6 +36,7 @@ import {
 } from "../sentences/of-head";
 import { isWord } from "../list-words";
 import { liveAt as at, loadWith, NO_LOAD, stressAtLoad, topOf as atTop } from "./impossible";
+import { STRESS_OF_ROW } from "../readings";
 import { STRESS_LEAPS } from "../sentences/of-remarks";
 import { inFormula, live, toldExpression, toldSentence } from "../sentences/told-formula";
 
@@ -120,7 +121,8 @@ export function firstLoadWith(words: string): string {
 
 /** The first load whose stress leaps; the sentence on the curve may name it too, as a row of the curve, and then its own sentence is left out. */
 const LEAPED = loadWith(toldExpression(english(STRESS_LEAPS)));
-const IS_SAID_OF_CURVE = `AND(${IS_POSSIBLE},ISNUMBER(FIND("row "&MATCH(${LEAPED},{load_number},0)&": the stress ",{preconsolidation_remark})))`;
+const [BEFORE_ROW, BEHIND_ROW] = STRESS_OF_ROW;
+const IS_SAID_OF_CURVE = `AND(${IS_POSSIBLE},ISNUMBER(FIND("${BEFORE_ROW}"&MATCH(${LEAPED},{load_number},0)&"${BEHIND_ROW}",{preconsolidation_remark})))`;
 const UNUSUAL = `IFERROR(IF(${IS_SAID_OF_CURVE},SUBSTITUTE({${UNUSUAL_REMARK}},${toldSentence(ofLoad(live(LEAPED), STRESS_LEAPS))},""),{${UNUSUAL_REMARK}}),"")`;
 
 /** While the test is running, the results of the curve may need further loads. */

@@ -10,7 +10,7 @@ export const NO_STRESS: Message = say`no stress, and the next load has one: ente
 export const READINGS_WITHOUT_STRESS: Message = say`readings and no stress: enter it`;
 export const STRESS_NOT_POSITIVE: Message = say`the stress is not a number greater than 0: enter the stress of the load`;
 export const STRESS_TURNS: Message = say`the stress turns back under this load alone: correct it, or that of the load above, if it was mistyped`;
-/** LEAP of `specification/readings` is the number of times. */
+/** LEAP of `specification/readings` is the number of times (`load-table.test.ts`). */
 export const STRESS_LEAPS: Message = say`check whether the stress was mistyped: it is more than 8 times that of the load before`;
 export const timeBeforeLoad = (row: Value, time: Value): Message =>
   say`the time in row ${row} (${time} min) is before the load: correct or clear it`;
