@@ -45,6 +45,7 @@ const GROUPS_IN_BROWSER = {
     "firm-layout/firm-layout",
     "firm-layout/firm-layout-across",
     "host/decimal-mark",
+    "host/former-workbook",
     "host/pane-reloaded",
     "host/refusals",
     "host/row-heights",
