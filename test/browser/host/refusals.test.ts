@@ -82,4 +82,17 @@ withBrowser("an entry that the sheet does not take", (openPage) => {
     await tab.getByText("Demonstration", { exact: true }).waitFor();
     expect(complaints).toEqual([]);
   });
+
+  test("is refused in the pane's words in German too, and the sentence stays", async () => {
+    const { page, complaints } = await openPage("", { locale: "de-DE" });
+    await showSheet(page, "Demonstration");
+    const input = await cellOf(page, "ring_mass");
+    await typeInCell(page, input, "63.5");
+    await page.locator("#message, #refusals li").filter({ hasText: input }).waitFor();
+    expect(await message(page)).toBe("");
+    const refused = await page.locator("#refusals li").innerText();
+    expect(refused.startsWith(`${input} wurde nicht geändert. `)).toBe(true);
+    expect(refused).not.toMatch(/1e-9/);
+    expect(complaints).toEqual([]);
+  });
 });

@@ -5,6 +5,7 @@
 import { helpers, registries } from "@odoo/o-spreadsheet";
 import { asTyped, say, verbatim, type Message } from "../../../reduction/message";
 import type { Model } from "../engine";
+import { wordFor } from "../engine-words";
 import type { Place } from "../evaluation/engine-parts";
 import { ADD_RULES } from "./rules-at-once";
 
@@ -72,19 +73,29 @@ class WordedValidation extends Validation {
 
 registries.coreViewsPluginRegistry.replace("data_validation_ui", WordedValidation as never);
 
-const BROKEN_RULE = /^The data you entered in ([A-Z]+\d+) violates the data validation rule set on the cell:\n(.*)$/s;
+/** The engine's sentence with the cell and what its rule allows. */
+const BROKEN_RULE = "The data you entered in %s violates the data validation rule set on the cell:\n%s";
+
+/** The cell and what its rule allows, if `said` is the engine's sentence of a broken rule in the language of the page. */
+function brokenRule(said: string): { readonly cell: string; readonly error: string } | undefined {
+  const [before = "", between = ""] = wordFor(BROKEN_RULE).split("%s");
+  const at = said.indexOf(between, before.length);
+  if (!said.startsWith(before) || at < 0) return undefined;
+  return { cell: said.slice(before.length, at), error: said.slice(at + between.length) };
+}
 
 /** What the engine says of a refused entry, in plain words, with the cell; other sentences stay as they are. */
 export function plainRefusal({ getters }: Model, said: string): { readonly sentence: Message; readonly place?: Place } {
-  const [, cell, error] = BROKEN_RULE.exec(said) ?? [];
-  if (cell === undefined) return { sentence: asTyped(said) };
+  const broken = brokenRule(said);
+  if (!broken) return { sentence: asTyped(said) };
+  const { cell, error } = broken;
   const position = { sheetId: getters.getActiveSheetId(), ...helpers.toCartesian(cell) };
   // The cast adds the words of the add-in: the engine keeps them with the rule, and its typings do not say so.
   const rule = getters.getValidationRuleForCell(position) as Rule | undefined;
   const own = rule?.words?.error;
   const sentence =
     own === undefined
-      ? say`${verbatim(cell)} was not changed. What may stand there: ${verbatim(error ?? "")}`
+      ? say`${verbatim(cell)} was not changed. What may stand there: ${verbatim(error)}`
       : say`${verbatim(cell)} was not changed. ${verbatim(own)}`;
   return { sentence, place: position };
 }
