@@ -21,7 +21,6 @@ interface Case {
   readonly fail: readonly (readonly [Changes, Status, RegExp])[];
   /** Names without which the question cannot be asked, and the reason given; null if it can always be asked. */
   readonly needs: readonly [readonly string[], RegExp] | null;
-  /** Values of the other test, for questions that compare two tests. */
   /** What another data sheet, of another specimen, has in place of the values of this one. */
   readonly other?: Changes;
 }

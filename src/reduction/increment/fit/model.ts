@@ -5,8 +5,8 @@
  *   d(t) = d0 + primary U(T) + tail/m log10(1 + (T/begins)^m),   T = rate t,
  *
  * so that long after primary d rises by `tail` per log cycle along a straight line that passes d0 + primary at T = `begins`.
- * At T = 1.10135, where the steepest tangent of the primary curve meets d0 + primary, the line passes d100. They are the tail
- * and the end of primary of the log-time construction: d100 contains the creep before the end of primary.
+ * At T = 1.10135, where the steepest tangent of the primary curve meets d0 + primary, the line passes d100. This line is the
+ * tail of the log-time construction, and d100 its end of primary: d100 contains the creep before the end of primary.
  */
 import { consolidationRate, degreeOfConsolidation } from "./terzaghi";
 
