@@ -127,7 +127,7 @@ function title(cells: DataCells, stateLine: Block, lacking: readonly Missing[]):
 const snapshot = (cells: DataCells): Block[] =>
   paragraph(
     cells.words(
-      say`Numbers are live: they follow the data sheet, rounded once, where they are shown. Sentences (remarks, checks, methods, what is missing) are a snapshot of ${verbatim(timeStamp(cells.source.now))}.`,
+      say`Numbers are live: they follow the data sheet, rounded once, where they are shown. Sentences (remarks, checks, methods, what is missing) are a snapshot of ${verbatim(timeStamp(cells.source.now))} by Clayledger ${verbatim(ADD_IN_VERSION)}.`,
     ),
     { kind: "note" },
   );
@@ -138,7 +138,7 @@ function head(cells: DataCells): Block {
   const joined = parts.map((reference) => `IF(${reference}="","",${reference}&"  |  ")`).join("&");
   const words = cells.words(say`consolidation test: report`);
   return {
-    rows: 2,
+    rows: 1,
     cells: [
       { row: 0, col: 0, kind: "note", ...(joined ? { formula: `=${joined}&${inFormula(words)}` } : { value: words }) },
     ],
@@ -215,10 +215,12 @@ function laidOut(
   return layOut(
     fullestOf(
       PLOT_HEIGHTS.flatMap((height) => {
-        const drawn = figures(cells, plots, placed, height);
+        const { large, small } = figures(cells, plots, placed, height);
         return [
-          [...drawn, ...explained],
-          [...explained, { ...gap, newPage: true }, ...drawn],
+          [...large, ...small, ...explained],
+          [...large, ...explained, ...small],
+          [...explained, ...large, ...small],
+          [...explained, { ...gap, newPage: true }, ...large, ...small],
         ].map((rest) => arrange([...text, ...rest, ...lacks], ROWS_PER_PAGE[cells.source.paper], top));
       }),
     ),

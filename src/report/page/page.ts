@@ -99,7 +99,7 @@ export interface Arranged {
   readonly heights: readonly number[];
 }
 
-/** Arranges the blocks on pages; every page except the first begins with `head`. */
+/** Arranges the blocks on pages; every page except the first begins with `head` and half a blank row. */
 export function arrange(blocks: readonly Block[], rowsPerPage: number, head: Block): Arranged {
   const placed: { block: Block; row: number }[] = [];
   const pages: Box[] = [];
@@ -122,6 +122,11 @@ export function arrange(blocks: readonly Block[], rowsPerPage: number, head: Blo
     top = row;
     filled = 0;
   };
+  const nextPage = (): void => {
+    endPage();
+    place(head);
+    place(gap);
+  };
   /** The lines of a block and of all blocks that must stay on the same page with it. */
   const together = (from: number): number => {
     let rows = 0;
@@ -137,18 +142,16 @@ export function arrange(blocks: readonly Block[], rowsPerPage: number, head: Blo
     const isFirst = row === top;
     const follows = blocks[index - 1]?.withNext === true;
     if (!isFirst && (block.newPage || (!follows && filled + together(index) > rowsPerPage))) {
-      endPage();
-      place(head);
+      nextPage();
     }
     // A blank row at the top of a page is dropped.
-    if (isGap(block) && row - top <= head.rows) return;
+    if (isGap(block) && row - top <= head.rows + gap.rows) return;
     let rest = block;
     while (rest.split && filled + lines(rest) > rowsPerPage) {
       // The headings of both parts take more than a line each.
       const [part, remainder] = rest.split.at(Math.floor(rowsPerPage - filled - (lines(rest) - rest.rows)));
       place(part);
-      endPage();
-      place(head);
+      nextPage();
       rest = remainder;
     }
     place(rest);
@@ -181,27 +184,22 @@ export function layOut({ placed, rows, pages, heights }: Arranged): LaidOut {
 /** A last page with fewer lines than this looks like a remainder, and another page with more blank lines like a last one. */
 const [LEAST_ON_LAST, MOST_BLANK] = [12, 15];
 
-/**
- * What is worse in a layout comes first: its pages, a last page of a few lines, half blank pages, the pages on which charts stand,
- * and those on which small charts stand.
- */
+/** What is worse in a layout comes first: its pages, a last page of a few lines, half blank pages, and the pages on which small charts stand. */
 function faultsOf({ pages, heights, placed }: Arranged): readonly number[] {
   const filled = pages.map(
     ({ row, rows }) => heights.slice(row, row + rows).reduce((sum, height) => sum + height, 0) / ROW_HEIGHT,
   );
   const whole = Math.max(...filled);
-  const charts = placed.flatMap(({ block, row }) =>
-    (block.charts ?? []).map(({ box, isSmall }) => ({
-      isSmall,
-      page: pages.filter((page) => page.row <= row + box.row).length,
-    })),
+  const pagesOfSmall = placed.flatMap(({ block, row }) =>
+    (block.charts ?? []).flatMap(({ box, isSmall }) =>
+      isSmall ? [pages.filter((page) => page.row <= row + box.row).length] : [],
+    ),
   );
   return [
     pages.length,
     Number(lastOf(filled) < LEAST_ON_LAST),
     filled.slice(0, -1).filter((lines) => lines < whole - MOST_BLANK).length,
-    new Set(charts.map(({ page }) => page)).size,
-    new Set(charts.filter(({ isSmall }) => isSmall).map(({ page }) => page)).size,
+    new Set(pagesOfSmall).size,
   ];
 }
 
@@ -228,7 +226,10 @@ export function band(title: string, options: { withNext?: boolean; newPage?: boo
   return { rows: 1, cells, withNext: true, ...options };
 }
 
-/** Running text, one block per line, so that any line may go to the next page; `lead` stands before the first line. */
+/**
+ * Running text, one block per line, so that any line may go to the next page; `lead` stands in the first column before the first
+ * line, and each line begins with its part of `indent`, that of the first line or that of the others.
+ */
 export function paragraph(
   text: string,
   {
@@ -236,26 +237,32 @@ export function paragraph(
     until = COLUMNS,
     lead = "",
     kind = "label",
-  }: { col?: number; until?: number; lead?: string; kind?: CellPlan["kind"] } = {},
+    indent: [first, others] = ["", ""],
+  }: {
+    col?: number;
+    until?: number;
+    lead?: string;
+    kind?: CellPlan["kind"];
+    indent?: readonly [first: string, others: string];
+  } = {},
 ): Block[] {
-  const lines = wrapped(text, roomFrom(col, until), (piece) => pointsOf(piece, kind));
+  const lines = wrapped(text, roomFrom(col, until) - pointsOf(first, kind), (piece) => pointsOf(piece, kind));
   return lines.map((line, index): Block => ({
     rows: 1,
     cells: [
       ...(index === 0 && lead ? [{ row: 0, col: 0, kind: "label" as const, value: lead }] : []),
-      { row: 0, col, kind, value: line },
+      { row: 0, col, kind, value: (index === 0 ? first : others) + line },
     ],
     // The first two lines stay together, and so do the last two.
     withNext: lines.length > 1 && (index === 0 || index === lines.length - 2),
   }));
 }
 
-/** The mark before a paragraph of a list, at the right of the first column. */
-const MARK = "              -";
+/** The mark before a paragraph of a list, and as much blank before its other lines. */
+const MARK = ["   -  ", "      "] as const;
 
 /** Paragraphs, each with a mark in front. */
-export const list = (texts: readonly string[]): Block[] =>
-  texts.flatMap((text) => paragraph(text, { col: 1, lead: MARK }));
+export const list = (texts: readonly string[]): Block[] => texts.flatMap((text) => paragraph(text, { indent: MARK }));
 
 /** The same list, with two short paragraphs side by side. */
 export function listAbreast(texts: readonly string[]): Block[] {
@@ -263,12 +270,16 @@ export function listAbreast(texts: readonly string[]): Block[] {
   const blocks: Block[] = [];
   for (let index = 0; index < texts.length; index++) {
     const [left, right] = [texts[index] ?? "", texts[index + 1]];
-    if (right !== undefined && fits(left, "label", 1, half) && fits(right, "label", half)) {
-      const [block] = paragraph(left, { col: 1, lead: MARK });
-      const cells: CellPlan[] = [...(block?.cells ?? []), { row: 0, col: half, kind: "label", value: `-  ${right}` }];
+    if (right !== undefined && [left, right].every((text) => fits(MARK[0] + text, "label", half))) {
+      const cells = [left, right].map((text, side): CellPlan => ({
+        row: 0,
+        col: side * half,
+        kind: "label",
+        value: MARK[0] + text,
+      }));
       blocks.push({ rows: 1, cells });
       index++;
-    } else blocks.push(...paragraph(left, { col: 1, lead: MARK }));
+    } else blocks.push(...list([left]));
   }
   return blocks;
 }

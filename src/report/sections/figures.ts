@@ -147,7 +147,7 @@ const inRows = (charts: readonly Omit<ChartPlan, "box">[], rows: number, across:
 
 /**
  * The heights of the plots over their usual heights that the report tries: the highest with which it has the fewest pages, none of
- * them nearly blank, and its plots on as few of them as can be.
+ * them nearly blank, and its time curves on as few of them as can be.
  */
 export const PLOT_HEIGHTS: readonly number[] = [1.3, 1.2, 1.1, 1, 0.95, 0.9, 0.85, 0.8, 0.75];
 
@@ -169,8 +169,13 @@ const unnamedCrosses = (chart: Omit<ChartPlan, "box">): Omit<ChartPlan, "box"> =
   series: chart.series.map((series) => (series.symbol === "cross" ? { ...series, lettered: false } : series)),
 });
 
-/** All plots except the one on the first page; a page never ends within a row of them. */
-export function figures(cells: DataCells, plots: ReportPlots, placed: Placed, height: number): Block[] {
+/** All plots except the one on the first page, the larger ones and the time curves; a page never ends within a row of them. */
+export function figures(
+  cells: DataCells,
+  plots: ReportPlots,
+  placed: Placed,
+  height: number,
+): { readonly large: readonly Block[]; readonly small: readonly Block[] } {
   const t = cells.words;
   const { other, field, cv, cAlpha, swell, times, reasons } = plots;
   const { paper } = cells.source;
@@ -179,12 +184,14 @@ export function figures(cells: DataCells, plots: ReportPlots, placed: Placed, he
   });
   const ofTimes = times.map((block) => small(placed.chart(block)));
   const rows = (usual: typeof ROWS | typeof LARGE_ROWS): number => Math.round(height * usual[paper]);
-  return [
-    band(t(say`Plots`)),
-    ...reasons.flatMap((reason) => paragraph(t(say`Not drawn: ${reason}.`))),
-    ...inRows(large, rows(LARGE_ROWS), LARGE_ACROSS),
-    ...(large.length ? paragraph(symbolsOf(plots).map(t).join(" "), { kind: "note" }) : []),
-    ...(ofTimes.length ? [band(t(say`Time curves`)), ...inRows(ofTimes, rows(ROWS), ACROSS)] : []),
-    gap,
-  ];
+  return {
+    large: [
+      band(t(say`Plots`)),
+      ...reasons.flatMap((reason) => paragraph(t(say`Not drawn: ${reason}.`))),
+      ...inRows(large, rows(LARGE_ROWS), LARGE_ACROSS),
+      ...(large.length ? paragraph(symbolsOf(plots).map(t).join(" "), { kind: "note" }) : []),
+      gap,
+    ],
+    small: ofTimes.length ? [band(t(say`Time curves`)), ...inRows(ofTimes, rows(ROWS), ACROSS), gap] : [],
+  };
 }

@@ -39,7 +39,7 @@ export function heightsOfTest(cells: DataCells, loads: readonly ReportedLoad[]):
     ...loadTable(cells, say`Levels and heights of the loads`, columns, loads, {}),
     ...paragraph(
       cells.words(
-        say`A height is H0 less the compression from the zero reading to the level, by the dial factor, plus the deflection of the apparatus since the seating stress. It gives e = H / Hs - 1, at the end of the load as at d100 of the construction in the column "cv by". C alpha is the slope of the tail by the dial factor, over H0. The levels are those in use, picks by hand included.`,
+        say`A height is H0 less the compression from the zero reading to the level, by the dial factor, plus the deflection of the apparatus since the seating stress. It gives e = H / Hs - 1, at the end of the load as at d100 of the construction in the column "cv by". C alpha, strain per log cycle, is the slope of the tail by the dial factor, over H0. The levels are those in use, picks by hand included.`,
       ),
       { kind: "note" },
     ),

@@ -51,11 +51,34 @@ export function rowOfMethod(cells: DataCells, method: MethodName): number | unde
 const inSpread = (cells: DataCells, row: number): string =>
   `INDEX(${cells.block("preconsolidation_spread")},${row + 1},2)`;
 
-/** One row of the table of methods. */
+/** The number in a row of the table, in two columns: a stress with its unit, or the spread. */
+function numberOf(cells: DataCells, row: number, format: string, col: number): CellPlan[] {
+  const part = inSpread(cells, row);
+  const isStress = nameOfRow(cells, row) !== "spread";
+  return [
+    {
+      row: 0,
+      col,
+      kind: "result",
+      formula: `=IFERROR(IF(${part}="","${NOTHING}",${part}),"${NOTHING}")`,
+      align: "right",
+      format: isStress ? format : "0%",
+    },
+    ...(isStress ? unitIf(cells, `ISNUMBER(${part})`, "stress_unit", 0, col + 1) : []),
+  ];
+}
+
+/** The name of a row of the table: of a method, or of another row. */
+const nameOfRow = (cells: DataCells, row: number): string =>
+  spreadRowNamed(englishWord(String(cells.source.values.preconsolidation_spread?.[row]?.[0] ?? "")));
+
+/** One row of the table of methods; the ends of the range that the points allow stand in one row. */
 function line(cells: DataCells, row: number, format: string): Block[] {
   const given = cells.source.values.preconsolidation_spread ?? [];
   const words = (col: number): string => String(given[row]?.[col] ?? "");
-  const name = spreadRowNamed(englishWord(words(0)));
+  const name = nameOfRow(cells, row);
+  if (name === "high" && nameOfRow(cells, row - 1) === "low") return [];
+  if (name === "remark" && englishWord(words(1) || words(2)) === "ok") return [];
   const label = METHOD_NAMES.find((method) => method === name);
   const called = label ? METHOD_SAID[label] : OTHER_ROWS[name];
   const lead = called ? cells.words(called) : words(0);
@@ -68,20 +91,23 @@ function line(cells: DataCells, row: number, format: string): Block[] {
     });
   const usual = name === "spread" ? OVER : RANGE;
   const said = inLanguage(cells, words(2), answered(messageFor(cells, name) ?? usual));
+  if (name === "low" && nameOfRow(cells, row + 1) === "high")
+    return [
+      {
+        rows: 1,
+        cells: [
+          { row: 0, col: 0, kind: "label", value: lead },
+          ...numberOf(cells, row, format, LABEL_COLUMNS),
+          { row: 0, col: 5, kind: "label", value: cells.words(say`to`), align: "right" },
+          ...numberOf(cells, row + 1, format, 6),
+          { row: 0, col: 8, kind: "remark", value: cells.words(say`about 95 percent`) },
+        ],
+      },
+    ];
   const [first, ...others] = paragraph(said || NOTHING, { col: 5, kind: "remark" });
-  const part = inSpread(cells, row);
-  const isStress = name !== "spread";
   const number: CellPlan[] = [
     { row: 0, col: 0, kind: "label", value: lead },
-    {
-      row: 0,
-      col: 3,
-      kind: "result",
-      formula: `=IFERROR(IF(${part}="","${NOTHING}",${part}),"${NOTHING}")`,
-      align: "right",
-      format: isStress ? format : "0%",
-    },
-    ...(isStress ? unitIf(cells, `ISNUMBER(${part})`, "stress_unit", 0, 4) : []),
+    ...numberOf(cells, row, format, LABEL_COLUMNS),
   ];
   return [{ ...(first ?? gap), cells: [...number, ...(first?.cells ?? [])] }, ...others];
 }

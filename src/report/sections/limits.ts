@@ -184,7 +184,7 @@ export function limits(cells: DataCells, kept: Readonly<Record<string, KeptLimit
     { rows: rows.length + 1, cells: [...headOf(cells), ...body], names, withNext: true },
     ...paragraph(
       t(
-        say`A quantity lies anywhere within -+ its limit, so that its standard uncertainty u is limit / root 3 (JCGM 100:2008, 4.3.7). A deformation is the difference of two readings. Inputs count as independent; first order (JCGM 100:2008, 5.1.2). Give initials and the reason beside a limit that you change: the next report of this sheet takes it over.`,
+        say`A quantity lies anywhere within -+ its limit: its standard uncertainty u is limit / root 3 (JCGM 100:2008, 4.3.7). A deformation is the difference of two readings. Inputs count as independent; first order (5.1.2). Give initials and reason beside a limit that you change: the next report keeps it.`,
       ),
       { kind: "note" },
     ),

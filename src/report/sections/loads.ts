@@ -221,7 +221,7 @@ export function loadsOfTest(cells: DataCells, loads: readonly ReportedLoad[]): B
     }),
     ...paragraph(
       cells.words(
-        say`-  nothing to show: unloading, or the construction or measurement gave none; the remarks on loads and the list of what is missing say why. "error": the cell of the data sheet shows one. mv is strain of the load on its starting height over the increase of stress, calculated before rounding: from the heights in print it follows within one unit of the last digit of their difference. C alpha is strain per log cycle of time on the initial height. k is calculated from cv, mv and the unit weight of water; it is no substitute for a direct test.`,
+        say`-  nothing to show: the remarks on loads and the list of what is missing say why. "error": the cell of the data sheet shows one. mv is strain of the load on its starting height over the increase of stress, calculated before rounding: from the heights in print it follows within one unit of the last digit of their difference. k is calculated from cv, mv and the unit weight of water; it is no substitute for a direct test.`,
       ),
       { kind: "note" },
     ),

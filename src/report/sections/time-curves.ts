@@ -123,7 +123,7 @@ export function timeCurves(cells: DataCells, loads: readonly ReportedLoad[]): Bl
     }),
     ...paragraph(
       cells.words(
-        say`cv follows from t50 or t90 and the height at 50 % of consolidation, half way between d0 and d100 (table of levels and heights); the two columns of cv show the spread of interpretation. U is k times the standard uncertainty. The interval of cv is a factor, since cv is known by its ratio to the truth: it comes from the 95 % interval that the fit to theory leaves on the same readings, made 1.5 times (log time) or 3 times (root time) as wide, and the height; with k = 2 it held the truth in 94 and 91 of 100 simulated curves. It says nothing of a time zero that is off, of swings of temperature, or of which construction is the right one. Other way: the same readings by a drawn construction where the one in use is aided, and by an aided one where it is drawn; a snapshot.`,
+        say`cv follows from t50 or t90 and the height at 50 % of consolidation, half way between d0 and d100 (table of levels and heights); the two columns of cv show the spread of interpretation. U is k times the standard uncertainty. The interval of cv is a factor, from the 95 % interval that the fit to theory leaves on the same readings, made 1.5 times (log time) or 3 times (root time) as wide, and the height; with k = 2 it held the truth in 94 and 91 of 100 simulated curves. It says nothing of a time zero that is off, of swings of temperature, or of which construction is right. Other way: drawn where the construction in use is aided, and aided where it is drawn; a snapshot.`,
       ),
       { kind: "note" },
     ),

@@ -86,7 +86,7 @@ export function intervals(cells: DataCells): Block[] {
   return [
     band(t(say`Intervals of e, stress, strain and cv`)),
     {
-      rows: 5,
+      rows: 4,
       cells: [
         ...HEADINGS.map(([col, value]): CellPlan => ({
           row: 0,
@@ -99,13 +99,13 @@ export function intervals(cells: DataCells): Block[] {
         ...rowOfVoidRatio(cells, ef, "void_ratio_final", ["final_height", U_HEIGHT_AT], 2),
         { row: 3, col: 0, kind: "label", value: t(say`Stress of any load, relative`) },
         shownCell(cells, { label: "", formula: relativeStress(cells), format: "0.00%" }, 3, 4),
-        { row: 4, col: 0, kind: "remark", ...remarkOnGravity(cells) },
+        { row: 3, col: 5, kind: "remark", ...remarkOnGravity(cells) },
       ],
       names: {
         report_void_ratio_low: { row: 1, col: 5, rows: 1, cols: 1 },
         report_void_ratio_high: { row: 1, col: 6, rows: 1, cols: 1 },
         report_stress_uncertainty: { row: 3, col: 4, rows: 1, cols: 1 },
-        report_gravity_remark: { row: 4, col: 0, rows: 1, cols: 1 },
+        report_gravity_remark: { row: 3, col: 5, rows: 1, cols: 1 },
       },
     },
     gap,

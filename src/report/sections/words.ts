@@ -12,6 +12,7 @@ import { DRAWING_SLOPE } from "../../reduction/curve/methods/casagrande";
 import { LINE_FACTOR, T50, T90 } from "../../reduction/increment/cv";
 import {
   inRuns,
+  joined,
   listed,
   listWord,
   say,
@@ -21,11 +22,12 @@ import {
   type Verbatim,
 } from "../../reduction/message";
 import { remarkOfLoad, remarkOfTest, type Remark } from "../../record/sheet-remarks";
-import { ADD_IN_VERSION, rulesOf } from "../../specification/versions";
+import { rulesOf } from "../../specification/versions";
 import { picksOfCurve, procedureOfLoad, type RecordedPick } from "../../record/picks";
 import { shown, type Answered } from "../../checks";
 import { band, gap, list, listAbreast, paragraph, type Block } from "../page/page";
 import { inLanguage } from "./interpretation";
+import { likeRemarks, together } from "./like-remarks";
 import type { Missing } from "./required";
 import type { DataCells, ReportedLoad } from "../page/source";
 
@@ -55,14 +57,7 @@ const isToldByTable = (cells: DataCells, name: string): boolean =>
   !cells.isBlank(name) &&
   (cells.source.values.preconsolidation_spread ?? []).flat().includes(cells.text(name));
 
-/** Keeps what has the same remark together, in the order of the first of each. */
-function together<T>(of: readonly (readonly [T, string])[]): Map<string, T[]> {
-  const saying = new Map<string, T[]>();
-  for (const [what, said] of of) saying.set(said, [...(saying.get(said) ?? []), what]);
-  return saying;
-}
-
-/** Remarks of persons and of the reductions, in full; what has the same remark stands together. */
+/** Remarks of persons and of the reductions, in full; what has the same remark, or one that differs in a number only, stands together. */
 export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block[] {
   const t = cells.words;
   const saidOfTest = REMARKS.filter(([, name]) => !isToldByTable(cells, name)).map(([label, name]) => {
@@ -70,7 +65,7 @@ export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block
     const blank = t(cells.has(name) ? say`nothing is said.` : say`the data sheet has no cell for it.`);
     return [t(label), text === "" ? blank : inLanguage(cells, text, remarkNamed(cells, name))] as const;
   });
-  const ofTest = [...together(saidOfTest)].map(([said, labels]) => `${labels.join("; ")}: ${said}`);
+  const ofTest = likeRemarks(saidOfTest).map(([labels, said]) => `${labels.join("; ")}: ${said}`);
   const saidOfLoads = loads.map(({ number, row }) => {
     const text = cells.text("load_remark", row) || cells.text("time_remark", row);
     const said =
@@ -78,7 +73,7 @@ export function remarks(cells: DataCells, loads: readonly ReportedLoad[]): Block
       t(say`nothing is said (no readings, or no remark column).`);
     return [number, said] as const;
   });
-  const ofLoads = [...together(saidOfLoads)].map(([said, numbers]) => {
+  const ofLoads = likeRemarks(saidOfLoads).map(([numbers, said]) => {
     const which = inRuns(numbers);
     return `${t(numbers.length === 1 ? say`Load ${which}` : say`Loads ${which}`)}: ${said}`;
   });
@@ -149,8 +144,20 @@ export function byHand(cells: DataCells): Block[] {
 const GRAVITY = ["stop", "explain", "note"] as const;
 const MEANING = { stop: say`STOP`, explain: say`explain`, note: say`note` } as const;
 
-function checkLine({ check, answer }: Answered, level: (typeof GRAVITY)[number], acknowledged?: Message): Message {
-  const figures = answer.compared?.map((figure) => say`${figure.what} ${shown(figure)}`) ?? [];
+/** Whether a text has this number, with its unit. */
+const has = (text: string, number: string): boolean =>
+  new RegExp(`(?<![\\d.,])${number.replaceAll(/[.*+?^${}()|[\]\\/]/g, "\\$&")}(?![\\d\\p{L}])`, "u").test(text);
+
+/** A check with its answer, and the numbers compared, unless the sentence of the answer has them. */
+function checkLine(
+  { words: t }: DataCells,
+  { check, answer }: Answered,
+  level: (typeof GRAVITY)[number],
+  acknowledged?: Message,
+): Message {
+  const compared = answer.compared ?? [];
+  const isTold = compared.every((figure) => has(t(answer.sentence), t(shown(figure))));
+  const figures = isTold ? [] : compared.map((figure) => say`${figure.what} ${shown(figure)}`);
   const [first, ...others] = figures;
   const numbers = first && others.reduce((before, figure) => say`${before} against ${figure}`, first);
   const head = say`${verbatim(check.id)} (${MEANING[level]}) ${check.question} ${answer.sentence}`;
@@ -173,7 +180,7 @@ export function checks(cells: DataCells): Block[] {
   const ids = listed(unasked.map(({ check }) => verbatim(check.id)));
   return part(cells, say`Checks`, [
     ...paragraph(t(unasked.length ? say`${summary} (${ids}).` : say`${summary}.`)),
-    ...list(open.map(({ one, level }) => t(checkLine(one, level, acknowledged[one.check.id])))),
+    ...list(open.map(({ one, level }) => t(checkLine(cells, one, level, acknowledged[one.check.id])))),
     ...list(changedLimits.map((limit) => t(say`Limit of the firm: ${limit}.`))),
   ]);
 }
@@ -186,7 +193,6 @@ export function methods(cells: DataCells, loads: readonly ReportedLoad[]): Block
     ...ofYield(cells),
     say`Cc is the slope of the virgin line, Cr that of reload loops between their ends (of the final unloading where there is no loop, of initial loading where there is neither), Cs that of unloading; the stresses of each stand beside it. Per log cycle, by void ratio.`,
     ...assumed(cells),
-    say`This report: Clayledger ${verbatim(ADD_IN_VERSION)}.`,
   ];
   return part(cells, say`Methods, and what was assumed`, list(texts.map(cells.words)));
 }
@@ -259,11 +265,10 @@ function ofTimeCurves(cells: DataCells, loads: readonly ReportedLoad[]): Message
     rules.cvOfConsolidation
       ? say`cv, k and C alpha are given for loads that consolidate the specimen: they are blank on unloading and on wetting, and C alpha is blank where the readings past the end of primary span less than 0.25 of a log cycle.`
       : say`The data sheet gives cv of unloading as well: it is none of consolidation.`,
-    byRoot.length === 0
-      ? say`cv by log time is reported for every load.`
-      : byRoot.length === loads.length
-        ? say`cv by root time is reported for every load.`
-        : say`cv by root time is reported for loads ${numbers(byRoot)}.`,
+    // The conduct of the test says which construction gives cv of the other loads.
+    ...(byRoot.length === 0 || byRoot.length === loads.length
+      ? []
+      : [say`cv by root time is reported for loads ${numbers(byRoot)}.`]),
   ];
 }
 
@@ -279,7 +284,8 @@ function assumed(cells: DataCells): Message[] {
     ...(deflections.length > 0 && deflections.every(({ unloading }) => unloading === undefined)
       ? [say`ASSUMED: the apparatus deflects on unloading as on loading.`]
       : []),
-    ...(record.loads.some(({ temperature }) => temperature === undefined)
+    // The conduct of the test says so if no load has one.
+    ...(new Set(record.loads.map(({ temperature }) => temperature === undefined)).size === 2
       ? [say`Where a load has no temperature, nothing is corrected for it.`]
       : []),
   ];
@@ -304,7 +310,8 @@ export function missing(cells: DataCells, found: readonly Missing[]): Block[] {
   const t = cells.words;
   const required = found.filter(({ isRequired }) => isRequired);
   const others = found.filter(({ isRequired }) => !isRequired);
-  const line = ({ item, sentence }: Missing) => t(say`(${item}) ${sentence}.`);
+  const line = (item: number, sentences: readonly Message[]) => t(say`(${item}) ${joined(sentences)}.`);
+  const byItem = together(required, ({ item }) => item);
   return part(cells, say`Missing from this report`, [
     ...paragraph(
       t(
@@ -313,8 +320,8 @@ export function missing(cells: DataCells, found: readonly Missing[]): Block[] {
           : say`Nothing that the standards' report clauses require is missing.`,
       ),
     ),
-    ...listAbreast(required.map(line)),
+    ...listAbreast([...byItem].map(([item, of]) => line(item, of.map(({ sentence }) => sentence)))),
     ...(others.length ? paragraph(t(say`Wanted only where it was measured, known or obtained; not there:`)) : []),
-    ...listAbreast(others.map(line)),
+    ...listAbreast(others.map(({ item, sentence }) => line(item, [sentence]))),
   ]);
 }

@@ -206,6 +206,7 @@ export const report: Readonly<Record<string, string>> = {
   "Points allow to": "Punkte erlauben bis",
   "All in all": "Zusammen",
   "range that these points allow, about 95 percent": "Bereich, den diese Punkte zulassen, etwa 95 Prozent",
+  "about 95 percent": "etwa 95 Prozent",
   "greatest less least, over the median": "Größtes weniger Kleinstes, durch den Median",
 
   // Uncertainty.
