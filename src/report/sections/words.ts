@@ -320,7 +320,14 @@ export function missing(cells: DataCells, found: readonly Missing[]): Block[] {
           : say`Nothing that the standards' report clauses require is missing.`,
       ),
     ),
-    ...listAbreast([...byItem].map(([item, of]) => line(item, of.map(({ sentence }) => sentence)))),
+    ...listAbreast(
+      [...byItem].map(([item, of]) =>
+        line(
+          item,
+          of.map(({ sentence }) => sentence),
+        ),
+      ),
+    ),
     ...(others.length ? paragraph(t(say`Wanted only where it was measured, known or obtained; not there:`)) : []),
     ...listAbreast(others.map(({ item, sentence }) => line(item, [sentence]))),
   ]);
