@@ -5,7 +5,7 @@ import { blankSheet } from "../../../../src/datasheet";
 import { readRecord } from "../../../../src/record/record";
 import { ReportScreen } from "../../../../src/pane/screens/report/report-screen";
 import { text } from "../../../../src/pane/text";
-import { WorkbookError, type CellValue } from "../../../../src/workbook/port";
+import { WorkbookError, type CellValue, type SheetPlan } from "../../../../src/workbook/port";
 import { FakePort } from "../../fake-port";
 import { inPane } from "../../in-pane";
 import { onPage } from "../../on-page";
@@ -39,6 +39,13 @@ function dataSheet(sheet: string, typed: Record<string, CellValue> = {}): void {
   for (const [name, value] of Object.entries({ length_unit: "in", stress_unit: "tsf", ...typed }))
     port.put(sheet, name, 0, value);
 }
+
+/** The texts of a report; a line of a list begins with blanks in the place of its mark. */
+const textOf = ({ cells }: SheetPlan): string =>
+  cells
+    .map(({ value }) => String(value ?? ""))
+    .join(" ")
+    .replaceAll(/\s+/g, " ");
 
 const asRows = (columns: Record<string, CellValue[]>): Record<string, CellValue[][]> =>
   Object.fromEntries(Object.entries(columns).map(([name, column]) => [name, column.map((value) => [value])]));
@@ -150,7 +157,7 @@ test("masses that another data sheet has too stand in the report among the check
   port.lay("Second", { boring: ["B"], ring_and_wet_before: [190], ring_and_dry: [150], times_01: [0] });
   await open();
   await press(words.make("Sheet1"));
-  const printed = port.inserted[0].cells.map(({ value }) => String(value ?? "")).join(" ");
+  const printed = textOf(port.inserted[0]);
   expect(printed).toMatch(/sheet “Second”: number of equal masses is 2, above 1: correct them/i);
 });
 
@@ -177,7 +184,7 @@ test("limits of the firm, answers to checks and overwritten cells are printed", 
   port.put("Sheet1", "void_ratio_initial", 0, 1.2);
   await open();
   await press(words.make("Sheet1"));
-  const printed = port.inserted[0].cells.map(({ value }) => String(value ?? "")).join(" ");
+  const printed = textOf(port.inserted[0]);
   expect(printed).toContain("weighed again (CD, 2026-03-01 14:05)");
   expect(printed).toContain("Limit of the firm: “Q05, explain beyond” is 0.9");
   expect(printed).toContain("(EF: our soils)");
