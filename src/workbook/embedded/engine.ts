@@ -16,6 +16,7 @@ import "./evaluation/compiled";
 import "./evaluation/export";
 import "./evaluation/one-row-index";
 import "./evaluation/plugin";
+import "./evaluation/running-ranges";
 import "./evaluation/tracked";
 import "./named-ranges";
 import "./notes";
