@@ -152,9 +152,11 @@ function placeRemarkParts(draft: Draft, top: number, left: number): void {
   });
 }
 
-/** Job, boring, sample and depth in one line, which stays visible when the sheet is scrolled. */
-const SUMMARY =
-  '={project}&IF({boring}="","","  |  "&{boring})&IF({sample}="","","  |  "&{sample})&IF({specimen}="","","  |  "&{specimen})';
+/** Project, boring, sample and specimen in one line, as far as they are filled in; it stays visible when the sheet is scrolled. */
+const BETWEEN = "  |  ";
+const SUMMARY = `=MID(${["{project}", "{boring}", "{sample}", "{specimen}"]
+  .map((field) => `IF(${field}="","","${BETWEEN}"&${field})`)
+  .join("&")},${BETWEEN.length + 1},999)`;
 
 /** The row of what is missing, and below it that of the first section. */
 const MISSING_ROW = 3;

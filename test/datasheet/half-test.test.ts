@@ -53,6 +53,15 @@ describe("a blank sheet", () => {
   });
 });
 
+test.each([
+  [{ boring: "BH-7", sample: "U3" }, "BH-7  |  U3"],
+  [{ project: "Quay", specimen: "b" }, "Quay  |  b"],
+  [{ project: "Quay" }, "Quay"],
+])("the line at the top tells of %j without a stroke for what is blank", async (cells, line) => {
+  const sheet = await calculate(fillSheet(blankSheet("SI", { loads: LOADS, readingRows: 60 }), cells));
+  expect(sheet.values.get("J1")).toBe(line);
+});
+
 test("where the constructions refuse the preconsolidation stress, design values stand all the same", async () => {
   const plan = partly(LOADS);
   const { row, col } = plan.names.preconsolidation_stress;
