@@ -5,7 +5,7 @@ import { CellError, isNoWord, languageAsked, refuseCell, toCell, toOptionalWord 
 
 const NOTHING_TO_SAY = "ok";
 /** How a remedy or a count begins, which belongs to the remark before it. */
-const REMEDIES = say`try|read|go on|correct|check|pick|there is|there are|the fit allows|the slope of the tail is`;
+const REMEDIES = say`try|read|go on|correct|check|pick|there is|there are|the fit allows|the slope of the tail is not`;
 
 /** Separates the remarks of a text in English or in the language with this tag. */
 const betweenRemarks = (language: string): RegExp =>

@@ -17,6 +17,14 @@ test('the part that begins with "try" stays with its reason', () => {
   expect(text([5, "no inflection; try ROOT_TIME"])).toBe("Load 5: no inflection; try ROOT_TIME");
 });
 
+test("a slope of the tail that is not given stays with its reason, and one that is that of the fit stands apart, as in German", () => {
+  expect(text([1, "short; the slope of the tail is not given"])).toBe(
+    "Load 1: short; the slope of the tail is not given",
+  );
+  const ofFit = "the slope of the tail is that of the fit to theory: it is uncertain";
+  expect(text([1, `noisy; ${ofFit}`])).toBe(`Load 1: noisy\nLoad 1: ${ofFit}`);
+});
+
 test('a load with another remark is not "ok", and the mark at the end of a remark is left out', () => {
   expect(text([1, "not corrected; ok"], [2, "ok"], [3, "enter the stress; "])).toBe(
     "Load 1: not corrected\nLoad 3: enter the stress\nLoad 2: ok",

@@ -197,7 +197,7 @@ export const functions: Readonly<Record<string, string>> = {
   "there is an error in its row: look at the cells that show it":
     "in der Zeile steht ein Fehler: die Zellen ansehen, die ihn zeigen",
   // How the second part of a remark begins, behind a semicolon.
-  "try|read|go on|correct|check|pick|there is|there are|the fit allows|the slope of the tail is":
+  "try|read|go on|correct|check|pick|there is|there are|the fit allows|the slope of the tail is not":
     "[^;:]* versuchen|die Anpassung berücksichtigt|früher ablesen|weiter ablesen|die Zeile berichtigen|die Zeit berichtigen|die Ablesung prüfen|es gibt|die Neigung des Kriechasts wird|Minuten angeben",
   "Loads {0}: {1}": "Laststufen {0}: {1}",
   "Load {0}: {1}": "Laststufe {0}: {1}",
