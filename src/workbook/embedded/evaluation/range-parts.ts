@@ -2,7 +2,7 @@
  * Ranges share what is fixed in them ("$A1"). The engine makes a list and two objects of it for each range, and only reads them: 2 MB for
  * a report.
  */
-interface Part {
+export interface Part {
   readonly colFixed: boolean;
   readonly rowFixed: boolean;
 }

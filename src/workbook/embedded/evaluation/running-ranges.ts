@@ -4,15 +4,11 @@
  * Casts: the engine's types do not include the inner parts of its model, nor what is fixed in a range.
  */
 import { Model } from "@odoo/o-spreadsheet";
-
-interface End {
-  readonly colFixed: boolean;
-  readonly rowFixed: boolean;
-}
+import type { Part } from "./range-parts";
 
 interface Range {
   /** What is fixed: once for a cell, or for both ends. A range that is no reference has none. */
-  parts: readonly End[];
+  readonly parts: readonly Part[];
 }
 
 interface Ranges {
@@ -28,8 +24,8 @@ interface Inside {
 
 const TWO_CELLS = /(\$?)[a-z]+(\$?)\d+:(\$?)[a-z]+(\$?)\d+$/i;
 
-/** The ends of a reference that have not the same fixed. */
-function endsThatDiffer(reference: string): readonly End[] | null {
+/** What is fixed at each end of a reference, if it is not the same at both. */
+function endsThatDiffer(reference: string): readonly Part[] | null {
   const [, column = "", row = "", lastColumn = "", lastRow = ""] = TWO_CELLS.exec(reference) ?? [];
   if (column === lastColumn && row === lastRow) return null;
   return [
