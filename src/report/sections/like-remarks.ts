@@ -8,7 +8,8 @@ export function together<K, T>(of: readonly T[], keyOf: (one: T) => K): Map<K, T
   return kept;
 }
 
-const NUMBER = /\d+(?:[.,]\d+)?/g;
+/** A number; the digits of a level such as d90 are none. */
+const NUMBER = /(?<![\p{L}\d])\d+(?:[.,]\d+)?/gu;
 
 /** What texts that differ in their numbers only say; undefined if they differ in more than one of them. */
 function saidOfAll(texts: readonly string[]): string | undefined {

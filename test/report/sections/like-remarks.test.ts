@@ -26,6 +26,18 @@ test.each([
   ).toEqual([[[7, 9], both]]);
 });
 
+test("remarks that differ in the name of a level stay apart", () => {
+  expect(
+    likeRemarks([
+      [1, "d0 and d100 by hand"],
+      [2, "d0 and d90 by hand"],
+    ]),
+  ).toEqual([
+    [[1], "d0 and d100 by hand"],
+    [[2], "d0 and d90 by hand"],
+  ]);
+});
+
 test("remarks that differ in two numbers stay apart, and those of them that are the same stand together", () => {
   expect(
     likeRemarks([
