@@ -2,7 +2,7 @@
 import { say, type Message } from "../reduction/message";
 import project from "../../package.json";
 
-export const TEMPLATE_VERSION = 13;
+export const TEMPLATE_VERSION = 14;
 export const ADD_IN_VERSION = project.version;
 
 /** The news of a version: sentences, and the names that older sheets do not have. */
@@ -13,6 +13,7 @@ export interface News {
 }
 
 export const NEWS: readonly News[] = [
+  { version: 14, sentences: [], names: [] },
   {
     version: 13,
     sentences: [

@@ -219,7 +219,7 @@ describe("an older template", () => {
   const without = (results: object, names: readonly string[]) =>
     Object.fromEntries(Object.entries(results).filter(([name]) => !names.includes(name)));
 
-  test.each([2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12])(
+  test.each([2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13])(
     "of version %d, which has fewer names, has no damaged cell; filled with the demonstration, it has results, lists what is new, and gives no fault",
     async (number) => {
       const { port, old } = await insertOld(number);
