@@ -5,7 +5,7 @@ const CopyPlugin = require("copy-webpack-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
 const { generateCustomFunctionsMetadata } = require("custom-functions-metadata");
-const { INNER_NAMES } = require("./src/functions/inner-names");
+const { INNER_NAMES, INNER_NAMES_OF_PAGES } = require("./src/functions/inner-names");
 const { readFunctions } = require("./src/help/jsdoc");
 const { LANGUAGE_FOLDERS, describedIn, languagesIn, textsIn } = require("./src/help/languages");
 
@@ -141,7 +141,8 @@ module.exports = (mode) => {
   const usual = shared(
     mode,
     { passes: 4, evaluate: false, unsafe_arrows: true, unsafe_methods: true },
-    { props: { regex: `^(${INNER_NAMES.join("|")})$` } },
+    // The loader `inner-names.mjs` has put the underscores there.
+    { props: { regex: `^(${[...INNER_NAMES, ...INNER_NAMES_OF_PAGES.map((name) => `${name}_`)].join("|")})$` } },
   );
   /** The worksheet functions: one file that runs without a page. */
   const functions = {
@@ -149,6 +150,8 @@ module.exports = (mode) => {
     module: {
       rules: [
         { test: at("src/record/cell-rows.ts"), loader: at("src/host/build/values-only.mjs") },
+        // Loaders of later rules work first: this one reads what swc-loader gives.
+        { test: /\.[jt]s$/, loader: at("src/host/build/inner-names.mjs"), options: { names: INNER_NAMES_OF_PAGES } },
         ...usual.module.rules,
         // A module from which the functions use nothing is left out.
         { include: at("src"), sideEffects: false },

@@ -7,8 +7,9 @@ import { join } from "node:path";
 import { createContext, runInContext } from "node:vm";
 import ts from "typescript";
 import { LIMITS } from "../../src/checks/limits";
-import { INNER_NAMES } from "../../src/functions/inner-names";
+import { INNER_NAMES, INNER_NAMES_OF_PAGES } from "../../src/functions/inner-names";
 import { METHOD_NAMES } from "../../src/reduction/curve/method-words";
+import type { Digits, Listed, Message, Verbatim } from "../../src/reduction/message";
 import { UNITS } from "../../src/reduction/units";
 import { FIELDS } from "../../src/specification/fields";
 
@@ -108,9 +109,26 @@ function namesIn(file: string): Set<string> {
   return names;
 }
 
+/** The properties of a message, which the translator of a page reads: the type checker knows all of them. */
+const OF_MESSAGES: Readonly<Record<keyof (Digits & Listed & Message & Verbatim), true>> = {
+  said: true,
+  values: true,
+  cause: true,
+  load: true,
+  row: true,
+  digits: true,
+  verbatim: true,
+  cell: true,
+  label: true,
+  isListWord: true,
+  listed: true,
+  between: true,
+};
+
 test("the build shortens the names that only its own code uses, and none of a cell, a unit, a method, a limit, Excel or a message", () => {
   const built = namesIn(code);
-  expect(INNER_NAMES.filter((name) => built.has(name))).toEqual([]);
+  const inner = [...INNER_NAMES, ...INNER_NAMES_OF_PAGES];
+  expect(inner.flatMap((name) => [name, `${name}_`]).filter((name) => built.has(name))).toEqual([]);
   const outer = [
     ...FIELDS.map(({ name }) => name),
     ...Object.values(UNITS).flatMap((units) => Object.keys(units)),
@@ -118,8 +136,8 @@ test("the build shortens the names that only its own code uses, and none of a ce
     ...LIMITS.flatMap(({ name }) => name.split(".")),
   ];
   expect(outer.length).toBeGreaterThan(200);
-  expect(outer.filter((name) => INNER_NAMES.includes(name))).toEqual([]);
-  const shared = ["basicType", "basicValue", "numberFormat", "said", "values", "isListWord", "clayledgerTranslator"];
+  expect(outer.filter((name) => inner.includes(name))).toEqual([]);
+  const shared = ["basicType", "basicValue", "numberFormat", "clayledgerTranslator", ...Object.keys(OF_MESSAGES)];
   expect(shared.filter((name) => !built.has(name))).toEqual([]);
 });
 
