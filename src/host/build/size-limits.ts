@@ -15,7 +15,7 @@ export interface SizeLimit {
  * limit says in the commit what the bytes are for.
  */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 236_550, gzip: 86_550 },
+  "functions.js": { bytes: 234_500, gzip: 86_100 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
