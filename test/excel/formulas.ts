@@ -2,6 +2,7 @@
  * What Excel refuses in a formula beside its syntax: limits of "Excel specifications and limits" (Microsoft), and the
  * number of arguments of Excel's own functions, by the class Functions of the Office.js typings.
  */
+import { boxOf } from "./book/address";
 import { excelTypings } from "./typings";
 
 /** Characters of a formula, and bytes of it as Excel keeps it. */
@@ -118,6 +119,22 @@ function bytesOfFormula(formula: string): number {
   }, texts);
 }
 
+/** An error that ends in "!", or the name of a sheet without apostrophes. */
+const BARE_SHEET = /#(?:REF|NULL|VALUE|NUM|DIV\/0)!|(?<![\p{L}\p{N}_.])([\p{L}\p{N}_.]+)!/gu;
+
+/**
+ * Names of sheets that need apostrophes: Excel takes a formula without them out of a file (Apache POI pull request 545, EPPlus issue 214). The
+ * rules are those of XlsxWriter issue 1078: a digit or a point at the beginning, a cell (BH1), the beginning of a cell in the other style
+ * (R1C1, RC12Test); TRUE and FALSE by Apache POI, SheetNameFormatter.
+ */
+export function faultOfSheets(formula: string): string | undefined {
+  const code = formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'(?=!)/g, (part) => (part.startsWith('"') ? '""' : "s"));
+  for (const [, name] of code.matchAll(BARE_SHEET))
+    if (name !== undefined && (boxOf(name) || /^[\d.]|^(?:r|c|rc|true|false)$|^r\d|^r?c\d/i.test(name)))
+      return `the sheet ${name} stands without apostrophes`;
+  return undefined;
+}
+
 /** Why Excel refuses a formula ("=..." or as in a file); undefined if it takes it. */
 export function faultOfFormula(formula: string): string | undefined {
   if (formula.length > LONGEST_FORMULA) return `it has ${formula.length} characters, and ${LONGEST_FORMULA} may`;
@@ -129,5 +146,7 @@ export function faultOfFormula(formula: string): string | undefined {
   }
   const bytes = bytesOfFormula(parts);
   if (bytes > MOST_BYTES) return `it takes about ${bytes} bytes, and ${MOST_BYTES} may`;
+  const ofSheets = faultOfSheets(formula);
+  if (ofSheets) return ofSheets;
   return faultOfCalls(parts.replace(TEXTS, '""').replace(/\{[^{}]*\}|\[[^\]]*\]/g, "0"));
 }

@@ -4,7 +4,7 @@
  * Microsoft, "Excel specifications and limits"; a rule without a source says "from memory".
  */
 import { checkedFormat } from "../excel/book/entry";
-import { faultOfFormula } from "../excel/formulas";
+import { faultOfFormula, faultOfSheets } from "../excel/formulas";
 import { chartsOf } from "./chart-rules";
 import { FUTURE_FUNCTIONS } from "./future-functions";
 import {
@@ -55,6 +55,18 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
       return fault ? [`the formula of ${attribute(one.parentElement!, "r")}: ${fault}`] : [];
     }),
   ),
+  // Apache POI pull request 545, EPPlus issue 214: without apostrophes Excel takes them out of the file.
+  "names of sheets that look like cells or numbers stand in apostrophes, outside cells too": (file) =>
+    file.paths
+      .filter((path) => /(sheet\.main|worksheet|drawingml\.chart)\+xml$/.test(file.typeOf(path) ?? ""))
+      .flatMap((path) =>
+        ["definedName", "formula", "formula1", "formula2", ...(path.includes("chart") ? ["f"] : [])]
+          .flatMap((name) => elementsOf(file, path, name))
+          .flatMap((one) => {
+            const fault = faultOfSheets(textOf(one));
+            return fault ? [`${path}: ${one.localName}: ${fault}`] : [];
+          }),
+      ),
   // MS-XLSX, 2.2.2 (future functions), as XlsxWriter's page "Working with formulas" lists them: without the prefix
   // Excel shows #NAME?.
   "functions newer than the format have their prefix": ofSheets(({ root }) =>
@@ -380,6 +392,11 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
       ),
       ...rules.filter((one) => !(numberOf(one, "priority") >= 1)).map(() => "a rule has no priority"),
       ...rules.filter((one) => children(one, "formula").length > 3).map(() => "a rule has more than three formulas"),
+      // ISO/IEC 29500-1, 18.17.2: the grammar of a formula has no "=" in front.
+      ...rules
+        .flatMap((one) => children(one, "formula").map((formula) => textOf(formula)))
+        .filter((text) => text === "" || text.startsWith("="))
+        .map((text) => `the formula ${text} of a rule is none`),
       ...elements(root, "conditionalFormatting")
         .filter((one) => areasIn([one], "sqref").length !== (attribute(one, "sqref") ?? "").split(/\s+/).length)
         .map((one) => `${attribute(one, "sqref")} are no cells`),

@@ -28,6 +28,14 @@ const FAULTS: readonly Fault[] = [
     [edit(SMALL, FORMULA, `>${"ABS(".repeat(65)}1${")".repeat(65)}<`), /65 functions stand within one another/],
     [edit(SMALL, FORMULA, ">FIND(mass)<"), /FIND has 1 arguments, and takes 2 to 3/],
     [edit(SMALL, FORMULA, `>A2${"&amp;A3".repeat(2_000)}<`), /it takes about \d+ bytes/],
+    [edit(SMALL, FORMULA, ">BH1!A2<"), /B2: the sheet BH1 stands without apostrophes/],
+  ],
+  [
+    "names of sheets that look like cells or numbers stand in apostrophes, outside cells too",
+    [edit(WORKBOOK, />'Small'!/, ">R1C1!"), /definedName: the sheet R1C1 stands without apostrophes/],
+    [edit(CHART, />'Small'!/, ">RC12Test!"), /f: the sheet RC12Test stands without apostrophes/],
+    [edit(SMALL, /<formula1>[^<]*/, "<formula1>2026!A1"), /formula1: the sheet 2026 stands without apostrophes/],
+    [edit(FOREIGN, /<formula>[^<]*/, "<formula>true!A1"), /formula: the sheet true stands without apostrophes/],
   ],
   [
     "functions newer than the format have their prefix",
@@ -160,6 +168,7 @@ const FAULTS: readonly Fault[] = [
     [edit(FOREIGN, /<cfRule [^>]*>/, "$&<formula>1</formula></cfRule>$&"), /two rules have the priority/],
     [edit(FOREIGN, /(<cfRule [^>]*priority=)"\d+"/, '$1"0"'), /a rule has no priority/],
     [edit(FOREIGN, /(<conditionalFormatting sqref=)"[^"]*"/, '$1"8C"'), /8C are no cells/],
+    [edit(FOREIGN, /<formula>/, "<formula>="), /the formula =.* of a rule is none/],
   ],
   [
     "rules of entry are not more or longer than Excel takes",

@@ -7,6 +7,8 @@
  */
 import { tokenize } from "@odoo/o-spreadsheet";
 import { withPresentNames } from "../../renamed-functions";
+import { quoted } from "../../address";
+import { looksLikeCell } from "../../rules/names";
 import { renameIn, type Rename } from "../names";
 import { withFilePrefixes } from "./newer-functions";
 
@@ -33,6 +35,27 @@ function inCode(
     text !== undefined ? inText(text) : (sheet ?? change(code)),
   );
 }
+
+/** An error that ends like the name of a sheet, or the name of a sheet without apostrophes. */
+const BARE_SHEET = /#(?:REF|NULL|VALUE|NUM|DIV\/0)!|(?<![\p{L}\p{N}_.\]:])([\p{L}\p{N}_.]+)!/gu;
+
+/**
+ * Whether Excel needs apostrophes around the name of a sheet in letters, digits, "_" and "." (XlsxWriter issue 1078: it begins with a digit
+ * or a point, is a cell such as BH1, or begins like a cell of the other style, such as R1C1 or RC12Test; TRUE and FALSE: Apache POI,
+ * SheetNameFormatter). Without them Excel takes the formula out of the file (Apache POI, pull request 545).
+ */
+const needsApostrophes = (name: string): boolean =>
+  !/^[\p{L}_]/u.test(name) || looksLikeCell(name) || /^(?:R?C?\d|(?:true|false)$)/i.test(name);
+
+/** The engine writes such a name without them. */
+const withApostrophes = (code: string): string =>
+  code.replace(BARE_SHEET, (whole, name: string | undefined) =>
+    name !== undefined && needsApostrophes(name) ? `${quoted(name)}!` : whole,
+  );
+
+/** A formula as the engine writes it for Excel, with apostrophes around the names of sheets that Excel would misread. */
+export const withSheetsInApostrophes = (formula: string): string =>
+  inCode(formula, IN_FILE, withApostrophes, (text) => text);
 
 /**
  * From the text of `<f>` to the text that the engine has after "=". Of error constants the engine knows only #REF, and
@@ -89,7 +112,9 @@ export function toFileFormula(formula: string, exported: string | undefined, ren
     renameIn(base, rename).replace(SPILL, "_xlfn.ANCHORARRAY($1)"),
     IN_ENGINE,
     (code) =>
-      withFilePrefixes(code.replace(/\bCLAY\.(?=\w+\s*\()/gi, "_xldudf_CLAY_")).replace(/#REF\b(?!!)/g, "#REF!"),
+      withApostrophes(
+        withFilePrefixes(code.replace(/\bCLAY\.(?=\w+\s*\()/gi, "_xldudf_CLAY_")).replace(/#REF\b(?!!)/g, "#REF!"),
+      ),
     (text) => text.replaceAll('\\"', '\\""'),
   );
 }

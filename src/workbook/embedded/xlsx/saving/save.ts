@@ -20,6 +20,7 @@ import { addCalculation } from "../calculation";
 import { addCharts } from "../charts";
 import { orderCharts } from "../engine-charts";
 import { addComments } from "../comments";
+import { withSheetsInApostrophes } from "../formula";
 import { heldText } from "../../../file/escapes";
 import { checkXml } from "../../../file/light-xml";
 import { Packing } from "../../../file/packing";
@@ -122,6 +123,13 @@ function patchConditions(document: Document): void {
   }
 }
 
+/** The formulas of rules of entry and of conditional formats: some of these the engine writes with "=". */
+function patchFormulas(document: Document): void {
+  for (const name of ["formula", "formula1", "formula2"])
+    for (const one of all(document, name))
+      one.textContent = withSheetsInApostrophes((one.textContent ?? "").replace(/^=/, ""));
+}
+
 function patchStyles(document: Document): void {
   patchColours(document);
   for (const format of all(document, "numFmt"))
@@ -143,6 +151,7 @@ function patchSheet(
   patchConditions(document);
   const rules = putRules(document, lists[index]);
   for (const rule of rules) if (rule.getAttribute("errorStyle") === "") rule.removeAttribute("errorStyle");
+  patchFormulas(document);
   addWords(rules, model, sheetId);
   addComments(parts, index, noteGetters(model).getNotes(sheetId));
   addProtection(document, protectionOf(model, sheetId));
