@@ -51,3 +51,27 @@ test("the names of cells on a copy lead to its sheet in the saved file", async (
   expect(sheets).toContain(sheetNameTo);
   expect(file).toContain(`>'${sheetNameTo}'!$A$1</definedName>`);
 });
+
+test("a formula that names a sheet which is not there yet shows its cell when a sheet gets the name, and after undo its error again", () => {
+  const { model, sheetId, rename } = bench();
+  const place = { sheetId, col: 1, row: 0 };
+  const value = () => model.getters.getEvaluatedCell(place).value;
+  const put = (col: number, row: number, content: string) =>
+    model.dispatch("UPDATE_CELL", { sheetId, col, row, content });
+  put(0, 0, "4");
+  put(1, 0, "='My sheet'!A1+Other!A1+1");
+  const steps = [
+    () => rename("my sheet"),
+    () => model.dispatch("DUPLICATE_SHEET", { sheetId, sheetIdTo: "copy", sheetNameTo: "Other" }),
+  ];
+  expect(value()).toBe("#REF");
+  for (const step of steps) step();
+  expect(value()).toBe(9);
+  expect(model.getters.getCellText(place, { showFormula: true })).toBe("='my sheet'!A1+Other!A1+1");
+  model.dispatch("REQUEST_UNDO");
+  expect(value()).toBe("#REF");
+  model.dispatch("CREATE_SHEET", { sheetId: "new", name: "Other", position: 1 });
+  expect(value()).toBe(5);
+  model.dispatch("UPDATE_CELL", { sheetId: "new", col: 0, row: 0, content: "2" });
+  expect(value()).toBe(7);
+});

@@ -147,10 +147,8 @@ export function evaluateStep(
   const ranges = changedNames(evaluator, step, missed, new Set(sheets));
   // The lists may be longer than a call takes arguments.
   const add = (more: readonly SheetRange[]): void => more.forEach((one) => ranges.push(one));
-  for (const sheetId of sheets) {
-    add(forget(evaluator, sheetId));
-    missed.forget(sheetId);
-  }
+  const readers = sheets.flatMap((sheetId) => forget(evaluator, sheetId));
+  for (const sheetId of sheets) missed.forget(sheetId);
   const cells = sheets
     .filter((sheetId) => isThere({ sheetId }))
     .flatMap((sheetId) => {
@@ -159,7 +157,8 @@ export function evaluateStep(
     });
   // Former places of a sheet that is evaluated whole mean nothing.
   const isOther = ({ sheetId }: SheetRange): boolean => evaluated.has(sheetId) || !step.sheets.has(sheetId);
-  for (const range of step.cells.filter((one) => isThere(one) && isOther(one)))
+  // A formula may have been written in the step that reads a sheet which was added before.
+  for (const range of [...readers, ...step.cells].filter((one) => isThere(one) && isOther(one)))
     add([range, ...changedCells(evaluator, range)]);
   if (step.returned.size > 0) add(readersOf(evaluator, step.returned).map(rangeOf));
   if (step.renamed.size > 0) add(readersByName(evaluator, step.renamed).map(rangeOf));

@@ -126,6 +126,18 @@ test("formulas that find a sheet by its name follow its renaming, and the undo o
   expect(values()).toEqual(["#REF", 8, 16, 24, "=Lab!D9*2"]);
 });
 
+test("a formula that is written in the step that adds the sheet which it reads follows the cells of that sheet, and its removal", () => {
+  const { model } = newWorkbook();
+  const place = { sheetId: "sheet1", row: 0, col: 0 };
+  const value = (): unknown => model.getters.getEvaluatedCell(place).value;
+  runBatch(model, [...sheetCommands(1), { type: "UPDATE_CELL", ...place, content: "='Sheet 1'!D9" }]);
+  expect(value()).toBe(0);
+  runBatch(model, [{ type: "UPDATE_CELL", sheetId: "s1", row: 8, col: 3, content: "7" }]);
+  expect(value()).toBe(7);
+  model.dispatch("DELETE_SHEET", { sheetId: "s1", sheetName: "Sheet 1" });
+  expect(value()).toBe("#REF");
+});
+
 describe("formulas that do not read what changed are not calculated again", () => {
   const bench = () => {
     const { model } = newWorkbook();
