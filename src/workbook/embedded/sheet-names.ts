@@ -8,11 +8,17 @@
 import { registries } from "@odoo/o-spreadsheet";
 import { freeSheetName, isSheetName } from "../rules/sheet-names";
 
+/** A reference of a formula; one to a deleted cell or sheet has an `invalidXc`. */
+interface Reference {
+  readonly invalidSheetName?: string;
+  readonly invalidXc?: string;
+}
+
 interface Cell {
   readonly id: string;
   readonly isFormula: boolean;
   readonly compiledFormula: {
-    readonly rangeDependencies: readonly { readonly invalidSheetName?: string }[];
+    readonly rangeDependencies: readonly Reference[];
     toFormulaString(getters: object): string;
   };
 }
@@ -21,7 +27,8 @@ interface SheetPlugin {
   readonly getters: {
     getSheetIds(): readonly string[];
     getSheetName(sheetId: string): string;
-    getSheetIdByName(name: string | undefined): string | undefined;
+    getSheetIdByName(name: string): string | undefined;
+    getRangeFromSheetXC(sheetId: string, reference: string): Reference;
     getCells(sheetId: string): readonly Cell[];
     getCellPosition(cellId: string): { readonly sheetId: string; readonly col: number; readonly row: number };
   };
@@ -41,6 +48,19 @@ const NAMING: ReadonlySet<string> = new Set(["CREATE_SHEET", "DUPLICATE_SHEET", 
 
 class NamedForExcel extends Sheets {
   static override getters = Sheets.getters;
+  /** The sheets that formulas named and that were not there, since the workbook was opened. */
+  readonly #missed = new Set<string>();
+
+  constructor(...config: never[]) {
+    super(...config);
+    const { getters } = this;
+    const read = getters.getRangeFromSheetXC;
+    getters.getRangeFromSheetXC = (sheetId, reference) => {
+      const found = read(sheetId, reference);
+      if (found.invalidSheetName !== undefined) this.#missed.add(found.invalidSheetName);
+      return found;
+    };
+  }
 
   override allowDispatch(command: any): unknown {
     const result = super.allowDispatch(command);
@@ -51,19 +71,22 @@ class NamedForExcel extends Sheets {
 
   override handle(command: any): void {
     super.handle(command);
-    if (NAMING.has(command.type)) this.#readAgain();
+    const { type, sheetId, sheetIdTo } = command;
+    if (NAMING.has(type)) this.#readAgain(type === "DUPLICATE_SHEET" ? sheetIdTo : sheetId);
   }
 
-  /** Reads the formulas again that named a sheet which is there now. */
-  #readAgain(): void {
+  /** Reads the formulas again that name this sheet and did not find it. */
+  #readAgain(sheetId: string): void {
     const { getters } = this;
+    const isFound = (name: string | undefined): boolean =>
+      name !== undefined && getters.getSheetIdByName(name) === sheetId;
+    // To go through the formulas of 40 data sheets takes longer than the rest of the step.
+    if (![...this.#missed].some(isFound)) return;
     for (const { id, isFormula, compiledFormula } of getters.getSheetIds().flatMap((one) => getters.getCells(one))) {
-      if (!isFormula) continue;
-      const isFound = compiledFormula.rangeDependencies.some(
-        ({ invalidSheetName: name }) => name !== undefined && getters.getSheetIdByName(name) !== undefined,
-      );
-      const content = isFound && compiledFormula.toFormulaString(getters);
-      if (content) this.dispatch("UPDATE_CELL", { ...getters.getCellPosition(id), content });
+      const read = isFormula ? compiledFormula.rangeDependencies : [];
+      if (!read.some((one) => one.invalidXc === undefined && isFound(one.invalidSheetName))) continue;
+      const content = compiledFormula.toFormulaString(getters);
+      this.dispatch("UPDATE_CELL", { ...getters.getCellPosition(id), content });
     }
   }
 
