@@ -98,14 +98,20 @@ test("loading touches no page and no network, with or without the host's error c
   expect(hosted.touched).toEqual([]);
 });
 
+/** Whether this is the description of a property that JavaScript itself reads, such as `{ value: "Module" }` of webpack. */
+const isDescriptor = ({ parent }: ts.Node, file: ts.SourceFile): boolean =>
+  ts.isCallExpression(parent) && parent.expression.getText(file) === "Object.defineProperty";
+
 /** Every name in the built file, and every text that could name a property. */
-function namesIn(file: string): Set<string> {
+function namesIn(text: string): Set<string> {
   const names = new Set<string>();
+  const file = ts.createSourceFile("functions.js", text, ts.ScriptTarget.ES2022, true);
   const collect = (node: ts.Node): void => {
+    if (ts.isObjectLiteralExpression(node) && isDescriptor(node, file)) return;
     if (ts.isIdentifier(node) || ts.isStringLiteralLike(node)) names.add(node.text);
     ts.forEachChild(node, collect);
   };
-  collect(ts.createSourceFile("functions.js", file, ts.ScriptTarget.ES2022));
+  collect(file);
   return names;
 }
 
