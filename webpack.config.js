@@ -150,8 +150,17 @@ module.exports = (mode) => {
     module: {
       rules: [
         { test: at("src/record/cell-rows.ts"), loader: at("src/host/build/values-only.mjs") },
-        // Loaders of later rules work first: this one reads what swc-loader gives.
-        { test: /\.[jt]s$/, loader: at("src/host/build/inner-names.mjs"), options: { names: INNER_NAMES_OF_PAGES } },
+        // Only before the minimizer, so that a build for development keeps the names of the sources. Loaders of later rules work
+        // first: this one reads what swc-loader gives.
+        ...(mode === "production"
+          ? [
+              {
+                test: /\.[jt]s$/,
+                loader: at("src/host/build/inner-names.mjs"),
+                options: { names: INNER_NAMES_OF_PAGES },
+              },
+            ]
+          : []),
         ...usual.module.rules,
         // A module from which the functions use nothing is left out.
         { include: at("src"), sideEffects: false },
