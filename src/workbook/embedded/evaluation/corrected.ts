@@ -73,7 +73,7 @@ function noteOuterAgain(evaluator: Evaluator): void {
 }
 
 /**
- * Corrects seven things in the evaluator: which rows it evaluates, what it keeps of blank cells, texts in cells of text
+ * Corrects eight things in the evaluator: which rows it evaluates, what waits when it gives up, what it keeps of blank cells, texts in cells of text
  * format, texts that look like links, formulas that read, by a name, what is to be evaluated again, formulas that read a formula which
  * ends with an error of the engine, and cells that a formula fills where another stood before.
  */
@@ -144,10 +144,17 @@ export function correct(evaluator: Evaluator): void {
     const range = rangeOf(place);
     evaluator.nextRangesToUpdate.addMany([range, ...evaluator.getCellsDependingOn([range])]);
   };
+  // Where formulas that fill cells make one another be evaluated again without an end, the engine ends after 30 rounds. What then waits for the
+  // next round would stay blank, and the next entry would not look for what reads it.
   // The parameters of an evaluation hold the cells of every range that it has read.
   const evaluate = evaluator.evaluate.bind(evaluator);
   evaluator.evaluate = (ranges) => {
     evaluate(ranges);
+    const waiting = [...evaluator.nextRangesToUpdate];
+    for (const { sheetId, zone } of waiting)
+      for (let col = zone.left; col <= zone.right; col++)
+        for (let row = zone.top; row <= zone.bottom; row++) evaluator.computeAndSave({ sheetId, col, row });
+    if (waiting.length > 0) evaluator.nextRangesToUpdate.clear();
     evaluator.updateCompilationParameters();
   };
 

@@ -40,6 +40,7 @@ export interface SheetRange {
 export interface RangeSet extends Iterable<SheetRange> {
   readonly setsBySheetId: Record<string, unknown>;
   addMany(ranges: Iterable<SheetRange>): void;
+  clear(): void;
   isEmpty(): boolean;
 }
 

@@ -69,3 +69,26 @@ test.each(["undone", "deleted"])(
     expect(values()).toEqual([null, null]);
   },
 );
+
+test("where formulas make one another be evaluated again without an end, those that read them have a value and follow what is typed next", () => {
+  // C4 fills C5, which could let B3 fill its cells; C4 reads B3. B3 is kept from C3.
+  const cells = {
+    B2: "1",
+    B3: "=SEQUENCE(2,2)",
+    C3: "=SUM(B1:B4)",
+    C4: "=IF(B1:B2>1,B2:B3,9)",
+    D5: "=IFERROR(C3,4)+A1",
+  };
+  const model = new Model({ sheets: [{ id: "s", name: "S", colNumber: 9, rowNumber: 9, cells }] } as object);
+  const value = (col: number, row: number): unknown => model.getters.getEvaluatedCell({ sheetId: "s", col, row }).value;
+  const type = (col: number, row: number, content: string): void =>
+    void model.dispatch("UPDATE_CELL", { sheetId: "s", col, row, content });
+  // The engine says that it gives up.
+  const told = jest.spyOn(console, "warn").mockImplementation(() => undefined);
+  type(1, 0, "1");
+  expect(told).toHaveBeenCalled();
+  told.mockRestore();
+  expect([value(1, 2), value(2, 2), value(2, 3), value(2, 4), value(3, 4)]).toEqual(["#SPILL!", "#SPILL!", 9, 9, 4]);
+  type(0, 0, "2");
+  expect(value(3, 4)).toBe(6);
+});
