@@ -12,6 +12,7 @@ import {
   type EngineCommand,
   type Evaluated,
   type Evaluator,
+  type HeldCell,
   type Place,
   type SheetRange,
 } from "./engine-parts";
@@ -261,7 +262,11 @@ class BySizeEvaluation extends Evaluation {
   }
 
   override getEvaluatedCell(position: unknown): Evaluated {
-    const cell = super.getEvaluatedCell(position);
+    const found = super.getEvaluatedCell(position);
+    // The engine forgets the format of a cell that a formula no longer fills: a 5 typed there into a percentage became 500 %.
+    const held: HeldCell | undefined =
+      found.type === "empty" && found.format === undefined ? this.evaluator.getters.getCell(position) : undefined;
+    const cell = held?.format === undefined ? found : { ...found, format: held.format };
     const format = shownBySize(cell.format, cell.value);
     return format === undefined
       ? cell

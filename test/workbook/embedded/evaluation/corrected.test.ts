@@ -92,3 +92,12 @@ test("where formulas make one another be evaluated again without an end, those t
   type(0, 0, "2");
   expect(value(3, 4)).toBe(6);
 });
+
+test("a cell that a formula no longer fills has its format, so that a 5 typed into a percentage is 5 %", () => {
+  const model = new Model({ sheets: [{ id: "s", name: "S", cells: { B1: "=SEQUENCE(2)" } }] } as object);
+  const place = { sheetId: "s", col: 1, row: 1 };
+  model.dispatch("SET_FORMATTING", { sheetId: "s", target: [{ left: 1, right: 1, top: 1, bottom: 1 }], format: "0%" });
+  expect(model.getters.getEvaluatedCell(place)).toMatchObject({ value: 2, formattedValue: "200%", format: "0%" });
+  model.dispatch("UPDATE_CELL", { ...place, row: 0, content: "1" });
+  expect(model.getters.getEvaluatedCell(place)).toMatchObject({ value: null, formattedValue: "", format: "0%" });
+});
