@@ -17,6 +17,7 @@ import {
   halfDay,
   HEIGHT_TOO_LOW,
   MOMENT_BACK,
+  MOMENT_SAME,
   NO_D100,
   NO_INITIALS,
   NO_MOMENT,
@@ -96,11 +97,15 @@ function beforeLoad(record: TestRecord, number: number): { readonly before: numb
   return { before, direction: before - stressOf(record, number - 2) };
 }
 
-/** Whether the stress of a load leaps, where that of the load before had risen. Sheets up to version 11 do not ask. */
+/**
+ * Whether the stress of a load leaps, where that of the load before had risen; that of load 2, where the next one is not above
+ * it. Sheets up to version 11 do not ask, and those up to version 13 do not ask of load 2.
+ */
 function leapOf(record: TestRecord, { number, stress = 0 }: LoadRecord): Slip[] {
   const { version = TEMPLATE_VERSION } = record;
   const { before, direction } = beforeLoad(record, number);
-  const hasRisen = direction > 0 && number > 2;
+  const hasRisen =
+    number === 2 ? version >= 14 && before > 0 && stressOf(record, 3) <= stress : number > 2 && direction > 0;
   return version >= 12 && hasRisen && stress > LEAP * before ? [{ of: "stress", said: STRESS_LEAPS }] : [];
 }
 
@@ -122,11 +127,16 @@ function stressNotes(record: TestRecord, { record: load }: LoadReduced): Message
   ];
 }
 
-/** Whether a load was applied before the load above it. Up to version 11, the head of the sheet does not name it. */
+/**
+ * Whether a load was applied before the load above it, or at the same moment. Up to version 11, the head of the sheet does not
+ * name it; up to version 13, the same moment counts as right.
+ */
 function momentBack({ version = TEMPLATE_VERSION, loads }: TestRecord, load: LoadRecord): Slip[] {
   const above = loads[loads.indexOf(load) - 1];
-  const isBack = load.appliedAt !== undefined && above?.appliedAt !== undefined && load.appliedAt < above.appliedAt;
-  return isBack ? [{ of: "moment", said: version < 12 ? BEFORE_LOAD_ABOVE : MOMENT_BACK }] : [];
+  if (load.appliedAt === undefined || above?.appliedAt === undefined) return [];
+  if (load.appliedAt < above.appliedAt) return [{ of: "moment", said: version < 12 ? BEFORE_LOAD_ABOVE : MOMENT_BACK }];
+  const isSame = load.appliedAt === above.appliedAt && !Number.isInteger(load.appliedAt);
+  return version >= 14 && isSame ? [{ of: "moment", said: MOMENT_SAME }] : [];
 }
 
 /** The remarks of the load table on the clock of a load. Sheets up to version 5 have none. */

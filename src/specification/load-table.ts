@@ -17,6 +17,7 @@ import {
   halfDay,
   HEIGHT_TOO_LOW,
   MOMENT_BACK,
+  MOMENT_SAME,
   NO_D100,
   NO_MOMENT,
   NO_STRESS,
@@ -320,8 +321,14 @@ const stressAt = (rows: number): string =>
 const DIRECTION_BEFORE = `([^load_stress]-IFERROR(${stressAt(-2)}+0,0))`;
 const TURNS =
   `([load_stress]-[^load_stress])*${DIRECTION_BEFORE}<0,` +
-  `${stressAt(1)}>0,(${stressAt(1)}-[^load_stress])*${DIRECTION_BEFORE}>0`;
-const LEAPS = `COUNT([load_stress])=1,[load_stress]>${LEAP}*[^load_stress],[^load_stress]>${stressAt(-2)}`;
+  `${stressAt(1)}>0,(${stressAt(1)}-[^load_stress])*([load_stress]-[^load_stress])<0`;
+/**
+ * Under load 2 no rise came before: its stress leaps if the next one is not above it (0.8, 16, 3.2), or is not typed yet. MAX
+ * counts a text as 0: a comparison would take it for more than any number.
+ */
+const LEAPS =
+  `COUNT([load_stress])=1,[load_stress]>${LEAP}*[^load_stress],` +
+  `[^load_stress]>IF([load_number]=2,IFERROR((MAX(${stressAt(1)})>[load_stress])*[load_stress],0),MAX(${stressAt(-2)}))`;
 const OUT_OF_ORDER =
   `IF([load_stress]="",IF(IFERROR(${stressAt(1)}>0,FALSE),${toldPart(NO_STRESS)},IF([load_readings]>0,${toldPart(READINGS_WITHOUT_STRESS)},"")),` +
   `IF(COUNTIF([load_stress],">0")=0,${toldPart(STRESS_NOT_POSITIVE)},"")&` +
@@ -350,6 +357,45 @@ const working = (name: string, label: string, heading: Heading, measure: Measure
 });
 
 const NEXT_STARTED = atLoad("load_started", "[load_number]+1");
+
+/** The remark on a number that no time, or no reading, can be. */
+const OUTSIDE =
+  `IF([load_time_outside]>0,${toldPart(timeOutside(live("[load_time_outside]")))},"")&` +
+  `IF([load_reading_outside]>0,${toldPart(readingOutside(live("[load_reading_outside]")))},"")`;
+
+/**
+ * The remark on the clock of a row: a time before the load, a moment of loading before that of the load before or the same
+ * (two dates without a time of day may be the same), and no moment of loading where other loads have one.
+ */
+const CLOCK =
+  `IF([load_early_row]>0,${toldPart(timeBeforeLoad(live("[load_early_row]"), live("[load_early_time]")))},"")&` +
+  `IF([load_started]="",IF(AND([end_reading]<>"",COUNT({load_started})>0),${toldPart(NO_MOMENT)},""),` +
+  `IF(COUNT([load_started],[^load_started])<2,"",CHOOSE(2+SIGN([load_started]-[^load_started]),${toldPart(MOMENT_BACK)},IF(MOD([load_started],1),${toldPart(MOMENT_SAME)},""),"")))`;
+
+/** The minutes from the moment of loading to that of the next load; 0 if one of them is not known. */
+const TO_NEXT = "[load_minutes_to_next]";
+const LAST_TIME = "[load_last_time]";
+const FIRST_TIME = "[load_first_time]";
+const FIRST_STEP = "[load_first_step]";
+
+/** True if the stress is that of load 1, and neither load is marked. Later equal stresses come from wetting, or from a load left standing. */
+const IS_UNMARKED = `AND([load_number]=2,${isOnBranch("wetting")},[load_mark]="",IFERROR(${atLoad("load_mark", "1")}&"","")="")`;
+
+/** True if the stress of load 1 is the seating stress, and neither is marked. */
+const IS_SEATING = `AND([load_number]=1,${isOnBranch("wetting")},[load_mark]="",IFERROR({seating_mark}&"","")="")`;
+
+/** True if the specimen is below its initial height, and rose under the greatest stress so far without a mark of water. */
+const ROSE_UNDER_GREATEST =
+  `IFERROR(AND(${isOnBranch("loading")},[load_mark]="",COUNT([height_end],[^height_end],{initial_height})=3,[height_end]>[^height_end],` +
+  `[^height_end]<{initial_height},COUNTIFS({load_number},"<"&[load_number],{load_stress},">="&[load_stress])=0),FALSE)`;
+
+/** The remarks on what looks like a slip: the unit of the times, or where they begin; an increment for a stress; readings that turn. */
+const SLIPS =
+  `IFERROR(IF(AND(${LAST_TIME}<=${MOST.time},OR(${LAST_TIME}>${LONGEST_LOAD},AND(${TO_NEXT}>0,${LAST_TIME}>2*(${TO_NEXT}+1440)))),${toldPart(timesLong(live(LAST_TIME), live(`ROUND(${LAST_TIME}/1440,0)`)))},""),"")&` +
+  `IFERROR(IF(ABS(${TO_NEXT}/${LAST_TIME}-60)<1,${toldPart(timesShort(live(LAST_TIME)))},""),"")&` +
+  `IFERROR(IF(AND(${FIRST_TIME}>${LATE_BEGIN},${FIRST_STEP}>0,${FIRST_STEP}<${FIRST_TIME}*${LEAST_STEP}),${toldPart(timesOfDay(live(`ROUND(${FIRST_TIME},4)`)))},""),"")&` +
+  `IFERROR(IF(AND(${TO_NEXT}>0,${LAST_TIME}<=${LONGEST_LOAD},ABS(${LAST_TIME}-${TO_NEXT}-${(READ_BEYOND.least + READ_BEYOND.most) / 2})<${(READ_BEYOND.most - READ_BEYOND.least) / 2}),${toldPart(halfDay(live(LAST_TIME), live(`ROUND(${TO_NEXT},0)`)))},""),"")&` +
+  `IF(${IS_UNMARKED},${toldPart(NOT_MARKED)},"")&IF(${IS_SEATING},${toldPart(SEATING_AS_LOAD)},"")&IF(${ROSE_UNDER_GREATEST},${toldPart(SWELLED_FIRST)},"")`;
 
 /**
  * What the remark on a load asks of its times and readings several times. Each has a cell of its own, so that it is worked out
@@ -392,7 +438,7 @@ const WORKINGS: readonly Column[] = [
     "Last time before the load",
     ["Time", "too early"],
     "time",
-    '=IF([load_early_row]>0,INDEX({times_#},[load_early_row]),"")',
+    '=IF(COUNTIF({times_#},"<0")=0,"",INDEX({times_#},[load_early_row]))',
   ),
   working(
     "load_time_outside",
@@ -412,46 +458,9 @@ const WORKINGS: readonly Column[] = [
       `({readings_#}>${MOST.reading})+({readings_#}<-${MOST.reading})`,
     ),
   ),
+  // Its sentences stand apart from the others so that the remark has room for the words of further languages.
+  working("load_slips", "What looks like a slip", ["Slips", ""], "text", `=${SLIPS}`),
 ];
-
-/** The remark on a number that no time, or no reading, can be. */
-const OUTSIDE =
-  `IF([load_time_outside]>0,${toldPart(timeOutside(live("[load_time_outside]")))},"")&` +
-  `IF([load_reading_outside]>0,${toldPart(readingOutside(live("[load_reading_outside]")))},"")`;
-
-/**
- * The remark on the clock of a row: a time before the load, a moment of loading before that of the load before, and no
- * moment of loading where other loads have one.
- */
-const CLOCK =
-  `IF([load_early_row]>0,${toldPart(timeBeforeLoad(live("[load_early_row]"), live("[load_early_time]")))},"")&` +
-  `IFERROR(IF(AND(COUNT([load_started],[^load_started])=2,[load_started]<[^load_started]),${toldPart(MOMENT_BACK)},""),"")&` +
-  `IF(AND([load_started]="",[end_reading]<>"",COUNT({load_started})>0),${toldPart(NO_MOMENT)},"")`;
-
-/** The minutes from the moment of loading to that of the next load; 0 if one of them is not known. */
-const TO_NEXT = "[load_minutes_to_next]";
-const LAST_TIME = "[load_last_time]";
-const FIRST_TIME = "[load_first_time]";
-const FIRST_STEP = "[load_first_step]";
-
-/** True if the stress is that of load 1, and neither load is marked. Later equal stresses come from wetting, or from a load left standing. */
-const IS_UNMARKED = `AND([load_number]=2,${isOnBranch("wetting")},[load_mark]="",IFERROR(${atLoad("load_mark", "1")}&"","")="")`;
-
-/** True if the stress of load 1 is the seating stress, and neither is marked. */
-const IS_SEATING = `AND([load_number]=1,${isOnBranch("wetting")},[load_mark]="",IFERROR({seating_mark}&"","")="")`;
-
-/** True if the specimen is below its initial height, and rose under the greatest stress so far without a mark of water. */
-const ROSE_UNDER_GREATEST =
-  `AND(${isOnBranch("loading")},[load_mark]="",COUNT([height_end],[^height_end],{initial_height})=3,IFERROR([height_end]>[^height_end],FALSE),` +
-  `IFERROR([^height_end]<{initial_height},FALSE),COUNTIFS({load_number},"<"&[load_number],{load_stress},">="&[load_stress])=0)`;
-
-/** The remarks on what looks like a slip: the unit of the times, or where they begin; an increment for a stress; readings that turn. */
-const SLIPS =
-  `IFERROR(IF(AND(${LAST_TIME}<=${MOST.time},OR(${LAST_TIME}>${LONGEST_LOAD},AND(${TO_NEXT}>0,${LAST_TIME}>2*(${TO_NEXT}+1440)))),${toldPart(timesLong(live(LAST_TIME), live(`ROUND(${LAST_TIME}/1440,0)`)))},""),"")&` +
-  `IFERROR(IF(ABS(${TO_NEXT}/${LAST_TIME}-60)<1,${toldPart(timesShort(live(LAST_TIME)))},""),"")&` +
-  `IFERROR(IF(AND(${FIRST_TIME}>${LATE_BEGIN},${FIRST_STEP}>0,${FIRST_STEP}<${FIRST_TIME}*${LEAST_STEP}),${toldPart(timesOfDay(live(`ROUND(${FIRST_TIME},4)`)))},""),"")&` +
-  `IFERROR(IF(AND(${TO_NEXT}>0,${LAST_TIME}<=${LONGEST_LOAD},ABS(${LAST_TIME}-${TO_NEXT}-${(READ_BEYOND.least + READ_BEYOND.most) / 2})<${(READ_BEYOND.most - READ_BEYOND.least) / 2}),${toldPart(halfDay(live(LAST_TIME), live(`ROUND(${TO_NEXT},0)`)))},""),"")&` +
-  `IF(${IS_UNMARKED},${toldPart(NOT_MARKED)},"")&IF(${IS_SEATING},${toldPart(SEATING_AS_LOAD)},"")&IF(${ROSE_UNDER_GREATEST},${toldPart(SWELLED_FIRST)},"")`;
 
 const COEFFICIENTS: readonly Column[] = [
   ...repeated("coefficients"),
@@ -596,7 +605,7 @@ const COEFFICIENTS: readonly Column[] = [
     kind: "remark",
     formula:
       // "ok" of the time curve stands alone only, and no remark ends with the mark before the next one: "~" marks the end of the text.
-      `=SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${OUT_OF_ORDER}&${CLOCK}&${OUTSIDE}&IF([end_reading]="","",${SLIPS}&` +
+      `=SUBSTITUTE(SUBSTITUTE(SUBSTITUTE(${OUT_OF_ORDER}&${CLOCK}&${OUTSIDE}&IF([end_reading]="","",[load_slips]&` +
       `IF(COUNT({apparatus_stress})=0,${toldPart(NOT_CORRECTED)},"")` +
       `&IF(AND(COUNT({apparatus_stress})>0,COUNT({apparatus_deflection_seating})=0),${toldPart(SEATING_BEYOND_TABLE)},IF(AND(COUNT([deformation])=1,[apparatus_deflection]=""),${toldPart(STRESS_BEYOND_TABLE)},""))` +
       `&IF(COUNT([height_end],{solids_height},{initial_height})<3,"",IF(OR([height_end]>{solids_height},{solids_height}>={initial_height}),"",${toldPart(HEIGHT_TOO_LOW)}))` +

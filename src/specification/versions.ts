@@ -13,7 +13,13 @@ export interface News {
 }
 
 export const NEWS: readonly News[] = [
-  { version: 14, sentences: [], names: [] },
+  {
+    version: 14,
+    sentences: [
+      "The remark on load 2 asks whether its stress was mistyped where it is more than 8 times that of load 1 and the next one is not above it; the remark on a load asks whether its moment was mistyped where the load above has the same. Both, and the head of the sheet, say so before there are readings.",
+    ],
+    names: [],
+  },
   {
     version: 13,
     sentences: [

@@ -17,6 +17,8 @@ import { demoTest } from "../../src/datasheet/demo-test";
 import { methodOfLoad } from "../../src/record/picks";
 import { OLD_WORDS } from "../../src/record/names";
 import { readRecord } from "../../src/record/record";
+import { messageOf, remarkOfLoad } from "../../src/record/sheet-remarks";
+import { MOMENT_SAME, STRESS_LEAPS } from "../../src/specification/sentences/of-remarks";
 import { resultsFrom } from "../../src/specification/uses";
 import { differing } from "../../src/checks/questions/record";
 import { NEWS, newsAsMessage, TEMPLATE_VERSION } from "../../src/specification/versions";
@@ -283,6 +285,28 @@ describe("an older template", () => {
       expect([before, after].map(differing)).toEqual([[], []]);
       expect([before.picks, before.overrides]).toEqual([[], []]);
       expect(methodOfLoad(before, 6)).toBe("log time");
+    },
+  );
+
+  test.each([12, 13])(
+    "of version %d says nothing of a second load that leaps or of two loads at one moment, and neither does its record",
+    async (number) => {
+      const { port, old } = await insertOld(number);
+      await port.fillNames(old, {
+        load_stress: [0.8, 16, 3.2, 6.4, 128],
+        load_started: [48_000.5, 48_001.5, 48_001.5, 48_002.5],
+      });
+      const values = await port.readNames(old, CHECKED_NAMES);
+      const record = readRecord(values);
+      expect(record.version).toBe(number);
+      const said = record.loads.map((load) => english(messageOf(remarkOfLoad(record, load.number)!)));
+      expect(said).toEqual(record.loads.map(({ row }) => values.load_remark[row - 1][0]));
+      expect(said).toEqual(["", "", "", "", english(STRESS_LEAPS)]);
+      const now = readRecord({ ...values, template_version: [[TEMPLATE_VERSION]] });
+      expect([2, 3].map((load) => english(messageOf(remarkOfLoad(now, load)!)))).toEqual([
+        english(STRESS_LEAPS),
+        english(MOMENT_SAME),
+      ]);
     },
   );
 

@@ -112,7 +112,7 @@ const WITHOUT_RING = { ring_and_wet_before: 136.67, ring_and_wet_after: 111.6, r
 const RESET = { readings_05: demoTest("SI").readings[4]!.map((reading, index) => reading + (index > 8 ? 600 : 0)) };
 
 /** The demonstration with what a technician mistakes: times in seconds, and readings from a load on. */
-const ofLoads = (name: string, column: (index: number) => readonly number[]): SheetValues =>
+const ofLoads = (name: string, column: (index: number) => readonly (number | string)[]): SheetValues =>
   Object.fromEntries(READ.map((_, index) => [`${name}_${String(index + 1).padStart(2, "0")}`, column(index)]));
 const READ = demoTest("SI").readings;
 const IN_SECONDS = ofLoads("times", () => HAND_TIMES.map((time) => 60 * time));
@@ -128,6 +128,10 @@ const LEAP_AT_END = {
   ...Object.fromEntries(
     READ.map((_, index) => [`readings_${String(index + 1).padStart(2, "0")}`, Array(15).fill("")]).slice(4),
   ),
+};
+const NO_READINGS: SheetValues = {
+  ...ofLoads("readings", () => Array<string>(15).fill("")),
+  load_stress: [12.5, 25, 50, ...Array<string>(13).fill("")],
 };
 const PICK_OF_LOAD = { pick_load: ["curve"], pick_of: ["d0"], pick_after: [50] };
 const TEXT_PICKED = { pick_load: ["curve"], pick_of: ["virgin from"], pick_after: ["abc"] };
@@ -199,6 +203,27 @@ describe("slips in times, stresses and readings", () => {
       /Load 3: check whether a moment of loading is half a day off, as 1:30 for 13:30, or lacks its time: applied before /,
     );
     expect(addresses).toContain(cell("load_started", 2));
+  });
+
+  test("a second load that leaps is named before there are readings, until the next load is above it", async () => {
+    const { text, addresses, cell } = await told({ ...NO_READINGS, load_stress: [0.8, 16, 3.2, 6.4] });
+    expect(text).toMatch(
+      /Load 2: check whether the stress was mistyped: it is more than 8 times that of the load before/,
+    );
+    expect(addresses).toContain(cell("load_stress", 1));
+    expect((await told({ ...NO_READINGS, load_stress: [0.8, 16, ...Array<string>(14).fill("")] })).text).toContain(
+      "Load 2: check whether the stress",
+    );
+    expect((await told({ ...NO_READINGS, load_stress: [1, 12.5, 25, 50] })).text).not.toContain("check whether");
+  });
+
+  test("two loads at the same moment are named before there are readings; two dates without a time are not", async () => {
+    const { text, addresses, cell } = await told({ ...NO_READINGS, load_started: [48_000.5, 48_000.5] });
+    expect(text).toMatch(/Load 2: check whether the moment of loading was mistyped: it is that of the load above\./);
+    expect(addresses).toContain(cell("load_started", 1));
+    expect(
+      (await told({ ...NO_READINGS, load_started: [48_000, 48_000, ...Array<string>(14).fill("")] })).text,
+    ).not.toContain("check whether");
   });
 
   test("a load's pick of the curve is named by its cell, and no cell shows an error", async () => {
@@ -287,6 +312,11 @@ describe.each<[string, SheetValues]>([
   ["a load's pick of the curve", PICK_OF_LOAD],
   ["a stress that leaps, and a curve that is not refused for it", LEAP_AT_END],
   ["a stress that leaps, and a curve that is refused for it", { load_stress: [12.5, 25, 500, 100, 200] }],
+  [
+    "a second load that leaps, before the next one and before readings",
+    { ...NO_READINGS, load_stress: [0.8, 16, 3.2, 6.4] },
+  ],
+  ["two loads at the same moment, before readings", { ...NO_READINGS, load_started: [48_000.5, 48_000.5] }],
   ["blank inputs", { diameter: "", in_situ_stress: "", zero_reading: "" }],
 ])("%s", (_, values) => {
   test("the sentences made from the values are those of the sheet", async () => {

@@ -130,6 +130,16 @@ describe.each<[string, SheetValues, RegExp]>([
     { load_stress: [0.8, 1.6, 32, 6.4] },
     /^check whether the stress was mistyped: it is more than 8 times that of the load before/,
   ],
+  [
+    "a second load without its decimal sign",
+    { load_stress: [0.8, 16, 3.2, 6.4] },
+    /^check whether the stress was mistyped: it is more than 8 times that of the load before/,
+  ],
+  [
+    "two loads at the same moment",
+    { load_started: [DAY + 0.5, DAY + 1.5, DAY + 1.5] },
+    /check whether the moment of loading was mistyped: it is that of the load above/,
+  ],
   ["a mark of wetting", { load_mark: ["", "", "wetting"] }, /marked as wetting, but/],
   ["points at d100", { curve_from: "d100" }, /no d100: the curve shows the end/],
   [
@@ -160,4 +170,13 @@ describe.each<[string, SheetValues, RegExp]>([
     expect(german.map(({ message }) => message)).toEqual(inEnglish.map(({ message }) => message));
     expect(german.map(({ text }) => text)).not.toEqual(inEnglish.map(({ text }) => text));
   });
+});
+
+test.each<[string, SheetValues, number]>([
+  ["a second load that leaps, and a third one that is a text", { load_stress: [0.8, 16, "abc", 32, 64] }, 1],
+  ["a third load that leaps, and a first one that is a text", { load_stress: ["abc", 16, 320, 640] }, 2],
+])("%s: sheet and record ask about the stress", async (_, values, at) => {
+  const { text, message } = (await said(values, "en"))[at];
+  expect(text).toMatch(/^check whether the stress was mistyped: it is more than 8 times that of the load before/);
+  expect(shortened(english(message))).toBe(shortened(read(text)));
 });

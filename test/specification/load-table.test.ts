@@ -14,9 +14,20 @@ async function remarks(stresses: readonly (number | undefined)[]): Promise<strin
 const TURNS_BACK =
   "the stress turns back under this load alone: correct it, or that of the load above, if it was mistyped";
 
+const LEAPS = "check whether the stress was mistyped: it is more than 8 times that of the load before";
+const NO_STRESS = "no stress, and the next load has one: enter it";
+
 test.each([
   ["a load that falls alone on the way up", [25, 50, 20, 200, 400], ["", "", TURNS_BACK, "", "", "", "", ""]],
   ["a load that rises alone on the way down", [400, 800, 200, 500, 50], ["", "", "", TURNS_BACK, "", "", "", ""]],
+  ["a second load that leaps (0.8, 16, 3.2, 6.4)", [0.8, 16, 3.2, 6.4], ["", LEAPS, "", "", "", "", "", ""]],
+  ["a second load that leaps, the last one typed", [0.8, 16], ["", LEAPS, "", "", "", "", "", ""]],
+  ["a seating load of 1 kPa before the others", [1, 12.5, 25], Array(8).fill("")],
+  [
+    "a second load that leaps, and a first without a stress",
+    [undefined, 16, 3.2],
+    [NO_STRESS, "", "", "", "", "", "", ""],
+  ],
   ["loading, a loop of two steps, and unloading", [25, 100, 50, 25, 100, 200, 50, 12], Array(8).fill("")],
   ["a load left standing", [25, 50, 50, 100], Array(8).fill("")],
   [

@@ -25,6 +25,7 @@ export const timesOfDay = (first: Value): Message =>
 export const halfDay = (last: Value, next: Value): Message =>
   say`check whether a moment of loading is half a day off, as 1:30 for 13:30, or lacks its time: the last time is ${last} min, and the next load was applied ${next} min after this one`;
 export const MOMENT_BACK: Message = say`check whether a moment of loading is half a day off, as 1:30 for 13:30, or lacks its time: applied before the load above it`;
+export const MOMENT_SAME: Message = say`check whether the moment of loading was mistyped: it is that of the load above`;
 export const NOT_MARKED: Message = say`check whether this stress is an increment, as it is that of load 1 and no water is marked: the sheet takes total stresses`;
 export const SEATING_AS_LOAD: Message = say`check whether the seating stress is smaller than load 1, as the two are equal and no water is marked: enter the stress under which the zero was read`;
 export const SWELLED_FIRST: Message = say`check whether load was taken off, the dial passed its zero or was read backwards: the specimen swelled under the greatest stress so far`;

@@ -56,6 +56,11 @@ test("a load applied before the load above it is told; so is a load without a mo
   expect((await remarks({ load_started: [DAY, DAY - 0.1] })).sheet[1]).toMatch(
     /^check whether a moment of loading is half a day off, as 1:30 for 13:30, or lacks its time: applied before the load above it; /,
   );
+  const same = /^check whether the moment of loading was mistyped: it is that of the load above; /;
+  const equal = await remarks({ load_started: [DAY, DAY] });
+  expect(equal.sheet[1]).toMatch(same);
+  expect(equal.record[1]).toMatch(same);
+  expect((await remarks({ load_started: [46_000, 46_000] })).sheet[1]).not.toMatch(same);
   const blank = await remarks({ load_started: [DAY] });
   expect(blank.sheet[1]).toMatch(/^the moment of loading is blank, and other loads have one: enter it; /);
   expect(blank.sheet[0]).not.toContain("moment");

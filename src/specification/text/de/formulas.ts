@@ -147,6 +147,8 @@ export const formulas: Readonly<Record<string, string>> = {
   " of the readings; ": " der Ablesungen; ",
   "check whether a moment of loading is half a day off, as 1:30 for 13:30, or lacks its time: applied before the load above it; ":
     "prüfen, ob ein Zeitpunkt der Belastung einen halben Tag daneben liegt, wie 1:30 statt 13:30, oder ohne Uhrzeit ist: vor der Laststufe darüber aufgebracht; ",
+  "check whether the moment of loading was mistyped: it is that of the load above; ":
+    "prüfen, ob der Zeitpunkt vertippt ist: derselbe wie darüber; ",
   "the moment of loading is blank, and other loads have one: enter it; ":
     "der Zeitpunkt der Belastung fehlt, und andere Laststufen haben einen: eintragen; ",
   "check whether ": "prüfen, ob ",

@@ -271,6 +271,7 @@ export const labels: Readonly<Record<string, string>> = {
   "Root time: t90": "Wurzel t: t90",
   "Slope of the tail": "Neigung des Kriechasts",
   "Remark on the time curve": "Bemerkung zur Zeitkurve",
+  "What looks like a slip": "Was nach einem Versehen aussieht",
   "Stress out of order: 1 turns, 2 leaps": "Spannung nicht in der Reihe: 1 kehrt um, 2 springt",
   "Readings of the load": "Ablesungen der Laststufe",
   "First time of the load": "Erste Zeit der Laststufe",

@@ -119,6 +119,7 @@ export const titles: Readonly<Record<string, string>> = {
   last: "letzte",
   "Time to": "Zeit bis",
   "next load": "zur nächst.",
+  Slips: "Versehen",
   "Row of": "Zeile:",
   odd: "auffällig",
   "early time": "Zeit früh",
