@@ -716,7 +716,7 @@ const CASES: Readonly<Record<string, Case>> = {
       [{ ...REPORTED, standard: "" }, "explain", /missing: Standard \(standard\)$/],
       [{ ...REPORTED, strain_end: loads.map((_, i) => (i === 2 ? "" : 0.1)) }, "explain", /\(strain_end\) of load 3$/],
     ],
-    needs: [["project", "report_number"], /not a whole data sheet/],
+    needs: [["project", "report_number"], /no cells for Project \(project\) and Report no\. \(report_number\)/],
   },
   Q64: {
     pass: { tested_by: "NN", checked_by: "MM", date_checked: day("2031-03-20") },
@@ -1410,7 +1410,7 @@ const OTHERS: readonly {
   },
   {
     ...{ id: "Q16", when: "no other sheet is known" },
-    answer: ["cannot be asked", /^it needs the data sheet of another specimen: the pane compares with each one in/],
+    answer: ["cannot be asked", /^it needs the data sheet of another specimen: the pane compares the masses/],
   },
   {
     ...{

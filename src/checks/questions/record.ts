@@ -205,7 +205,7 @@ export const RECORD_CHECKS = [
   }),
   check("Q63", {}, (record) => {
     if (!asksForReport(record))
-      return cannotAsk(say`the sheet has no cells for a project or a report number: it is not a whole data sheet`);
+      return cannotAsk(say`the sheet has no cells for ${cellNamed("project")} and ${cellNamed("report_number")}`);
     const { lacking, asked } = requiredOf(record);
     const compared = [
       figure(record, say`cells missing`, lacking.length, "number"),

@@ -12,7 +12,7 @@ import { OWN_MASSES } from "./other-tests";
  * typed both, the comparison would only show that the person typed the same number twice.
  */
 const fromRegister = ({ registerSource }: TestRecord): boolean => registerSource !== undefined;
-const TYPED_TWICE = say`the register's values were typed on the sheet, and did not come from a register (${nameOf("register_source")}): what one person types twice is not compared`;
+const TYPED_TWICE = say`the register's values were typed on the sheet (${nameOf("register_source")}): what one person types twice is not compared`;
 
 /** Whether the sheet names the British standard, which requires the thicker specimen. */
 const isBritish = ({ words }: TestRecord): boolean => /\bBS\s*1377\b/i.test(words.standard ?? "");
@@ -270,6 +270,6 @@ export const SIZE_CHECKS = [
   ),
   // One sheet does not show it: the table of questions compares with the other data sheets (`other-tests.ts`).
   check("Q16", { same: 1 }, () =>
-    cannotAsk(say`it needs the data sheet of another specimen: the pane compares with each one in the workbook`),
+    cannotAsk(say`it needs the data sheet of another specimen: the pane compares the masses`),
   ),
 ];

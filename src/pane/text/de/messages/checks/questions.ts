@@ -1,8 +1,8 @@
 /** The reviewer's questions on the specimen, the loads and the record, with their possible answers. */
 export const questions: Readonly<Record<string, string>> = {
   // Specimen: Q01 to Q16.
-  "the register's values were typed on the sheet, and did not come from a register ({0}): what one person types twice is not compared":
-    "die Werte des Verzeichnisses wurden auf dem Blatt eingetippt und kamen aus keinem Verzeichnis ({0}): was einer zweimal tippt, wird nicht verglichen",
+  "the register's values were typed on the sheet ({0}): what one person types twice is not compared":
+    "die Werte des Verzeichnisses wurden auf dem Blatt eingetippt ({0}): was einer zweimal tippt, wird nicht verglichen",
   "last load": "letzte Last",
   "the specimen was dismantled under {0} and takes up water when this load is taken off: the final water content belongs to a looser state":
     "der Probekörper wurde unter {0} ausgebaut: beim Entlasten nimmt er Wasser auf, der Endwassergehalt gehört also zu einem lockereren Zustand",
@@ -98,8 +98,8 @@ export const questions: Readonly<Record<string, string>> = {
     "Höhe, Durchmesser, Trockenmasse und Korndichte prüfen",
   "Are the masses this specimen's own, not left from another test?":
     "Sind die Massen die dieses Probekörpers, nicht von einem anderen Versuch übrig?",
-  "it needs the data sheet of another specimen: the pane compares with each one in the workbook":
-    "es braucht das Datenblatt eines anderen Probekörpers: der Aufgabenbereich vergleicht mit jedem in der Arbeitsmappe",
+  "it needs the data sheet of another specimen: the pane compares the masses":
+    "es braucht das Datenblatt eines anderen Probekörpers: der Aufgabenbereich vergleicht die Massen",
   "sheet “{0}”": "Blatt „{0}“",
   "it needs {0} in both tests": "es braucht {0} in beiden Versuchen",
   "number of equal masses": "Anzahl gleicher Massen",
@@ -235,8 +235,6 @@ export const questions: Readonly<Record<string, string>> = {
     "Enthält die Aufzeichnung, was ein Bericht enthalten muss?",
   "ASTM D2435 and BS 1377-5 / ISO 17892-5, from memory: check the edition that applies":
     "ASTM D2435 und BS 1377-5 / ISO 17892-5, aus dem Gedächtnis: die geltende Ausgabe prüfen",
-  "the sheet has no cells for a project or a report number: it is not a whole data sheet":
-    "das Blatt hat keine Zellen für Projekt oder Berichtsnummer: es ist kein ganzes Datenblatt",
   "cells missing": "fehlende Zellen",
   "cells required": "verlangte Zellen",
   "missing: {0}": "es fehlt: {0}",
