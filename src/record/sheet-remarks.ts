@@ -7,6 +7,7 @@ import { compressedOnUnloading } from "../reduction/curve/loads";
 import { LUNNE_NAMES } from "../reduction/curve/sample-quality";
 import { asTyped, digits, english, joined, say, verbatim, type Message, type Value } from "../reduction/message";
 import { LONGEST_LOAD, timesLong } from "../reduction/increment/cv";
+import { LAST_LEFT_OUT } from "../reduction/increment/fit/theory-fit";
 import { constructionRemarks } from "../reduction/increment/reduce";
 import { then, type Outcome } from "../reduction/outcome";
 import {
@@ -240,13 +241,20 @@ function slipsOf(record: TestRecord, load: LoadReduced, before: LoadReduced | un
   ];
 }
 
+/** What the constructions say of the last reading of a load. The head of a sheet up to version 9 repeats none of it. */
+const slipOfLast = ({ version = TEMPLATE_VERSION }: TestRecord, load: LoadReduced): Slip[] =>
+  version >= 10 && hasEnd(load) && constructionRemarks(load.increment).includes(LAST_LEFT_OUT)
+    ? [{ of: "readings", said: LAST_LEFT_OUT }]
+    : [];
+
 /** The first load that has what looks like a slip, with the first slip of its remark. */
 export function firstSlip(record: TestRecord): { readonly load: LoadRecord; readonly slip: Slip } | undefined {
   const { loads } = reduced(record);
   const isAsked = (record.version ?? TEMPLATE_VERSION) >= 12;
   const found = loads.map((load, index) => {
     const atOnce = isAsked ? [...leapOf(record, load.record), ...momentBack(record, load.record)] : [];
-    return { load: load.record, slip: [...atOnce, ...slipsOf(record, load, loads[index - 1])][0] };
+    const slips = [...atOnce, ...slipsOf(record, load, loads[index - 1]), ...slipOfLast(record, load)];
+    return { load: load.record, slip: slips[0] };
   });
   for (const { load, slip } of found) if (slip) return { load, slip };
   return undefined;

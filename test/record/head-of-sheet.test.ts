@@ -129,6 +129,8 @@ const LEAP_AT_END = {
     READ.map((_, index) => [`readings_${String(index + 1).padStart(2, "0")}`, Array(15).fill("")]).slice(4),
   ),
 };
+/** The last reading of load 11 has a digit wrong. */
+const LAST_MISTYPED = { readings_11: READ[10]!.map((reading, index) => reading + (index === 14 ? 180 : 0)) };
 const NO_READINGS: SheetValues = {
   ...ofLoads("readings", () => Array<string>(15).fill("")),
   load_stress: [12.5, 25, 50, ...Array<string>(13).fill("")],
@@ -226,6 +228,24 @@ describe("slips in times, stresses and readings", () => {
     ).not.toContain("check whether");
   });
 
+  test("a last reading that the constructions leave out is named, because the curve is drawn through it", async () => {
+    const { text, value, addresses, cell } = await told(LAST_MISTYPED);
+    expect(text).toBe("Load 11: check whether the last reading was mistyped: the load ends with it.");
+    expect(addresses).toEqual([cell("readings_11")]);
+    expect(value("end_reading", 10)).toBe(READ[10]!.at(-1)! + 180);
+    expect(String(value("load_remark", 10))).toMatch(
+      /row 15 \(1440 min\) is left out as a wrong reading: .*; check whether the last reading was mistyped: /,
+    );
+  });
+
+  test("a wrong reading before the last one is left out, and no last reading is asked about", async () => {
+    const { text, value } = await told({
+      readings_11: READ[10]!.map((reading, index) => reading + (index === 13 ? 180 : 0)),
+    });
+    expect(String(value("load_remark", 10))).toContain("row 14 (480 min) is left out as a wrong reading");
+    expect(text).toBe("");
+  });
+
   test("a load's pick of the curve is named by its cell, and no cell shows an error", async () => {
     const { text, errors, cell } = await told(PICK_OF_LOAD);
     expect(text).toBe(`Choose a word of the list: ${cell("pick_of")}.`);
@@ -246,7 +266,13 @@ describe("slips in times, stresses and readings", () => {
     const fast = HAND_TIMES.map((_, index) => 0.005 * 2.3 ** index);
     const load_started = READ.map((_, index) => 48_000 + 7 * index);
     const times = ofLoads("times", (index) => (index % 2 ? week : fast));
-    expect((await told({ ...times, load_started })).text).not.toContain("check whether");
+    // Up to the end of the week the tail goes on as it fell from 480 to 1440 min.
+    const later = Math.log(10_080 / 480) / Math.log(1440 / 480);
+    const readings = ofLoads("readings", (index) => {
+      const [ofLoad, tail] = [READ[index]!.slice(0, -1), READ[index]!.slice(-2)];
+      return [...ofLoad, Math.round(tail[0]! + (index % 2 ? later : 1) * (tail[1]! - tail[0]!))];
+    });
+    expect((await told({ ...times, ...readings, load_started })).text).not.toContain("check whether");
   });
 });
 
@@ -316,6 +342,7 @@ describe.each<[string, SheetValues]>([
     "a second load that leaps, before the next one and before readings",
     { ...NO_READINGS, load_stress: [0.8, 16, 3.2, 6.4] },
   ],
+  ["a last reading that is left out of the constructions", LAST_MISTYPED],
   ["two loads at the same moment, before readings", { ...NO_READINGS, load_started: [48_000.5, 48_000.5] }],
   ["blank inputs", { diameter: "", in_situ_stress: "", zero_reading: "" }],
 ])("%s", (_, values) => {

@@ -41,6 +41,9 @@ export interface TheoryFit extends Curve {
   readonly leftOut: readonly number[];
 }
 
+/** The compression of a load ends at its last reading, also where the fit leaves it out. It begins as a slip does at the head of a sheet. */
+export const LAST_LEFT_OUT: Message = say`check whether the last reading was mistyped: the load ends with it`;
+
 export const FEWEST_READINGS = 6;
 
 /**
@@ -138,6 +141,7 @@ export function fitTheory(clean: CleanReadings): Outcome<TheoryFit> {
     remarks.push(
       say`${rowWithTime(series, index)} is left out as a wrong reading: ${figure(nth(series.readings, index))} lies ${digits(Math.abs(off), 3)} off the curve of the other readings`,
     );
+    if (index === series.times.length - 1) remarks.push(LAST_LEFT_OUT);
   }
   /** The weights of the readings that are used. */
   const used = weights.filter(isUsed);

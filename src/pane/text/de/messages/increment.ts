@@ -27,6 +27,8 @@ export const increment: Readonly<Record<string, string>> = {
     "{0} Ablesungen zu verschiedenen Zeiten sind nötig; es gibt {1}",
   "all readings are the same: there is no movement to reduce":
     "alle Ablesungen sind gleich: es gibt keine Bewegung auszuwerten",
+  "check whether the last reading was mistyped: the load ends with it":
+    "prüfen, ob die letzte Ablesung vertippt ist: die Laststufe endet mit ihr",
   "{0} is left out as a wrong reading: {1} lies {2} off the curve of the other readings":
     "{0} bleibt als falsche Ablesung weg: {1} liegt um {2} neben der Kurve der anderen Ablesungen",
   "{0} goes back against the movement: check the reading": "{0} läuft gegen die Bewegung zurück: Ablesung prüfen",

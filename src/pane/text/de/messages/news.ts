@@ -2,6 +2,8 @@
 export const news: Readonly<Record<string, string>> = {
   "The remark on load 2 asks whether its stress was mistyped where it is more than 8 times that of load 1 and the next one is not above it; the remark on a load asks whether its moment was mistyped where the load above has the same. Both, and the head of the sheet, say so before there are readings.":
     "Die Bemerkung zu Laststufe 2 fragt, ob ihre Spannung vertippt ist, wo sie mehr als das 8-Fache der Laststufe 1 und die nächste nicht größer ist; die Bemerkung zu einer Laststufe fragt, ob ihr Zeitpunkt vertippt ist, wo die Laststufe darüber denselben hat. Beide und der Kopf des Blatts sagen es schon vor den Ablesungen.",
+  "Where the constructions leave out the last reading of a load, its remark and the head of the sheet ask whether it was mistyped: the void ratio at the end of the load uses it.":
+    "Wo die Konstruktionen die letzte Ablesung einer Laststufe weglassen, fragen deren Bemerkung und der Kopf des Blatts, ob sie vertippt ist: die Porenzahl am Ende der Laststufe beruht auf ihr.",
   "The remark on the preconsolidation stress says so where it lies more than 5 percent outside the range that the points allow; where only the last load step is steeper, the steps before it that are nearly as steep belong to the virgin line as well.":
     "Die Bemerkung zur Vorbelastungsspannung sagt es, wenn diese mehr als 5 Prozent außerhalb des Bereichs liegt, den die Punkte zulassen; ist nur die letzte Laststufe steiler, gehören die Laststufen davor, die fast so steil sind, mit zur Erstbelastungsgeraden.",
   "The head of the sheet names a date, a number or a word of a list that cannot be, also where no result follows from it.":
