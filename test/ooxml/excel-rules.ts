@@ -371,7 +371,7 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
         ...limits.flatMap(([name, most]) =>
           (attribute(rule, name) ?? "").length > most ? [`${name} of ${at} has more than ${most} characters`] : [],
         ),
-        ...(list !== undefined && (list.length > 255 || list.includes('"'))
+        ...(list !== undefined && (list.length > 255 || list.replaceAll('""', "").includes('"'))
           ? [`the list of ${at} has more than 255 characters or a quote`]
           : []),
         ...(type !== undefined && type !== "none" && one == null ? [`the rule of ${at} has no bound`] : []),

@@ -3,7 +3,7 @@
  * Microsoft's "Office Implementation Information for ISO/IEC 29500", with the number of its section; limits are those of
  * Microsoft, "Excel specifications and limits"; a rule without a source says "from memory".
  */
-import { checkedFormat } from "../excel/book/entry";
+import { checkedFormat, syntaxFault } from "../excel/book/entry";
 import { faultOfFormula, faultOfSheets } from "../excel/formulas";
 import { chartsOf } from "./chart-rules";
 import { FUTURE_FUNCTIONS } from "./future-functions";
@@ -47,6 +47,27 @@ const functionsIn = (formula: string): string[] =>
       .matchAll(/(?<![\p{L}\p{N}_.])([\p{L}_][\p{L}\p{N}_.]*)\(/gu),
   ].map(([, name]) => name.toUpperCase());
 
+/** Why Excel cannot read the formula of a rule of entry or of a conditional format. */
+function faultOfCondition(formula: string, names: ReadonlySet<string>): string | undefined {
+  const fault = syntaxFault(formula) ?? faultOfFormula(formula);
+  if (fault) return fault;
+  // XlsxWriter issue 547: a word without quotes is a name, and the format covers no cell.
+  const code = formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'!/g, " ");
+  const [newer] = functionsIn(formula).filter((name) => FUTURE_FUNCTIONS.has(name));
+  if (newer) return `${newer} has no prefix`;
+  const word = [...code.matchAll(/(?<![\p{L}\p{N}_.$])[\p{L}_][\p{L}\p{N}_.]*(?![\p{L}\p{N}_.(!])/gu)]
+    .map(([one]) => one)
+    .find((one) => !areaOf(one.toUpperCase()) && !/^(true|false)$/i.test(one) && !names.has(one.toLowerCase()));
+  if (word) return `${word} is no name of the workbook`;
+  // Microsoft, of data validation and conditional formats: no unions, intersections or array constants (from memory).
+  if (/\{/.test(code)) return "it has constants in braces";
+  const outside = code
+    .replace(/\([^()]*\)/g, "0")
+    .replace(/\([^()]*\)/g, "0")
+    .replace(/\([^()]*\)/g, "0");
+  return /^[^(]*,/.test(outside) ? "it has a comma outside of a function" : undefined;
+}
+
 export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
   // Limits of Excel, and the class Functions of the Office.js typings. Seen in Excel as "Removed Records: Formula".
   "formulas have texts, arguments and depths that Excel takes": ofSheets(({ root }) =>
@@ -67,6 +88,23 @@ export const REPAIR_RULES: Readonly<Record<string, Rule>> = {
             return fault ? [`${path}: ${one.localName}: ${fault}`] : [];
           }),
       ),
+  // XlsxWriter issues 182 and 547: Excel takes the formats of the whole sheet out of a file with a formula that it cannot read.
+  "formulas of conditional formats and of rules of entry are read by Excel": (file) => {
+    const names = new Set(
+      elementsOf(file, file.workbook, "definedName").map((one) => (attribute(one, "name") ?? "").toLowerCase()),
+    );
+    return file.sheets.flatMap(({ path, name }) =>
+      [
+        ...elementsOf(file, path, "cfRule").flatMap((one) => children(one, "formula")),
+        ...elementsOf(file, path, "dataValidation")
+          .filter((one) => attribute(one, "type") !== "list" || textOf(one).trim()[0] !== '"')
+          .flatMap((one) => [...children(one, "formula1"), ...children(one, "formula2")]),
+      ].flatMap((one) => {
+        const fault = faultOfCondition(textOf(one), names);
+        return fault ? [`"${name}": ${textOf(one).slice(0, 60)}: ${fault}`] : [];
+      }),
+    );
+  },
   // MS-XLSX, 2.2.2 (future functions), as XlsxWriter's page "Working with formulas" lists them: without the prefix
   // Excel shows #NAME?.
   "functions newer than the format have their prefix": ofSheets(({ root }) =>

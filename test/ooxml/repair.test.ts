@@ -38,6 +38,20 @@ const FAULTS: readonly Fault[] = [
     [edit(FOREIGN, /<formula>[^<]*/, "<formula>true!A1"), /formula: the sheet true stands without apostrophes/],
   ],
   [
+    "formulas of conditional formats and of rules of entry are read by Excel",
+    ...([
+      ["sand", /sand is no name of the workbook/],
+      ['5" pipe', /a text does not end/],
+      ["1,234.5", /a comma outside of a function/],
+      ["STDEV.S(A1:A3)", /STDEV\.S has no prefix/],
+      ["OR(A1={1,2})", /constants in braces/],
+      ["FIND(A1)", /FIND has 1 arguments/],
+    ].flatMap(([formula, said]) => [
+      [edit(FOREIGN, /<formula>[^<]*/, `<formula>${formula as string}`), said] as const,
+      [edit(SMALL, /<formula1>0/, `<formula1>${formula as string}`), said] as const,
+    ]) as [Edit, RegExp][]),
+  ],
+  [
     "functions newer than the format have their prefix",
     [edit(SMALL, FORMULA, ">STDEV.S(A2:A3)<"), /STDEV\.S of B2 has no prefix/],
     [edit(SMALL, FORMULA, ">_xlfn.FILTER(A2:A3,A2:A3)<"), /FILTER of B2 has no prefix, or not the whole/],

@@ -86,7 +86,8 @@ function wellFormed(formula: string): string {
   return formula;
 }
 
-function syntaxFault(formula: string): string | undefined {
+/** Why Excel cannot read a formula. */
+export function syntaxFault(formula: string): string | undefined {
   if ((formula.match(/"/g) ?? []).length % 2) return "a text does not end";
   // Texts and quoted sheet names may hold anything.
   const bare = formula.replace(/"(?:[^"]|"")*"/g, '""').replace(/'(?:[^']|'')*'(?=!)/g, "s");

@@ -4,7 +4,7 @@
  */
 import { say, type Message } from "../../../reduction/message";
 import { all, child, first } from "../../file/xml";
-import { withSheetsInApostrophes } from "./formula";
+import { finishedFormula } from "./formula";
 import { RELATIONS } from "./namespaces";
 import { pathOf, relationsOf, type Parts } from "./parts";
 
@@ -49,7 +49,7 @@ export function orderCharts(parts: Parts): void {
       if (WITHOUT_SMOOTH.has(smooth.parentElement!.parentElement!.localName)) smooth.remove();
     for (const formula of all(document, "f"))
       if (formula.textContent === "#REF") formula.parentElement!.parentElement!.remove();
-      else formula.textContent = withSheetsInApostrophes(formula.textContent ?? "");
+      else formula.textContent = finishedFormula(formula.textContent ?? "");
     for (const [name, order] of Object.entries(ORDERS))
       for (const element of all(document, name)) {
         const children = Array.from(element.children);

@@ -53,9 +53,14 @@ const withApostrophes = (code: string): string =>
     name !== undefined && needsApostrophes(name) ? `${quoted(name)}!` : whole,
   );
 
-/** A formula as the engine writes it for Excel, with apostrophes around the names of sheets that Excel would misread. */
-export const withSheetsInApostrophes = (formula: string): string =>
-  inCode(formula, IN_FILE, withApostrophes, (text) => text);
+/** A formula as the engine writes it for Excel beside cells, with the prefixes of functions and the apostrophes that it lacks. */
+export const finishedFormula = (formula: string): string =>
+  inCode(
+    formula,
+    IN_FILE,
+    (code) => withApostrophes(withFilePrefixes(code)),
+    (text) => text,
+  );
 
 /**
  * From the text of `<f>` to the text that the engine has after "=". Of error constants the engine knows only #REF, and

@@ -6,6 +6,7 @@
 import { listed, say, templateOf, type Message } from "../../../../reduction/message";
 import type { Archive } from "../../../file/zip";
 import { all, first } from "../../../file/xml";
+import { fromFileFormula } from "../formula";
 import type { Parts } from "../parts";
 
 type Kind = readonly [called: Message, pattern: RegExp];
@@ -128,11 +129,25 @@ function giveTexts(document: Document): void {
 }
 
 /**
+ * The engine reads formulas of rules and conditional formats as they are in the file, although it knows newer functions without their prefix,
+ * and takes a text in quotes for a text with quotes.
+ */
+function readableFormulas(document: Document): void {
+  for (const one of ["formula", "formula1", "formula2"].flatMap((name) => all(document, name))) {
+    const type = one.parentElement?.getAttribute("type");
+    if (type === "list") continue;
+    const formula = fromFileFormula(one.textContent ?? "", (name) => name);
+    one.textContent = type === "cellIs" && formula.startsWith('"') ? `=${formula}` : formula;
+  }
+}
+
+/**
  * Gives each conditional format an element of its own, in the order of their priorities: the engine reads the first of an
  * element, and its first format prevails.
  */
 export function partFormats(document: Document): void {
   giveTexts(document);
+  readableFormulas(document);
   for (const formats of all(document, "conditionalFormatting"))
     for (const rule of all(formats, "cfRule").slice(1).reverse()) {
       const own = document.createElementNS(formats.namespaceURI, "conditionalFormatting");

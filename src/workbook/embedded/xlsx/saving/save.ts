@@ -20,7 +20,6 @@ import { addCalculation } from "../calculation";
 import { addCharts } from "../charts";
 import { orderCharts } from "../engine-charts";
 import { addComments } from "../comments";
-import { withSheetsInApostrophes } from "../formula";
 import { heldText } from "../../../file/escapes";
 import { checkXml } from "../../../file/light-xml";
 import { Packing } from "../../../file/packing";
@@ -29,6 +28,7 @@ import { Parts } from "../parts";
 import { addPrint, PRINT_AREA } from "../print";
 import { addProtection, openedStyles } from "../protection";
 import { heightsOf, SharedStrings, writtenRows } from "./rows";
+import { patchConditions, patchFormulas } from "./conditions";
 import { putRules, writtenRules } from "./rules";
 import { spellings } from "./spelling";
 import { stylesOf, TAKING, type TakenSheet } from "./taken";
@@ -106,28 +106,6 @@ function addView(document: Document, activeTab: number): void {
   const views = append(document.documentElement, "bookViews");
   append(views, "workbookView", { activeTab: String(activeTab) });
   first(document, "sheets")!.before(views);
-}
-
-/** Operators of conditional formats (ISO/IEC 29500-1, 18.18.15). */
-const OPERATORS = new Set(
-  "lessThan lessThanOrEqual equal notEqual greaterThanOrEqual greaterThan between notBetween containsText notContains beginsWith endsWith".split(
-    " ",
-  ),
-);
-
-/** The engine gives all conditional formats the same priority, and some an operator that is none. */
-function patchConditions(document: Document): void {
-  for (const [index, rule] of all(document, "cfRule").entries()) {
-    rule.setAttribute("priority", String(index + 1));
-    if (!OPERATORS.has(rule.getAttribute("operator") ?? "")) rule.removeAttribute("operator");
-  }
-}
-
-/** The formulas of rules of entry and of conditional formats: some of these the engine writes with "=". */
-function patchFormulas(document: Document): void {
-  for (const name of ["formula", "formula1", "formula2"])
-    for (const one of all(document, name))
-      one.textContent = withSheetsInApostrophes((one.textContent ?? "").replace(/^=/, ""));
 }
 
 function patchStyles(document: Document): void {

@@ -50,7 +50,8 @@ test("rules of each kind, on two sheets that are alike and on another one", asyn
     const path = `xl/worksheets/sheet${number}.xml`;
     const whole = files.find((file) => file.path === path) as { content: string };
     const part = strFromU8(saved[path]!);
-    expect(rulesIn(part)).toBe(rulesIn(whole.content));
+    // The engine leaves quotes within a list as they are, and Excel cannot read them.
+    expect(rulesIn(part)).toBe(rulesIn(whole.content).replace('a "clay"', 'a ""clay""'));
     expect(rulesIn(part).match(/<dataValidation /g)?.length ?? 0).toBe(number === 0 ? 0 : 4);
     const order = [...part.matchAll(/<(sheetData|dataValidations|hyperlinks|drawing)\b/g)].map(([, name]) => name);
     expect(order).toEqual(number === 0 ? ["sheetData"] : ["sheetData", "dataValidations", "hyperlinks", "drawing"]);
