@@ -4,6 +4,7 @@ import { creepRatio, CREEP_SOILS, SOIL_NAMES } from "../reduction/curve/creep-ra
 import { fieldCurve } from "../reduction/curve/field-curve";
 import {
   compressionIndex,
+  E0_NEEDED,
   initialVoidRatio,
   recompressionIndex,
   swellingIndex,
@@ -20,13 +21,13 @@ import {
   type SpreadRow,
 } from "../reduction/curve/method-words";
 import { preconsolidationSpread } from "../reduction/curve/preconsolidation";
-import { LUNNE_NAMES, sampleQuality } from "../reduction/curve/sample-quality";
+import { LUNNE_NAMES, sampleQuality, SWELLED } from "../reduction/curve/sample-quality";
 import * as stiffness from "../reduction/curve/stiffness";
 import { overconsolidationRatio } from "../reduction/curve/stress-history";
 import { temperatureFactor } from "../reduction/curve/viscosity";
 import { asTyped, distinct, say, verbatim } from "../reduction/message";
 import { firstOf } from "../reduction/numeric/lists";
-import { badInput, then, type Outcome } from "../reduction/outcome";
+import { badInput, given, notApplicable, then, type Outcome } from "../reduction/outcome";
 import { convert } from "../reduction/units";
 import { englishWord, wordElsewhere } from "../record/cells";
 import { told } from "../record/told";
@@ -610,19 +611,19 @@ export function SAMPLE_QUALITY(
     const inSitu = toPositive(in_situ_stress, say`the in-situ stress`);
     const test = valueOf(toTest(stresses, values, kind));
     const typed = toOptionalPositive(preconsolidation_stress, say`the preconsolidation stress`);
-    const read = typed === undefined ? reduceTest([stresses, values, kind], "casagrande") : undefined;
-    const yieldStress = typed ?? (read?.ok ? read.value.stress : undefined);
+    const read = typed ? given({ stress: typed }) : reduceTest([stresses, values, kind], "casagrande");
+    const yieldStress = read.ok && read.value.stress;
     const e0 = initialVoidRatio(test, toOptionalPositive(initial_void_ratio, say`the initial void ratio`));
-    const ocr = yieldStress && yieldStress / inSitu;
+    const ocr = yieldStress ? yieldStress / inSitu : undefined;
     const outcome = sampleQuality(test, inSitu, e0, ocr);
     const { change, lunneClass, strain, strainClass } = valueOf(outcome);
-    const needed = badInput(say`needs the initial void ratio: give it`);
-    const noYield = read && !read.ok ? badInput(read.reason) : needed;
+    const noYield = read.ok ? E0_NEEDED : badInput(read.reason);
+    const noClass = strainClass ? noYield : notApplicable(SWELLED);
     const items: Item[] = [
-      line("de_e0", change, "", needed),
-      line("class", lunneClass && LUNNE_NAMES[lunneClass], "Lunne et al. (1997)", noYield),
+      line("de_e0", change, "", E0_NEEDED),
+      line("class", lunneClass && LUNNE_NAMES[lunneClass], "Lunne et al. (1997)", noClass),
       line("strain", strain),
-      line("strain_class", asTyped(strainClass), "A to E by volumetric strain"),
+      line("strain_class", strainClass && asTyped(strainClass), "A to E by volumetric strain", noClass),
       line("OCR", ocr, yieldStress ? say`preconsolidation stress ${shown(yieldStress)}` : "", noYield),
     ];
     return answer(items, remarksOf(outcome), item, refusal);

@@ -1539,6 +1539,17 @@ const OTHERS: readonly {
     answer: ["explain", /^strain at the in-situ stress is 4.917 %, above 2 %: class unknown \(Lunne\), D \(SQD\)/],
   },
   {
+    ...{
+      id: "Q51",
+      when: "the zero reading is a factor off, so that the specimen swells",
+      changes: { zero_reading: 10 * cell("zero_reading") },
+    },
+    answer: [
+      "explain",
+      /^strain at the in-situ stress is -.* %, below -3 %: the specimen swelled up to the in-situ stress; above 3 % it has no class: check the zero reading$/,
+    ],
+  },
+  {
     ...{ id: "Q53", when: "the depth is zero", changes: { depth: 0 } },
     answer: ["cannot be asked", /^Depth \(depth\) is not above zero$/],
   },

@@ -415,6 +415,22 @@ test("SAMPLE_QUALITY by void ratio and by strain, with and without the initial v
   expect(SAMPLE_QUALITY(S, E, 80, null, null, null, "OCR")[0][0]).toBeCloseTo(2, 0);
 });
 
+test("SAMPLE_QUALITY of a specimen that swelled much has its numbers and no class, and says why", () => {
+  // The zero reading is a factor off: every void ratio lies 1.3 too high.
+  const quality = (item?: string, refusal?: string) =>
+    SAMPLE_QUALITY(S, column(VOIDS.map((value) => value + 1.3)), 80, 160, 1.25, "e", item, refusal);
+  const rows = quality();
+  expect(rows[0][1]).toBeLessThan(-0.5);
+  expect([rows[1][1], rows[3][1]]).toEqual(["", ""]);
+  expect(rows[5][1]).toBe(
+    "the specimen swelled up to the in-situ stress; above 3 % it has no class: check the zero reading",
+  );
+  for (const item of ["class", "strain_class"]) {
+    expect(refusal(() => quality(item))).toMatch(/^#N\/A.*swelled up to the in-situ stress/);
+    expect(quality(item, "words")).toEqual([[""]]);
+  }
+});
+
 test("C_ALPHA_RATIO remarks a ratio outside the usual range, and names no soil for it", () => {
   expect(C_ALPHA_RATIO(0.02, 0.5, "remark")).toEqual([["ok"]]);
   expect(C_ALPHA_RATIO(0.1, 0.5)[1]).toEqual(["soil", "", ""]);

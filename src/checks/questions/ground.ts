@@ -18,7 +18,15 @@ import { calledInRow } from "../../record/reduced-test";
 import { inputs, inKpa, inSheetStress } from "../../record/reduced/inputs";
 import { compressedOnUnloading, MOST_ON_UNLOADING } from "../../reduction/curve/loads";
 import { firstOf, nth } from "../../reduction/numeric/lists";
-import { isDisturbed, LUNNE, LUNNE_NAMES, STRAIN_CLASSES } from "../../reduction/curve/sample-quality";
+import {
+  DISTURBED,
+  isDisturbed,
+  LUNNE,
+  LUNNE_NAMES,
+  MOST_SWELLING,
+  STRAIN_CLASSES,
+  SWELLED,
+} from "../../reduction/curve/sample-quality";
 import { tellOfWetting } from "./wetting";
 
 /**
@@ -106,13 +114,15 @@ export const GROUND_CHECKS = [
   check("Q51", { change: LUNNE["OCR 1 to 2"][1], strain: STRAIN_CLASSES.limits[1] }, (record, reduced, l) =>
     ask(reduced.quality, ({ change, strain, lunneClass, strainClass }) => {
       const ofLunne = lunneClass ? LUNNE_NAMES[lunneClass] : say`unknown`;
-      const remedy = say`class ${ofLunne} (Lunne), ${verbatim(strainClass)} (SQD): disturbed, so that yield and Cc read low`;
+      const remedy = strainClass
+        ? say`class ${ofLunne} (Lunne), ${verbatim(strainClass)} (SQD); ${DISTURBED}`
+        : SWELLED;
       const bySQD = within(
         record,
         say`strain at the in-situ stress`,
         strain,
         "percent",
-        { explain_above: l.strain },
+        { explain_below: -MOST_SWELLING, explain_above: l.strain },
         remedy,
       );
       if (change === undefined || lunneClass === undefined) return bySQD;

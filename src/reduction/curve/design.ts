@@ -7,7 +7,14 @@ import { badInput, given, notApplicable, then, type Outcome, type Refusal } from
 import { voidRatioAtStrain } from "../specimen";
 import { curveAt, readOn } from "./curve-at";
 import { fieldCurve, type FieldCurve, type FieldCurveInput } from "./field-curve";
-import { compressionIndex, initialVoidRatio, recompressionIndex, swellingIndex, type Index } from "./indices";
+import {
+  compressionIndex,
+  E0_NEEDED,
+  initialVoidRatio,
+  recompressionIndex,
+  swellingIndex,
+  type Index,
+} from "./indices";
 import { branches, type Branches } from "./shape/branches";
 import type { TestCurve } from "./shape/points";
 import { constrainedModulus, volumeCompressibility, type Load } from "./stiffness";
@@ -54,8 +61,6 @@ export const modulusNumber = (compressionRatio: number): number => Math.LN10 / c
 
 /** Below this ratio of mv on the reload to mv on first loading there is a remark. Common practice, no source. */
 const SOFTENED = 0.7;
-
-const E0_NEEDED = badInput(say`this needs the initial void ratio too: give it`);
 
 const NO_IN_SITU = badInput(say`the in-situ stress is blank or zero: enter a number greater than zero`);
 

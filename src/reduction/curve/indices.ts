@@ -285,6 +285,9 @@ export function swellingIndex(test: TestCurve, stresses?: Between, picks: CurveP
   });
 }
 
+/** Refuses a value that cannot be had without e0. */
+export const E0_NEEDED = badInput(say`this needs the initial void ratio too: give it`);
+
 /**
  * The initial void ratio e0, by which void ratio becomes strain: the value given; if none is given, the void ratio
  * before the first load or, without one, at the first load.

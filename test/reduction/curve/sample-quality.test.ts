@@ -30,7 +30,7 @@ test("by strain, the initial void ratio is needed for the change alone; by void 
   const { change, strainClass, lunneClass, remarks } = read(30, undefined, 1.5, "strain");
   expect([change, strainClass, lunneClass]).toEqual([undefined, "E", undefined]);
   expect(remarks).toMatch(/change of void ratio needs the initial void ratio$/);
-  expect(read(30, undefined, 1.5).remarks).toBe("refused (input): the initial void ratio is needed: give it");
+  expect(read(30, undefined, 1.5).remarks).toBe("refused (input): this needs the initial void ratio too: give it");
 });
 
 test("a value at a limit gets the poorer class", () => {
@@ -56,7 +56,20 @@ test("the remarks name what is lacking, an OCR outside the table, swelling, and 
   expect(read(10, 1.18, 4.1).remarks).toBe("Lunne's table ends at OCR 4: its second column is used");
   expect(read(10, 1.18, 21).remarks).toMatch(/^OCR above 20: .*; Lunne's table ends/);
   expect(read(40, E0, 1.5).remarks).toBe("disturbed: yield and Cc read low");
-  expect(read(10, 1.1, 1.5).remarks).toMatch(/^the specimen is more open at the in-situ stress than at the start/);
+  expect(read(10, 1.1, 1.5).remarks).toMatch(
+    /^the specimen swelled up to the in-situ stress; above 3 % it has no class: check the zero reading$/,
+  );
+});
+
+test("a specimen that swelled by more than 3 percent has no class, and less swelling keeps the best one", () => {
+  // The void ratio at the first load is 1.15: the specimen swelled by (1.15 - e0) / (1 + e0).
+  const swelledBy = (strain: number) => read(10, 2.15 / (1 + strain) - 1, 1.5);
+  expect(swelledBy(0.0299)).toMatchObject({ lunneClass: "very good to excellent", strainClass: "A" });
+  const { strain, change, lunneClass, strainClass, remarks } = swelledBy(0.0301);
+  expect(strain).toBeCloseTo(-0.0301, 12);
+  expect(change).toBeLessThan(-0.05);
+  expect([lunneClass, strainClass]).toEqual([undefined, undefined]);
+  expect(remarks).toMatch(/^the specimen swelled up to the in-situ stress; above 3 % it has no class/);
 });
 
 test("a stress outside the loads is refused, and the reason names the loads", () => {

@@ -209,9 +209,8 @@ export const curve: Readonly<Record<string, string>> = {
   "very poor": "sehr schlecht",
   "the in-situ stress {0} lies outside the loads ({1} to {2}): the change of volume there is not known":
     "die In-situ-Spannung {0} liegt außerhalb der Lasten ({1} bis {2}): die Volumenänderung dort ist nicht bekannt",
-  "the initial void ratio is needed: give it": "die Anfangsporenzahl ist nötig: angeben",
-  "the specimen is more open at the in-situ stress than at the start: it swelled":
-    "der Probekörper ist bei der In-situ-Spannung lockerer als am Anfang: er schwoll",
+  "the specimen swelled up to the in-situ stress; above {0} % it has no class: check the zero reading":
+    "der Probekörper schwoll bis zur In-situ-Spannung; über {0} % hat er keine Klasse: Nullablesung prüfen",
   "change of void ratio needs the initial void ratio": "die Änderung der Porenzahl braucht die Anfangsporenzahl",
   "Lunne's class needs the preconsolidation stress": "die Klasse nach Lunne braucht die Vorbelastungsspannung",
   "Lunne's table begins at OCR 1: its first column is used":

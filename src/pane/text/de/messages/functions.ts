@@ -147,7 +147,6 @@ export const functions: Readonly<Record<string, string>> = {
     "eine Neigung zwischen zwei Spannungen braucht beide: auch die andere Spannung angeben, oder keine",
   "give the initial void ratio": "die Anfangsporenzahl angeben",
   "strains need the initial void ratio too: give it": "Stauchungen brauchen auch die Anfangsporenzahl: angeben",
-  "needs the initial void ratio: give it": "braucht die Anfangsporenzahl: angeben",
   "no soil has a ratio near this one": "kein Boden hat ein Verhältnis in der Nähe von diesem",
   "the void index needs the void ratio: give it": "der Porenindex braucht die Porenzahl: angeben",
   "the intrinsic compression line needs the stress: give it in kPa":

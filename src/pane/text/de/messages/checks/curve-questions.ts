@@ -159,8 +159,7 @@ export const curveQuestions: Readonly<Record<string, string>> = {
   "Lunne et al. 1997; Terzaghi, Peck & Mesri 1996 (SQD), limits as the reduction has them":
     "Lunne et al. 1997; Terzaghi, Peck & Mesri 1996 (SQD), Grenzen wie in der Auswertung",
   unknown: "unbekannt",
-  "class {0} (Lunne), {1} (SQD): disturbed, so that yield and Cc read low":
-    "Klasse {0} (Lunne), {1} (SQD): gestört, Vorbelastungsspannung und Cc lesen sich also zu niedrig",
+  "class {0} (Lunne), {1} (SQD); {2}": "Klasse {0} (Lunne), {1} (SQD); {2}",
   "strain at the in-situ stress": "Stauchung bei der In-situ-Spannung",
   "change of void ratio over e0": "Änderung der Porenzahl durch e0",
   "Is the overconsolidation ratio possible, and does it rest on an in-situ stress?":
