@@ -16,6 +16,7 @@ import { ofSlip, ofJump, ofReadings } from "./head/loads";
 import { missing } from "./head/missing";
 import { otherEntries } from "./head/entries";
 import { noTest, fewTests, notWide, oddDensity } from "./head/sizes";
+import { farFromZero, steepCurve } from "./head/odd-results";
 
 export type { HeadSentence } from "./head/cells";
 
@@ -27,7 +28,8 @@ const unusual = (cells: Cells, record: TestRecord, { sizes, curve, refusal }: Im
   tellsUnusual(cells)
     ? [
         ...fewTests(cells),
-        ...(sizes.length > 0 ? [] : [...notWide(cells), ...oddDensity(cells)]),
+        ...(sizes.length > 0 ? [] : [...notWide(cells), ...oddDensity(cells), ...farFromZero(cells, record)]),
+        ...steepCurve(cells, record),
         ...(curve.length > 0 ? [] : ofSlip(cells, record, refusal)),
       ]
     : [];

@@ -1,4 +1,5 @@
 /** Settlement of one layer by primary consolidation in one dimension, from strain per log cycle of stress. */
+import { STEEPEST_SOIL } from "./curve/indices";
 import { remarksOnRatio } from "./curve/stress-history";
 import { say } from "./message";
 import { badInput, figure, firstNotPositive, given, notApplicable, notPositive, type Outcome } from "./outcome";
@@ -25,9 +26,6 @@ export interface Settlement {
 
 /** Every settlement carries this remark. */
 export const SETTLEMENT_CAUTION = say`one layer in one dimension, stresses at its middle, primary consolidation only: immediate settlement, secondary compression and three-dimensional effects are not in it; split a thick layer`;
-
-/** Above this CR a reviewer asks question Q49. Common practice, no source. */
-const STEEP = 0.6;
 
 /**
  * S = H (RR log10(min(final, p) / in situ) + CR log10(final / max(in situ, p))): whether the stresses lie below, across
@@ -78,9 +76,9 @@ export function settlement(layer: Layer): Outcome<Settlement> {
       say`the layer would settle by its whole thickness: the stresses may be in two units, or strain per log cycle does not hold so far`,
     );
   const remarks = remarksOnRatio(preconsolidationStress / inSituStress);
-  if (compressionRatio > STEEP)
+  if (compressionRatio > STEEPEST_SOIL)
     remarks.push(
-      say`a compression ratio above ${STEEP} is rare outside peat: check that the index was divided by 1 + e0`,
+      say`a compression ratio above ${STEEPEST_SOIL} is rare outside peat: check that the index was divided by 1 + e0`,
     );
   return given({ recompression, virgin, settlement: recompression + virgin }, [...remarks, SETTLEMENT_CAUTION]);
 }

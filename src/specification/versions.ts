@@ -18,6 +18,7 @@ export const NEWS: readonly News[] = [
     sentences: [
       "The remark on load 2 asks whether its stress was mistyped where it is more than 8 times that of load 1 and the next one is not above it; the remark on a load asks whether its moment was mistyped where the load above has the same. Both, and the head of the sheet, say so before there are readings.",
       "Where the constructions leave out the last reading of a load, its remark and the head of the sheet ask whether it was mistyped: the void ratio at the end of the load uses it.",
+      "The head of the sheet asks about a zero reading that lies more than a tenth of the height from the first reading of load 1, and about a Cc that is rare outside peat; a specimen that swelled by more than 3 percent up to the in-situ stress has no class of quality.",
     ],
     names: [],
   },

@@ -6,7 +6,7 @@ import { then } from "../../reduction/outcome";
 import { inKpa } from "../../record/reduced/inputs";
 import { nth } from "../../reduction/numeric/lists";
 import { creepRatio, usualCreepRatio } from "../../reduction/curve/creep-ratio";
-import { compressionIndex } from "../../reduction/curve/indices";
+import { compressionIndex, STEEPEST_SOIL } from "../../reduction/curve/indices";
 import { virginLineOf } from "../../reduction/curve/methods/reading";
 import { asVoidRatio } from "./as-void-ratio";
 import { picksOfCurve } from "../../record/picks";
@@ -168,7 +168,7 @@ export const YIELD_CHECKS = [
       return gravest([share, swelling].map((answer) => ({ load: say`indices`, answer })));
     }),
   ),
-  check("Q49", { explain_below: 0.05, explain_above: 3, ratio_above: 0.6 }, (record, reduced, l) =>
+  check("Q49", { explain_below: 0.05, explain_above: 3, ratio_above: STEEPEST_SOIL }, (record, reduced, l) =>
     ask(reduced.compressionIndex, ({ value }) => {
       const Cc = asVoidRatio(reduced, value);
       const answers = [];

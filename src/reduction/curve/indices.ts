@@ -24,6 +24,9 @@ export interface Index {
   readonly readings: readonly (readonly LoadPoint[])[];
 }
 
+/** The greatest Cc / (1 + e0) of soils other than peat. Common practice, no source. */
+export const STEEPEST_SOIL = 0.6;
+
 /** Two stresses; the slope is taken between them. */
 export interface Between {
   readonly from: number;

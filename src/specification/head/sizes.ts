@@ -6,10 +6,19 @@
 import { live, toldSentence } from "../sentences/told-formula";
 import { remarkPart, type Field, type RemarkPart } from "../field";
 import { CURVE_GAP, SIZE_REMARK, UNUSUAL_REMARK } from "../formulas";
-import { fewTests, lightOrHeavy, maybeSwapped, noTest, SLIP_BEGINS } from "../sentences/of-head";
+import {
+  farFromZero,
+  fewTests,
+  lightOrHeavy,
+  maybeSwapped,
+  noTest,
+  SLIP_BEGINS,
+  steepCurve,
+} from "../sentences/of-head";
+import { STEEPEST_SOIL } from "../../reduction/curve/indices";
 import { USUAL_MOST_HEIGHT } from "../../reduction/increment/cv";
 import { addressOf, listing, lowest } from "./entries";
-import { joined, liveAt } from "./impossible";
+import { joined, liveAt, topOf } from "./impossible";
 import { firstLoadWith } from "./missing";
 
 /** What a cell may have, in mm or in kPa. */
@@ -107,6 +116,22 @@ const LIGHT_OR_HEAVY =
 /** The sentence on a specimen that is not wider than high; "" for others. */
 const SWAPPED = `IF(COUNT({diameter},{initial_height})<2,"",IF({initial_height}<{diameter},"",${toldSentence(maybeSwapped(liveAt("initial_height"), liveAt("diameter")))}))`;
 
+/** The first reading of load 1 lies within this share of the initial height from the zero reading. Common practice, no source. */
+export const ZERO_WITHIN = 0.1;
+
+/** The sentence on a zero reading far from the first reading of load 1, at the time 0; "" for others. */
+const FAR_FROM_ZERO =
+  `IF(COUNT(INDEX({times_01},1),INDEX({readings_01},1),{zero_reading},{dial_factor},{initial_height})<5,"",` +
+  `IF(OR(INDEX({times_01},1)<>0,ABS(INDEX({readings_01},1)-{zero_reading})*{dial_factor}<=${ZERO_WITHIN}*{initial_height}),"",` +
+  `${toldSentence(farFromZero(liveAt("zero_reading"), live(topOf("readings_01"))))}))`;
+
+const CC_RATIO = "{compression_index}/(1+{void_ratio_initial})";
+
+/** The sentence on a compression index that few soils have; "" for others. */
+const STEEP_CURVE =
+  `IF(COUNT({compression_index},{void_ratio_initial})<2,"",IF(${CC_RATIO}<=${STEEPEST_SOIL},"",` +
+  `${toldSentence(steepCurve(liveAt("compression_index"), live(`ROUND(${CC_RATIO},2)`)))}))`;
+
 const remark = (name: string, label: string, formula: string, note: string): Field => ({
   ...{ name, label, measure: "text", kind: "remark", formula, note },
 });
@@ -127,7 +152,7 @@ export const UNUSUAL_PARTS: readonly RemarkPart[] = [
     UNUSUAL_REMARK,
     "others",
     "On unusual numbers: others",
-    `IF(IFERROR({${SIZE_REMARK}},"")="",${SWAPPED}&${LIGHT_OR_HEAVY},"")&IF(IFERROR({${CURVE_GAP}},"")="",${firstLoadWith(SLIP_BEGINS)},"")`,
+    `IF(IFERROR({${SIZE_REMARK}},"")="",${SWAPPED}&${LIGHT_OR_HEAVY}&${FAR_FROM_ZERO},"")&${STEEP_CURVE}&IF(IFERROR({${CURVE_GAP}},"")="",${firstLoadWith(SLIP_BEGINS)},"")`,
   ),
 ];
 

@@ -55,6 +55,14 @@ export const maybeSwapped = (height: Value, diameter: Value): Message =>
 export const lightOrHeavy = (density: Value, wet: Value, ring: Value, diameter: Value, height: Value): Message =>
   say`The bulk density is ${density} Mg/m3: check the masses, ${wet} with its ring and ${ring}, the diameter, ${diameter}, and the height, ${height}.`;
 
+/** A zero reading that the first reading of load 1 contradicts. */
+export const farFromZero = (zero: Value, first: Value): Message =>
+  say`The zero reading, ${zero}, lies more than a tenth of the height from the first reading of load 1, ${first}: check both, and whether the dial was reset.`;
+
+/** A compression index that few soils have. */
+export const steepCurve = (cell: Value, ratio: Value): Message =>
+  say`Cc, ${cell}, over 1 + e0 is ${ratio}, which is rare outside peat: check the stresses and the last readings of the loads.`;
+
 /** A row of the table of picks with a word that is not on the list of its pick. */
 export const pickWord = (pick: Value, cell: Value, one: Value, other: Value, automatic: Value): Message =>
   say`Pick by hand of ${pick}, ${cell}: enter ${one} or ${other}, or ${automatic}.`;

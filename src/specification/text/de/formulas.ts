@@ -62,6 +62,14 @@ export const formulas: Readonly<Record<string, string>> = {
   " Mg/m3: check the masses, ": " Mg/m3: zu prüfen sind die Massen, ",
   " with its ring and ": " mit Ring und ",
   ", and the height, ": ", und die Höhe, ",
+  "The zero reading, ": "Die Nullablesung, ",
+  ", lies more than a tenth of the height from the first reading of load 1, ":
+    ", liegt mehr als ein Zehntel der Höhe von der ersten Ablesung der Laststufe 1, ",
+  ": check both, and whether the dial was reset. ": ", entfernt: beide prüfen, und ob die Messuhr neu gestellt wurde. ",
+  "Cc, ": "Cc, ",
+  ", over 1 + e0 is ": ", durch 1 + e0 ist ",
+  ", which is rare outside peat: check the stresses and the last readings of the loads. ":
+    ", was außer bei Torf selten ist: die Spannungen und die letzten Ablesungen der Laststufen prüfen. ",
   "Missing: ": "Es fehlt: ",
   "specific gravity, ": "Korndichte Gs, ",
   "diameter, ": "Durchmesser, ",

@@ -63,6 +63,10 @@ export const dataSheet: Readonly<Record<string, string>> = {
     "Die Höhe, {0}, ist nicht kleiner als der Durchmesser, {1}: prüfen, ob sie vertauscht wurden.",
   "The bulk density is {0} Mg/m3: check the masses, {1} with its ring and {2}, the diameter, {3}, and the height, {4}.":
     "Die Feuchtdichte ist {0} Mg/m3: zu prüfen sind die Massen, {1} mit Ring und {2}, der Durchmesser, {3}, und die Höhe, {4}.",
+  "The zero reading, {0}, lies more than a tenth of the height from the first reading of load 1, {1}: check both, and whether the dial was reset.":
+    "Die Nullablesung, {0}, liegt mehr als ein Zehntel der Höhe von der ersten Ablesung der Laststufe 1, {1}, entfernt: beide prüfen, und ob die Messuhr neu gestellt wurde.",
+  "Cc, {0}, over 1 + e0 is {1}, which is rare outside peat: check the stresses and the last readings of the loads.":
+    "Cc, {0}, durch 1 + e0 ist {1}, was außer bei Torf selten ist: die Spannungen und die letzten Ablesungen der Laststufen prüfen.",
   "Choose a word of the list: {0}.": "Ein Wort der Liste wählen: {0}.",
   "Load {0}: {1}.": "Laststufe {0}: {1}.",
   "{0}, {1}, must be heavier than {2}, {3}, or as heavy: correct one of them.":
