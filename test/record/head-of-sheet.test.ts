@@ -495,3 +495,37 @@ test.each<[string, SheetValues, RegExp]>([
   expect(text).toMatch(said);
   expect(inWords.length).toBeLessThanOrEqual(3);
 });
+
+/** The zero reading of the demonstration in divisions of 0.002 mm. */
+const ZERO = 400;
+
+describe("results that no soil has", () => {
+  const ASKED =
+    /zero reading, I38, lies more than a tenth of the height from the first reading of load 1, [A-Z]+\d+: check both/;
+
+  test("a zero reading a factor off is named with both cells; one that is a little off is not", async () => {
+    const far = await readHead(changed({ zero_reading: 10 * ZERO }));
+    expect(far.inWords.join(" ")).toBe(far.text);
+    expect(far.text).toMatch(ASKED);
+    expect(far.sentences.map(({ kind, address }) => [kind, address])).toEqual([["unusual", "I38"]]);
+    expect((await readHead(changed({ zero_reading: ZERO + 100 }))).text).toBe("");
+  });
+
+  test("a stress typed close to the one before gives a Cc that is rare, and the head says so", async () => {
+    // Load 5 has 200, and load 4 before it 100.
+    const plan = changed({ load_stress: [12.5, 25, 50, 100, 102, 400] });
+    const { text, inWords } = await readHead(plan);
+    expect(inWords.join(" ")).toBe(text);
+    expect(text).toContain(`Cc, ${addressIn(plan, "compression_index")}, over 1 + e0 is `);
+    expect(text).toContain(", which is rare outside peat: check the stresses and the last readings of the loads.");
+  });
+
+  test("a sheet of version 13 asks neither", async () => {
+    const values = await namedValues(changed({ zero_reading: 10 * ZERO }));
+    const said = (version: number) => {
+      const named = { ...values, template_version: [[version]] };
+      return headOf({ values: named, record: readRecord(named) }).length;
+    };
+    expect([said(13), said(14)]).toEqual([0, 1]);
+  });
+});
