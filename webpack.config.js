@@ -5,7 +5,7 @@ const CopyPlugin = require("copy-webpack-plugin");
 const MinimizerPlugin = require("minimizer-webpack-plugin");
 const HtmlPlugin = require("html-webpack-plugin");
 const { generateCustomFunctionsMetadata } = require("custom-functions-metadata");
-const { INNER_NAMES, INNER_NAMES_OF_PAGES } = require("./src/functions/inner-names");
+const { INNER_NAMES } = require("./src/functions/inner-names");
 const { readFunctions } = require("./src/help/jsdoc");
 const { LANGUAGE_FOLDERS, describedIn, languagesIn, textsIn } = require("./src/help/languages");
 
@@ -141,8 +141,7 @@ module.exports = (mode) => {
   const usual = shared(
     mode,
     { passes: 4, evaluate: false, unsafe_arrows: true, unsafe_methods: true },
-    // The loader `inner-names.mjs` has put the underscores there.
-    { props: { regex: `^(${[...INNER_NAMES, ...INNER_NAMES_OF_PAGES.map((name) => `${name}_`)].join("|")})$` } },
+    { props: { regex: `^(${INNER_NAMES.join("|")})$` } },
   );
   /** The worksheet functions: one file that runs without a page. */
   const functions = {
@@ -150,17 +149,6 @@ module.exports = (mode) => {
     module: {
       rules: [
         { test: at("src/record/cell-rows.ts"), loader: at("src/host/build/values-only.mjs") },
-        // Only before the minimizer, so that a build for development keeps the names of the sources. Loaders of later rules work
-        // first: this one reads what swc-loader gives.
-        ...(mode === "production"
-          ? [
-              {
-                test: /\.[jt]s$/,
-                loader: at("src/host/build/inner-names.mjs"),
-                options: { names: INNER_NAMES_OF_PAGES },
-              },
-            ]
-          : []),
         ...usual.module.rules,
         // A module from which the functions use nothing is left out.
         { include: at("src"), sideEffects: false },

@@ -28,14 +28,3 @@ export const INNER_NAMES: readonly string[] = `
 `
   .trim()
   .split(/\s+/);
-
-/**
- * Such names that a page of a browser has too (3.5 kB less, 0.4 kB by gzip): the minimizer leaves them, and so the loader
- * `host/build/inner-names.mjs` renames them first. No name of an exported function may stand here.
- */
-export const INNER_NAMES_OF_PAGES: readonly string[] = `
-  end fallback form intercept item kind knee line lines measure parameters rate reason result results root rows slope
-  status step style table value width
-`
-  .trim()
-  .split(/\s+/);
