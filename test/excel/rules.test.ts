@@ -432,6 +432,16 @@ describe("entry rules", () => {
     ],
     ["a list without a word", { list: { inCellDropDown: true, source: "" } }, NOT_ALLOWED],
     ["a formula of one's own without =", { custom: { formula: "A1>0" } }, NOT_ALLOWED],
+    ["a formula of one's own", { custom: { formula: '=FIND("a",A1)>0' } }, "accepted"],
+    ["one that ends too soon", { custom: { formula: "=A1>" } }, NOT_ALLOWED],
+    ["one with constants in braces", { custom: { formula: "=OR(A1={1,2})" } }, NOT_ALLOWED],
+    ["one that lacks an argument", { custom: { formula: "=FIND(A1)>0" } }, NOT_ALLOWED],
+    [
+      "a bound of a sheet without apostrophes",
+      { decimal: { formula1: "=BH1!A1", operator: "GreaterThan" } },
+      NOT_ALLOWED,
+    ],
+    ["a list of a sheet without apostrophes", { list: { inCellDropDown: true, source: "=BH1!A1:A3" } }, NOT_ALLOWED],
   ])("%s", async (_, wanted, code) => expect(await refusal(set(wanted))).toBe(code));
 
   const decimal: Excel.DataValidationRule = { decimal: { formula1: 0, operator: "GreaterThan" } };
@@ -793,6 +803,16 @@ describe("page set-up", () => {
     ["a scale of 5 per cent", (_, s) => (s.pageLayout.zoom = { scale: 5 }), NOT_ALLOWED],
     ["no row frozen", (_, s) => s.freezePanes.freezeRows(0), NOT_ALLOWED],
     ["a tab of a color that is none", (_, s) => (s.tabColor = "reddish"), NOT_ALLOWED],
+    [
+      "a footer with an & that is no code",
+      (_, s) => (s.pageLayout.headersFooters.defaultForAllPages.leftFooter = "Q&A, Müller & Co"),
+      NOT_ALLOWED,
+    ],
+    [
+      "a footer with a doubled &",
+      (_, s) => (s.pageLayout.headersFooters.defaultForAllPages.leftFooter = "Müller && Co, &P"),
+      "accepted",
+    ],
     ["half a page wide", (_, s) => (s.pageLayout.zoom = { horizontalFitToPages: 0.5 }), NOT_ALLOWED],
   ])("%s", async (_, work, code) => expect(await refusal(work)).toBe(code));
 });

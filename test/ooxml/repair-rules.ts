@@ -53,6 +53,7 @@ function faultOfCondition(formula: string, names: ReadonlySet<string>): string |
   if (fault) return fault;
   // XlsxWriter issue 547: a word without quotes is a name, and the format covers no cell.
   const code = formula.replace(/"(?:[^"]|"")*"|'(?:[^']|'')*'!/g, " ");
+  if (/\bCLAY\./i.test(code)) return "a function of the add-in has not the name that files have";
   const [newer] = functionsIn(formula).filter((name) => FUTURE_FUNCTIONS.has(name));
   if (newer) return `${newer} has no prefix`;
   const word = [...code.matchAll(/(?<![\p{L}\p{N}_.$])[\p{L}_][\p{L}\p{N}_.]*(?![\p{L}\p{N}_.(!])/gu)]

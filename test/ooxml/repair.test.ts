@@ -45,6 +45,7 @@ const FAULTS: readonly Fault[] = [
       ["1,234.5", /a comma outside of a function/],
       ["STDEV.S(A1:A3)", /STDEV\.S has no prefix/],
       ["OR(A1={1,2})", /constants in braces/],
+      ["CLAY.STRAIN(A1,A2)", /a function of the add-in has not the name/],
       ["FIND(A1)", /FIND has 1 arguments/],
     ].flatMap(([formula, said]) => [
       [edit(FOREIGN, /<formula>[^<]*/, `<formula>${formula as string}`), said] as const,

@@ -1,7 +1,9 @@
 /** Data validation: the limits of a rule and its messages, and the rule that covers a cell. */
+import { faultOfFormula } from "../formulas";
 import { invalidArgument } from "../refusal";
 import { inside, intersection, overlap, type Box } from "./address";
 import type { Rule, Sheet } from "./book";
+import { syntaxFault } from "./entry";
 
 /** Characters (Excel's data validation: message and its title, prompt, typed list). */
 const LIMITS = { message: 225, title: 32, prompt: 255, list: 255 };
@@ -20,7 +22,7 @@ export function checkRule(rule: Options): void {
   if (kind === "list") return checkList(options);
   if (kind === "custom") {
     if (!String(options.formula).startsWith("=")) throw invalidArgument("The formula of a rule begins with =.");
-    return;
+    return checkFormula(String(options.formula));
   }
   const isTwo = TWO.includes(String(options.operator));
   const given = [options.formula1, options.formula2].filter((one) => one !== undefined && one !== null && one !== "");
@@ -31,16 +33,27 @@ export function checkRule(rule: Options): void {
     throw invalidArgument("The Maximum must be greater than or equal to the Minimum.");
 }
 
+/** A formula of a rule is read like that of a cell; Excel takes no constants in braces there (its own message, from memory). */
+function checkFormula(formula: string): void {
+  const isArray = formula.replace(/"(?:[^"]|"")*"/g, "").includes("{");
+  const fault = isArray ? "a rule takes no constants in braces" : (syntaxFault(formula) ?? faultOfFormula(formula));
+  if (fault) throw invalidArgument(`Excel does not accept the formula ${formula.slice(0, 80)}: ${fault}.`);
+}
+
 function checkList({ source }: Options): void {
   if (typeof source !== "string") return;
   if (source === "") throw invalidArgument("A list has at least one word.");
+  if (source.startsWith("=")) return checkFormula(source);
   if (!source.startsWith("=") && source.length > LIMITS.list)
     throw invalidArgument(`A typed list takes at most ${LIMITS.list} characters, not ${source.length}.`);
 }
 
 /** A bound as a number, if it is not a formula. */
 function boundOf(kind: string, bound: unknown): number | undefined {
-  if (typeof bound === "string" && bound.startsWith("=")) return undefined;
+  if (typeof bound === "string" && bound.startsWith("=")) {
+    checkFormula(bound);
+    return undefined;
+  }
   if (kind === "date") {
     const day = typeof bound === "number" ? bound : dayOf(String(bound));
     if (!(day >= 0 && day <= DAYS + 1))

@@ -11,6 +11,8 @@ const LONGEST_FOOTER = 255;
 const SCALE = { least: 10, most: 400 };
 const LONGEST_AREA = 255;
 
+const CODE = /&(?:&|[LCRPNDTGFAZBIUESXYOH]|K(?:[0-9A-F]{6}|\d\d[+-]\d{3})|"[^"]*"|\d+)?/gi;
+
 /** The areas of an address, with the list separator of this Excel between them. */
 const printed = (bag: Bag, address: string): Box[] =>
   address
@@ -25,6 +27,9 @@ const printed = (bag: Bag, address: string): Box[] =>
 const footer =
   (member: string) =>
   (bag: Bag, text: unknown): void => {
+    // The codes of a header (ISO/IEC 29500-1, 18.3.1.46): with another letter behind "&" Excel drops text.
+    const [wrong] = [...String(text ?? "").matchAll(CODE)].filter(([code]) => code === "&");
+    if (wrong) throw invalidArgument(`A header or footer has no code at "${String(text).slice(wrong.index)}".`);
     const kind = member.replace(/^(left|center|right)/, "");
     const length = ["left", "center", "right"]
       .map((side) => (`${side}${kind}` === member ? text : bag.get(`${side}${kind}`)))

@@ -36,6 +36,8 @@ function inCode(
   );
 }
 
+const OUR_FUNCTION = /\bCLAY\.(?=\w+\s*\()/gi;
+
 /** An error that ends like the name of a sheet, or the name of a sheet without apostrophes. */
 const BARE_SHEET = /#(?:REF|NULL|VALUE|NUM|DIV\/0)!|(?<![\p{L}\p{N}_.\]:])([\p{L}\p{N}_.]+)!/gu;
 
@@ -58,7 +60,7 @@ export const finishedFormula = (formula: string): string =>
   inCode(
     formula,
     IN_FILE,
-    (code) => withApostrophes(withFilePrefixes(code)),
+    (code) => withApostrophes(withFilePrefixes(code.replace(OUR_FUNCTION, "_xldudf_CLAY_"))),
     (text) => text,
   );
 
@@ -117,9 +119,7 @@ export function toFileFormula(formula: string, exported: string | undefined, ren
     renameIn(base, rename).replace(SPILL, "_xlfn.ANCHORARRAY($1)"),
     IN_ENGINE,
     (code) =>
-      withApostrophes(
-        withFilePrefixes(code.replace(/\bCLAY\.(?=\w+\s*\()/gi, "_xldudf_CLAY_")).replace(/#REF\b(?!!)/g, "#REF!"),
-      ),
+      withApostrophes(withFilePrefixes(code.replace(OUR_FUNCTION, "_xldudf_CLAY_")).replace(/#REF\b(?!!)/g, "#REF!")),
     (text) => text.replaceAll('\\"', '\\""'),
   );
 }

@@ -1,6 +1,7 @@
 /** Conditional formats and rules of entry that a person makes on the page: Excel reads each formula, and the page the same rule again. */
 import "../../engine-in-node";
 import { newWorkbook, openXlsx, saveXlsx } from "../../../../../src/workbook/embedded";
+import { finishedFormula } from "../../../../../src/workbook/embedded/xlsx/formula";
 import { complaintsOf } from "../../../../ooxml/complaints";
 import { children, elements, Package } from "../../../../ooxml/package";
 import { textOf } from "../../../../ooxml/package-rules";
@@ -95,4 +96,11 @@ test("rules of entry, of days without a number too", async () => {
   );
   const again = sheet.dataValidationRules.map(({ criterion }: any) => [criterion.type, ...criterion.values]);
   expect(again).toEqual(RULES.map(asked));
+});
+
+// The add-in's functions are not registered in these tests, and the engine takes no rule with a function that it does not know.
+test("a function of the add-in has the name that Excel gives it in a file, also beside cells", () => {
+  expect(finishedFormula('CLAY.STRAIN(A1,"CLAY.STRAIN(")>BH1!A1')).toBe(
+    `_xldudf_CLAY_STRAIN(A1,"CLAY.STRAIN(")>'BH1'!A1`,
+  );
 });
