@@ -564,6 +564,15 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
         const area = areaOf(attribute(file.xml(path).documentElement, "ref") ?? "");
         const columns = elementsOf(file, path, "tableColumn").map((one) => attribute(one, "name"));
         if (!area || columns.length !== area.right - area.left + 1) return [`${path} has columns for other cells`];
+        const [headRows, totals] = (
+          [
+            ["headerRowCount", 1],
+            ["totalsRowCount", 0],
+          ] as const
+        ).map(([name, otherwise]) => numberOf(file.xml(path).documentElement, name, otherwise));
+        // From memory: a table has a row of data.
+        if (area.bottom - area.top + 1 <= headRows + totals) return [`${path} has no row of data`];
+        if (headRows === 0) return [];
         const row = elements(sheet.root, "row").find((one) => numberOf(one, "r") === area.top);
         const heads = new Map(
           (row ? children(row, "c") : []).map((cell) => [
@@ -572,7 +581,7 @@ export const EXCEL_RULES: Readonly<Record<string, Rule>> = {
           ]),
         );
         return columns
-          .filter((name, index) => heads.get(area.left + index) !== name)
+          .filter((name, index) => heads.get(area.left + index) !== name?.replace(/_x000a_/gi, "\n"))
           .map((name) => `${path}: the cell of column "${name}" holds something else`);
       }),
     ];

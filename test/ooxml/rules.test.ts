@@ -256,6 +256,7 @@ const FAULTS: readonly Fault[] = [
       /column "Can" holds something else/,
     ],
     [edit(TABLE, 'ref="B2:C4"', 'ref="B2:D4"'), /columns for other cells/],
+    [edit(TABLE, 'ref="B2:C4"', 'ref="B2:C2"'), /has no row of data/],
     [
       (entries) => {
         entries["xl/tables/table2.xml"] = entries[TABLE];

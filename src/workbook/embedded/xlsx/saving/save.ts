@@ -31,6 +31,7 @@ import { heightsOf, SharedStrings, writtenRows } from "./rows";
 import { patchConditions, patchFormulas } from "./conditions";
 import { putRules, writtenRules } from "./rules";
 import { spellings } from "./spelling";
+import { patchTables } from "./tables";
 import { stylesOf, TAKING, type TakenSheet } from "./taken";
 import { addValuesSheet, type ValuesNotice } from "./values-sheet";
 import { fileValuesOf } from "../values-of-file";
@@ -135,6 +136,7 @@ function patchSheet(
   addProtection(document, protectionOf(model, sheetId));
   addPrint(document, printOf(model, sheetId), heightsOf(taken));
   addCharts(parts, index, model, sheetId);
+  patchTables(parts, sheetPath(index), model, sheetId);
 }
 
 const sheetPath = (index: number): string => `xl/worksheets/sheet${index}.xml`;
