@@ -227,11 +227,15 @@ function cellText(place: number, held: Held | true | undefined, source: RowSourc
 
 const points = (size: number): number => Math.round(POINTS * size * 100) / 100;
 
+/** The highest row in points, and the most levels of groups (Microsoft, "Excel specifications and limits"; ISO/IEC 29500-1, 18.3.1.73). */
+const HIGHEST = 409.5;
+const DEEPEST = 7;
+
 const rowAttributes = ({ size, isHidden, outlineLevel, collapsed }: RowLook): string =>
   [
-    size && size !== USUAL_HEIGHT ? ` ht="${points(size)}" customHeight="1"` : "",
+    size && size !== USUAL_HEIGHT ? ` ht="${Math.min(points(size), HIGHEST)}" customHeight="1"` : "",
     isHidden ? ' hidden="1"' : "",
-    outlineLevel ? ` outlineLevel="${outlineLevel}"` : "",
+    outlineLevel ? ` outlineLevel="${Math.min(outlineLevel, DEEPEST)}"` : "",
     collapsed ? ' collapsed="1"' : "",
   ].join("");
 

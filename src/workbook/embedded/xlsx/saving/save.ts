@@ -109,6 +109,15 @@ function addView(document: Document, activeTab: number): void {
   first(document, "sheets")!.before(views);
 }
 
+/** The widest column in characters, and the most levels of groups (Microsoft, "Excel specifications and limits"; ISO/IEC 29500-1, 18.3.1.13). */
+const COLUMN_LIMITS = { width: 255, outlineLevel: 7 } as const;
+
+function patchColumns(document: Document): void {
+  for (const column of all(document, "col"))
+    for (const [name, most] of Object.entries(COLUMN_LIMITS))
+      if (Number(column.getAttribute(name)) > most) column.setAttribute(name, String(most));
+}
+
 function patchStyles(document: Document): void {
   patchColours(document);
   for (const format of all(document, "numFmt"))
@@ -127,6 +136,7 @@ function patchSheet(
 ): void {
   const document = parts.document(sheetPath(index));
   patchColours(document);
+  patchColumns(document);
   patchConditions(document);
   const rules = putRules(document, lists[index]);
   for (const rule of rules) if (rule.getAttribute("errorStyle") === "") rule.removeAttribute("errorStyle");
