@@ -7,7 +7,7 @@ import type { Section } from "../specification/main-page";
 import type { System } from "../specification/measures";
 import { partsIn, type PartsInLanguage } from "../specification/text/in-language";
 import { LANGUAGE_CELL, LANGUAGE_NAMES, type SheetLanguage } from "../specification/text/language";
-import { noteIn, titleIn, wordsOf } from "../specification/text/words";
+import { BETWEEN, noteIn, titleIn, wordsOf } from "../specification/text/words";
 import { ADD_IN_VERSION, TEMPLATE_VERSION } from "../specification/versions";
 import { type Draft, heightOf, PAGE_COLUMNS, PANEL_COLUMNS, placeBand } from "./draft";
 import { placeField, placeRemark, placeSpill, placeTypedRemark } from "./place-field";
@@ -153,7 +153,6 @@ function placeRemarkParts(draft: Draft, top: number, left: number): void {
 }
 
 /** Project, boring, sample and specimen in one line, as far as they are filled in; it stays visible when the sheet is scrolled. */
-const BETWEEN = "  |  ";
 const SUMMARY = `=MID(${["{project}", "{boring}", "{sample}", "{specimen}"]
   .map((field) => `IF(${field}="","","${BETWEEN}"&${field})`)
   .join("&")},${BETWEEN.length + 1},999)`;

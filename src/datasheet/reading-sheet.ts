@@ -7,7 +7,7 @@ import { hasTimeOfDay, loadsToRead, standingLoad, type StandingLoad } from "../r
 import { stressText } from "../record/reduced/inputs";
 import type { NamedValues, TestRecord } from "../record/record";
 import { languageNamed } from "../specification/text/language";
-import { besideIn, wordsOf } from "../specification/text/words";
+import { besideIn, BETWEEN, wordsOf } from "../specification/text/words";
 import { hangerMass } from "../reduction/loading";
 import { clockOf, DAY_MINUTES, isoDay } from "../workbook/day-number";
 import type { Box, CellPlan, SheetPlan } from "../workbook/port";
@@ -115,7 +115,7 @@ function pagesOf(loads: readonly StandingLoad[], pageRows: number): Band[][] {
 function headOf(record: TestRecord, { sheet }: ReadingSheetOptions, row: number): CellPlan[] {
   const say = saidIn(record);
   const { project, boring, sample, specimen, ring_number, frame_number, dial_number } = record.words;
-  const whose = [project, boring, sample, specimen].filter(Boolean).join("  |  ");
+  const whose = [project, boring, sample, specimen].filter(Boolean).join(BETWEEN);
   const what = [
     ring_number && say("Ring {0}", ring_number),
     frame_number && say("Frame {0}", frame_number),
@@ -123,7 +123,7 @@ function headOf(record: TestRecord, { sheet }: ReadingSheetOptions, row: number)
     say("Data sheet {0}", sheet),
   ]
     .filter(Boolean)
-    .join("  |  ");
+    .join(BETWEEN);
   return [
     { row, col: 0, kind: "title", value: say("Readings of a consolidation test") },
     { row: row + 1, col: 0, kind: "label", value: whose },

@@ -37,7 +37,7 @@ import { limits } from "./sections/limits";
 import { timeCurves } from "./sections/time-curves";
 import { intervals } from "./sections/uncertainty";
 import { byHand, cautions, checks, methods, missing, remarks } from "./sections/words";
-import { wordsOf } from "../specification/text/words";
+import { BETWEEN, wordsOf } from "../specification/text/words";
 
 export type { KeptLimit, ReportSource } from "./page/source";
 export { LIMIT_NAMES, byOf, whyOf } from "./sections/limits";
@@ -135,7 +135,7 @@ const snapshot = (cells: DataCells): Block[] =>
 /** The head of every page except the first. */
 function head(cells: DataCells): Block {
   const parts = ["report_number", "project", "boring", "sample", "specimen"].flatMap((name) => cells.at(name) ?? []);
-  const joined = parts.map((reference) => `IF(${reference}="","",${reference}&"  |  ")`).join("&");
+  const joined = parts.map((reference) => `IF(${reference}="","",${reference}&"${BETWEEN}")`).join("&");
   const words = cells.words(say`consolidation test: report`);
   return {
     rows: 1,

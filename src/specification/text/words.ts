@@ -15,6 +15,9 @@ import { de } from "./de";
 import { en } from "./en";
 import type { SheetLanguage } from "./language";
 
+/** Stands between project, boring, sample and specimen where they share a line. */
+export const BETWEEN = "  |  ";
+
 type Table = Readonly<Record<string, string>>;
 
 export interface SheetWords {
