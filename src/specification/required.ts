@@ -46,11 +46,8 @@ export const REQUIRED: readonly Required[] = [
       "date_checked",
     ],
   },
-  // Location, sample, depth, orientation, sample type
-  {
-    item: 2,
-    needs: ["boring", "sample", "depth", ["specimen_orientation", "preparation"], "sample_type"],
-  },
+  // Location, sample, depth, orientation, sample type. The orientation may be stated with the preparation, which item 4 asks for.
+  { item: 2, needs: ["boring", "sample", "depth", "sample_type"] },
   // Description or classification; limits where measured
   {
     item: 3,

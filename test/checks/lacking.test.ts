@@ -13,6 +13,11 @@ test("a blank sheet lacks every required item, and they are counted", () => {
   expect(lacking).toHaveLength(asked);
 });
 
+test("no cell that is asked for by itself is asked for again as one of several", () => {
+  const asked = REQUIRED_CELLS.flatMap((required) => ("ofLoads" in required ? [] : [...required]));
+  expect(asked.filter((name, at) => asked.indexOf(name) !== at)).toEqual([]);
+});
+
 test("an item that has any of its cells is not lacking", () => {
   for (const required of REQUIRED_CELLS) {
     if ("ofLoads" in required) continue;

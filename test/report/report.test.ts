@@ -153,7 +153,7 @@ describe("the nineteen items", () => {
   test("the numbers that a check compared follow its sentence only where the sentence does not have them", () => {
     const text = texts(reportSheet(source).plan);
     expect(text).toContain("more than 15 %; look at both plots Basis: common practice.");
-    expect(text).toContain("[cells missing 5 against cells required 43] Basis:");
+    expect(text).toContain("[cells missing 5 against cells required 42] Basis:");
   });
 
   test("the required items of one number are listed in one line", () => {
