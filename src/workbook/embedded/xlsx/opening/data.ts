@@ -96,12 +96,22 @@ function namedWithin(ranges: Names["ranges"], sized: ReadonlyMap<string, Sized>)
   return { named: Object.fromEntries(entries) as Names["ranges"], cut };
 }
 
+/**
+ * A conditional format sets neither the size of a font nor the wrapping of a text, in Excel or here: the engine's reader gives each
+ * one its defaults, which would prevail over those of the cell.
+ */
+function withoutDefaults(style: Sheet | undefined): void {
+  delete style?.["fontSize"];
+  delete style?.["wrapping"];
+}
+
 /** Completes the rules of entry, the conditional formats, the protection and the panes of a sheet. */
 function putRules(sheet: Sheet, { words, protection }: Kept): void {
   for (const rule of sheet.dataValidationRules) {
     rule.words = words.get(rule.ranges.join(" "));
     rule.criterion.values = rule.criterion.values.map(plainNumber);
   }
+  for (const { rule } of sheet.conditionalFormats) withoutDefaults(rule.style);
   for (const list of ["dataValidationRules", "conditionalFormats"])
     sheet[list] = sheet[list].flatMap((one: { ranges: string[] }) => {
       const ranges = rangesWithin(one.ranges, sheet as Sized);

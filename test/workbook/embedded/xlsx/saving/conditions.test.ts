@@ -104,3 +104,20 @@ test("a function of the add-in has the name that Excel gives it in a file, also 
     `_xldudf_CLAY_STRAIN(A1,"CLAY.STRAIN(")>'BH1'!A1`,
   );
 });
+
+test("a conditional format that is opened again leaves the size and the wrapping of its cell as they were", async () => {
+  const workbook = newWorkbook();
+  const { dispatch, getters } = workbook.model;
+  const [sheetId] = getters.getSheetIds() as [string];
+  const zone = { left: 0, right: 0, top: 0, bottom: 0 };
+  const own = { fontSize: 14, wrapping: "wrap" } as const;
+  dispatch("UPDATE_CELL", { sheetId, col: 0, row: 0, content: "5", style: own });
+  const rule = { type: "CellIsRule", operator: "isGreaterThan", values: ["1"], style: { bold: true } } as const;
+  dispatch("ADD_CONDITIONAL_FORMAT", {
+    ...{ sheetId, ranges: [{ _zone: zone, _sheetId: sheetId }] },
+    cf: { id: "high", rule },
+  } as never);
+  const again = openXlsx(await saveXlsx(workbook)).workbook.model.getters;
+  const shown = again.getCellComputedStyle({ sheetId: again.getSheetIds()[0]!, col: 0, row: 0 });
+  expect(shown).toMatchObject({ ...own, bold: true });
+});
