@@ -384,6 +384,13 @@ describe("entries of a person", () => {
     expect(texts(plan)).toContain("Acknowledged: seen by EF.");
   });
 
+  test("single drainage is mentioned where the constructions are described; double drainage, the usual, is not", () => {
+    const said = "Single drainage was chosen: Hdr is that whole height, and cv is 4 times that of double drainage.";
+    expect(texts(reportSheet(changed({ drainage: "single" })).plan)).toContain(said);
+    expect(texts(reportSheet(changed({ drainage: "einseitig" })).plan)).toContain(said);
+    expect(texts(reportSheet(changed({ drainage: "double" })).plan)).not.toContain("Single drainage");
+  });
+
   test("an assumed specific gravity is mentioned twice", () => {
     const { plan } = reportSheet(changed({ specific_gravity_basis: "assumed" }));
     expect(texts(plan)).toContain("ASSUMED: the specific gravity");

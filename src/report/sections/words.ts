@@ -257,6 +257,9 @@ function ofTimeCurves(cells: DataCells, loads: readonly ReportedLoad[]): Message
     rules.heightAtHalf
       ? say`${constructions} Hdr is of the height at 50 % of consolidation, by each construction's own d0 and d100.`
       : say`${constructions} Hdr is of the height at the middle of the load.`,
+    ...(record.words.drainage === "single"
+      ? [say`Single drainage was chosen: Hdr is that whole height, and cv is 4 times that of double drainage.`]
+      : []),
     drawn.length === 0
       ? say`The constructions are made aided: theory chooses the readings and straightens a short tail; the remarks say by how much a reading was altered.`
       : drawn.length === loads.length

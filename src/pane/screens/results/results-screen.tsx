@@ -145,7 +145,7 @@ function Methods({ methods, range, chosen, goTo }: MethodsProps) {
   );
 }
 
-function VirginCv({ cv, goTo }: { cv: Results["virginCv"]; goTo: GoTo }) {
+function VirginCv({ cv, isSingle, goTo }: { cv: Results["virginCv"]; isSingle: boolean; goTo: GoTo }) {
   const shared = useSharedStyles();
   // A range whose ends have the same text is shown as one number.
   const isRange = cv !== undefined && said(cv.least) !== said(cv.greatest);
@@ -161,6 +161,7 @@ function VirginCv({ cv, goTo }: { cv: Results["virginCv"]; goTo: GoTo }) {
       ) : (
         <Text className={shared.quiet}>{words.noCv}</Text>
       )}
+      {isSingle && <Text>{words.singleDrainage}</Text>}
     </Step>
   );
 }
@@ -245,7 +246,9 @@ function AllResults({ reading, results, goTo, adopt }: AllResultsProps) {
         )}
       </Step>
       <Step title={words.groups.indices}>{lines("indices")}</Step>
-      {(results.virginCv || !results.hasImpossible) && <VirginCv cv={results.virginCv} goTo={goTo} />}
+      {(results.virginCv || !results.hasImpossible) && (
+        <VirginCv cv={results.virginCv} isSingle={results.isSingleDrained} goTo={goTo} />
+      )}
       {adopt}
       <Step title={words.groups.specimen}>{lines("specimen")}</Step>
       <Step title={words.assumedHeading}>

@@ -103,6 +103,8 @@ export interface Results {
   readonly assumed: readonly { readonly what: Assumption; readonly shown?: Shown }[];
   /** The choices on the sheet; undefined if the sheet does not have them. */
   readonly basis: { readonly curve?: string; readonly method?: string; readonly drainage?: string };
+  /** Whether the specimen drains at one face only, so that cv is 4 times that of drainage at both faces. */
+  readonly isSingleDrained: boolean;
   /** The number of values replaced by hand. */
   readonly overridden: number;
   /** Sentences about cells that could not be used. */
@@ -358,6 +360,7 @@ export function resultsOf(values: NamedValues, record: TestRecord): Results {
     }),
     assumed: assumedIn(cells, record),
     basis: { curve: said("curve_from"), method: said("time_method"), drainage: said("drainage") },
+    isSingleDrained: record.words.drainage === "single",
     overridden: record.overrides.length,
     faults: record.faults.map(({ sentence }) => sentence),
   };

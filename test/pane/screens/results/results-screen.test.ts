@@ -68,6 +68,16 @@ test("it shows numbers, interval, remarks and assumptions; a number leads to its
   expect(port.shown).toEqual([`${SHEET}!${cellOf("preconsolidation_stress")}`]);
 });
 
+test("it says beside cv that single drainage was chosen; of double drainage, the usual, it says nothing", async () => {
+  port.lay(SHEET, { ...VALUES, drainage: ["single"] });
+  await open();
+  expect(place.textContent).toContain(words.singleDrainage);
+  port.put(SHEET, "drainage", 0, "double");
+  port.select([[1]]);
+  await settle();
+  expect(place.textContent).not.toContain(words.singleDrainage);
+});
+
 test("loads with the same remark stand in one line", async () => {
   port.lay(SHEET, { ...VALUES, load_remark: ["no tail", "no tail"] });
   await open();

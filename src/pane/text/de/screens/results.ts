@@ -49,6 +49,7 @@ export const results = {
     count === 1
       ? "1 Laststufe, begonnen bei der bis dahin größten Spannung und nicht unter σ′p"
       : `${count} Laststufen, je begonnen bei der bis dahin größten Spannung und nicht unter σ′p`,
+  singleDrainage: "Einseitige Entwässerung ist gewählt: cv ist viermal so groß wie bei beidseitiger.",
   noCv: "Keine Laststufe, die bei der bis dahin größten Spannung und nicht unter σ′p beginnt, hat ein cv.",
   goTo: (what: string) => `${what}, zur Zelle gehen`,
   absent: {

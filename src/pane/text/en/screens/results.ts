@@ -48,6 +48,7 @@ export const results = {
     count === 1
       ? "1 load, begun at the greatest stress so far and not below σ′p"
       : `${count} loads, each begun at the greatest stress so far and not below σ′p`,
+  singleDrainage: "Single drainage was chosen: cv is 4 times that of double drainage.",
   noCv: "No load that begins at the greatest stress so far, and not below σ′p, has a cv.",
   goTo: (what: string) => `${what}, go to the cell`,
   absent: {

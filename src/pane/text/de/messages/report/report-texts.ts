@@ -161,6 +161,8 @@ export const reportTexts: Readonly<Record<string, string>> = {
     "Die Konstruktionen der Laststufe {0} sind gezeichnet: Geraden durch rohe Ablesungen, nichts abgezogen; die der anderen sind gestützt gemacht, mit der Theorie.",
   "cv, k and C alpha are given for loads that consolidate the specimen: they are blank on unloading and on wetting, and C alpha is blank where the readings past the end of primary span less than 0.25 of a log cycle.":
     "cv, k und C alpha stehen bei Laststufen, die den Probekörper konsolidieren: bei Entlastung und Wässern sind sie leer, und C alpha ist leer, wo die Ablesungen nach dem Ende der Primärsetzung weniger als 0,25 einer Dekade umfassen.",
+  "Single drainage was chosen: Hdr is that whole height, and cv is 4 times that of double drainage.":
+    "Einseitige Entwässerung ist gewählt: Hdr ist diese ganze Höhe, und cv ist viermal so groß wie bei beidseitiger.",
   "The data sheet gives cv of unloading as well: it is none of consolidation.":
     "Das Datenblatt gibt cv auch für Entlastung an: es ist keines der Konsolidation.",
   "cv by root time is reported for loads {0}.": "Für die Laststufen {0} ist cv nach Wurzel t berichtet.",
