@@ -15,7 +15,7 @@ export interface SizeLimit {
  * limit says in the commit what the bytes are for.
  */
 export const SIZE_LIMITS: Readonly<Record<string, SizeLimit>> = {
-  "functions.js": { bytes: 237_500, gzip: 87_000 },
+  "functions.js": { bytes: 236_550, gzip: 86_600 },
 };
 
 const inWords = (bytes: number): string => bytes.toLocaleString("en-GB");
