@@ -353,6 +353,17 @@ describe("entries of a person", () => {
     expect(formulas.some((formula) => /PRECONSOLIDATION_LINES\(.*CLAY.LOAD_PICKS\("curve"/.test(formula))).toBe(true);
   });
 
+  test("the first page names the method of the preconsolidation stress, unless another stress was adopted", () => {
+    const onStress = (one: ReportSource) =>
+      reportSheet(one)
+        .plan.cells.map(({ value }) => String(value))
+        .find((value) => /^(On the p|P)reconsolidation stress( \(.*\))?: /.test(value));
+    expect(onStress(changed({}))).toMatch(/^Preconsolidation stress \(Casagrande\): well defined/);
+    expect(onStress(changed({ preconsolidation_method: "Work" }))).toMatch(/^Preconsolidation stress \(Work\): /);
+    const adopted = { adopted_value: [180], adopted_reason: ["agreed"], adopted_by: ["AB"] };
+    expect(onStress(changed(adopted))).toMatch(/^On the preconsolidation stress: /);
+  });
+
   test("the method chosen and the adopted values are named among the methods, beside picks as well", () => {
     const { plan } = reportSheet(
       changed({
@@ -671,6 +682,22 @@ describe("in the workbook", () => {
     expect(half() / before).toBeGreaterThan(1.9);
     await port.fillNames(made.report, { limit_gravity: [0.02] });
     expect(half()).toBeCloseTo(before, 12);
+  });
+
+  test("the dial factor is followed by the sense of a dial that falls on compression, and a change of it makes the report out of date", async () => {
+    const { row } = cellsOf(made).find(({ text, col }) => col === 6 && text === "Dial factor")!;
+    const unit = () => cellsOf(made).find((cell) => cell.row === row && cell.col === 10)!.text;
+    expect(unit()).toBe("mm/div");
+    await port.fillNames(sheet, { dial_sense: ["fall"] });
+    expect(unit()).toBe("mm/div, falling");
+    const list = cellsOf(made).find(({ text, col }) => col === COLUMNS + 1 && text.includes("dial_sense"))!;
+    expect(cellsOf(made).find((cell) => cell.row === list.row && cell.col === COLUMNS + 5)!.value).toBe(1);
+    await port.fillNames(sheet, { dial_sense: ["rise"] });
+    expect(unit()).toBe("mm/div");
+    expect(at("report_state").text).toBe("The data sheet still says what it said when this report was made.");
+    // The two columns up to the edge of the page.
+    for (const words of ["mm/div, falling", "mm/Skt, fallend"])
+      expect(pointsOf(words, "unit")).toBeLessThan(roomFrom(10));
   });
 
   test("a changed reading changes the report, which says that it is out of date", async () => {

@@ -204,7 +204,10 @@ export function conduct(cells: DataCells, loads: readonly ReportedLoad[]): Block
   const ofStress = { format: stress, unit: "stress_unit" };
   const asTyped = (name: string) => ({ ...ofStress, format: stressFormat(cells, loads, name) });
   const length = cells.at("length_unit");
-  const factorUnit = length && `=${length}&${inFormula(`/${t(say`div`)}`)}`;
+  const sense = cells.at("dial_sense");
+  // Where the readings fall on compression, the factor takes them the other way.
+  const falling = sense ? `&IF(${isWord(sense, "fall")},${inFormula(`, ${t(say`falling`)}`)},"")` : "";
+  const factorUnit = length && `=${length}&${inFormula(`/${t(say`div`)}`)}${falling}`;
   const [template, addIn] = [
     live(statedFormula(cells, "template_version")),
     live(statedFormula(cells, "addin_version")),

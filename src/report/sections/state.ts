@@ -72,6 +72,7 @@ const SINGLE: readonly string[] = [
   "ring_number",
   "drainage",
   "dial_factor",
+  "dial_sense",
   "zero_reading",
   "seating_stress",
   "diameter",

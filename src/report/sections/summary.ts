@@ -1,7 +1,7 @@
 /** The parts of the first page: results with their ranges beside the curve, three remarks, signatures, a caution. */
-import { METHOD_NAMES } from "../../reduction/curve/method-words";
+import { METHOD_NAMES, METHOD_SAID } from "../../reduction/curve/method-words";
 import { say, type Message } from "../../reduction/message";
-import { jumpsIn } from "../../record/reduced-test";
+import { jumpsIn, yieldMethodOf } from "../../record/reduced-test";
 import { remarkOfTest } from "../../record/sheet-remarks";
 import type { CellPlan, ChartPlan } from "../../workbook/port";
 import { ADOPTABLE } from "../../specification/results/adoptable";
@@ -252,7 +252,7 @@ function oneLine(cells: DataCells, lead: string, said: string): Block {
 }
 
 /**
- * Three lines: the typed remarks, how well the methods agree or else the remark on the curve, and the results of the checks with the count of missing items;
+ * Three lines: the typed remarks, by which method the preconsolidation stress is and how well the methods agree, or else the remark on the curve, and the results of the checks with the count of missing items;
  * before them a line if the readings of a load jump.
  */
 export function threeRemarks(cells: DataCells, lacking: readonly Missing[]): Block[] {
@@ -266,13 +266,17 @@ export function threeRemarks(cells: DataCells, lacking: readonly Missing[]): Blo
   const [passed, stop, explain, note] = [count("pass"), count("stop"), count("explain"), count("note")];
   const required = lacking.filter(({ isRequired }) => isRequired).length;
   const nothing = t(say`nothing is said`);
+  const isConstructed = cells.number("preconsolidation_stress") !== undefined && !isStressAdopted(cells);
+  const onStress = !isConstructed
+    ? say`On the preconsolidation stress`
+    : say`Preconsolidation stress (${METHOD_SAID[yieldMethodOf(cells.source.record)]})`;
   return [
     band(t(say`Remarks`)),
     ...jumpsIn(cells.source.record)
       .slice(0, 1)
       .map(({ load, jump }) => oneLine(cells, t(say`Load ${load.record.number}`), t(jump.said))),
     oneLine(cells, t(say`On the test`), typed.join("; ") || nothing),
-    oneLine(cells, t(say`On the preconsolidation stress`), ofStress || nothing),
+    oneLine(cells, t(onStress), ofStress || nothing),
     oneLine(
       cells,
       t(say`Checks`),
