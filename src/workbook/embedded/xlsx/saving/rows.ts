@@ -186,13 +186,24 @@ function valueOf(
   return { kind, content: `<v>${textInXml(heldText(text))}</v>` };
 }
 
+/**
+ * Whether the engine exports the formula itself. Of a formula with a function that Excel does not have, it exports the value, and a
+ * text such as "=1" would be taken for the formula.
+ */
+function isExportable({ getters }: Model, position: { sheetId: string; col: number; row: number }): boolean {
+  const cell = getters.getCell(position);
+  return !!cell?.isFormula && cell.compiledFormula.areAllFunctionsExportableToExcel();
+}
+
 /** A formula with its value. Excel allows no array in merged cells; formulas there return one value. */
 function formula(place: number, source: RowSource) {
   const { model, sheetId, taken, answered, rename } = source;
   const { getters } = model;
   const position = { sheetId, row: rowOf(place), col: colOf(place) };
   const content = formulaAt(getters, position).slice(1);
-  const exported = answered.formula.get(taken.formulas.get(place) ?? "");
+  const formulaOfEngine = taken.formulas.get(place) ?? "";
+  const isItself = formulaOfEngine === `=${content}` || isExportable(model, position);
+  const exported = isItself ? answered.formula.get(formulaOfEngine) : undefined;
   const text = textInXml(heldText(toFileFormula(content, exported, rename)));
   const value = valueOf(position, source);
   const isArray = evaluationOf(model).isArrayFormula(position) ?? exported !== undefined;
