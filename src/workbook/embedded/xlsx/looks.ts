@@ -42,6 +42,30 @@ const BUILT_IN_FORMATS: Readonly<Record<number, string>> = {
   48: "##0.0e",
 };
 
+/**
+ * Built-in formats of days and times (ISO/IEC 29500-1, 18.8.30) that the engine's reader takes for other ones, such as "mmm-yy" for
+ * "m/d/yyyy", in the spelling of the engine. They get numbers of the file's own formats.
+ */
+const MISREAD_FORMATS: Readonly<Record<string, string>> = {
+  15: "d-mmm-yy",
+  16: "d-mmm",
+  17: "mmm-yy",
+  18: "hh:mm a",
+  20: "hh:mm",
+  45: "mm:ss",
+  46: "hhhh:mm:ss",
+};
+
+/** An empty text before a format that counts all hours: the engine's reader would make "hh" of "hhhh", and then 36 h are shown as 12 h. */
+const ALL_HOURS = '"\u2060"';
+const asRead = (format: string): string => (format.startsWith("hhhh") ? `${ALL_HOURS}${format}` : format);
+
+/** Gives the formats that count all hours, as the engine has read them, their own spelling. */
+export function putAllHours(formats: Record<number, string>): void {
+  for (const [id, format] of Object.entries(formats))
+    if (format.startsWith(ALL_HOURS)) formats[Number(id)] = format.slice(ALL_HOURS.length);
+}
+
 /** Removes colours with a number that no theme has: the engine would leave out every style with such a colour. */
 export function patchColours(document: Document): void {
   for (const name of ["color", "fgColor", "bgColor", "tabColor"])
@@ -91,7 +115,7 @@ export function patchStyles(document: Document): FileStyle[] {
   ]);
   const renumbered = (element: Element): void => {
     const number = element.getAttribute("numFmtId") ?? "0";
-    if (Number(number) < OWN_FORMATS) return;
+    if (Number(number) < OWN_FORMATS && !(number in MISREAD_FORMATS)) return;
     if (!numbers.has(number)) numbers.set(number, String(OWN_FORMATS + numbers.size));
     element.setAttribute("numFmtId", numbers.get(number)!);
   };
@@ -100,7 +124,7 @@ export function patchStyles(document: Document): FileStyle[] {
     const code = format.getAttribute("formatCode") ?? "";
     if (showsDay(code)) daysFrom.set(Number(format.getAttribute("numFmtId")), 0);
     const known = toEngineFormat(code);
-    if (known) format.setAttribute("formatCode", known);
+    if (known) format.setAttribute("formatCode", asRead(known));
   }
   for (const style of styles) {
     renumbered(style);
@@ -113,6 +137,12 @@ export function patchStyles(document: Document): FileStyle[] {
   root.prepend(formats);
   for (const [id, formatCode] of Object.entries(BUILT_IN_FORMATS))
     append(formats, "numFmt", { numFmtId: id, formatCode });
+  for (const [id, formatCode] of Object.entries(MISREAD_FORMATS)) {
+    const number = numbers.get(id);
+    if (number === undefined) continue;
+    append(formats, "numFmt", { numFmtId: number, formatCode: asRead(formatCode) });
+    if (DAY_FORMATS.includes(Number(id))) daysFrom.set(Number(number), 0);
+  }
   const plain = styles[0] && shows(styles[0]);
   return styles.map((style) => {
     const format = Number(style.getAttribute("numFmtId") ?? 0) || 0;

@@ -4,7 +4,7 @@
 import { english } from "../../../../src/reduction/message";
 import ExcelJS from "exceljs";
 import { strToU8, zipSync } from "fflate";
-import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx } from "../../../../src/workbook/embedded";
+import { EmbeddedPort, newWorkbook, openXlsx, saveXlsx, type OpenWorkbook } from "../../../../src/workbook/embedded";
 import { shifted } from "../../../../src/workbook/embedded/xlsx/cells";
 import { Package } from "../../../ooxml/package";
 import { baseFile, contentsOf, fileOf, textsOf, type Texts } from "./base-file";
@@ -238,6 +238,35 @@ test("shared formulas, dates, links, groups and pictures of exceljs are read", a
   expect(getters.getRowSize(sheetId, 1)).toBe(40);
 });
 
+test.each([
+  ["d-mmm-yy", "9-Mar-26"],
+  ["d-mmm", "9-Mar"],
+  ["mmm-yy", "Mar-26"],
+  ["h:mm AM/PM", "01:37 PM"],
+  ["h:mm:ss AM/PM", "01:37:12 PM"],
+  ["h:mm", "13:37"],
+  ["h:mm:ss", "13:37:12"],
+  ["mm:ss", "37:12"],
+  ["[h]:mm:ss", "1106173:37:12"],
+  ["[h]:mm", "1106173:37"],
+  ["0.00", "46090.57"],
+])(
+  "a day with a time in Excel's own format %s shows %s, also when it is saved here and opened again",
+  async (numFmt, wanted) => {
+    const made = new ExcelJS.Workbook();
+    const cell = made.addWorksheet("Days").getCell("A1");
+    cell.value = 46_090.567_5;
+    cell.numFmt = numFmt;
+    const bytes = new Uint8Array((await made.xlsx.writeBuffer()) as ArrayBuffer);
+    // The file has a number for each format but the one without seconds, and does not spell it.
+    expect(textsOf(bytes)["xl/styles.xml"]!.includes("formatCode")).toBe(numFmt === "[h]:mm");
+    const shown = ({ model: { getters } }: OpenWorkbook) =>
+      getters.getEvaluatedCell({ sheetId: getters.getActiveSheetId(), col: 0, row: 0 }).formattedValue;
+    const { workbook } = openXlsx(bytes);
+    expect([shown(workbook), shown(openXlsx(await saveXlsx(workbook)).workbook)]).toEqual([wanted, wanted]);
+  },
+);
+
 /** A black dot of one pixel. */
 const DOT = "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==";
 
@@ -266,6 +295,20 @@ test("pictures stand where another program put them, in a file saved again and a
     ]);
     file = new Uint8Array(await saveXlsx(workbook));
   }
+});
+
+test("a formula that only the page can calculate stays a formula in the file when it shows a text with = in front", async () => {
+  const workbook = newWorkbook();
+  const { dispatch, getters } = workbook.model;
+  const [sheetId] = getters.getSheetIds() as [string];
+  ["'=1+", '=JOIN("",A1,2)', "=OFFSET(A1,0,0)"].forEach((content, row) =>
+    dispatch("UPDATE_CELL", { sheetId, col: 0, row, content }),
+  );
+  const [{ cells }] = contentsOf(openXlsx(await saveXlsx(workbook)).workbook) as [
+    ReturnType<typeof contentsOf>[number],
+  ];
+  expect(cells.A2).toEqual(['=JOIN("",A1,2)', "=1+2", ""]);
+  expect(cells.A3).toEqual(["=OFFSET(A1,0,0)", "=1+", ""]);
 });
 
 test("an answer that has no room to spill is saved as an error that a file can hold", async () => {

@@ -9,6 +9,7 @@ import type { Protection } from "../../protection";
 import { bareText, inZonesOf, TEXT_FORMAT } from "../../typing/text";
 import type { Cells } from "../cells";
 import { putCharts } from "../charts";
+import { putAllHours } from "../looks";
 import { placeFigures } from "../pictures";
 import type { Parts } from "../parts";
 import { loading } from "./by-sheet";
@@ -134,6 +135,7 @@ export function* dataOf(
 ) {
   const isWhole = [...kept.values()].some(({ read }) => read.left.size > 0);
   const data = yield* asShares(loading(rest, pictures, isWhole), (share) => LOADED_SHARE * share);
+  putAllHours(data.formats);
   const sheets: readonly Sheet[] = data.sheets;
   const keptOf = ({ name }: Sheet): Kept => kept.get(name)!;
   for (const [at, sheet] of sheets.entries()) {
