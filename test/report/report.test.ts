@@ -354,14 +354,16 @@ describe("entries of a person", () => {
   });
 
   test("the first page names the method of the preconsolidation stress, unless another stress was adopted", () => {
-    const onStress = (one: ReportSource) =>
-      reportSheet(one)
-        .plan.cells.map(({ value }) => String(value))
-        .find((value) => /^(On the p|P)reconsolidation stress( \(.*\))?: /.test(value));
-    expect(onStress(changed({}))).toMatch(/^Preconsolidation stress \(Casagrande\): well defined/);
-    expect(onStress(changed({ preconsolidation_method: "Work" }))).toMatch(/^Preconsolidation stress \(Work\): /);
-    const adopted = { adopted_value: [180], adopted_reason: ["agreed"], adopted_by: ["AB"] };
-    expect(onStress(changed(adopted))).toMatch(/^On the preconsolidation stress: /);
+    const said = (one: ReportSource) => reportSheet(one).plan.cells.map(({ value }) => String(value));
+    expect(said(changed({}))).toContainEqual(
+      expect.stringMatching(/^Preconsolidation stress \(Casagrande\): well defined/),
+    );
+    expect(said(changed({ preconsolidation_method: "Work" }))).toContainEqual(
+      expect.stringMatching(/^Preconsolidation stress \(Work\): /),
+    );
+    const adopted = said(changed({ adopted_value: [180], adopted_reason: ["agreed"], adopted_by: ["AB"] }));
+    expect(adopted).toContainEqual(expect.stringMatching(/^On the preconsolidation stress: /));
+    expect(adopted).not.toContainEqual(expect.stringMatching(/^Preconsolidation stress \(/));
   });
 
   test("the method chosen and the adopted values are named among the methods, beside picks as well", () => {
