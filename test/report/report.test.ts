@@ -363,7 +363,7 @@ describe("entries of a person", () => {
     );
     const adopted = said(changed({ adopted_value: [180], adopted_reason: ["agreed"], adopted_by: ["AB"] }));
     expect(adopted).toContainEqual(expect.stringMatching(/^On the preconsolidation stress: /));
-    expect(adopted).not.toContainEqual(expect.stringMatching(/^Preconsolidation stress \(/));
+    expect(adopted).not.toContainEqual(expect.stringMatching(/^Preconsolidation stress \(Casagrande\): /));
   });
 
   test("the method chosen and the adopted values are named among the methods, beside picks as well", () => {
