@@ -62,9 +62,9 @@ const isArea = <T extends { readonly area: Area | undefined }>(one: T): one is T
 
 const within = (index: number, count: number): boolean => Number.isInteger(index) && index >= 0 && index < count;
 
-/** Sheets that a formula or reference names before "!". A text may hold an apostrophe, and the name of a sheet a quote. */
+/** Sheets that a formula or reference names before "!". A text may hold an apostrophe, and the name of a sheet a quote; #REF! names none. */
 const sheetsNamedIn = (formula: string): string[] =>
-  [...formula.matchAll(/"(?:""|[^"])*"|'((?:[^']|'')+)'!|([\p{L}\p{N}_.]+)!/gu)].flatMap(
+  [...formula.matchAll(/"(?:""|[^"])*"|#REF!|'((?:[^']|'')+)'!|([\p{L}\p{N}_.]+)!/gu)].flatMap(
     ([, quoted, bare]) => quoted?.replaceAll("''", "'") ?? bare ?? [],
   );
 

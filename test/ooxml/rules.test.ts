@@ -278,6 +278,11 @@ const FAULTS: readonly Fault[] = [
   ],
 ];
 
+test("a reference that led to deleted cells names no sheet", () => {
+  const rule = "formulas have up to 8192 characters, are written without =, and are of sheets that are there";
+  expect(EXCEL_RULES[rule](broken(edit(SMALL, ">mass*2<", ">SUM(#REF!,mass)*2<")))).toEqual([]);
+});
+
 test("the name of a sheet may hold a quote", () => {
   const named = [edit(WORKBOOK, 'name="Small"', 'name="a &quot;b"'), edit(WORKBOOK, /'Small'!/g, `'a "b'!`)];
   const rule = "defined names are of the right form, once in each scope, of sheets that are there";
