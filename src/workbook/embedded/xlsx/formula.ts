@@ -55,12 +55,15 @@ const withApostrophes = (code: string): string =>
     name !== undefined && needsApostrophes(name) ? `${quoted(name)}!` : whole,
   );
 
+/** A lost reference is "#REF" in the engine and "#REF!" in Excel. */
+const withLost = (code: string): string => code.replace(/#REF\b(?!!)/g, "#REF!");
+
 /** A formula as the engine writes it for Excel beside cells, with the prefixes of functions and the apostrophes that it lacks. */
 export const finishedFormula = (formula: string): string =>
   inCode(
     formula,
     IN_FILE,
-    (code) => withApostrophes(withFilePrefixes(code.replace(OUR_FUNCTION, "_xldudf_CLAY_"))),
+    (code) => withApostrophes(withLost(withFilePrefixes(code.replace(OUR_FUNCTION, "_xldudf_CLAY_")))),
     (text) => text,
   );
 
@@ -118,8 +121,7 @@ export function toFileFormula(formula: string, exported: string | undefined, ren
   return inCode(
     renameIn(base, rename).replace(SPILL, "_xlfn.ANCHORARRAY($1)"),
     IN_ENGINE,
-    (code) =>
-      withApostrophes(withFilePrefixes(code.replace(OUR_FUNCTION, "_xldudf_CLAY_")).replace(/#REF\b(?!!)/g, "#REF!")),
+    (code) => withApostrophes(withLost(withFilePrefixes(code.replace(OUR_FUNCTION, "_xldudf_CLAY_")))),
     (text) => text.replaceAll('\\"', '\\""'),
   );
 }

@@ -121,3 +121,26 @@ test("a conditional format that is opened again leaves the size and the wrapping
   const shown = again.getCellComputedStyle({ sheetId: again.getSheetIds()[0]!, col: 0, row: 0 });
   expect(shown).toMatchObject({ ...own, bold: true });
 });
+
+test("a conditional format whose cell was deleted has the lost reference as Excel writes it", async () => {
+  const workbook = newWorkbook();
+  const { dispatch, getters } = workbook.model;
+  const [sheetId] = getters.getSheetIds() as [string];
+  const formats: [string, string[]][] = [
+    ["isBetween", ["1", "=A1"]],
+    ["customFormula", ["=A1>SUM(A1,2)"]],
+  ];
+  formats.forEach(([operator, values], col) => {
+    const ranges = [{ _zone: { left: col, right: col, top: 3, bottom: 4 }, _sheetId: sheetId }];
+    const cf = { id: operator, rule: { type: "CellIsRule", operator, values, style: { bold: true } } };
+    dispatch("ADD_CONDITIONAL_FORMAT", { sheetId, ranges, cf } as never);
+  });
+  const rows = { sheetId, sheetName: getters.getSheetName(sheetId), dimension: "ROW", elements: [0] } as const;
+  expect(dispatch("REMOVE_COLUMNS_ROWS", rows as never).isSuccessful).toBe(true);
+  const bytes = await saveXlsx(workbook);
+  expect(elements(root(new Package(bytes)), "cfRule").map(formulasOf)).toEqual([
+    ["1", "#REF!"],
+    ["#REF!>SUM(#REF!,2)"],
+  ]);
+  expect(complaintsOf(bytes)).toEqual([]);
+});
