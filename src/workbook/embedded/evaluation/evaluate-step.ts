@@ -157,7 +157,7 @@ export function evaluateStep(
     });
   // Former places of a sheet that is evaluated whole mean nothing.
   const isOther = ({ sheetId }: SheetRange): boolean => evaluated.has(sheetId) || !step.sheets.has(sheetId);
-  // A formula may have been written in the step that reads a sheet which was added before.
+  // A formula that was written in this step may read a sheet that the same step added.
   for (const range of [...readers, ...step.cells].filter((one) => isThere(one) && isOther(one)))
     add([range, ...changedCells(evaluator, range)]);
   if (step.returned.size > 0) add(readersOf(evaluator, step.returned).map(rangeOf));
