@@ -58,14 +58,12 @@ const withApostrophes = (code: string): string =>
 /** A lost reference is "#REF" in the engine and "#REF!" in Excel. */
 const withLost = (code: string): string => code.replace(/#REF\b(?!!)/g, "#REF!");
 
+/** The code of a formula with the names of functions, sheets and lost references as Excel has them in a file. */
+const withFileNames = (code: string): string =>
+  withApostrophes(withLost(withFilePrefixes(code.replace(OUR_FUNCTION, "_xldudf_CLAY_"))));
+
 /** A formula as the engine writes it for Excel beside cells, with the prefixes of functions and the apostrophes that it lacks. */
-export const finishedFormula = (formula: string): string =>
-  inCode(
-    formula,
-    IN_FILE,
-    (code) => withApostrophes(withLost(withFilePrefixes(code.replace(OUR_FUNCTION, "_xldudf_CLAY_")))),
-    (text) => text,
-  );
+export const finishedFormula = (formula: string): string => inCode(formula, IN_FILE, withFileNames, (text) => text);
 
 /**
  * From the text of `<f>` to the text that the engine has after "=". Of error constants the engine knows only #REF, and
@@ -118,10 +116,7 @@ export function toFileFormula(formula: string, exported: string | undefined, ren
       : textsOf(exported) === textsOf(formula)
         ? exported
         : withPrefixes(formula, exported);
-  return inCode(
-    renameIn(base, rename).replace(SPILL, "_xlfn.ANCHORARRAY($1)"),
-    IN_ENGINE,
-    (code) => withApostrophes(withLost(withFilePrefixes(code.replace(OUR_FUNCTION, "_xldudf_CLAY_")))),
-    (text) => text.replaceAll('\\"', '\\""'),
+  return inCode(renameIn(base, rename).replace(SPILL, "_xlfn.ANCHORARRAY($1)"), IN_ENGINE, withFileNames, (text) =>
+    text.replaceAll('\\"', '\\""'),
   );
 }

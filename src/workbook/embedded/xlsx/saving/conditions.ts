@@ -10,7 +10,9 @@ const OPERATORS = new Set(
   ),
 );
 
-const inQuotes = (text: string): string => `"${text.replaceAll('"', '""')}"`;
+/** A text between the quotes of a formula of Excel. */
+export const doubled = (text: string): string => text.replaceAll('"', '""');
+const inQuotes = (text: string): string => `"${doubled(text)}"`;
 
 /** A number or a day as a plain number: Excel reads 12/31/2026 as divisions, and cannot read 1,234.5. Anything else stays. */
 export const plainNumber = (value: string): string =>

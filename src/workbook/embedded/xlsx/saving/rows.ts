@@ -240,7 +240,7 @@ const points = (size: number): number => Math.round(POINTS * size * 100) / 100;
 
 /** The highest row in points, and the most levels of groups (Microsoft, "Excel specifications and limits"; ISO/IEC 29500-1, 18.3.1.73). */
 const HIGHEST = 409.5;
-const DEEPEST = 7;
+export const DEEPEST = 7;
 
 const rowAttributes = ({ size, isHidden, outlineLevel, collapsed }: RowLook): string =>
   [

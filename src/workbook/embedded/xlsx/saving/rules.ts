@@ -6,7 +6,7 @@
 import { writtenSheet } from "../../evaluation/export";
 import { withoutHeldGroups } from "../../evaluation/tight-minus";
 import { all, first, parseXml } from "../../../file/xml";
-import { plainNumber } from "./conditions";
+import { doubled, plainNumber } from "./conditions";
 
 /** What a rule asks for; a rule for days may name its day, such as "yesterday". */
 interface Criterion {
@@ -59,11 +59,7 @@ function forFile({ type, values = [], ...rest }: Criterion): {
       : { criterion: { type: asNumbers, values: [day] }, isOfDays: true };
   if (asNumbers && values.some((value) => value.startsWith("=")))
     return { criterion: { type: asNumbers, values: values.map(plainNumber) }, isOfDays: true };
-  if (type === "isValueInList")
-    return {
-      criterion: { type, values: values.map((value) => value.replaceAll('"', '""')), ...rest },
-      isOfDays: false,
-    };
+  if (type === "isValueInList") return { criterion: { type, values: values.map(doubled), ...rest }, isOfDays: false };
   const isOfNumbers = Object.values(AS_NUMBERS).includes(type);
   return { criterion: { type, values: isOfNumbers ? values.map(plainNumber) : values, ...rest }, isOfDays: false };
 }

@@ -27,7 +27,7 @@ import { DECIMAL_MARK } from "../package";
 import { Parts } from "../parts";
 import { addPrint, PRINT_AREA } from "../print";
 import { addProtection, openedStyles } from "../protection";
-import { heightsOf, SharedStrings, writtenRows } from "./rows";
+import { DEEPEST, heightsOf, SharedStrings, writtenRows } from "./rows";
 import { patchConditions, patchFormulas } from "./conditions";
 import { putRules, writtenRules } from "./rules";
 import { spellings } from "./spelling";
@@ -109,8 +109,8 @@ function addView(document: Document, activeTab: number): void {
   first(document, "sheets")!.before(views);
 }
 
-/** The widest column in characters, and the most levels of groups (Microsoft, "Excel specifications and limits"; ISO/IEC 29500-1, 18.3.1.13). */
-const COLUMN_LIMITS = { width: 255, outlineLevel: 7 } as const;
+/** The widest column in characters (Microsoft, "Excel specifications and limits"), and the most levels of groups (ISO/IEC 29500-1, 18.3.1.13). */
+const COLUMN_LIMITS = { width: 255, outlineLevel: DEEPEST } as const;
 
 function patchColumns(document: Document): void {
   for (const column of all(document, "col"))
